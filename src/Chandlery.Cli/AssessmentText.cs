@@ -1,0 +1,182 @@
+using System.Text;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Law;
+using Chandlery.Core.Limits;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Cli;
+
+/// <summary>An assessment as a page for a terminal or a text file.</summary>
+internal static class AssessmentText
+{
+    public static string Render(Assessment a, int width)
+    {
+        var text = new StringBuilder();
+        string title = a.Batch is null ? a.Candle.Name : $"{a.Candle.Name}, batch {a.Batch.Code}";
+        text.AppendLine(title).AppendLine(new string('=', title.Length));
+        text.AppendLine($"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}; sold in {string.Join(", ", a.Places.Select(p => p.Name))}");
+        text.AppendLine(LoadLine(a.Composition.Recipe)).AppendLine();
+        Verdict(text, a, width);
+        Heading(text, "In the finished candle");
+        text.Append(CompositionTable(a).Render(width));
+        text.AppendLine(
+            a.Composition.UnknownHigh.Value > 0.005
+                ? $"Not declared by anybody: between {a.Composition.UnknownLow} and {a.Composition.UnknownHigh}."
+                : "Everything is declared."
+        );
+        Heading(text, "Classification");
+        text.Append(Classes(a, width));
+        Heading(text, "On the label");
+        text.Append(Label(a, width));
+        Heading(text, "Limits");
+        text.Append(Limits(a).Render(width));
+        List(text, "Could not be assessed", a.Unassessed, width);
+        List(text, "To look at", a.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What), width);
+        text.AppendLine();
+        text.AppendLine("This helps; it does not replace local law, its authorities, or a competent person.");
+        return text.ToString();
+    }
+
+    private static string LoadLine(Recipe recipe)
+    {
+        string topUp = recipe.TopUp.Value > 0 ? $"; after the unscented second pour {recipe.Load} of the finished candle" : "";
+        return $"Fragrance load: {recipe.MeltLoadOfWax} of the wax = {recipe.MeltLoadOfCandle} of the melt{topUp}";
+    }
+
+    private static void Verdict(StringBuilder text, Assessment a, int width)
+    {
+        List<Finding> stops = [.. a.Findings.Where(f => f.Gravity == Gravity.Stop)];
+        string verdict =
+            stops.Count > 0 ? $"DO NOT SELL: {stops.Count} finding{(stops.Count == 1 ? "" : "s")} must be cleared first."
+            : a.Label.IsHazardous ? "Classified as hazardous: the label needs all that is listed below."
+            : a.Label.Supplemental.Count > 0 ? "Not classified, but the label must name its sensitisers."
+            : "Not classified from what is declared: no hazard label follows.";
+        text.AppendLine(verdict);
+        foreach (Finding stop in stops)
+        {
+            Item(text, stop.Clause.Length == 0 ? stop.What : $"{stop.What} ({stop.Clause})", width);
+        }
+    }
+
+    private static TextTable CompositionTable(Assessment a)
+    {
+        var table = new TextTable("%", "CAS", "Substance", "Classes that count");
+        foreach (Substance substance in a.Substances.Where(s => s.Ingredient.High.Value >= 0.001))
+        {
+            ComposedIngredient i = substance.Ingredient;
+            string range =
+                Math.Abs(i.High.Value - i.Low.Value) < 1e-9
+                    ? Figures.Plain(i.High.Value)
+                    : $"{Figures.Plain(i.Low.Value)} - {Figures.Plain(i.High.Value)}";
+            string classes =
+                !substance.IsKnown ? "UNKNOWN: its sheet is silent"
+                : substance.Hazards.Count == 0 ? "none"
+                : string.Join(", ", substance.Hazards.Select(h => h.Category.Code));
+            string name = i.IsRemainder ? $"{i.Identity.Name} (what its constituents leave)" : i.Identity.Name;
+            table.Add(range, i.Identity.Cas?.Text ?? "-", name.Length > 44 ? name[..43] + "…" : name, classes);
+        }
+
+        return table;
+    }
+
+    private static string Classes(Assessment a, int width)
+    {
+        if (a.Classification.Classes.Count == 0)
+        {
+            return "No class is reached.\n";
+        }
+
+        var table = new TextTable("Class", "Statement", "Why");
+        foreach (ClassResult c in a.Classification.Classes)
+        {
+            table.Add(c.Category.Code, c.Statement, $"{c.Working.Sentence} [{c.Working.Clause}]");
+        }
+
+        return table.Render(width);
+    }
+
+    private static string Label(Assessment a, int width)
+    {
+        LabelElements label = a.Label;
+        if (!label.IsHazardous && label.Supplemental.Count == 0)
+        {
+            return "Nothing that CLP asks for. Name, address, batch, quantity and burn-safety messages stand there all the same.\n";
+        }
+
+        Language language = a.Languages.FirstOrDefault(l => l.Code == "en") ?? a.Languages[0];
+        var table = new TextTable("What", "Code", "Text or reason");
+        foreach (LabelChoice pictogram in label.Pictograms)
+        {
+            table.Add("pictogram", pictogram.Code, pictogram.Because);
+        }
+
+        if (label.SignalWord is { } word)
+        {
+            table.Add("signal word", word.Code, word.Because);
+        }
+
+        foreach ((string what, IReadOnlyList<LabelChoice> choices) in new[] { ("hazard", label.Hazard), ("supplement", label.Supplemental), ("precaution", label.Precautionary) })
+        {
+            foreach (LabelChoice choice in choices)
+            {
+                table.Add(what, choice.Code, StatementText.Printed(language, choice.Code, label));
+            }
+        }
+
+        foreach (NamedSubstance named in label.Named)
+        {
+            table.Add("named", named.Cas ?? "-", $"{named.Name}: {named.Because}");
+        }
+
+        return table.Render(width);
+    }
+
+    private static TextTable Limits(Assessment a)
+    {
+        var table = new TextTable("Holds", "Value", "Limit", "Unit", "Margin", "What");
+        foreach (LimitCheck limit in a.Limits)
+        {
+            table.Add(
+                limit.Holds switch
+                {
+                    true => "yes",
+                    false => "NO",
+                    null => "unknown",
+                },
+                Number(limit.Value),
+                Number(limit.Limit),
+                limit.Unit,
+                Number(limit.Margin),
+                limit.Name
+            );
+        }
+
+        return table;
+    }
+
+    private static string Number(double? value) => value is { } v ? Figures.Plain(v) : "-";
+
+    private static void List(StringBuilder text, string heading, IEnumerable<string> items, int width)
+    {
+        List<string> all = [.. items];
+        if (all.Count == 0)
+        {
+            return;
+        }
+
+        Heading(text, heading);
+        foreach (string item in all)
+        {
+            Item(text, item, width);
+        }
+    }
+
+    private static void Item(StringBuilder text, string item, int width)
+    {
+        List<string> lines = TextTable.Wrap(item, width - 2);
+        text.AppendLine("- " + string.Join(Environment.NewLine + "  ", lines));
+    }
+
+    private static void Heading(StringBuilder text, string heading) => text.AppendLine().AppendLine(heading).AppendLine(new string('-', heading.Length));
+}

@@ -1,0 +1,18 @@
+using System.CommandLine;
+using Chandlery.Cli.Commands;
+
+namespace Chandlery.Cli;
+
+/// <summary>The commands and their options.</summary>
+internal static class CommandTree
+{
+    public static RootCommand Build() =>
+        new("From a YAML blend to a lawful candle label: what is in the finished candle, what the law makes of it, and the papers to print. It helps; it does not replace local law or a competent person.")
+        {
+            AssessCommand.Build(),
+            TraceCommand.Build(),
+            LabelCommand.Build(),
+            CardCommand.Build(),
+            DossierCommand.Build(),
+        };
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary>One run: reads law and declarations, assesses, and turns failures into messages and exit codes.</summary>
+internal sealed class Session(TextWriter output, TextWriter errors)
+{
+    public TextWriter Output => output;
+
+    /// <summary>Runs a command's work on the assessments that its path and options mean.</summary>
+    /// <param name="parse">The parsed command line.</param>
+    /// <param name="options">Its common options.</param>
+    /// <param name="work">Does the work; returns the exit code.</param>
+    public static int Run(ParseResult parse, CommonOptions options, Func<Session, IReadOnlyList<Assessment>, int> work)
+    {
+        var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
+        try
+        {
+            var problems = new Problems();
+            IReadOnlyList<Assessment> assessments = Assess(parse, options, problems);
+            return problems.None ? work(session, assessments) : session.Report(problems);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            session.Complain(error.Message);
+            return ExitCode.BadInput;
+        }
+    }
+
+    /// <summary>Prints what is wrong with the input.</summary>
+    public int Report(Problems problems)
+    {
+        foreach (Problem problem in problems.Found)
+        {
+            errors.WriteLine(problem);
+        }
+
+        errors.WriteLine($"{problems.Found.Count} problem{(problems.Found.Count == 1 ? "" : "s")}; nothing was written.");
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>Prints a message on the error stream.</summary>
+    public void Complain(string message) => errors.WriteLine(message);
+
+    private static IReadOnlyList<Assessment> Assess(ParseResult parse, CommonOptions options, Problems problems)
+    {
+        Lawbook? lawbook = LawReader.Read(ShippedFiles.Data(parse.GetValue(options.Data), problems), problems);
+        if (lawbook is null)
+        {
+            return [];
+        }
+
+        DeclarationFolder folder = DeclarationFolder.Open(parse.GetValue(options.Path)!, lawbook.Vocabulary);
+        if (!folder.Problems.None)
+        {
+            problems.AddRange(folder.Problems.Found);
+            return [];
+        }
+
+        var assessor = new Assessor(lawbook, folder.Catalogue, parse.GetValue(options.AsOf));
+        return [.. folder.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
+    }
+}

@@ -1,0 +1,56 @@
+using System.CommandLine;
+using Chandlery.Core;
+using Chandlery.Core.Assessed;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery trace</c>: the working of one result.</summary>
+internal static class TraceCommand
+{
+    public static Command Build()
+    {
+        var options = new CommonOptions();
+        var result = new Argument<string>("result")
+        {
+            Description = "What to explain: a class ('Skin Sens.'), a statement (H317, EUH208, P501), a pictogram (GHS07), a signal word, part of a limit's name, a substance or its CAS number, or 'load'.",
+        };
+        var command = new Command("trace", "Explain one result: in plain sentences, then with inputs, formula, threshold and clause.");
+        options.AddTo(command);
+        command.Add(result);
+        command.SetAction(parse =>
+            Session.Run(parse, options, (session, assessments) => Trace(session, assessments, parse.GetValue(result)!))
+        );
+        return command;
+    }
+
+    private static int Trace(Session session, IReadOnlyList<Assessment> assessments, string asked)
+    {
+        bool found = false;
+        foreach (Assessment assessment in assessments)
+        {
+            if (Tracer.Explain(assessment, asked) is not { } text)
+            {
+                continue;
+            }
+
+            found = true;
+            if (assessments.Count > 1)
+            {
+                session.Output.WriteLine($"== {assessment.Id} ({assessment.Edition.Id})");
+            }
+
+            session.Output.WriteLine(text);
+        }
+
+        if (found)
+        {
+            return ExitCode.Fine;
+        }
+
+        List<string> askable = [.. assessments.SelectMany(Tracer.Askable).Distinct()];
+        string near = Suggestion.Nearest(asked, askable) is { } guess ? $" Did you mean '{guess}'?" : "";
+        session.Complain($"Nothing here answers to '{asked}'.{near}");
+        session.Complain($"You can ask for: {string.Join("; ", askable)}.");
+        return ExitCode.BadInput;
+    }
+}

@@ -1,0 +1,14 @@
+namespace Chandlery.Cli;
+
+/// <summary>What the program's exit code says.</summary>
+internal static class ExitCode
+{
+    /// <summary>All is well.</summary>
+    public const int Fine = 0;
+
+    /// <summary>Something stops a sale.</summary>
+    public const int StopsSale = 1;
+
+    /// <summary>The input is wrong; nothing was written.</summary>
+    public const int BadInput = 2;
+}

@@ -1,0 +1,66 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Limits;
+
+namespace Chandlery.Core.Assessed;
+
+/// <summary>How grave a finding is.</summary>
+public enum Gravity
+{
+    /// <summary>The candle must not be sold like this.</summary>
+    Stop,
+
+    /// <summary>Something that a person must look at.</summary>
+    Look,
+}
+
+/// <summary>Something that the maker must know.</summary>
+/// <param name="Gravity">How grave it is.</param>
+/// <param name="What">What was found.</param>
+/// <param name="Clause">Where the rule stands; empty when it is no rule of law.</param>
+public sealed record Finding(Gravity Gravity, string What, string Clause);
+
+/// <summary>Everything that follows from a candle's declarations in one edition on one day.</summary>
+/// <param name="Candle">The candle.</param>
+/// <param name="Batch">The batch, when what was weighed was assessed.</param>
+/// <param name="Maker">Who answers for it.</param>
+/// <param name="Vessel">What it is poured into.</param>
+/// <param name="Edition">The law.</param>
+/// <param name="AsOf">The day that decides which rules hold.</param>
+/// <param name="Places">Places of sale under this edition.</param>
+/// <param name="Languages">Languages of the label, in order.</param>
+/// <param name="Composition">What is in it.</param>
+/// <param name="Substances">Its substances with the hazards that count.</param>
+/// <param name="Classification">Its classes.</param>
+/// <param name="Label">Its label elements.</param>
+/// <param name="Limits">Limits with their margins.</param>
+/// <param name="Unassessed">What could not be assessed.</param>
+/// <param name="Findings">What the maker must know.</param>
+public sealed record Assessment(
+    Candle Candle,
+    Batch? Batch,
+    Maker Maker,
+    Vessel Vessel,
+    Edition Edition,
+    DateOnly AsOf,
+    IReadOnlyList<Place> Places,
+    IReadOnlyList<Language> Languages,
+    Composition Composition,
+    IReadOnlyList<Substance> Substances,
+    Classification Classification,
+    LabelElements Label,
+    IReadOnlyList<LimitCheck> Limits,
+    IReadOnlyList<string> Unassessed,
+    IReadOnlyList<Finding> Findings
+)
+{
+    /// <summary>Name of the declaration that was assessed: the batch's where there is one.</summary>
+    public string Id => Batch?.Id ?? Candle.Id;
+
+    /// <summary>The batch code to print, or null.</summary>
+    public string? BatchCode => Batch?.Code ?? Candle.BatchCode;
+
+    /// <summary>True when something stops the sale.</summary>
+    public bool StopsSale => Findings.Any(f => f.Gravity == Gravity.Stop);
+}

@@ -1,0 +1,209 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Limits;
+
+namespace Chandlery.Core.Assessed;
+
+/// <summary>Takes a candle or a batch all the way from its declarations to an assessment.</summary>
+/// <param name="lawbook">Law and languages.</param>
+/// <param name="catalogue">The maker's declarations.</param>
+/// <param name="asOf">The day that decides which rules hold.</param>
+public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
+{
+    /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
+    /// <param name="declaration">A candle or a batch.</param>
+    /// <param name="onlyPlace">Restricts the answer to one place of sale; null for all of them.</param>
+    /// <param name="problems">Collects what is wrong; the result is empty when anything is.</param>
+    public IReadOnlyList<Assessment> Assess(IDeclaration declaration, string? onlyPlace, Problems problems)
+    {
+        var batch = declaration as Batch;
+        Candle? candle = batch is null ? declaration as Candle : catalogue.Find<Candle>(batch.Candle, problems);
+        if (candle is null)
+        {
+            return [];
+        }
+
+        Vessel? vessel = catalogue.Find<Vessel>(candle.Vessel, problems);
+        Wax? wax = catalogue.Find<Wax>(candle.Wax, problems);
+        Maker? maker = TheMaker(candle, problems);
+        Recipe? recipe = batch is null
+            ? RecipeMaker.FromPlan(candle, catalogue, problems)
+            : RecipeMaker.FromBatch(batch, candle, catalogue, problems);
+        List<Place> places = PlacesOf(candle, onlyPlace, problems);
+        if (vessel is null || wax is null || maker is null || recipe is null || places.Count == 0)
+        {
+            return [];
+        }
+
+        Composition composition = Composer.Compose(recipe);
+        IReadOnlyList<LimitCheck> limits = LimitChecker.Check(candle, vessel, wax, recipe);
+        var assessments = new List<Assessment>();
+        foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
+        {
+            Edition edition = lawbook.Edition(group.Key);
+            List<Language> languages = LanguagesOf(candle, [.. group], problems);
+            IReadOnlyList<Substance> substances = new SubstanceResolver(lawbook.Substances, asOf).Resolve(composition);
+            Classification classification = Classifier.Classify(edition, asOf, substances, composition.UnknownHigh);
+            LabelElements label = LabelSelector.Select(edition, classification);
+            List<string> unassessed = [.. classification.Unassessed, .. NotDeclared(recipe)];
+            assessments.Add(
+                new Assessment(
+                    candle,
+                    batch,
+                    maker,
+                    vessel,
+                    edition,
+                    asOf,
+                    [.. group],
+                    languages,
+                    composition,
+                    substances,
+                    classification,
+                    label,
+                    limits,
+                    unassessed,
+                    [.. Findings(composition, substances, classification, limits)]
+                )
+            );
+        }
+
+        return problems.None ? assessments : [];
+    }
+
+    private Maker? TheMaker(Candle candle, Problems problems)
+    {
+        List<Maker> makers = [.. catalogue.OfKind<Maker>()];
+        if (makers.Count == 1)
+        {
+            return makers[0];
+        }
+
+        problems.Add(
+            candle.Place,
+            makers.Count == 0 ? "No maker is declared in this folder." : $"{makers.Count} makers are declared in this folder.",
+            "Keep exactly one file with 'declares: maker': its name, address and telephone go on every label."
+        );
+        return null;
+    }
+
+    private List<Place> PlacesOf(Candle candle, string? onlyPlace, Problems problems)
+    {
+        var places = new List<Place>();
+        foreach (string code in onlyPlace is null ? candle.SoldIn : [onlyPlace])
+        {
+            if (lawbook.FindPlace(code) is { } place)
+            {
+                places.Add(place);
+            }
+            else
+            {
+                string known = string.Join(", ", lawbook.Places.Select(p => p.Code));
+                problems.Add(candle.Place, $"There is no edition of the law for the place '{code}'.", $"Known places: {known}.");
+            }
+        }
+
+        if (places.Count == 0 && problems.None)
+        {
+            problems.Add(candle.Place, "The candle is sold nowhere.", "List country codes under 'soldIn', or name a place on the command line.");
+        }
+
+        return places;
+    }
+
+    private List<Language> LanguagesOf(Candle candle, List<Place> places, Problems problems)
+    {
+        var codes = new List<string>(candle.Languages);
+        foreach (Place place in places)
+        {
+            List<string> needed = place.EitherOf
+                ? place.Languages.Any(codes.Contains) ? [] : [place.Languages[0]]
+                : [.. place.Languages.Where(l => !codes.Contains(l))];
+            if (candle.Languages.Count > 0 && needed.Count > 0)
+            {
+                problems.Add(
+                    candle.Place,
+                    $"The label's languages ({string.Join(", ", candle.Languages)}) are not enough for {place.Name}: it needs {string.Join(", ", needed)} (CLP Art. 17(2)).",
+                    "Add it to 'languages', or leave the field out to get what the places need."
+                );
+            }
+
+            codes.AddRange(needed);
+        }
+
+        var languages = new List<Language>();
+        foreach (string code in codes)
+        {
+            if (lawbook.FindLanguage(code) is { } language)
+            {
+                languages.Add(language);
+            }
+            else
+            {
+                problems.Add(
+                    candle.Place,
+                    $"There are no texts in the language '{code}'.",
+                    $"Languages so far: {string.Join(", ", lawbook.Languages.Select(l => l.Code))}. A label in another language would not be lawful there, so none is printed."
+                );
+            }
+        }
+
+        return languages;
+    }
+
+    private static IEnumerable<string> NotDeclared(Recipe recipe) =>
+        recipe.Oils.SelectMany(o => o.Oil.NotDeclared.Select(text => $"{o.Oil.Name}: {text}"));
+
+    private static IEnumerable<Finding> Findings(
+        Composition composition,
+        IReadOnlyList<Substance> substances,
+        Classification classification,
+        IReadOnlyList<LimitCheck> limits
+    )
+    {
+        foreach (LimitCheck check in limits.Where(l => l.Holds == false))
+        {
+            yield return new Finding(
+                Gravity.Stop,
+                $"Limit broken: {check.Name}: {Quantities.Figures.Plain(check.Value!.Value)} {check.Unit}, at most {Quantities.Figures.Plain(check.Limit!.Value)} is allowed. {check.Explanation}",
+                ""
+            );
+        }
+
+        foreach (Substance substance in substances.Where(s => !s.IsKnown))
+        {
+            yield return new Finding(
+                Gravity.Stop,
+                $"{substance.Ingredient.Identity.Name} is listed without hazard classes, so the label cannot be shown to be complete. Ask the supplier, then write its classes or 'classes: not classified'.",
+                "CLP Art. 9"
+            );
+        }
+
+        foreach (ClassResult result in classification.Classes.Where(c => IsBannedForThePublic(c.Category)))
+        {
+            yield return new Finding(
+                Gravity.Stop,
+                $"The candle is {result.Category.Code}: such a mixture may not be sold to the general public.",
+                "REACH Annex XVII, entries 28 to 30"
+            );
+        }
+
+        foreach (LimitCheck check in limits.Where(l => l.Holds is null))
+        {
+            yield return new Finding(Gravity.Look, $"Not checked: {check.Name}. {check.Explanation}", "");
+        }
+
+        foreach (string remark in composition.Remarks)
+        {
+            yield return new Finding(Gravity.Look, remark, "");
+        }
+
+        foreach (string remark in substances.SelectMany(s => s.Remarks).Distinct())
+        {
+            yield return new Finding(Gravity.Look, remark, "CLP Art. 4(3)");
+        }
+    }
+
+    private static bool IsBannedForThePublic(HazardCategory category) =>
+        (category.ClassCode is "Carc." or "Muta." or "Repr.") && (category.Category is "1A" or "1B");
+}

@@ -1,0 +1,231 @@
+using System.Text;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Law;
+using Chandlery.Core.Law.Methods;
+using Chandlery.Core.Limits;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Assessed;
+
+/// <summary>
+/// Explains one result twice: in a few sentences for a reader who is no chemist, then with inputs, formula, threshold
+/// and clause for an inspector.
+/// </summary>
+public static class Tracer
+{
+    /// <summary>What can be asked about this candle.</summary>
+    public static IReadOnlyList<string> Askable(Assessment a) =>
+        [
+            "load",
+            .. a.Classification.Classes.Select(c => c.Category.Code),
+            .. a.Label.Hazard.Concat(a.Label.Supplemental).Concat(a.Label.Precautionary).Concat(a.Label.Pictograms).Select(c => c.Code),
+            .. a.Label.SignalWord is { } word ? new[] { word.Code } : [],
+            .. a.Limits.Select(l => l.Name),
+            .. a.Substances.Select(s => s.Name),
+        ];
+
+    /// <summary>The explanation, or null when the question fits nothing.</summary>
+    /// <param name="a">The assessment.</param>
+    /// <param name="asked">A class, statement, pictogram, signal word, limit, substance name, CAS number or "load".</param>
+    public static string? Explain(Assessment a, string asked)
+    {
+        var text = new StringBuilder();
+        bool found =
+            Load(a, asked, text)
+            | Classes(a, asked, text)
+            | Sensitisers(a, asked, text)
+            | NotReached(a, asked, text)
+            | Choices(a, asked, text)
+            | Limits(a, asked, text)
+            | Substances(a, asked, text);
+        return found ? text.ToString().TrimEnd() + "\n" : null;
+    }
+
+    private static bool Same(string written, string asked) => string.Equals(written, asked.Trim(), StringComparison.OrdinalIgnoreCase);
+
+    private static bool Load(Assessment a, string asked, StringBuilder text)
+    {
+        if (!Same("load", asked))
+        {
+            return false;
+        }
+
+        Recipe r = a.Composition.Recipe;
+        text.AppendLine(
+            $"The scented melt holds {r.MeltLoadOfWax} of oil, reckoned on its wax, which is {r.MeltLoadOfCandle} of the melt."
+        );
+        text.AppendLine(
+            r.TopUp.Value > 0
+                ? $"The unscented second pour is {r.TopUp} of the finished candle, so the candle as a whole holds {r.Load} of oil."
+                : "Nothing dilutes it afterwards, so the candle as a whole holds the same."
+        );
+        text.AppendLine();
+        foreach (OilShare oil in r.Oils)
+        {
+            text.AppendLine($"  {oil.Oil.Name}: {oil.ShareOfBlend} of the blend, {oil.Share} of the finished candle");
+        }
+
+        return true;
+    }
+
+    private static bool Classes(Assessment a, string asked, StringBuilder text)
+    {
+        bool found = false;
+        foreach (ClassResult c in a.Classification.Classes)
+        {
+            if (Same(c.Category.Code, asked) || Same(c.Category.ClassCode, asked) || Same(c.Statement, asked) || Same(c.Category.Statement, asked))
+            {
+                text.AppendLine($"{c.Category.Code} ({c.Statement}), {c.Category.Title}").AppendLine();
+                text.AppendLine(c.Working.Sentence);
+                Write(text, c.Working, c.Rule.Stricter);
+                found = true;
+            }
+        }
+
+        return found;
+    }
+
+    private static bool Sensitisers(Assessment a, string asked, StringBuilder text)
+    {
+        if (!a.Label.Supplemental.Any(s => s.Code == "EUH208" && Same(s.Code, asked)))
+        {
+            return false;
+        }
+
+        text.AppendLine("EUH208, sensitisers that must be named").AppendLine();
+        text.AppendLine("The candle is not classified as sensitising. Someone who is already allergic can react to less, so these are named:");
+        foreach (Sensitiser sensitiser in a.Classification.Sensitisers)
+        {
+            text.AppendLine().AppendLine(sensitiser.Working.Sentence);
+            Write(text, sensitiser.Working, "");
+        }
+
+        return true;
+    }
+
+    private static bool NotReached(Assessment a, string asked, StringBuilder text)
+    {
+        bool found = false;
+        foreach (LimitRule rule in a.Edition.Rules.OfType<LimitRule>().Where(r => r.InForce.On(a.AsOf)))
+        {
+            bool isAsked = rule.Rungs.Any(r => Same(r.Result.Code, asked) || Same(r.Result.ClassCode, asked) || Same(r.Result.Statement, asked));
+            if (!isAsked || a.Classification.Classes.Any(c => c.Rule == rule))
+            {
+                continue;
+            }
+
+            found = true;
+            text.AppendLine($"{rule.Group}: no class is reached.").AppendLine();
+            foreach (Rung rung in rule.Rungs)
+            {
+                double filling = LimitMethod.Filling(rule, rung, a.Substances);
+                text.AppendLine(
+                    $"  {rung.Result.Code}: {Figures.Plain(filling * 100)} % of the way to its limit of {rung.Limit}"
+                );
+            }
+
+            text.AppendLine().AppendLine($"  clause: {rule.Clause}");
+        }
+
+        return found;
+    }
+
+    private static bool Choices(Assessment a, string asked, StringBuilder text)
+    {
+        bool found = false;
+        IEnumerable<LabelChoice> chosen = a.Label.Pictograms.Concat(a.Label.Precautionary).Concat(a.Label.SignalWord is { } w ? [w] : []);
+        foreach (LabelChoice choice in chosen.Where(c => Same(c.Code, asked)))
+        {
+            text.AppendLine($"{choice.Code} is on the label: {choice.Because}.").AppendLine($"  clause: {choice.Clause}");
+            found = true;
+        }
+
+        foreach (LabelChoice choice in a.Label.LeftOff.Where(c => Same(c.Code, asked)))
+        {
+            text.AppendLine($"{choice.Code} is not on the label: {choice.Because}.").AppendLine($"  clause: {choice.Clause}");
+            found = true;
+        }
+
+        return found;
+    }
+
+    private static bool Limits(Assessment a, string asked, StringBuilder text)
+    {
+        List<LimitCheck> checks =
+        [
+            .. a.Limits.Where(l => asked.Trim().Length >= 3 && l.Name.Contains(asked.Trim(), StringComparison.OrdinalIgnoreCase)),
+        ];
+        foreach (LimitCheck limit in checks)
+        {
+            text.AppendLine(limit.Name);
+            text.AppendLine(
+                limit.Holds is null
+                    ? $"  not checked: {limit.Explanation}"
+                    : $"  {Figures.Plain(limit.Value!.Value)} {limit.Unit} against at most {Figures.Plain(limit.Limit!.Value)}: {(limit.Holds == true ? "holds" : "BROKEN")}, margin {Figures.Plain(limit.Margin!.Value)}"
+            );
+            text.AppendLine($"  {limit.Explanation}").AppendLine($"  source: {limit.Source}").AppendLine();
+        }
+
+        return checks.Count > 0;
+    }
+
+    private static bool Substances(Assessment a, string asked, StringBuilder text)
+    {
+        bool found = false;
+        foreach (Substance s in a.Substances)
+        {
+            if (!Same(s.Name, asked) && !Same(s.Ingredient.Identity.Name, asked) && !Same(s.Ingredient.Identity.Cas?.Text ?? "", asked))
+            {
+                continue;
+            }
+
+            found = true;
+            text.AppendLine($"{s.Ingredient.Identity.Name}, CAS {s.Ingredient.Identity.Cas?.Text ?? "not given"}");
+            text.AppendLine($"The finished candle holds between {s.Ingredient.Low} and {s.Ingredient.High} of it.");
+            foreach (Contribution part in s.Ingredient.Parts)
+            {
+                text.AppendLine(
+                    $"  {part.Product} ({part.ProductShare} of the candle) declares {part.DeclaredShare}: {part.Low} to {part.High}"
+                );
+            }
+
+            foreach (SubstanceHazard hazard in s.Hazards)
+            {
+                string m = hazard.Category.ClassCode.StartsWith("Aquatic", StringComparison.Ordinal) && hazard.Category.Category == "1"
+                    ? $", M = {Figures.Plain(hazard.M)}{(hazard.MIsKnown ? "" : " (nobody gives it)")}"
+                    : "";
+                string limits = string.Concat(hazard.Limits.Select(l => $", from {l.From} on {l.Category.Code}"));
+                text.AppendLine($"  {hazard.Category.Code}, {hazard.Statement}{m}{limits}: {hazard.Source}");
+            }
+
+            foreach (string remark in s.Remarks)
+            {
+                text.AppendLine($"  {remark}");
+            }
+        }
+
+        return found;
+    }
+
+    private static void Write(StringBuilder text, Working working, string stricter)
+    {
+        text.AppendLine().AppendLine($"  formula:   {working.Formula}");
+        foreach (WorkingLine line in working.Lines)
+        {
+            string factor = line.Factor == 1 ? "" : $" x {Figures.Plain(line.Factor)}";
+            text.AppendLine(
+                $"  input:     {line.Substance} ({line.Cas ?? "no CAS"}), {line.Hazard}: {Figures.Plain(line.Percent)} %{factor}, own limit {Figures.Plain(line.Limit)}, adds {Figures.Plain(line.Adds)}"
+            );
+            text.AppendLine($"             {line.Source}");
+        }
+
+        text.AppendLine($"  value:     {Figures.Plain(working.Value)} {working.Unit}");
+        text.AppendLine($"  threshold: {Figures.Plain(working.Threshold)} {working.Unit}");
+        text.AppendLine($"  clause:    {working.Clause}");
+        text.AppendLine($"  row:       {working.Confidence}");
+        if (stricter.Length > 0)
+        {
+            text.AppendLine($"  reading:   {stricter}");
+        }
+    }
+}

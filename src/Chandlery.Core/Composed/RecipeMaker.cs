@@ -1,0 +1,189 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Composed;
+
+/// <summary>Turns a candle's plan, or a batch as weighed, into shares of the finished candle.</summary>
+public static class RecipeMaker
+{
+    /// <summary>The shares of a planned candle.</summary>
+    /// <param name="candle">The plan.</param>
+    /// <param name="catalogue">Where its oils, waxes and extras are.</param>
+    /// <param name="problems">Collects what is missing or contradicts itself.</param>
+    /// <returns>The recipe, or null when there are problems.</returns>
+    public static Recipe? FromPlan(Candle candle, Catalogue catalogue, Problems problems)
+    {
+        Wax? wax = catalogue.Find<Wax>(candle.Wax, problems);
+        List<(Oil Oil, double Mass)>? oils = Masses(candle.Oils, catalogue, problems);
+        if (wax is null || oils is null)
+        {
+            return null;
+        }
+
+        // Everything is reckoned for 100 g of wax in the scented melt unless the plan weighs it.
+        double waxMass = candle.WaxWeight?.Value ?? 100;
+        List<(Extra Extra, double Mass)>? extras = ExtraMasses(candle.Extras, waxMass, catalogue, problems);
+        if (extras is null)
+        {
+            return null;
+        }
+
+        double extraMass = extras.Sum(e => e.Mass);
+        double blend = oils.Sum(o => o.Mass);
+        double oilMass = candle.Load switch
+        {
+            null => blend,
+            { Basis: LoadBasis.Wax } load => waxMass * load.Percent.Value / 100,
+            { } load => (waxMass + extraMass) * load.Percent.Value / (100 - load.Percent.Value),
+        };
+        double melt = waxMass + extraMass + oilMass;
+        double topUp = candle.TopUp switch
+        {
+            { Scented: false, Percent: { } percent } => melt * percent.Value / (100 - percent.Value),
+            { Scented: false, Weight: { } weight } => TopUpForPlan(candle, weight, melt),
+            _ => 0,
+        };
+        return Make(wax, waxMass, oils, oilMass, extras, topUp, catalogue, problems);
+    }
+
+    /// <summary>The shares of a batch, from what was weighed.</summary>
+    public static Recipe? FromBatch(Batch batch, Candle candle, Catalogue catalogue, Problems problems)
+    {
+        Wax? wax = catalogue.Find<Wax>(candle.Wax, problems);
+        List<(Oil Oil, double Mass)>? oils = Masses(batch.Oils, catalogue, problems);
+        List<(Extra Extra, double Mass)>? extras = ExtraMasses(batch.Extras, batch.WaxWeight.Value, catalogue, problems);
+        if (wax is null || oils is null || extras is null)
+        {
+            return null;
+        }
+
+        double topUp = batch.TopUp is { Scented: false, Weight: { } weight } ? weight.Value : 0;
+        return Make(wax, batch.WaxWeight.Value, oils, oils.Sum(o => o.Mass), extras, topUp, catalogue, problems);
+    }
+
+    // A top-up in grams belongs to one candle; when the melt is not weighed, the candle's net mass gives the scale.
+    private static double TopUpForPlan(Candle candle, Grams topUp, double melt)
+    {
+        if (candle.WaxWeight is not null)
+        {
+            return topUp.Value;
+        }
+
+        double meltOfOneCandle = Math.Max(candle.NetMass.Value - topUp.Value, 1e-6);
+        return melt * topUp.Value / meltOfOneCandle;
+    }
+
+    private static Recipe? Make(
+        Wax wax,
+        double waxMass,
+        List<(Oil Oil, double Mass)> oils,
+        double oilMass,
+        List<(Extra Extra, double Mass)> extras,
+        double topUp,
+        Catalogue catalogue,
+        Problems problems
+    )
+    {
+        double melt = waxMass + oilMass + extras.Sum(e => e.Mass);
+        double total = melt + topUp;
+        double blend = oils.Sum(o => o.Mass);
+        var waxes = new List<WaxShare>();
+        if (!AddWax(wax, 100 * (waxMass + topUp) / total, catalogue, problems, waxes, 0))
+        {
+            return null;
+        }
+
+        return new Recipe(
+            [.. oils.Select(o => new OilShare(o.Oil, new MassPercent(100 * oilMass * (o.Mass / blend) / total), new MassPercent(100 * o.Mass / blend)))],
+            waxes,
+            [.. extras.Select(e => new ExtraShare(e.Extra, new MassPercent(100 * e.Mass / total), new MassPercent(100 * e.Mass / waxMass)))],
+            new MassPercent(100 * oilMass / waxMass),
+            new MassPercent(100 * oilMass / melt),
+            new MassPercent(100 * oilMass / total),
+            new MassPercent(100 * topUp / total)
+        );
+    }
+
+    private static bool AddWax(Wax wax, double percent, Catalogue catalogue, Problems problems, List<WaxShare> waxes, int depth)
+    {
+        if (depth > 8)
+        {
+            problems.Add(wax.Place, $"Wax '{wax.Id}' is blended of itself.");
+            return false;
+        }
+
+        if (wax.Blend.Count == 0)
+        {
+            waxes.Add(new WaxShare(wax, new MassPercent(percent)));
+            return true;
+        }
+
+        bool complete = true;
+        foreach (WaxPart part in wax.Blend)
+        {
+            complete &=
+                catalogue.Find<Wax>(part.Wax, problems) is { } inner
+                && AddWax(inner, percent * part.Share.Value / 100, catalogue, problems, waxes, depth + 1);
+        }
+
+        return complete;
+    }
+
+    private static List<(Oil Oil, double Mass)>? Masses(IReadOnlyList<OilPart> parts, Catalogue catalogue, Problems problems)
+    {
+        var masses = new List<(Oil, double)>();
+        bool complete = true;
+        foreach (OilPart part in parts)
+        {
+            Oil? oil = catalogue.Find<Oil>(part.Oil, problems);
+            double? mass = oil is null ? null : MassOf(part, oil, problems);
+            if (mass is null)
+            {
+                complete = false;
+                continue;
+            }
+
+            masses.Add((oil!, mass.Value));
+        }
+
+        return complete ? masses : null;
+    }
+
+    private static double? MassOf(OilPart part, Oil oil, Problems problems)
+    {
+        switch (part.Measure)
+        {
+            case OilMeasure.Millilitres when oil.Density is { } density:
+                return density.MassOf(new Millilitres(part.Amount)).Value;
+            case OilMeasure.Millilitres:
+                problems.Add(part.Place, $"Oil '{oil.Id}' is measured in millilitres, but its density is not declared.", $"Add 'densityGramsPerMl' to {oil.Place.File}, or weigh it.");
+                return null;
+            case OilMeasure.Drops when oil.DropMass is { } drop:
+                return part.Amount * drop.Value;
+            case OilMeasure.Drops:
+                problems.Add(part.Place, $"Oil '{oil.Id}' is counted in drops, but the mass of its drop is not declared.", $"Weigh 100 drops and add 'dropMilligrams' to {oil.Place.File}.");
+                return null;
+            default:
+                return part.Amount;
+        }
+    }
+
+    private static List<(Extra Extra, double Mass)>? ExtraMasses(IReadOnlyList<ExtraPart> parts, double waxMass, Catalogue catalogue, Problems problems)
+    {
+        var masses = new List<(Extra, double)>();
+        bool complete = true;
+        foreach (ExtraPart part in parts)
+        {
+            if (catalogue.Find<Extra>(part.Extra, problems) is { } extra)
+            {
+                masses.Add((extra, part.Weight?.Value ?? waxMass * part.Percent!.Value.Value / 100));
+            }
+            else
+            {
+                complete = false;
+            }
+        }
+
+        return complete ? masses : null;
+    }
+}

@@ -1,0 +1,36 @@
+namespace Chandlery.Core.Law;
+
+/// <summary>Something on the label with the reason why it is there, or why it is not.</summary>
+/// <param name="Code">Code of the statement or pictogram.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Clause">Where it stands.</param>
+public sealed record LabelChoice(string Code, string Because, string Clause);
+
+/// <summary>A substance named on the label.</summary>
+/// <param name="Name">Name to print.</param>
+/// <param name="Cas">CAS number, or null.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Clause">Where it stands.</param>
+public sealed record NamedSubstance(string Name, string? Cas, string Because, string Clause);
+
+/// <summary>What the law puts on the label of a classified or allergen-bearing candle.</summary>
+/// <param name="Pictograms">GHS codes, in their order.</param>
+/// <param name="SignalWord">Danger, Warning, or null.</param>
+/// <param name="Hazard">Hazard statements.</param>
+/// <param name="Supplemental">Supplemental statements (EUH...).</param>
+/// <param name="Precautionary">Precautionary statements.</param>
+/// <param name="Named">Substances named under "contains", or in the supplemental statement.</param>
+/// <param name="LeftOff">What was considered and left off, with the reason.</param>
+public sealed record LabelElements(
+    IReadOnlyList<LabelChoice> Pictograms,
+    LabelChoice? SignalWord,
+    IReadOnlyList<LabelChoice> Hazard,
+    IReadOnlyList<LabelChoice> Supplemental,
+    IReadOnlyList<LabelChoice> Precautionary,
+    IReadOnlyList<NamedSubstance> Named,
+    IReadOnlyList<LabelChoice> LeftOff
+)
+{
+    /// <summary>True when the candle is classified as hazardous.</summary>
+    public bool IsHazardous => Hazard.Count > 0 || Supplemental.Any(s => s.Code is not ("EUH208" or "EUH210"));
+}

@@ -1,0 +1,73 @@
+namespace Chandlery.Core.Law;
+
+/// <summary>One line of a working: what a substance adds.</summary>
+/// <param name="Substance">Name.</param>
+/// <param name="Cas">CAS number, or null.</param>
+/// <param name="Hazard">The hazard that counts.</param>
+/// <param name="Percent">Share in the finished candle, percent, high end.</param>
+/// <param name="Factor">Weight times M-factor.</param>
+/// <param name="Limit">The limit that this substance is measured by, percent; for acute toxicity its estimate.</param>
+/// <param name="Adds">What it adds to the sum, in the unit of the threshold.</param>
+/// <param name="Source">Whose word the hazard is.</param>
+public sealed record WorkingLine(
+    string Substance,
+    string? Cas,
+    string Hazard,
+    double Percent,
+    double Factor,
+    double Limit,
+    double Adds,
+    string Source
+);
+
+/// <summary>How a result was found.</summary>
+/// <param name="Formula">What was computed, in words and signs.</param>
+/// <param name="Lines">The inputs.</param>
+/// <param name="Value">What came out.</param>
+/// <param name="Threshold">What it was compared with.</param>
+/// <param name="Unit">Unit of both.</param>
+/// <param name="Clause">Where the rule stands.</param>
+/// <param name="Sentence">The same for a reader who is no chemist.</param>
+/// <param name="Confidence">How the rule's row was checked.</param>
+public sealed record Working(
+    string Formula,
+    IReadOnlyList<WorkingLine> Lines,
+    double Value,
+    double Threshold,
+    string Unit,
+    string Clause,
+    string Sentence,
+    string Confidence
+);
+
+/// <summary>A class that the candle has.</summary>
+/// <param name="Category">Class and category.</param>
+/// <param name="Statement">Hazard statement, with the letters that say more where all causes agree.</param>
+/// <param name="Rule">The rule that gave it.</param>
+/// <param name="Working">How.</param>
+/// <param name="Causes">The substances behind it.</param>
+public sealed record ClassResult(
+    HazardCategory Category,
+    string Statement,
+    ClassRule Rule,
+    Working Working,
+    IReadOnlyList<Substance> Causes
+);
+
+/// <summary>A sensitiser at or over its elicitation limit.</summary>
+/// <param name="Substance">Which.</param>
+/// <param name="Hazard">Its hazard.</param>
+/// <param name="Working">How.</param>
+public sealed record Sensitiser(Substance Substance, SubstanceHazard Hazard, Working Working);
+
+/// <summary>The classification of a candle.</summary>
+/// <param name="Classes">Classes, in the order of the rules.</param>
+/// <param name="Sensitisers">Sensitisers at or over their elicitation limits.</param>
+/// <param name="Supplemental">The supplemental statement that names them when the candle is not classified for it; null when none is called for.</param>
+/// <param name="Unassessed">What could not be assessed.</param>
+public sealed record Classification(
+    IReadOnlyList<ClassResult> Classes,
+    IReadOnlyList<Sensitiser> Sensitisers,
+    string? Supplemental,
+    IReadOnlyList<string> Unassessed
+);

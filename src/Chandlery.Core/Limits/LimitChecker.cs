@@ -1,0 +1,165 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Limits;
+
+/// <summary>Checks a candle against every limit that its declarations name.</summary>
+public static class LimitChecker
+{
+    /// <summary>The IFRA category of candles (IFRA, 49th Amendment, guidance on product categories).</summary>
+    public const string CandleCategory = "12";
+
+    /// <summary>All checks.</summary>
+    public static IReadOnlyList<LimitCheck> Check(Candle candle, Vessel vessel, Wax wax, Recipe recipe)
+    {
+        var checks = new List<LimitCheck>();
+        if (recipe.Oils.Count > 0)
+        {
+            checks.Add(WaxLoad(wax, recipe));
+            checks.AddRange(recipe.Oils.Select(o => OilLoad(o, recipe)));
+            checks.AddRange(recipe.Oils.Select(Ifra));
+            checks.Add(IfraBlend(recipe));
+            checks.AddRange(recipe.Oils.Select(o => FlashPoint(o.Oil, candle.Temperatures.AddFragrance)));
+        }
+
+        checks.AddRange(recipe.Extras.Where(e => e.Extra.Highest is not null).Select(ExtraShare));
+        checks.Add(Volume(candle, vessel, wax));
+        return checks;
+    }
+
+    private static LimitCheck WaxLoad(Wax wax, Recipe recipe)
+    {
+        string name = $"load against {wax.Name}";
+        if (wax.HighestLoad is not { } highest)
+        {
+            return Unknown(name, wax.Supplier, $"The highest load of {wax.Name} is not declared.");
+        }
+
+        double value = InBasis(highest.Basis, recipe);
+        return Compare(name, value, highest.Percent.Value, UnitOf(highest.Basis), wax.Supplier, "More oil than the wax holds sweats out, burns badly or catches fire.");
+    }
+
+    private static LimitCheck OilLoad(OilShare oil, Recipe recipe)
+    {
+        string name = $"load of {oil.Oil.Name} against its maker's limit";
+        if (oil.Oil.HighestLoad is not { } highest)
+        {
+            return Unknown(name, oil.Oil.Supplier, $"The highest load of {oil.Oil.Name} is not declared.");
+        }
+
+        double value = InBasis(highest.Basis, recipe) * oil.ShareOfBlend.Value / 100;
+        return Compare(name, value, highest.Percent.Value, UnitOf(highest.Basis), oil.Oil.Supplier, "The fragrance house does not stand behind more.");
+    }
+
+    private static LimitCheck Ifra(OilShare oil)
+    {
+        string name = $"IFRA category {CandleCategory}, {oil.Oil.Name}";
+        if (oil.Oil.Ifra is not { } certificate || !certificate.Limits.TryGetValue(CandleCategory, out IfraLimit? limit))
+        {
+            return Unknown(name, oil.Oil.Supplier, $"No IFRA certificate for category {CandleCategory} is declared for {oil.Oil.Name}.");
+        }
+
+        return Compare(
+            name,
+            oil.Share.Value,
+            limit.Highest.Value,
+            "% of candle",
+            $"{oil.Oil.Supplier}, IFRA amendment {certificate.Amendment} of {certificate.Date:yyyy-MM-dd}",
+            "A code of the fragrance trade, no law; the certificate gives the highest share of the finished product."
+        );
+    }
+
+    // Oils may share a restricted substance, so each oil's use of its own allowance is added.
+    private static LimitCheck IfraBlend(Recipe recipe)
+    {
+        string name = $"IFRA category {CandleCategory}, all oils together";
+        var limits = recipe.Oils.Select(o => o.Oil.Ifra?.Limits.GetValueOrDefault(CandleCategory)?.Highest.Value).ToList();
+        if (limits.Any(l => l is null))
+        {
+            return Unknown(name, "all oils", "Not every oil has an IFRA certificate, so the blend could not be checked.");
+        }
+
+        double used = recipe.Oils.Zip(limits, (oil, limit) => limit == 0 ? double.PositiveInfinity : 100 * oil.Share.Value / limit!.Value).Sum();
+        return Compare(name, used, 100, "% of the allowance", "all oils", "The sum of each oil's share over its own limit; stricter than each oil alone.");
+    }
+
+    private static LimitCheck FlashPoint(Oil oil, Celsius? adding)
+    {
+        string name = $"flash point of {oil.Name} against the temperature of adding";
+        if (oil.FlashPoint is not { } flash || adding is not { } temperature)
+        {
+            string missing = oil.FlashPoint is null ? $"The flash point of {oil.Name} is" : "The temperature at which the oil is added is";
+            return Unknown(name, oil.Supplier, $"{missing} not declared.");
+        }
+
+        string method = flash.Method is null ? "by a method that the sheet does not name" : flash.Method;
+        string bound = flash.IsLowerBound ? "above " : "";
+        return Compare(
+            name,
+            temperature.Value,
+            flash.Temperature.Value,
+            "°C",
+            oil.Supplier,
+            $"Flash point {bound}{flash.Temperature} ({method}): from there on the vapour over the pot can catch fire."
+        ) with
+        {
+            // At the flash point itself there is no room left.
+            Holds = temperature.Value < flash.Temperature.Value,
+        };
+    }
+
+    private static LimitCheck ExtraShare(ExtraShare extra) =>
+        Compare(
+            $"share of {extra.Extra.Name} against its maker's limit",
+            extra.OfWax.Value,
+            extra.Extra.Highest!.Value.Value,
+            "% of wax",
+            extra.Extra.Supplier,
+            "Its maker does not stand behind more."
+        );
+
+    private static LimitCheck Volume(Candle candle, Vessel vessel, Wax wax)
+    {
+        const string name = "volume of the molten candle against the vessel below its headspace";
+        if (wax.LiquidDensity is not { } density)
+        {
+            return Unknown(name, wax.Supplier, $"The density of molten {wax.Name} is not declared.");
+        }
+
+        double free;
+        if (candle.Headspace is { } headspace)
+        {
+            if (vessel.Inner is not { } inner)
+            {
+                return Unknown(name, vessel.Name, $"A headspace is asked for, but the inner size of {vessel.Name} is not declared.");
+            }
+
+            free = inner.CrossSectionSquareMillimetres * headspace.Value / 1000;
+        }
+        else
+        {
+            free = 0;
+        }
+
+        double room = Math.Min(vessel.Brimful.Value - free, vessel.Fill?.Value ?? double.PositiveInfinity);
+        return Compare(
+            name,
+            density.VolumeOf(candle.NetMass).Value,
+            Math.Max(0, room),
+            "ml",
+            vessel.Name,
+            "What does not fit runs over; a flame too near the brim heats the vessel."
+        );
+    }
+
+    private static double InBasis(LoadBasis basis, Recipe recipe) =>
+        basis == LoadBasis.Wax ? recipe.MeltLoadOfWax.Value : recipe.MeltLoadOfCandle.Value;
+
+    private static string UnitOf(LoadBasis basis) => basis == LoadBasis.Wax ? "% of wax" : "% of candle";
+
+    private static LimitCheck Compare(string name, double value, double limit, string unit, string source, string explanation) =>
+        new(name, value, limit, unit, value <= limit * (1 + MassPercent.RelativeTolerance), source, explanation);
+
+    private static LimitCheck Unknown(string name, string source, string explanation) => new(name, null, null, "", null, source, explanation);
+}

@@ -1,0 +1,23 @@
+using System.Globalization;
+
+namespace Chandlery.Core.Quantities;
+
+/// <summary>How figures are written for people: the same everywhere, with a decimal point.</summary>
+public static class Figures
+{
+    /// <summary>At most four significant figures, no exponent for everyday sizes.</summary>
+    public static string Plain(double value)
+    {
+        if (value == 0 || double.IsNaN(value) || double.IsInfinity(value))
+        {
+            return value.ToString(CultureInfo.InvariantCulture);
+        }
+
+        double magnitude = Math.Floor(Math.Log10(Math.Abs(value)));
+        int decimals = (int)Math.Clamp(3 - magnitude, 0, 12);
+        return Math.Round(value, decimals).ToString("0.############", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A figure that must be read back exactly.</summary>
+    public static string Exact(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+}

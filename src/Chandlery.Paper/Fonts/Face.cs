@@ -1,0 +1,134 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Reflection;
+using HarfBuzzSharp;
+using SkiaSharp;
+using Buffer = HarfBuzzSharp.Buffer;
+
+namespace Chandlery.Paper.Fonts;
+
+/// <summary>The two weights that documents are set in.</summary>
+public enum Weight
+{
+    /// <summary>Running text.</summary>
+    Regular,
+
+    /// <summary>Names, signal words and figures.</summary>
+    Bold,
+}
+
+/// <summary>A run of text turned into glyphs, measured in font units.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="Glyphs">Glyph numbers.</param>
+/// <param name="Clusters">For each glyph the index of its first character in <paramref name="Text"/>.</param>
+/// <param name="Positions">For each glyph its horizontal start, font units.</param>
+/// <param name="Advance">Width of the whole, font units.</param>
+public sealed record ShapedText(string Text, ushort[] Glyphs, int[] Clusters, int[] Positions, int Advance);
+
+/// <summary>One face of the Inter family: shaping, metrics and the font file for drawing.</summary>
+[SuppressMessage("Design", "CA1001", Justification = "The two faces live as long as the process.")]
+public sealed class Face
+{
+    private static readonly Lazy<Face> RegularFace = new(() => new Face("Inter-Regular.ttf"));
+    private static readonly Lazy<Face> BoldFace = new(() => new Face("Inter-Bold.ttf"));
+
+    // Contextual alternates would turn "3x4" into another sign: what is declared must read back as it was written.
+    private static readonly Feature[] Features = [new(new Tag('c', 'a', 'l', 't'), 0)];
+
+    private readonly Font font;
+    private readonly Dictionary<string, ShapedText> shaped = [];
+    private readonly Lock shaping = new();
+
+    private Face(string file)
+    {
+        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("fonts/" + file)!;
+        using var memory = new MemoryStream();
+        stream.CopyTo(memory);
+        Data = memory.ToArray();
+        Typeface = SKTypeface.FromData(SKData.CreateCopy(Data));
+        using var blob = Blob.FromStream(new MemoryStream(Data));
+        using var face = new HarfBuzzSharp.Face(blob, 0);
+        UnitsPerEm = face.UnitsPerEm;
+        font = new Font(face);
+        font.SetScale(UnitsPerEm, UnitsPerEm);
+        font.SetFunctionsOpenType();
+        using var measuring = new SKFont(Typeface, UnitsPerEm);
+        XHeight = -GlyphBounds(measuring, 'x').Top / UnitsPerEm;
+        DigitHeight = -GlyphBounds(measuring, '1').Top / UnitsPerEm;
+        Ascent = -GlyphBounds(measuring, 'Å').Top / UnitsPerEm;
+        Descent = GlyphBounds(measuring, 'p').Bottom / UnitsPerEm;
+    }
+
+    /// <summary>The font file.</summary>
+    public byte[] Data { get; }
+
+    /// <summary>The face for drawing with all its glyphs.</summary>
+    public SKTypeface Typeface { get; }
+
+    /// <summary>Font units in the type size.</summary>
+    public int UnitsPerEm { get; }
+
+    /// <summary>Height of a lower-case x as a share of the type size, measured on the glyph.</summary>
+    public double XHeight { get; }
+
+    /// <summary>Height of the figure 1 as a share of the type size, measured on the glyph.</summary>
+    public double DigitHeight { get; }
+
+    /// <summary>How far descenders reach below the baseline, as a share of the type size, measured on the p.</summary>
+    public double Descent { get; }
+
+    /// <summary>How far capitals with accents reach above the baseline, as a share of the type size, measured on the Å.</summary>
+    public double Ascent { get; }
+
+    /// <summary>The face of this weight.</summary>
+    public static Face Of(Weight weight) => weight == Weight.Bold ? BoldFace.Value : RegularFace.Value;
+
+    /// <summary>Shapes a text; results are kept, since labels say the same words again and again.</summary>
+    public ShapedText Shape(string text)
+    {
+        lock (shaping)
+        {
+            if (shaped.TryGetValue(text, out ShapedText? known))
+            {
+                return known;
+            }
+
+            ShapedText result = ShapeAnew(text);
+            if (shaped.Count > 20_000)
+            {
+                shaped.Clear();
+            }
+
+            shaped[text] = result;
+            return result;
+        }
+    }
+
+    private ShapedText ShapeAnew(string text)
+    {
+        using var buffer = new Buffer();
+        buffer.AddUtf16(text);
+        buffer.GuessSegmentProperties();
+        font.Shape(buffer, Features);
+        GlyphInfo[] infos = buffer.GlyphInfos;
+        GlyphPosition[] positions = buffer.GlyphPositions;
+        var glyphs = new ushort[infos.Length];
+        var clusters = new int[infos.Length];
+        var starts = new int[infos.Length];
+        int x = 0;
+        for (int i = 0; i < infos.Length; i++)
+        {
+            glyphs[i] = (ushort)infos[i].Codepoint;
+            clusters[i] = (int)infos[i].Cluster;
+            starts[i] = x + positions[i].XOffset;
+            x += positions[i].XAdvance;
+        }
+
+        return new ShapedText(text, glyphs, clusters, starts, x);
+    }
+
+    private static SKRect GlyphBounds(SKFont font, char sign)
+    {
+        font.GetGlyphWidths([font.GetGlyph(sign)], out SKRect[] bounds);
+        return bounds[0];
+    }
+}

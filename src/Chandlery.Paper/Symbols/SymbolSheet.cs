@@ -1,0 +1,74 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Reading;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Scenes;
+
+namespace Chandlery.Paper.Symbols;
+
+/// <summary>A layer of a symbol, on a square of 100 units.</summary>
+/// <param name="Path">SVG path data.</param>
+/// <param name="Fill">Fill colour, or null.</param>
+/// <param name="Stroke">Line colour, or null.</param>
+/// <param name="WidthUnits">Line width.</param>
+public sealed record SymbolLayer(string Path, Ink? Fill, Ink? Stroke, double WidthUnits);
+
+/// <summary>The hazard pictograms and burn-safety symbols by name.</summary>
+/// <param name="Symbols">Layers by name, from back to front.</param>
+public sealed record SymbolSheet(IReadOnlyDictionary<string, IReadOnlyList<SymbolLayer>> Symbols)
+{
+    /// <summary>Units along the side of a symbol's square.</summary>
+    public const double Units = 100;
+
+    /// <summary>Reads <c>symbols.yaml</c>.</summary>
+    public static SymbolSheet Read(IReadOnlyDictionary<string, string> dataFiles, Problems problems)
+    {
+        const string file = "symbols.yaml";
+        var symbols = new Dictionary<string, IReadOnlyList<SymbolLayer>>();
+        if (YamlText.Read(dataFiles.GetValueOrDefault(file, ""), "data/" + file, problems) is not { } map)
+        {
+            return new SymbolSheet(symbols);
+        }
+
+        var fields = new Fields(map, problems);
+        foreach (Fields row in fields.Groups("symbols"))
+        {
+            string name = row.Text("name", "GHS07");
+            row.OptionalText("about");
+            symbols[name] = [.. row.Groups("layers").Select(ReadLayer)];
+            row.Done();
+        }
+
+        fields.Done();
+        return new SymbolSheet(symbols);
+    }
+
+    /// <summary>The symbol's layers placed on a page.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="xMm">Left of its square.</param>
+    /// <param name="yMm">Top of its square.</param>
+    /// <param name="sideMm">Side of its square.</param>
+    /// <exception cref="KeyNotFoundException">There is no such symbol.</exception>
+    public IEnumerable<SceneItem> Place(string name, double xMm, double yMm, double sideMm) =>
+        Symbols[name].Select(l => new PathItem(l.Path, xMm, yMm, sideMm / Units, l.Fill, l.Stroke, l.WidthUnits));
+
+    private static SymbolLayer ReadLayer(Fields row)
+    {
+        string path = row.Text("path", "M0 0 L100 100");
+        Ink? fill = row.Has("fill") ? ReadInk(row, "fill") : null;
+        Ink? stroke = row.Has("stroke") ? ReadInk(row, "stroke") : null;
+        double width = row.OptionalNumber("width", 0, 100) ?? 1;
+        row.Done();
+        try
+        {
+            Canvas.PathOf(path);
+        }
+        catch (FormatException)
+        {
+            row.Problems.Add(row.PlaceOf("path"), "This is not SVG path data.");
+        }
+
+        return new SymbolLayer(path, fill, stroke, width);
+    }
+
+    private static Ink ReadInk(Fields row, string key) => Enum.Parse<Ink>(row.Choice(key, "black", "white", "red", "grey"), ignoreCase: true);
+}
