@@ -1,3 +1,37 @@
 using System.CommandLine;
+using Chandlery.Core.Declared;
+
 namespace Chandlery.Cli.Commands;
-internal static class CardCommand { public static Command Build() => new("card"); }
+
+/// <summary><c>chandlery card</c>: the burn-safety card.</summary>
+internal static class CardCommand
+{
+    public static Command Build()
+    {
+        var options = new CommonOptions();
+        var paper = new PaperOptions();
+        var command = new Command("card", "Print the burn-safety card that goes to the buyer with the candle, a page for each language.");
+        options.AddTo(command);
+        paper.AddTo(command);
+        command.SetAction(parse =>
+            Session.Run(
+                parse,
+                options,
+                (session, assessments) =>
+                {
+                    var problems = new Problems();
+                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
+                    List<PendingFile> files = [.. assessments.SelectMany(a => printer.Card(a, problems))];
+                    if (!problems.None)
+                    {
+                        return session.Report(problems);
+                    }
+
+                    printer.Write(files, "", session.Output);
+                    return ExitCode.Fine;
+                }
+            )
+        );
+        return command;
+    }
+}

@@ -1,3 +1,60 @@
 using System.CommandLine;
+using System.Text;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+
 namespace Chandlery.Cli.Commands;
-internal static class DossierCommand { public static Command Build() => new("dossier"); }
+
+/// <summary><c>chandlery dossier</c>: everything for one candle or a whole folder.</summary>
+internal static class DossierCommand
+{
+    private const int PageWidth = 140;
+
+    public static Command Build()
+    {
+        var options = new CommonOptions();
+        var paper = new PaperOptions();
+        paper.Formats.DefaultValueFactory = _ => ["pdf", "png", "svg"];
+        paper.Formats.Description = "pdf, png and svg (default: all three), with commas.";
+        var command = new Command("dossier", "Write everything for one candle or a whole folder: assessment, label and burn-safety card, a folder for each candle.");
+        options.AddTo(command);
+        paper.AddTo(command);
+        command.SetAction(parse => Session.Run(parse, options, (session, assessments) => Write(parse, options, paper, session, assessments)));
+        return command;
+    }
+
+    private static int Write(ParseResult parse, CommonOptions options, PaperOptions paper, Session session, IReadOnlyList<Assessment> assessments)
+    {
+        var problems = new Problems();
+        Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
+        var dossiers = new List<(Assessment Assessment, List<PendingFile> Files)>();
+        var reasons = new List<string>();
+        foreach (Assessment a in assessments)
+        {
+            (IReadOnlyList<PendingFile> label, string? whyNot) = printer.Label(a, problems);
+            List<PendingFile> files =
+            [
+                new("assessment.json", Encoding.UTF8.GetBytes(AssessmentJson.Write(a))),
+                new("assessment.txt", Encoding.UTF8.GetBytes(AssessmentText.Render(a, PageWidth))),
+                .. label,
+                .. printer.Card(a, problems),
+            ];
+            dossiers.Add((a, files));
+            reasons.AddRange(whyNot is null ? [] : [whyNot]);
+        }
+
+        if (!problems.None)
+        {
+            return session.Report(problems);
+        }
+
+        foreach ((Assessment a, List<PendingFile> files) in dossiers)
+        {
+            bool alone = assessments.Count(other => other.Id == a.Id) == 1;
+            printer.Write(files, alone ? a.Id : Path.Combine(a.Id, a.Edition.Id), session.Output);
+        }
+
+        reasons.ForEach(session.Complain);
+        return assessments.Any(a => a.StopsSale) || reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+    }
+}

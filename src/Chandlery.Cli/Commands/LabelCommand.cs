@@ -1,3 +1,39 @@
 using System.CommandLine;
+using Chandlery.Core.Declared;
+
 namespace Chandlery.Cli.Commands;
-internal static class LabelCommand { public static Command Build() => new("label"); }
+
+/// <summary><c>chandlery label</c>: the label at its exact size.</summary>
+internal static class LabelCommand
+{
+    public static Command Build()
+    {
+        var options = new CommonOptions();
+        var paper = new PaperOptions();
+        var command = new Command("label", "Print the label at its exact size, with the largest text that fits and never less than the law allows.");
+        options.AddTo(command);
+        paper.AddTo(command);
+        command.SetAction(parse =>
+            Session.Run(
+                parse,
+                options,
+                (session, assessments) =>
+                {
+                    var problems = new Problems();
+                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
+                    var labels = assessments.Select(a => printer.Label(a, problems)).ToList();
+                    if (!problems.None)
+                    {
+                        return session.Report(problems);
+                    }
+
+                    printer.Write(labels.SelectMany(l => l.Files), "", session.Output);
+                    List<string> reasons = [.. labels.Select(l => l.WhyNot).OfType<string>()];
+                    reasons.ForEach(session.Complain);
+                    return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+                }
+            )
+        );
+        return command;
+    }
+}

@@ -12,6 +12,9 @@ internal sealed class Session(TextWriter output, TextWriter errors)
 {
     public TextWriter Output => output;
 
+    /// <summary>Law and languages; there once <see cref="Run"/> has started the work.</summary>
+    public Lawbook Lawbook { get; private set; } = null!;
+
     /// <summary>Runs a command's work on the assessments that its path and options mean.</summary>
     /// <param name="parse">The parsed command line.</param>
     /// <param name="options">Its common options.</param>
@@ -22,7 +25,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         try
         {
             var problems = new Problems();
-            IReadOnlyList<Assessment> assessments = Assess(parse, options, problems);
+            IReadOnlyList<Assessment> assessments = session.Assess(parse, options, problems);
             return problems.None ? work(session, assessments) : session.Report(problems);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
@@ -47,7 +50,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     /// <summary>Prints a message on the error stream.</summary>
     public void Complain(string message) => errors.WriteLine(message);
 
-    private static IReadOnlyList<Assessment> Assess(ParseResult parse, CommonOptions options, Problems problems)
+    private IReadOnlyList<Assessment> Assess(ParseResult parse, CommonOptions options, Problems problems)
     {
         Lawbook? lawbook = LawReader.Read(ShippedFiles.Data(parse.GetValue(options.Data), problems), problems);
         if (lawbook is null)
@@ -55,6 +58,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
             return [];
         }
 
+        Lawbook = lawbook;
         DeclarationFolder folder = DeclarationFolder.Open(parse.GetValue(options.Path)!, lawbook.Vocabulary);
         if (!folder.Problems.None)
         {

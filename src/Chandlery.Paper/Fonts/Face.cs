@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
+using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
@@ -34,6 +35,8 @@ public sealed class Face
     // Contextual alternates would turn "3x4" into another sign: what is declared must read back as it was written.
     private static readonly Feature[] Features = [new(new Tag('c', 'a', 'l', 't'), 0)];
 
+    // The native shaper reads the font file in place for as long as it lives: the bytes are pinned and never let go.
+    private readonly GCHandle pinned;
     private readonly Font font;
     private readonly Dictionary<string, ShapedText> shaped = [];
     private readonly Lock shaping = new();
@@ -45,8 +48,9 @@ public sealed class Face
         stream.CopyTo(memory);
         Data = memory.ToArray();
         Typeface = SKTypeface.FromData(SKData.CreateCopy(Data));
-        using var blob = Blob.FromStream(new MemoryStream(Data));
-        using var face = new HarfBuzzSharp.Face(blob, 0);
+        pinned = GCHandle.Alloc(Data, GCHandleType.Pinned);
+        var blob = new Blob(pinned.AddrOfPinnedObject(), Data.Length, MemoryMode.ReadOnly);
+        var face = new HarfBuzzSharp.Face(blob, 0);
         UnitsPerEm = face.UnitsPerEm;
         font = new Font(face);
         font.SetScale(UnitsPerEm, UnitsPerEm);

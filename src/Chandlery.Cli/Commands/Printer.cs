@@ -1,0 +1,107 @@
+using System.CommandLine;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Paper.Documents;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Symbols;
+using Chandlery.Paper.Templates;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary>Makes documents and writes them in the formats asked for.</summary>
+internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, IReadOnlyList<string> formats, double dotsPerInch)
+{
+    /// <summary>A printer set up from the command line.</summary>
+    public static Printer Open(ParseResult parse, PaperOptions paper, CommonOptions common, Lawbook lawbook, Problems problems) =>
+        new(
+            new PaperShop(
+                new TemplateShelf(ShippedFiles.Templates(parse.GetValue(paper.Templates), problems)),
+                SymbolSheet.Read(ShippedFiles.Data(parse.GetValue(common.Data), problems), problems)
+            ),
+            lawbook.Burning,
+            parse.GetValue(paper.Out)!,
+            parse.GetValue(paper.Formats)!,
+            parse.GetValue(paper.Resolution)
+        );
+
+    /// <summary>Files that a label makes, or the reason why there is none.</summary>
+    public (IReadOnlyList<PendingFile> Files, string? WhyNot) Label(Assessment a, Problems problems)
+    {
+        if (a.StopsSale)
+        {
+            return ([], $"{a.Id}: no label, because something stops the sale (see 'assess').");
+        }
+
+        LabelResult? result = LabelDocument.Make(a, shop, advice, problems);
+        if (result?.Misfit is { } misfit)
+        {
+            return ([], $"{a.Id}: the text does not fit a label of {misfit.Size}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}.");
+        }
+
+        return result?.Fitted is { } fitted
+            ? (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, [fitted.Scene])), null)
+            : ([], null);
+    }
+
+    /// <summary>Files that a burn-safety card makes.</summary>
+    public IReadOnlyList<PendingFile> Card(Assessment a, Problems problems) =>
+        CardDocument.Make(a, shop, advice, problems) is { } card ? Files(a.Id + "-burn-card", card) : [];
+
+    /// <summary>Writes files into the folder.</summary>
+    public void Write(IEnumerable<PendingFile> files, string subfolder, TextWriter output)
+    {
+        foreach (PendingFile file in files)
+        {
+            string path = Path.Combine(folder, subfolder, file.Name);
+            AtomicFile.Write(path, file.Content);
+            output.WriteLine(path);
+        }
+    }
+
+    private static string Missing(Misfit misfit)
+    {
+        var parts = new List<string>();
+        if (misfit.MissingHeight.Value > 0)
+        {
+            parts.Add($"{misfit.MissingHeight} of height");
+        }
+
+        if (misfit.MissingWidth.Value > 0)
+        {
+            parts.Add($"{misfit.MissingWidth} of width");
+        }
+
+        return parts.Count == 0 ? "" : $"{string.Join(" and ", parts)} missing at the smallest lawful text. ";
+    }
+
+    private List<PendingFile> Files(string name, PaperDocument document)
+    {
+        var files = new List<PendingFile>();
+        if (formats.Contains("pdf"))
+        {
+            files.Add(new PendingFile(name + ".pdf", PdfDrawing.Draw(document)));
+        }
+
+        for (int i = 0; i < document.Pages.Count; i++)
+        {
+            string page = document.Pages.Count == 1 ? name : $"{name}-{i + 1}";
+            if (formats.Contains("png"))
+            {
+                files.Add(new PendingFile(page + ".png", PngDrawing.Draw(document.Pages[i], dotsPerInch)));
+            }
+
+            if (formats.Contains("svg"))
+            {
+                files.Add(new PendingFile(page + ".svg", System.Text.Encoding.UTF8.GetBytes(SvgDrawing.Draw(document.Pages[i], document.Title))));
+            }
+        }
+
+        return files;
+    }
+}
+
+/// <summary>A file that is ready to be written.</summary>
+internal sealed record PendingFile(string Name, byte[] Content);

@@ -1,0 +1,106 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Paper.Layout;
+using Chandlery.Paper.Markup;
+using Chandlery.Paper.Scenes;
+
+namespace Chandlery.Paper.Documents;
+
+/// <summary>Makes burn-safety cards, a page for each language of the label.</summary>
+public static class CardDocument
+{
+    private const string Template = "burn-card.sbn";
+    private const double LineSpacing = 1.25;
+    private const double StepMm = 0.02;
+    private static readonly string[] WhileBurning = ["firstBurn", "longestBurn", "poolClear", "noMoving", "hotVessel"];
+
+    /// <summary>The card, or null when template or data have problems, or when the text does not fit.</summary>
+    public static PaperDocument? Make(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
+    {
+        var pages = new List<Scene>();
+        string title = "";
+        foreach (Language language in assessment.Languages)
+        {
+            string? xml = shop.Templates.Write(Template, Model(assessment, language, advice), problems);
+            MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + Template, problems);
+            if (document is null || Fit(document, shop, problems) is not { } page)
+            {
+                return null;
+            }
+
+            title = title.Length == 0 ? document.Title : title;
+            pages.Add(page);
+        }
+
+        return new PaperDocument(title, assessment.Languages[0].Code, pages);
+    }
+
+    private static Scene? Fit(MarkupDocument document, PaperShop shop, Problems problems)
+    {
+        double bottom = document.HeightMm - document.MarginMm;
+        for (double xHeight = document.XHeightMm; xHeight >= document.SmallestXHeightMm; xHeight -= StepMm)
+        {
+            var region = Region.Rectangle(document.MarginMm, document.MarginMm, document.WidthMm - document.MarginMm, bottom);
+            LayoutResult layout = FlowLayout.Lay(document.Blocks, region, new LayoutSizes(xHeight, LineSpacing, 16), shop.Symbols);
+            if (layout.EndMm <= bottom && layout.OverflowMm <= 0)
+            {
+                return new Scene(document.WidthMm, document.HeightMm, layout.Items, layout.Marks);
+            }
+        }
+
+        problems.Add(
+            new TextPlace("templates/" + Template, 0, 0),
+            $"The text does not fit a card of {document.WidthMm} x {document.HeightMm} mm at an x-height of {document.SmallestXHeightMm} mm.",
+            "Make the card larger or say less in the template."
+        );
+        return null;
+    }
+
+    private static Dictionary<string, object?> Model(Assessment a, Language language, BurnAdvice advice)
+    {
+        Candle candle = a.Candle;
+        bool outdoor = candle.Use == CandleUse.Outdoor;
+        IReadOnlyDictionary<string, string> figures = BurnFigures.Of(candle, a.Vessel, advice);
+        List<object?> Messages(params IEnumerable<string> keys) =>
+            [
+                .. keys.Select(key =>
+                    (object?)
+                        new Dictionary<string, object?>
+                        {
+                            ["symbol"] = SymbolOf(key),
+                            ["text"] = BurnFigures.Fill(language.Safety[key], figures),
+                        }
+                ),
+            ];
+        string trim = candle.Wicks.Count > 1 ? "trimWicks" : "trimWick";
+        return new Dictionary<string, object?>
+        {
+            ["title"] = language.Words["cardTitle"],
+            ["lang"] = language.Code,
+            ["name"] = candle.Name,
+            ["maker"] = a.Maker.Name,
+            ["address"] = string.Join(", ", a.Maker.AddressLines),
+            ["telephone"] = a.Maker.Telephone,
+            ["contact"] = a.Maker.Email ?? a.Maker.Web,
+            ["first"] = Messages(LabelModel.CompulsoryMessages),
+            ["before_heading"] = language.Words["beforeLighting"],
+            ["before"] = Messages([outdoor ? "outdoorOnly" : "draught", "surface", trim]),
+            ["during_heading"] = language.Words["whileBurning"],
+            ["during"] = Messages(candle.Wicks.Count > 1 ? [.. WhileBurning, "allWicks"] : WhileBurning),
+            ["stop_heading"] = language.Words["whenToStop"],
+            ["stop"] = Messages(["snuff", "noLiquid", "relight", "stop"]),
+            ["trouble_heading"] = language.Words["ifSomethingHappens"],
+            ["trouble"] = Messages(["tallFlame", "fire"]),
+            ["caution"] = language.Caution,
+        };
+    }
+
+    private static string SymbolOf(string key) =>
+        key switch
+        {
+            "trimWicks" => "trimWick",
+            "firstBurn" or "longestBurn" or "relight" or "allWicks" or "tallFlame" or "fire" => "",
+            _ => key,
+        };
+}

@@ -1,0 +1,295 @@
+using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Markup;
+using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Symbols;
+
+namespace Chandlery.Paper.Layout;
+
+/// <summary>Sizes that a layout works with.</summary>
+/// <param name="XHeightMm">Height of a lower-case x of the base size.</param>
+/// <param name="LineSpacing">Distance of lines as a multiple of the type size.</param>
+/// <param name="PictogramMm">Side of a hazard pictogram's square, which stands on a point.</param>
+internal sealed record LayoutSizes(double XHeightMm, double LineSpacing, double PictogramMm)
+{
+    /// <summary>Base type size.</summary>
+    public double TypeSizeMm => XHeightMm / Face.Of(Weight.Regular).XHeight;
+}
+
+/// <summary>What a layout came to.</summary>
+/// <param name="Items">Placed items.</param>
+/// <param name="Marks">Where things with a legal size lie.</param>
+/// <param name="EndMm">Lower end of everything.</param>
+/// <param name="OverflowMm">By how much the widest unbreakable word was too wide; 0 when none was.</param>
+internal sealed record LayoutResult(IReadOnlyList<SceneItem> Items, IReadOnlyList<Mark> Marks, double EndMm, double OverflowMm);
+
+/// <summary>Stacks blocks from top to bottom inside a region.</summary>
+internal sealed class FlowLayout
+{
+    private const double FloatGapMm = 1.5;
+    private const double SymbolGapMm = 1.2;
+    private const double RuleUnits = 0.2;
+
+    private readonly Region region;
+    private readonly LayoutSizes sizes;
+    private readonly SymbolSheet symbols;
+    private readonly List<SceneItem> items = [];
+    private readonly List<Mark> marks = [];
+    private double y;
+    private double overflow;
+
+    private FlowLayout(Region region, LayoutSizes sizes, SymbolSheet symbols)
+    {
+        this.region = region;
+        this.sizes = sizes;
+        this.symbols = symbols;
+        y = region.TopMm;
+    }
+
+    /// <summary>Lays blocks out; the result may end below the region, which then is too small.</summary>
+    public static LayoutResult Lay(IReadOnlyList<Block> blocks, Region region, LayoutSizes sizes, SymbolSheet symbols)
+    {
+        var layout = new FlowLayout(region, sizes, symbols);
+        foreach (Block block in blocks)
+        {
+            layout.Add(block);
+        }
+
+        return new LayoutResult(layout.items, layout.marks, Math.Max(layout.y, region.FloatsEndMm), layout.overflow);
+    }
+
+    private void Add(Block block)
+    {
+        switch (block)
+        {
+            case Paragraph paragraph:
+                AddParagraph(paragraph);
+                break;
+            case Pictograms pictograms:
+                AddPictograms(pictograms);
+                break;
+            case SymbolRow row:
+                AddSymbols(row);
+                break;
+            case Messages messages:
+                AddMessages(messages);
+                break;
+            case Gap gap:
+                y += gap.Size * sizes.TypeSizeMm;
+                break;
+            case Rule:
+                AddRule();
+                break;
+            default:
+                throw new InvalidOperationException($"no layout for {block.GetType().Name}");
+        }
+    }
+
+    private void AddParagraph(Paragraph paragraph)
+    {
+        double size = Math.Max(
+            paragraph.Size * sizes.TypeSizeMm,
+            paragraph.FigureMm / paragraph.Spans.Min(s => Face.Of(s.Weight).DigitHeight)
+        );
+        y = AddText(LineBreaker.Pieces(paragraph.Spans), size, paragraph.Align, y, (from, to) => region.Edges(from, to));
+    }
+
+    // Sets pieces line by line between the edges that hold at each height; returns the lower end.
+    private double AddText(List<Piece> pieces, double size, Align align, double top, Func<double, double, (double Left, double Right)?> edges)
+    {
+        double lineHeight = size * sizes.LineSpacing;
+        Face face = Face.Of(Weight.Regular);
+        double aboveBaseline = ((sizes.LineSpacing - face.Ascent - face.Descent) / 2) + face.Ascent;
+        int at = 0;
+        double line = top;
+        while (at < pieces.Count)
+        {
+            if (edges(line, line + lineHeight) is not { } free)
+            {
+                line += lineHeight / 4;
+                if (line > region.BottomMm)
+                {
+                    return line + lineHeight;
+                }
+
+                continue;
+            }
+
+            int count = LineBreaker.Fill(pieces, at, free.Right - free.Left, size, out double tooWide);
+            overflow = Math.Max(overflow, tooWide);
+            AddLine(pieces.GetRange(at, count), size, align, free, line + (aboveBaseline * size));
+            at += count;
+            line += lineHeight;
+        }
+
+        return line;
+    }
+
+    private void AddLine(List<Piece> pieces, double size, Align align, (double Left, double Right) free, double baseline)
+    {
+        // Neighbouring pieces of one weight are shaped as one text, so that it reads back as one.
+        var runs = new List<TextItem>();
+        double x = free.Left;
+        for (int i = 0; i < pieces.Count; )
+        {
+            Weight weight = pieces[i].Weight;
+            string text = i > 0 && pieces[i].SpaceBefore ? " " : "";
+            int j = i;
+            for (; j < pieces.Count && pieces[j].Weight == weight; j++)
+            {
+                text += (j > i && pieces[j].SpaceBefore ? " " : "") + pieces[j].Text;
+            }
+
+            var item = new TextItem(Face.Of(weight).Shape(text), weight, x, baseline, size, Ink.Black);
+            runs.Add(item);
+            x += item.WidthMm;
+            i = j;
+        }
+
+        double spare = free.Right - x;
+        double shift = align switch
+        {
+            Align.Left => 0,
+            Align.Centre => spare / 2,
+            _ => spare,
+        };
+        items.AddRange(shift == 0 ? runs : runs.Select(r => r with { XMm = r.XMm + shift }));
+    }
+
+    private void AddPictograms(Pictograms pictograms)
+    {
+        if (pictograms.Codes.Count == 0)
+        {
+            return;
+        }
+
+        // A square on its point is as wide as its diagonal.
+        double width = sizes.PictogramMm * Math.Sqrt(2);
+        if (region.Edges(y, y + width) is not { } free)
+        {
+            y += width;
+            overflow = Math.Max(overflow, width);
+            return;
+        }
+
+        double x = free.Left;
+        double top = y;
+        double right = free.Left;
+        foreach (string code in pictograms.Codes)
+        {
+            // Pictures stand side by side while text still finds half the width beside them, else below each other.
+            if (x > free.Left && x + width > free.Left + ((free.Right - free.Left) / 2))
+            {
+                x = free.Left;
+                top += width;
+            }
+
+            items.AddRange(symbols.Place(code, x, top, width));
+            marks.Add(new Mark(code, x, top, width, width));
+            x += width;
+            right = Math.Max(right, x);
+        }
+
+        region.FloatAtTopLeft(right + FloatGapMm, top + width);
+        overflow = Math.Max(overflow, right - free.Right);
+    }
+
+    private void AddSymbols(SymbolRow row)
+    {
+        double caption = row.Symbols.Any(s => s.Caption.Length > 0) ? sizes.TypeSizeMm * sizes.LineSpacing : 0;
+        double height = row.SideMm + caption;
+        double? x = null;
+        (double Left, double Right)? free = null;
+        foreach ((string name, string text) in row.Symbols)
+        {
+            double width = Math.Max(row.SideMm, LineBreaker.Width(text, Weight.Regular, sizes.TypeSizeMm));
+            if (x is { } next && next + width > free!.Value.Right)
+            {
+                y += height + SymbolGapMm;
+                x = null;
+            }
+
+            if (x is null)
+            {
+                free = region.Edges(y, y + height);
+                if (free is null)
+                {
+                    y += height;
+                    continue;
+                }
+
+                x = free.Value.Left;
+            }
+
+            overflow = Math.Max(overflow, x.Value + width - free!.Value.Right);
+            double left = x.Value + ((width - row.SideMm) / 2);
+            items.AddRange(symbols.Place(name, left, y, row.SideMm));
+            marks.Add(new Mark(name, left, y, row.SideMm, row.SideMm));
+            if (text.Length > 0)
+            {
+                AddText([new Piece(text, Weight.Regular, false)], sizes.TypeSizeMm, Align.Centre, y + row.SideMm, (_, _) => (x.Value, x.Value + width + 0.01));
+            }
+
+            x += width + SymbolGapMm;
+        }
+
+        y += height;
+    }
+
+    private void AddMessages(Messages messages)
+    {
+        if (region.Edges(y, y + messages.SideMm) is not { } free)
+        {
+            y += messages.SideMm;
+            return;
+        }
+
+        double gap = SymbolGapMm * 2;
+        double column = (free.Right - free.Left - (gap * (messages.Columns - 1))) / messages.Columns;
+        for (int start = 0; start < messages.Items.Count; start += messages.Columns)
+        {
+            double end = y;
+            for (int c = 0; c < messages.Columns && start + c < messages.Items.Count; c++)
+            {
+                (string symbol, string text) = messages.Items[start + c];
+                double left = free.Left + (c * (column + gap));
+                double textLeft = left + messages.SideMm + SymbolGapMm;
+                List<Piece> pieces = LineBreaker.Pieces([new Span(text, Weight.Regular)]);
+                double height = MeasureText(pieces, left + column - textLeft);
+                double textTop = y + Math.Max(0, (messages.SideMm - height) / 2);
+                end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, textTop, (_, _) => (textLeft, left + column)));
+                if (symbol.Length > 0)
+                {
+                    items.AddRange(symbols.Place(symbol, left, y, messages.SideMm));
+                    marks.Add(new Mark(symbol, left, y, messages.SideMm, messages.SideMm));
+                    end = Math.Max(end, y + messages.SideMm);
+                }
+            }
+
+            y = end + SymbolGapMm;
+        }
+    }
+
+    private double MeasureText(List<Piece> pieces, double width)
+    {
+        int lines = 0;
+        for (int at = 0; at < pieces.Count; lines++)
+        {
+            at += LineBreaker.Fill(pieces, at, width, sizes.TypeSizeMm, out _);
+        }
+
+        return lines * sizes.TypeSizeMm * sizes.LineSpacing;
+    }
+
+    private void AddRule()
+    {
+        double gap = sizes.TypeSizeMm * 0.4;
+        y += gap;
+        if (region.Edges(y, y) is { } free)
+        {
+            string path = System.FormattableString.Invariant($"M0 0 L{free.Right - free.Left:0.####} 0");
+            items.Add(new PathItem(path, free.Left, y, 1, null, Ink.Grey, RuleUnits));
+        }
+
+        y += gap;
+    }
+}

@@ -1,0 +1,83 @@
+using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Markup;
+
+namespace Chandlery.Paper.Layout;
+
+/// <summary>A piece that stays together on a line.</summary>
+/// <param name="Text">Text without surrounding blanks.</param>
+/// <param name="Weight">Weight.</param>
+/// <param name="SpaceBefore">Whether a blank separates it from the piece before.</param>
+internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore);
+
+/// <summary>Cuts paragraphs into pieces and fills lines with them.</summary>
+internal static class LineBreaker
+{
+    private static readonly char[] BreakAfter = ['/', '-'];
+
+    /// <summary>The pieces of a paragraph, in order.</summary>
+    public static List<Piece> Pieces(IReadOnlyList<Span> spans)
+    {
+        var pieces = new List<Piece>();
+        bool space = false;
+        foreach (Span span in spans)
+        {
+            int start = 0;
+            for (int i = 0; i <= span.Text.Length; i++)
+            {
+                bool end = i == span.Text.Length;
+                bool blank = !end && span.Text[i] == ' ';
+                bool seam = !end && !blank && Array.IndexOf(BreakAfter, span.Text[i]) >= 0 && i > start && i + 1 < span.Text.Length && char.IsLetter(span.Text[i + 1]);
+                if (end || blank || seam)
+                {
+                    int length = (seam ? i + 1 : i) - start;
+                    if (length > 0)
+                    {
+                        pieces.Add(new Piece(span.Text.Substring(start, length), span.Weight, space));
+                        space = false;
+                    }
+
+                    space |= blank;
+                    start = i + 1;
+                }
+            }
+        }
+
+        return pieces;
+    }
+
+    /// <summary>Width of a piece at a type size, millimetres.</summary>
+    public static double Width(string text, Weight weight, double sizeMm)
+    {
+        Face face = Face.Of(weight);
+        return face.Shape(text).Advance * sizeMm / face.UnitsPerEm;
+    }
+
+    /// <summary>How many pieces from <paramref name="first"/> on fit a width; at least one, with <paramref name="overflowMm"/> when even that is too wide.</summary>
+    public static int Fill(List<Piece> pieces, int first, double widthMm, double sizeMm, out double overflowMm)
+    {
+        double used = 0;
+        int count = 0;
+        overflowMm = 0;
+        for (int i = first; i < pieces.Count; i++)
+        {
+            Piece piece = pieces[i];
+            double space = i > first && piece.SpaceBefore ? Width(" ", piece.Weight, sizeMm) : 0;
+            double width = Width(piece.Text, piece.Weight, sizeMm);
+            if (used + space + width > widthMm)
+            {
+                if (count == 0)
+                {
+                    overflowMm = width - widthMm;
+                    return 1;
+                }
+
+                break;
+            }
+
+            used += space + width;
+            count++;
+        }
+
+        return count;
+    }
+}
