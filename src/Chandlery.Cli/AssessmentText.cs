@@ -116,7 +116,14 @@ internal static class AssessmentText
             table.Add("signal word", word.Code, word.Because);
         }
 
-        foreach ((string what, IReadOnlyList<LabelChoice> choices) in new[] { ("hazard", label.Hazard), ("supplement", label.Supplemental), ("precaution", label.Precautionary) })
+        foreach (
+            (string what, IReadOnlyList<LabelChoice> choices) in new[]
+            {
+                ("hazard", label.Hazard),
+                ("supplement", label.Supplemental),
+                ("precaution", label.Precautionary),
+            }
+        )
         {
             foreach (LabelChoice choice in choices)
             {
@@ -178,5 +185,6 @@ internal static class AssessmentText
         text.AppendLine("- " + string.Join(Environment.NewLine + "  ", lines));
     }
 
-    private static void Heading(StringBuilder text, string heading) => text.AppendLine().AppendLine(heading).AppendLine(new string('-', heading.Length));
+    private static void Heading(StringBuilder text, string heading) =>
+        text.AppendLine().AppendLine(heading).AppendLine(new string('-', heading.Length));
 }

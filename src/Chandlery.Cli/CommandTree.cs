@@ -7,7 +7,9 @@ namespace Chandlery.Cli;
 internal static class CommandTree
 {
     public static RootCommand Build() =>
-        new("From a YAML blend to a lawful candle label: what is in the finished candle, what the law makes of it, and the papers to print. It helps; it does not replace local law or a competent person.")
+        new(
+            "From a YAML blend to a lawful candle label: what is in the finished candle, what the law makes of it, and the papers to print. It helps; it does not replace local law or a competent person."
+        )
         {
             AssessCommand.Build(),
             TraceCommand.Build(),

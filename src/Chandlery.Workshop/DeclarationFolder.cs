@@ -22,7 +22,11 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
         bool isFile = File.Exists(path);
         if (!isFile && !Directory.Exists(path))
         {
-            problems.Add(new TextPlace(path, 0, 0), "There is no such file or folder.", "Name a folder of declarations, or one candle's or batch's file.");
+            problems.Add(
+                new TextPlace(path, 0, 0),
+                "There is no such file or folder.",
+                "Name a folder of declarations, or one candle's or batch's file."
+            );
             return new DeclarationFolder(path, new Catalogue([], problems), [], problems);
         }
 
@@ -47,10 +51,16 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
         }
 
         var catalogue = new Catalogue(declarations, problems);
-        IReadOnlyList<IDeclaration> all = isFile ? (asked is null ? [] : [asked]) : [.. catalogue.OfKind<Candle>(), .. catalogue.OfKind<Batch>()];
+        IReadOnlyList<IDeclaration> all = isFile
+            ? (asked is null ? [] : [asked])
+            : [.. catalogue.OfKind<Candle>(), .. catalogue.OfKind<Batch>()];
         if (isFile && asked is not (null or Candle or Batch))
         {
-            problems.Add(new TextPlace(path, 0, 0), "This file declares no candle and no batch.", "Name a candle's or batch's file, or the folder.");
+            problems.Add(
+                new TextPlace(path, 0, 0),
+                "This file declares no candle and no batch.",
+                "Name a candle's or batch's file, or the folder."
+            );
         }
         else if (all.Count == 0 && problems.None)
         {
@@ -78,7 +88,12 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
     {
         try
         {
-            var options = new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = false, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden };
+            var options = new EnumerationOptions
+            {
+                RecurseSubdirectories = true,
+                IgnoreInaccessible = false,
+                AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
+            };
             return [.. Directory.EnumerateFiles(root, "*", options).Where(IsYaml).Order(StringComparer.Ordinal)];
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)

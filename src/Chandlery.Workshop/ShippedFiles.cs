@@ -13,7 +13,12 @@ public static class ShippedFiles
     /// <param name="overrides">A folder laid out like <c>data/</c> whose files win; null for none.</param>
     /// <param name="problems">Receives unreadable files.</param>
     public static IReadOnlyDictionary<string, string> Data(string? overrides, Problems problems) =>
-        Read("data/", overrides, name => !name.StartsWith("demo/", StringComparison.Ordinal) && !name.StartsWith("schemas/", StringComparison.Ordinal), problems);
+        Read(
+            "data/",
+            overrides,
+            name => !name.StartsWith("demo/", StringComparison.Ordinal) && !name.StartsWith("schemas/", StringComparison.Ordinal),
+            problems
+        );
 
     /// <summary>The published schemas by file name.</summary>
     public static IReadOnlyDictionary<string, string> Schemas() => Read("data/schemas/", null, _ => true, new Problems());
@@ -52,7 +57,11 @@ public static class ShippedFiles
     {
         if (!Directory.Exists(folder))
         {
-            problems.Add(new TextPlace(folder, 0, 0), "There is no such folder.", "Name a folder with files to use instead of the program's own.");
+            problems.Add(
+                new TextPlace(folder, 0, 0),
+                "There is no such folder.",
+                "Name a folder with files to use instead of the program's own."
+            );
             return;
         }
 

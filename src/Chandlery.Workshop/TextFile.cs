@@ -19,7 +19,11 @@ public static class TextFile
             var file = new FileInfo(path);
             if (file.Length > LargestBytes)
             {
-                problems.Add(place, $"The file is larger than {LargestBytes / 1_000_000} MB.", "A declaration is a page or two: is this the right file?");
+                problems.Add(
+                    place,
+                    $"The file is larger than {LargestBytes / 1_000_000} MB.",
+                    "A declaration is a page or two: is this the right file?"
+                );
                 return null;
             }
 

@@ -11,8 +11,15 @@ internal static class AssessCommand
     public static Command Build()
     {
         var options = new CommonOptions();
-        var json = new Option<bool>("--json") { Description = "Print JSON (schema: data/schemas/assessment.schema.json): an object for one candle under one edition of the law, else an array." };
-        var command = new Command("assess", "Say what is in the finished candle, how it is classified, what its label must say and whether every limit holds.");
+        var json = new Option<bool>("--json")
+        {
+            Description =
+                "Print JSON (schema: data/schemas/assessment.schema.json): an object for one candle under one edition of the law, else an array.",
+        };
+        var command = new Command(
+            "assess",
+            "Say what is in the finished candle, how it is classified, what its label must say and whether every limit holds."
+        );
         options.AddTo(command);
         command.Add(json);
         command.SetAction(parse =>

@@ -6,36 +6,39 @@ namespace Chandlery.Cli.Commands;
 /// <summary>What all commands that assess have in common.</summary>
 internal sealed class CommonOptions
 {
-    public Argument<string> Path { get; } = new("path")
-    {
-        Description = "A candle's or batch's .yaml file, or a folder of declarations for all of its candles and batches.",
-    };
+    public Argument<string> Path { get; } =
+        new("path") { Description = "A candle's or batch's .yaml file, or a folder of declarations for all of its candles and batches." };
 
-    public Option<string?> Place { get; } = new("--place")
-    {
-        Description = "Answer for this place of sale only (country code), whether or not the candle lists it.",
-    };
+    public Option<string?> Place { get; } =
+        new("--place") { Description = "Answer for this place of sale only (country code), whether or not the candle lists it." };
 
-    public Option<DateOnly> AsOf { get; } = new("--as-of")
-    {
-        Description = "The day whose law is applied, such as 2028-01-01. Default: today.",
-        CustomParser = result =>
+    public Option<DateOnly> AsOf { get; } =
+        new("--as-of")
         {
-            if (DateOnly.TryParseExact(result.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
+            Description = "The day whose law is applied, such as 2028-01-01. Default: today.",
+            CustomParser = result =>
             {
-                return day;
-            }
+                if (
+                    DateOnly.TryParseExact(
+                        result.Tokens[0].Value,
+                        "yyyy-MM-dd",
+                        CultureInfo.InvariantCulture,
+                        DateTimeStyles.None,
+                        out DateOnly day
+                    )
+                )
+                {
+                    return day;
+                }
 
-            result.AddError($"'{result.Tokens[0].Value}' is not a day: write year-month-day, such as 2028-01-01.");
-            return default;
-        },
-        DefaultValueFactory = _ => DateOnly.FromDateTime(DateTime.Today),
-    };
+                result.AddError($"'{result.Tokens[0].Value}' is not a day: write year-month-day, such as 2028-01-01.");
+                return default;
+            },
+            DefaultValueFactory = _ => DateOnly.FromDateTime(DateTime.Today),
+        };
 
-    public Option<string?> Data { get; } = new("--data")
-    {
-        Description = "A folder whose files are used instead of the program's own data (same layout as data/).",
-    };
+    public Option<string?> Data { get; } =
+        new("--data") { Description = "A folder whose files are used instead of the program's own data (same layout as data/)." };
 
     public void AddTo(Command command)
     {

@@ -16,14 +16,25 @@ internal static class DossierCommand
         var paper = new PaperOptions();
         paper.Formats.DefaultValueFactory = _ => ["pdf", "png", "svg"];
         paper.Formats.Description = "pdf, png and svg (default: all three), with commas.";
-        var command = new Command("dossier", "Write everything for one candle or a whole folder: assessment, label and burn-safety card, a folder for each candle.");
+        var command = new Command(
+            "dossier",
+            "Write everything for one candle or a whole folder: assessment, label and burn-safety card, a folder for each candle."
+        );
         options.AddTo(command);
         paper.AddTo(command);
-        command.SetAction(parse => Session.Run(parse, options, (session, assessments) => Write(parse, options, paper, session, assessments)));
+        command.SetAction(parse =>
+            Session.Run(parse, options, (session, assessments) => Write(parse, options, paper, session, assessments))
+        );
         return command;
     }
 
-    private static int Write(ParseResult parse, CommonOptions options, PaperOptions paper, Session session, IReadOnlyList<Assessment> assessments)
+    private static int Write(
+        ParseResult parse,
+        CommonOptions options,
+        PaperOptions paper,
+        Session session,
+        IReadOnlyList<Assessment> assessments
+    )
     {
         var problems = new Problems();
         Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);

@@ -10,7 +10,10 @@ internal static class LabelCommand
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
-        var command = new Command("label", "Print the label at its exact size, with the largest text that fits and never less than the law allows.");
+        var command = new Command(
+            "label",
+            "Print the label at its exact size, with the largest text that fits and never less than the law allows."
+        );
         options.AddTo(command);
         paper.AddTo(command);
         command.SetAction(parse =>

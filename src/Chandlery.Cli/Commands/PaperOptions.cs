@@ -7,39 +7,36 @@ internal sealed class PaperOptions
 {
     private static readonly string[] Known = ["pdf", "png", "svg"];
 
-    public Option<string?> Templates { get; } = new("--templates")
-    {
-        Description = "A folder whose templates are used instead of the program's own.",
-    };
+    public Option<string?> Templates { get; } =
+        new("--templates") { Description = "A folder whose templates are used instead of the program's own." };
 
-    public Option<string[]> Formats { get; } = new("--format")
-    {
-        Description = "pdf (default), png or svg; several with commas.",
-        CustomParser = result =>
+    public Option<string[]> Formats { get; } =
+        new("--format")
         {
-            string[] formats = [.. result.Tokens.SelectMany(t => t.Value.Split(','))];
-            foreach (string format in formats.Where(f => !Known.Contains(f)))
+            Description = "pdf (default), png or svg; several with commas.",
+            CustomParser = result =>
             {
-                result.AddError($"'{format}' is no format: write pdf, png or svg, several with commas.");
-            }
+                string[] formats = [.. result.Tokens.SelectMany(t => t.Value.Split(','))];
+                foreach (string format in formats.Where(f => !Known.Contains(f)))
+                {
+                    result.AddError($"'{format}' is no format: write pdf, png or svg, several with commas.");
+                }
 
-            return formats;
-        },
-        DefaultValueFactory = _ => ["pdf"],
-        AllowMultipleArgumentsPerToken = false,
-    };
+                return formats;
+            },
+            DefaultValueFactory = _ => ["pdf"],
+            AllowMultipleArgumentsPerToken = false,
+        };
 
-    public Option<double> Resolution { get; } = new("--dpi")
-    {
-        Description = "Dots per inch of PNG (72 to 1200). Default: 300.",
-        DefaultValueFactory = _ => 300,
-    };
+    public Option<double> Resolution { get; } =
+        new("--dpi") { Description = "Dots per inch of PNG (72 to 1200). Default: 300.", DefaultValueFactory = _ => 300 };
 
-    public Option<string> Out { get; } = new("--out")
-    {
-        Description = "Folder to write into; made when it does not exist. Default: the present folder.",
-        DefaultValueFactory = _ => ".",
-    };
+    public Option<string> Out { get; } =
+        new("--out")
+        {
+            Description = "Folder to write into; made when it does not exist. Default: the present folder.",
+            DefaultValueFactory = _ => ".",
+        };
 
     public PaperOptions()
     {

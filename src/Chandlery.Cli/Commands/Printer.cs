@@ -38,7 +38,10 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         LabelResult? result = LabelDocument.Make(a, shop, advice, problems);
         if (result?.Misfit is { } misfit)
         {
-            return ([], $"{a.Id}: the text does not fit a label of {misfit.Size}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}.");
+            return (
+                [],
+                $"{a.Id}: the text does not fit a label of {misfit.Size}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}."
+            );
         }
 
         return result?.Fitted is { } fitted
@@ -95,7 +98,9 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
 
             if (formats.Contains("svg"))
             {
-                files.Add(new PendingFile(page + ".svg", System.Text.Encoding.UTF8.GetBytes(SvgDrawing.Draw(document.Pages[i], document.Title))));
+                files.Add(
+                    new PendingFile(page + ".svg", System.Text.Encoding.UTF8.GetBytes(SvgDrawing.Draw(document.Pages[i], document.Title)))
+                );
             }
         }
 

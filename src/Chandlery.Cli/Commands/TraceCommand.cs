@@ -12,7 +12,8 @@ internal static class TraceCommand
         var options = new CommonOptions();
         var result = new Argument<string>("result")
         {
-            Description = "What to explain: a class ('Skin Sens.'), a statement (H317, EUH208, P501), a pictogram (GHS07), a signal word, part of a limit's name, a substance or its CAS number, or 'load'.",
+            Description =
+                "What to explain: a class ('Skin Sens.'), a statement (H317, EUH208, P501), a pictogram (GHS07), a signal word, part of a limit's name, a substance or its CAS number, or 'load'.",
         };
         var command = new Command("trace", "Explain one result: in plain sentences, then with inputs, formula, threshold and clause.");
         options.AddTo(command);

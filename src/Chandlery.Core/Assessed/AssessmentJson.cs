@@ -41,9 +41,23 @@ public static class AssessmentJson
                 Round(a.Composition.Recipe.Load),
                 Round(a.Composition.Recipe.TopUp)
             ),
-            [.. a.Composition.Ingredients.Select(i => new IngredientReport(i.Identity.Name, i.Identity.Cas?.Text, Round(i.Low), Round(i.High)))],
+            [
+                .. a.Composition.Ingredients.Select(i => new IngredientReport(
+                    i.Identity.Name,
+                    i.Identity.Cas?.Text,
+                    Round(i.Low),
+                    Round(i.High)
+                )),
+            ],
             Round(a.Composition.UnknownHigh),
-            [.. a.Classification.Classes.Select(c => new ClassReport(c.Category.ClassCode, CategoryOf(c.Category), c.Statement, c.Working))],
+            [
+                .. a.Classification.Classes.Select(c => new ClassReport(
+                    c.Category.ClassCode,
+                    CategoryOf(c.Category),
+                    c.Statement,
+                    c.Working
+                )),
+            ],
             new StatementsReport(
                 [.. a.Label.Hazard.Select(s => Statement(a, s))],
                 [.. a.Label.Supplemental.Select(s => Statement(a, s))],

@@ -105,7 +105,11 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 
         if (places.Count == 0 && problems.None)
         {
-            problems.Add(candle.Place, "The candle is sold nowhere.", "List country codes under 'soldIn', or name a place on the command line.");
+            problems.Add(
+                candle.Place,
+                "The candle is sold nowhere.",
+                "List country codes under 'soldIn', or name a place on the command line."
+            );
         }
 
         return places;
@@ -117,7 +121,9 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         foreach (Place place in places)
         {
             List<string> needed = place.EitherOf
-                ? place.Languages.Any(codes.Contains) ? [] : [place.Languages[0]]
+                ? place.Languages.Any(codes.Contains)
+                    ? []
+                    : [place.Languages[0]]
                 : [.. place.Languages.Where(l => !codes.Contains(l))];
             if (candle.Languages.Count > 0 && needed.Count > 0)
             {

@@ -73,7 +73,12 @@ public static class Tracer
         bool found = false;
         foreach (ClassResult c in a.Classification.Classes)
         {
-            if (Same(c.Category.Code, asked) || Same(c.Category.ClassCode, asked) || Same(c.Statement, asked) || Same(c.Category.Statement, asked))
+            if (
+                Same(c.Category.Code, asked)
+                || Same(c.Category.ClassCode, asked)
+                || Same(c.Statement, asked)
+                || Same(c.Category.Statement, asked)
+            )
             {
                 text.AppendLine($"{c.Category.Code} ({c.Statement}), {c.Category.Title}").AppendLine();
                 text.AppendLine(c.Working.Sentence);
@@ -93,7 +98,9 @@ public static class Tracer
         }
 
         text.AppendLine("EUH208, sensitisers that must be named").AppendLine();
-        text.AppendLine("The candle is not classified as sensitising. Someone who is already allergic can react to less, so these are named:");
+        text.AppendLine(
+            "The candle is not classified as sensitising. Someone who is already allergic can react to less, so these are named:"
+        );
         foreach (Sensitiser sensitiser in a.Classification.Sensitisers)
         {
             text.AppendLine().AppendLine(sensitiser.Working.Sentence);
@@ -108,7 +115,9 @@ public static class Tracer
         bool found = false;
         foreach (LimitRule rule in a.Edition.Rules.OfType<LimitRule>().Where(r => r.InForce.On(a.AsOf)))
         {
-            bool isAsked = rule.Rungs.Any(r => Same(r.Result.Code, asked) || Same(r.Result.ClassCode, asked) || Same(r.Result.Statement, asked));
+            bool isAsked = rule.Rungs.Any(r =>
+                Same(r.Result.Code, asked) || Same(r.Result.ClassCode, asked) || Same(r.Result.Statement, asked)
+            );
             if (!isAsked || a.Classification.Classes.Any(c => c.Rule == rule))
             {
                 continue;
@@ -119,9 +128,7 @@ public static class Tracer
             foreach (Rung rung in rule.Rungs)
             {
                 double filling = LimitMethod.Filling(rule, rung, a.Substances);
-                text.AppendLine(
-                    $"  {rung.Result.Code}: {Figures.Plain(filling * 100)} % of the way to its limit of {rung.Limit}"
-                );
+                text.AppendLine($"  {rung.Result.Code}: {Figures.Plain(filling * 100)} % of the way to its limit of {rung.Limit}");
             }
 
             text.AppendLine().AppendLine($"  clause: {rule.Clause}");
@@ -191,9 +198,10 @@ public static class Tracer
 
             foreach (SubstanceHazard hazard in s.Hazards)
             {
-                string m = hazard.Category.ClassCode.StartsWith("Aquatic", StringComparison.Ordinal) && hazard.Category.Category == "1"
-                    ? $", M = {Figures.Plain(hazard.M)}{(hazard.MIsKnown ? "" : " (nobody gives it)")}"
-                    : "";
+                string m =
+                    hazard.Category.ClassCode.StartsWith("Aquatic", StringComparison.Ordinal) && hazard.Category.Category == "1"
+                        ? $", M = {Figures.Plain(hazard.M)}{(hazard.MIsKnown ? "" : " (nobody gives it)")}"
+                        : "";
                 string limits = string.Concat(hazard.Limits.Select(l => $", from {l.From} on {l.Category.Code}"));
                 text.AppendLine($"  {hazard.Category.Code}, {hazard.Statement}{m}{limits}: {hazard.Source}");
             }

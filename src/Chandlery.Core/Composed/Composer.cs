@@ -63,7 +63,13 @@ public static class Composer
                 takenLow += constituent.Share.Low.Value;
                 if (!constituent.ListedSeparately)
                 {
-                    Add(constituent, $"{constituent.Share.Printed} of {ingredient.Identity.Name}", constituentLow, constituentHigh, constituentHigh);
+                    Add(
+                        constituent,
+                        $"{constituent.Share.Printed} of {ingredient.Identity.Name}",
+                        constituentLow,
+                        constituentHigh,
+                        constituentHigh
+                    );
                 }
             }
 
@@ -91,7 +97,9 @@ public static class Composer
 
     // A line without an upper end can be no more than what the low ends of the others leave.
     private static double HighEnd(Ingredient ingredient, double lows) =>
-        ingredient.Share.OpenAbove ? Math.Max(ingredient.Share.Low.Value, 100 - (lows - ingredient.Share.Low.Value)) : ingredient.Share.High.Value;
+        ingredient.Share.OpenAbove
+            ? Math.Max(ingredient.Share.Low.Value, 100 - (lows - ingredient.Share.Low.Value))
+            : ingredient.Share.High.Value;
 
     private static List<ComposedIngredient> Sum(List<Line> lines, List<string> remarks)
     {
@@ -135,10 +143,7 @@ public static class Composer
             byName.TryAdd(name, group);
         }
 
-        return
-        [
-            .. sums.Select(Merge).OrderByDescending(i => i.High.Value).ThenBy(i => i.Identity.Name, StringComparer.Ordinal),
-        ];
+        return [.. sums.Select(Merge).OrderByDescending(i => i.High.Value).ThenBy(i => i.Identity.Name, StringComparer.Ordinal)];
     }
 
     // By CAS number, then EC number, then name; a name alone never joins two lines whose numbers differ.

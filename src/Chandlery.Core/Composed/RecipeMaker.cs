@@ -94,9 +94,21 @@ public static class RecipeMaker
         }
 
         return new Recipe(
-            [.. oils.Select(o => new OilShare(o.Oil, new MassPercent(100 * oilMass * (o.Mass / blend) / total), new MassPercent(100 * o.Mass / blend)))],
+            [
+                .. oils.Select(o => new OilShare(
+                    o.Oil,
+                    new MassPercent(100 * oilMass * (o.Mass / blend) / total),
+                    new MassPercent(100 * o.Mass / blend)
+                )),
+            ],
             waxes,
-            [.. extras.Select(e => new ExtraShare(e.Extra, new MassPercent(100 * e.Mass / total), new MassPercent(100 * e.Mass / waxMass)))],
+            [
+                .. extras.Select(e => new ExtraShare(
+                    e.Extra,
+                    new MassPercent(100 * e.Mass / total),
+                    new MassPercent(100 * e.Mass / waxMass)
+                )),
+            ],
             new MassPercent(100 * oilMass / waxMass),
             new MassPercent(100 * oilMass / melt),
             new MassPercent(100 * oilMass / total),
@@ -156,19 +168,32 @@ public static class RecipeMaker
             case OilMeasure.Millilitres when oil.Density is { } density:
                 return density.MassOf(new Millilitres(part.Amount)).Value;
             case OilMeasure.Millilitres:
-                problems.Add(part.Place, $"Oil '{oil.Id}' is measured in millilitres, but its density is not declared.", $"Add 'densityGramsPerMl' to {oil.Place.File}, or weigh it.");
+                problems.Add(
+                    part.Place,
+                    $"Oil '{oil.Id}' is measured in millilitres, but its density is not declared.",
+                    $"Add 'densityGramsPerMl' to {oil.Place.File}, or weigh it."
+                );
                 return null;
             case OilMeasure.Drops when oil.DropMass is { } drop:
                 return part.Amount * drop.Value;
             case OilMeasure.Drops:
-                problems.Add(part.Place, $"Oil '{oil.Id}' is counted in drops, but the mass of its drop is not declared.", $"Weigh 100 drops and add 'dropMilligrams' to {oil.Place.File}.");
+                problems.Add(
+                    part.Place,
+                    $"Oil '{oil.Id}' is counted in drops, but the mass of its drop is not declared.",
+                    $"Weigh 100 drops and add 'dropMilligrams' to {oil.Place.File}."
+                );
                 return null;
             default:
                 return part.Amount;
         }
     }
 
-    private static List<(Extra Extra, double Mass)>? ExtraMasses(IReadOnlyList<ExtraPart> parts, double waxMass, Catalogue catalogue, Problems problems)
+    private static List<(Extra Extra, double Mass)>? ExtraMasses(
+        IReadOnlyList<ExtraPart> parts,
+        double waxMass,
+        Catalogue catalogue,
+        Problems problems
+    )
     {
         var masses = new List<(Extra, double)>();
         bool complete = true;

@@ -14,7 +14,11 @@ public sealed class Catalogue
             if (!byId.TryAdd((declaration.GetType(), declaration.Id), declaration))
             {
                 IDeclaration first = byId[(declaration.GetType(), declaration.Id)];
-                problems.Add(declaration.Place, $"There are two files named '{declaration.Id}' of this kind; the other is {first.Place.File}.", "Rename one of them.");
+                problems.Add(
+                    declaration.Place,
+                    $"There are two files named '{declaration.Id}' of this kind; the other is {first.Place.File}.",
+                    "Rename one of them."
+                );
             }
 
             all.Add(declaration);

@@ -105,12 +105,7 @@ public sealed partial record DeclaredRange(MassPercent Low, MassPercent High, bo
             return false;
         }
 
-        return double.TryParse(
-            text.Replace(',', '.'),
-            NumberStyles.AllowDecimalPoint,
-            CultureInfo.InvariantCulture,
-            out value
-        );
+        return double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
     }
 
     [GeneratedRegex(@"^(?:>=|>)?\s*(?<low>\d+(?:[.,]\d+)?)\s*(?:-|to|,?\s*(?=<))\s*(?:<=|<)?\s*(?<high>\d+(?:[.,]\d+)?)$")]

@@ -35,7 +35,12 @@ public static class Classifier
             }
         }
 
-        return new Classification(classes, sensitisers, Supplemental(edition, classes, sensitisers), [.. Unassessed(edition, substances, undeclared)]);
+        return new Classification(
+            classes,
+            sensitisers,
+            Supplemental(edition, classes, sensitisers),
+            [.. Unassessed(edition, substances, undeclared)]
+        );
     }
 
     private static ClassResult? Evaluate(LimitRule rule, IReadOnlyList<Substance> substances, List<ClassResult> before)
@@ -54,7 +59,11 @@ public static class Classifier
                 Category = implied.Gives,
                 Statement = implied.Gives.Statement,
                 Rule = rule,
-                Working = cause.Working with { Clause = implied.Clause, Sentence = $"{cause.Working.Sentence} That includes {implied.Gives.Code}." },
+                Working = cause.Working with
+                {
+                    Clause = implied.Clause,
+                    Sentence = $"{cause.Working.Sentence} That includes {implied.Gives.Code}.",
+                },
             };
     }
 

@@ -26,8 +26,7 @@ public sealed record HazardCategory(
 {
     /// <summary>Class and category, such as <c>Skin Sens. 1B</c>; with the route or effect where there are several.</summary>
     public string Code =>
-        (Category.Length == 0 ? ClassCode : ClassCode + " " + Category)
-        + (Variant.Length == 0 ? "" : " (" + Variant + ")");
+        (Category.Length == 0 ? ClassCode : ClassCode + " " + Category) + (Variant.Length == 0 ? "" : " (" + Variant + ")");
 
     /// <inheritdoc/>
     public override string ToString() => Code;
@@ -138,8 +137,7 @@ public sealed partial class HazardVocabulary
         printed == own
         || (printed.Length > own.Length && printed.StartsWith(own, StringComparison.Ordinal) && !char.IsDigit(printed[own.Length]));
 
-    private static string Plain(string text) =>
-        new([.. text.Where(char.IsLetterOrDigit).Select(char.ToLowerInvariant)]);
+    private static string Plain(string text) => new([.. text.Where(char.IsLetterOrDigit).Select(char.ToLowerInvariant)]);
 
     [GeneratedRegex(@"\b(?:EUH|H)[0-9]{3}(?:[A-Za-z]{0,2})?", RegexOptions.CultureInvariant)]
     private static partial Regex StatementCode();

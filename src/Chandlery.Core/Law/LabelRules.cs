@@ -51,7 +51,14 @@ public enum PrecautionUse
 /// <param name="Use">How it is treated.</param>
 /// <param name="CoveredBy">Statement that makes it needless; null when none.</param>
 /// <param name="Because">The reason, for the trace.</param>
-public sealed record PrecautionOffer(string Code, IReadOnlyList<string> For, int Rank, PrecautionUse Use, string? CoveredBy, string Because);
+public sealed record PrecautionOffer(
+    string Code,
+    IReadOnlyList<string> For,
+    int Rank,
+    PrecautionUse Use,
+    string? CoveredBy,
+    string Because
+);
 
 /// <summary>The choice of precautionary statements.</summary>
 /// <param name="Most">How many are normally printed.</param>
@@ -59,7 +66,13 @@ public sealed record PrecautionOffer(string Code, IReadOnlyList<string> For, int
 /// <param name="Disposal">The disposal statement.</param>
 /// <param name="DisposalClause">Where that stands.</param>
 /// <param name="Offers">All offers.</param>
-public sealed record PrecautionRules(int Most, string MostClause, string Disposal, string DisposalClause, IReadOnlyList<PrecautionOffer> Offers);
+public sealed record PrecautionRules(
+    int Most,
+    string MostClause,
+    string Disposal,
+    string DisposalClause,
+    IReadOnlyList<PrecautionOffer> Offers
+);
 
 /// <summary>Whether a rule is law.</summary>
 public enum LegalStatus

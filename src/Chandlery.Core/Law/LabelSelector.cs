@@ -109,7 +109,9 @@ public static class LabelSelector
         List<(string Word, ClassResult Class, string Clause)> words =
         [
             .. classification.Classes.SelectMany(c =>
-                edition.Elements.Where(e => e.Hazard.Index == c.Category.Index && e.SignalWord is not null).Select(e => (e.SignalWord!, c, e.Clause))
+                edition
+                    .Elements.Where(e => e.Hazard.Index == c.Category.Index && e.SignalWord is not null)
+                    .Select(e => (e.SignalWord!, c, e.Clause))
             ),
         ];
         string? word =
@@ -137,7 +139,12 @@ public static class LabelSelector
                 if (named.All(n => n.Name != substance.Name) && (always || named.Count < edition.NamesNormallyEnough))
                 {
                     named.Add(
-                        new NamedSubstance(substance.Name, substance.Ingredient.Identity.Cas?.Text, $"behind {result.Category.Code}", edition.NamingClause)
+                        new NamedSubstance(
+                            substance.Name,
+                            substance.Ingredient.Identity.Cas?.Text,
+                            $"behind {result.Category.Code}",
+                            edition.NamingClause
+                        )
                     );
                 }
             }

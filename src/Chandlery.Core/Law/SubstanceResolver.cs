@@ -20,7 +20,9 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
         bool isKnown = ingredient.Parts.Any(p => p.Ingredient.Claims is not null) || entry?.Claims is not null;
         if (isKnown && ingredient.Parts.Any(p => p.Ingredient.Claims is null) && entry?.Claims is null)
         {
-            remarks.Add($"{ingredient.Identity.Name}: one sheet says nothing about its classes; those of the other sheet are used for all of it.");
+            remarks.Add(
+                $"{ingredient.Identity.Name}: one sheet says nothing about its classes; those of the other sheet are used for all of it."
+            );
         }
 
         var hazards = new List<SubstanceHazard>();
@@ -40,7 +42,14 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
             foreach (HazardClaim claim in part.Ingredient.Claims ?? [])
             {
                 string source = part.Document.Length == 0 ? part.Product : $"{part.Product} ({part.Document})";
-                yield return new Word(claim, part.Ingredient.SpecificLimits, part.Ingredient.AcuteM, part.Ingredient.ChronicM, source, false);
+                yield return new Word(
+                    claim,
+                    part.Ingredient.SpecificLimits,
+                    part.Ingredient.AcuteM,
+                    part.Ingredient.ChronicM,
+                    source,
+                    false
+                );
             }
         }
     }
@@ -79,9 +88,20 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
             && (!harmonised || words.Where(w => w.Harmonised).All(w => w.Limits.Count > 0));
         bool acute = category.ClassCode == "Aquatic Acute" && category.Category == "1";
         bool chronic = category.ClassCode == "Aquatic Chronic" && category.Category == "1";
-        double? m = acute ? words.Max(w => w.AcuteM) : chronic ? words.Max(w => w.ChronicM) : null;
+        double? m =
+            acute ? words.Max(w => w.AcuteM)
+            : chronic ? words.Max(w => w.ChronicM)
+            : null;
         string source = string.Join("; ", words.Where(w => w.Claim.Category == category).Select(w => w.Source).Distinct());
-        return new SubstanceHazard(category, worst.Claim.Statement, limits, milderCount, m ?? 1, m is not null || !(acute || chronic), source);
+        return new SubstanceHazard(
+            category,
+            worst.Claim.Statement,
+            limits,
+            milderCount,
+            m ?? 1,
+            m is not null || !(acute || chronic),
+            source
+        );
     }
 
     private static List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, SubstanceEntry? entry)
@@ -91,8 +111,7 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
         [
             .. Enum.GetValues<ExposureRoute>()
                 .Select(route =>
-                    entry?.Toxicity.FirstOrDefault(e => e.Route == route)
-                    ?? estimates.Where(e => e.Route == route).MinBy(e => e.Value)
+                    entry?.Toxicity.FirstOrDefault(e => e.Route == route) ?? estimates.Where(e => e.Route == route).MinBy(e => e.Value)
                 )
                 .OfType<ToxicityEstimate>(),
         ];

@@ -8,15 +8,7 @@ namespace Chandlery.Core.Limits;
 /// <param name="Holds">Whether it holds; null when it could not be checked.</param>
 /// <param name="Source">Whose limit it is.</param>
 /// <param name="Explanation">What it means, in a sentence.</param>
-public sealed record LimitCheck(
-    string Name,
-    double? Value,
-    double? Limit,
-    string Unit,
-    bool? Holds,
-    string Source,
-    string Explanation
-)
+public sealed record LimitCheck(string Name, double? Value, double? Limit, string Unit, bool? Holds, string Source, string Explanation)
 {
     /// <summary>How much room is left, in the unit; negative when the limit is broken; null when it could not be checked.</summary>
     public double? Margin { get; init; } = Limit - Value;

@@ -37,7 +37,14 @@ public static class LimitChecker
         }
 
         double value = InBasis(highest.Basis, recipe);
-        return Compare(name, value, highest.Percent.Value, UnitOf(highest.Basis), wax.Supplier, "More oil than the wax holds sweats out, burns badly or catches fire.");
+        return Compare(
+            name,
+            value,
+            highest.Percent.Value,
+            UnitOf(highest.Basis),
+            wax.Supplier,
+            "More oil than the wax holds sweats out, burns badly or catches fire."
+        );
     }
 
     private static LimitCheck OilLoad(OilShare oil, Recipe recipe)
@@ -49,7 +56,14 @@ public static class LimitChecker
         }
 
         double value = InBasis(highest.Basis, recipe) * oil.ShareOfBlend.Value / 100;
-        return Compare(name, value, highest.Percent.Value, UnitOf(highest.Basis), oil.Oil.Supplier, "The fragrance house does not stand behind more.");
+        return Compare(
+            name,
+            value,
+            highest.Percent.Value,
+            UnitOf(highest.Basis),
+            oil.Oil.Supplier,
+            "The fragrance house does not stand behind more."
+        );
     }
 
     private static LimitCheck Ifra(OilShare oil)
@@ -80,8 +94,17 @@ public static class LimitChecker
             return Unknown(name, "all oils", "Not every oil has an IFRA certificate, so the blend could not be checked.");
         }
 
-        double used = recipe.Oils.Zip(limits, (oil, limit) => limit == 0 ? double.PositiveInfinity : 100 * oil.Share.Value / limit!.Value).Sum();
-        return Compare(name, used, 100, "% of the allowance", "all oils", "The sum of each oil's share over its own limit; stricter than each oil alone.");
+        double used = recipe
+            .Oils.Zip(limits, (oil, limit) => limit == 0 ? double.PositiveInfinity : 100 * oil.Share.Value / limit!.Value)
+            .Sum();
+        return Compare(
+            name,
+            used,
+            100,
+            "% of the allowance",
+            "all oils",
+            "The sum of each oil's share over its own limit; stricter than each oil alone."
+        );
     }
 
     private static LimitCheck FlashPoint(Oil oil, Celsius? adding)
@@ -161,5 +184,6 @@ public static class LimitChecker
     private static LimitCheck Compare(string name, double value, double limit, string unit, string source, string explanation) =>
         new(name, value, limit, unit, value <= limit * (1 + MassPercent.RelativeTolerance), source, explanation);
 
-    private static LimitCheck Unknown(string name, string source, string explanation) => new(name, null, null, "", null, source, explanation);
+    private static LimitCheck Unknown(string name, string source, string explanation) =>
+        new(name, null, null, "", null, source, explanation);
 }

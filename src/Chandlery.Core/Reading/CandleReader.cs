@@ -50,7 +50,11 @@ internal static class CandleReader
         {
             if (!fields.Has("weighed"))
             {
-                fields.Problems.Add(fields.Place, "'weighed' is missing.", "A batch is what was really weighed: 'waxGrams' and 'oils' with grams.");
+                fields.Problems.Add(
+                    fields.Place,
+                    "'weighed' is missing.",
+                    "A batch is what was really weighed: 'waxGrams' and 'oils' with grams."
+                );
             }
 
             return new Batch(id, fields.Place, candle, code, poured, new Grams(1), [], [], null);
@@ -98,7 +102,11 @@ internal static class CandleReader
             var given = measures.Where(m => part.Has(m.Key)).ToList();
             if (given.Count != 1)
             {
-                part.Problems.Add(part.Place, $"Oil '{oil.Id}' needs one amount.", "Write one of 'share' (percent of the blend), 'grams', 'millilitres' or 'drops'.");
+                part.Problems.Add(
+                    part.Place,
+                    $"Oil '{oil.Id}' needs one amount.",
+                    "Write one of 'share' (percent of the blend), 'grams', 'millilitres' or 'drops'."
+                );
             }
 
             foreach ((string key, OilMeasure measure) in given.Take(1))
@@ -128,7 +136,11 @@ internal static class CandleReader
         bool shares = oils.Any(o => o.Measure == OilMeasure.Share);
         if (shares && oils.Any(o => o.Measure != OilMeasure.Share))
         {
-            fields.Problems.Add(fields.PlaceOf("oils"), "Shares and weighed amounts stand side by side.", "Give every oil a share, or give every oil grams, millilitres or drops.");
+            fields.Problems.Add(
+                fields.PlaceOf("oils"),
+                "Shares and weighed amounts stand side by side.",
+                "Give every oil a share, or give every oil grams, millilitres or drops."
+            );
         }
 
         if (shares)
@@ -151,7 +163,11 @@ internal static class CandleReader
 
         if (load is not null && waxWeight is not null)
         {
-            fields.Problems.Add(fields.PlaceOf("waxGrams"), "'load' and 'waxGrams' both fix how much oil there is.", "Keep one of the two.");
+            fields.Problems.Add(
+                fields.PlaceOf("waxGrams"),
+                "'load' and 'waxGrams' both fix how much oil there is.",
+                "Keep one of the two."
+            );
         }
     }
 
@@ -185,7 +201,11 @@ internal static class CandleReader
 
         if (!group.Has("scented"))
         {
-            group.Problems.Add(group.Place, "'scented' is missing.", "Write 'scented: yes' when the second pour comes from the same scented melt, 'scented: no' when it is plain wax.");
+            group.Problems.Add(
+                group.Place,
+                "'scented' is missing.",
+                "Write 'scented: yes' when the second pour comes from the same scented melt, 'scented: no' when it is plain wax."
+            );
         }
 
         bool scented = group.OptionalFlag("scented") ?? true;
@@ -246,7 +266,11 @@ internal static class CandleReader
         IReadOnlyList<string> countries = fields.Texts("soldIn");
         if (countries.Count == 0 && !fields.Has("soldIn"))
         {
-            fields.Problems.Add(fields.Place, "'soldIn' is missing.", "List the country codes of the places of sale, such as 'soldIn: [IE, DE]': they decide the law and the languages.");
+            fields.Problems.Add(
+                fields.Place,
+                "'soldIn' is missing.",
+                "List the country codes of the places of sale, such as 'soldIn: [IE, DE]': they decide the law and the languages."
+            );
         }
 
         return countries;

@@ -92,7 +92,11 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
         if (blend.Count > 0 && fields.Has("ingredients"))
         {
-            fields.Problems.Add(fields.PlaceOf("ingredients"), "A wax is either a blend of other waxes or has ingredients of its own.", "Keep one of the two.");
+            fields.Problems.Add(
+                fields.PlaceOf("ingredients"),
+                "A wax is either a blend of other waxes or has ingredients of its own.",
+                "Keep one of the two."
+            );
         }
 
         return new Wax(
@@ -125,7 +129,11 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         IReadOnlyList<string> address = fields.Texts("address");
         if (address.Count == 0)
         {
-            fields.Problems.Add(fields.PlaceOf("address"), "'address' is missing.", "List the lines of the postal address; CLP Art. 17(1)(a) asks for it on the label.");
+            fields.Problems.Add(
+                fields.PlaceOf("address"),
+                "'address' is missing.",
+                "List the lines of the postal address; CLP Art. 17(1)(a) asks for it on the label."
+            );
         }
 
         string telephone = fields.Text("telephone", "'+353 1 555 0100'");
@@ -133,7 +141,11 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         string? web = fields.OptionalText("web");
         if (email is null && web is null)
         {
-            fields.Problems.Add(fields.Place, "An electronic address is missing.", "Add 'email' or 'web'; the General Product Safety Regulation (EU) 2023/988 Art. 9(6) asks for one.");
+            fields.Problems.Add(
+                fields.Place,
+                "An electronic address is missing.",
+                "Add 'email' or 'web'; the General Product Safety Regulation (EU) 2023/988 Art. 9(6) asks for one."
+            );
         }
 
         Fields? vat = fields.OptionalGroup("vat");
@@ -198,7 +210,11 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         string? method = group.OptionalText("method");
         if ((exact is null) == (above is null))
         {
-            group.Problems.Add(group.Place, "'flashPoint' must have either 'celsius' or 'aboveCelsius'.", "A sheet that prints '> 93' means aboveCelsius: 93.");
+            group.Problems.Add(
+                group.Place,
+                "'flashPoint' must have either 'celsius' or 'aboveCelsius'.",
+                "A sheet that prints '> 93' means aboveCelsius: 93."
+            );
         }
 
         group.Done();
@@ -257,9 +273,20 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     private static void ExplainLoad(Fields fields, string key, YamlValue value)
     {
         string text = ((value as YamlScalar)?.Text ?? "").Replace("%", "", StringComparison.Ordinal).Trim();
-        if (!double.TryParse(text, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out double figure) || figure is < 0 or >= 100)
+        if (
+            !double.TryParse(
+                text,
+                System.Globalization.NumberStyles.Float,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out double figure
+            ) || figure is < 0 or >= 100
+        )
         {
-            fields.Problems.Add(value.Place, $"'{key}' must say a percentage and what it is of.", $"Write '{key}: {{ percent: 10, of: wax }}'.");
+            fields.Problems.Add(
+                value.Place,
+                $"'{key}' must say a percentage and what it is of.",
+                $"Write '{key}: {{ percent: 10, of: wax }}'."
+            );
             return;
         }
 

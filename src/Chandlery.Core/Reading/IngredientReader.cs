@@ -232,6 +232,8 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
         }
     }
 
-    [GeneratedRegex(@"^\s*(?:C\s*>=?\s*(?<from>\d+(?:[.,]\d+)?)\s*%|(?<from>\d+(?:[.,]\d+)?)\s*%?\s*<=?\s*C\s*<=?\s*(?<below>\d+(?:[.,]\d+)?)\s*%)\s*$")]
+    [GeneratedRegex(
+        @"^\s*(?:C\s*>=?\s*(?<from>\d+(?:[.,]\d+)?)\s*%|(?<from>\d+(?:[.,]\d+)?)\s*%?\s*<=?\s*C\s*<=?\s*(?<below>\d+(?:[.,]\d+)?)\s*%)\s*$"
+    )]
     private static partial Regex LimitCondition();
 }

@@ -111,7 +111,10 @@ public sealed class LawReader
             notComputed,
             [.. label.Groups("elements").SelectMany(ReadElement)],
             [.. label.Groups("pictogramPrecedence").Select(ReadPictogramPrecedence)],
-            [.. label.Groups("statementPrecedence").Select(ReadStatementPrecedence), .. label.Groups("statementCombination").Select(ReadStatementCombination)],
+            [
+                .. label.Groups("statementPrecedence").Select(ReadStatementPrecedence),
+                .. label.Groups("statementCombination").Select(ReadStatementCombination),
+            ],
             (int)naming.Number("normallyEnough", 0, 100, "4"),
             naming.Text("clause", "CLP Art. 18(3)"),
             naming.Text("sensitisersAlways", "CLP Annex II, 2.8"),

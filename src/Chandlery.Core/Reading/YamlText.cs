@@ -19,7 +19,11 @@ internal static class YamlText
         var wholeFile = new TextPlace(file, 0, 0);
         if (text.Length > LongestText)
         {
-            problems.Add(wholeFile, $"The file is longer than {LongestText:N0} characters.", "A declaration is a page or two: is this the right file?");
+            problems.Add(
+                wholeFile,
+                $"The file is longer than {LongestText:N0} characters.",
+                "A declaration is a page or two: is this the right file?"
+            );
             return null;
         }
 
@@ -44,7 +48,11 @@ internal static class YamlText
             parser.Consume<DocumentEnd>();
             if (!parser.Accept<StreamEnd>(out _))
             {
-                throw new Refusal(Place(parser.Current!.Start, file), "The file holds more than one YAML document.", "Keep one declaration per file.");
+                throw new Refusal(
+                    Place(parser.Current!.Start, file),
+                    "The file holds more than one YAML document.",
+                    "Keep one declaration per file."
+                );
             }
 
             if (root is YamlMap map)
@@ -77,7 +85,11 @@ internal static class YamlText
 
         if (current is NodeEvent { Anchor.IsEmpty: false } or AnchorAlias)
         {
-            throw new Refusal(place, "YAML anchors and aliases (& and *) are not used here.", "Write the value out, or quote a text that starts with '&' or '*'.");
+            throw new Refusal(
+                place,
+                "YAML anchors and aliases (& and *) are not used here.",
+                "Write the value out, or quote a text that starts with '&' or '*'."
+            );
         }
 
         if (current is NodeEvent { Tag.IsEmpty: false })
@@ -158,8 +170,12 @@ internal static class YamlText
     private static string Hint(string text, Mark mark)
     {
         string[] lines = text.Split('\n');
-        string line = mark.Line >= 1 && mark.Line <= lines.Length ? lines[mark.Line - 1] : "";
-        return line.Contains('\t', StringComparison.Ordinal) ? "The line holds a tab: indent with spaces."
+        int at = (int)Math.Clamp(mark.Line, 1, lines.Length) - 1;
+        string line = lines[at];
+
+        // The library may stop at the end of the line before.
+        string near = line + (at + 1 < lines.Length ? lines[at + 1] : "");
+        return near.Contains('\t', StringComparison.Ordinal) ? "The line holds a tab: indent with spaces."
             : line.Count(c => c == ':') > 1 ? "Put a text that holds ': ' in quotes."
             : "Check indentation, quotes and brackets around here.";
     }

@@ -35,7 +35,8 @@ public static class LabelDocument
         {
             if (!IsLawful(asked, band) && !band.IfPossible)
             {
-                string too = $"A label of {asked} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
+                string too =
+                    $"A label of {asked} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
                 return new LabelResult(null, new Misfit(asked, Short(asked, band), new Millimetres(0), [too]), format);
             }
 

@@ -49,7 +49,12 @@ internal static class Canvas
             return;
         }
 
-        using var font = new SKFont(typeface, (float)item.SizeMm) { Subpixel = true, LinearMetrics = true, Hinting = SKFontHinting.None };
+        using var font = new SKFont(typeface, (float)item.SizeMm)
+        {
+            Subpixel = true,
+            LinearMetrics = true,
+            Hinting = SKFontHinting.None,
+        };
         byte[] utf8 = Encoding.UTF8.GetBytes(shaped.Text);
         using var builder = new SKTextBlobBuilder();
         SKPositionedTextRunBuffer run = builder.AllocatePositionedTextRun(font, shaped.Glyphs.Length, utf8.Length);
@@ -79,7 +84,12 @@ internal static class Canvas
         canvas.Scale((float)item.ScaleMm);
         if (item.Fill is { } fill)
         {
-            using var paint = new SKPaint { Color = ColourOf(fill), IsAntialias = true, Style = SKPaintStyle.Fill };
+            using var paint = new SKPaint
+            {
+                Color = ColourOf(fill),
+                IsAntialias = true,
+                Style = SKPaintStyle.Fill,
+            };
             canvas.DrawPath(path, paint);
         }
 

@@ -55,7 +55,7 @@ public sealed class Face
         font = new Font(face);
         font.SetScale(UnitsPerEm, UnitsPerEm);
         font.SetFunctionsOpenType();
-        using var measuring = new SKFont(Typeface, UnitsPerEm);
+        using var measuring = new SKFont(Typeface, UnitsPerEm) { Hinting = SKFontHinting.None, LinearMetrics = true };
         XHeight = -GlyphBounds(measuring, 'x').Top / UnitsPerEm;
         DigitHeight = -GlyphBounds(measuring, '1').Top / UnitsPerEm;
         Ascent = -GlyphBounds(measuring, 'Å').Top / UnitsPerEm;
@@ -130,9 +130,10 @@ public sealed class Face
         return new ShapedText(text, glyphs, clusters, starts, x);
     }
 
+    // The outline itself: bounds that a font hands out may be rounded outwards, and the law's height must not be.
     private static SKRect GlyphBounds(SKFont font, char sign)
     {
-        font.GetGlyphWidths([font.GetGlyph(sign)], out SKRect[] bounds);
-        return bounds[0];
+        using SKPath outline = font.GetGlyphPath(font.GetGlyph(sign))!;
+        return outline.TightBounds;
     }
 }

@@ -54,7 +54,10 @@ public static class FontSubset
         for (int i = 0; i < tables; i++)
         {
             ReadOnlySpan<byte> row = font.AsSpan(12 + (16 * i), 16);
-            directory[Encoding.ASCII.GetString(row[..4])] = (BinaryPrimitives.ReadInt32BigEndian(row[8..]), BinaryPrimitives.ReadInt32BigEndian(row[12..]));
+            directory[Encoding.ASCII.GetString(row[..4])] = (
+                BinaryPrimitives.ReadInt32BigEndian(row[8..]),
+                BinaryPrimitives.ReadInt32BigEndian(row[12..])
+            );
         }
 
         return directory;

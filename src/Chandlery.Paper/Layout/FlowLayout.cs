@@ -94,7 +94,13 @@ internal sealed class FlowLayout
     }
 
     // Sets pieces line by line between the edges that hold at each height; returns the lower end.
-    private double AddText(List<Piece> pieces, double size, Align align, double top, Func<double, double, (double Left, double Right)?> edges)
+    private double AddText(
+        List<Piece> pieces,
+        double size,
+        Align align,
+        double top,
+        Func<double, double, (double Left, double Right)?> edges
+    )
     {
         double lineHeight = size * sizes.LineSpacing;
         Face face = Face.Of(Weight.Regular);
@@ -226,7 +232,13 @@ internal sealed class FlowLayout
             marks.Add(new Mark(name, left, y, row.SideMm, row.SideMm));
             if (text.Length > 0)
             {
-                AddText([new Piece(text, Weight.Regular, false)], sizes.TypeSizeMm, Align.Centre, y + row.SideMm, (_, _) => (x.Value, x.Value + width + 0.01));
+                AddText(
+                    [new Piece(text, Weight.Regular, false)],
+                    sizes.TypeSizeMm,
+                    Align.Centre,
+                    y + row.SideMm,
+                    (_, _) => (x.Value, x.Value + width + 0.01)
+                );
             }
 
             x += width + SymbolGapMm;

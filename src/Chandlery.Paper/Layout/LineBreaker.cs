@@ -26,7 +26,13 @@ internal static class LineBreaker
             {
                 bool end = i == span.Text.Length;
                 bool blank = !end && span.Text[i] == ' ';
-                bool seam = !end && !blank && Array.IndexOf(BreakAfter, span.Text[i]) >= 0 && i > start && i + 1 < span.Text.Length && char.IsLetter(span.Text[i + 1]);
+                bool seam =
+                    !end
+                    && !blank
+                    && Array.IndexOf(BreakAfter, span.Text[i]) >= 0
+                    && i > start
+                    && i + 1 < span.Text.Length
+                    && char.IsLetter(span.Text[i + 1]);
                 if (end || blank || seam)
                 {
                     int length = (seam ? i + 1 : i) - start;

@@ -70,5 +70,6 @@ public sealed record SymbolSheet(IReadOnlyDictionary<string, IReadOnlyList<Symbo
         return new SymbolLayer(path, fill, stroke, width);
     }
 
-    private static Ink ReadInk(Fields row, string key) => Enum.Parse<Ink>(row.Choice(key, "black", "white", "red", "grey"), ignoreCase: true);
+    private static Ink ReadInk(Fields row, string key) =>
+        Enum.Parse<Ink>(row.Choice(key, "black", "white", "red", "grey"), ignoreCase: true);
 }

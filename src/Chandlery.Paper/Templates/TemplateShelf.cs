@@ -69,7 +69,11 @@ public sealed class TemplateShelf(IReadOnlyDictionary<string, string> texts)
 
             if (!texts.TryGetValue(name, out string? text))
             {
-                problems.Add(new TextPlace("templates/" + name, 0, 0), "The template is missing.", "Restore it from the program's own templates.");
+                problems.Add(
+                    new TextPlace("templates/" + name, 0, 0),
+                    "The template is missing.",
+                    "Restore it from the program's own templates."
+                );
                 return null;
             }
 

@@ -136,7 +136,11 @@ public static class LimitMethod
     // A limit printed for "Skin Sens. 1" holds for a substance in 1A or 1B too: sheets are not careful about the letter.
     private static bool Fits(HazardCategory limit, HazardCategory result) =>
         limit.Index == result.Index
-        || (limit.ClassCode == result.ClassCode && limit.Variant == result.Variant && limit.Category[..Math.Min(1, limit.Category.Length)] == result.Category[..Math.Min(1, result.Category.Length)]);
+        || (
+            limit.ClassCode == result.ClassCode
+            && limit.Variant == result.Variant
+            && limit.Category[..Math.Min(1, limit.Category.Length)] == result.Category[..Math.Min(1, result.Category.Length)]
+        );
 
     private static double MOf(Term term, SubstanceHazard hazard) => term.M == MWeight.None ? 1 : hazard.M;
 

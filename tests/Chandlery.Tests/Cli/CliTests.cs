@@ -1,0 +1,209 @@
+using System.Text.Json;
+using Chandlery.Cli;
+using Chandlery.Tests.Support;
+using Json.Schema;
+
+namespace Chandlery.Tests.Cli;
+
+public class CliTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("chandlery-test-").FullName;
+
+    public void Dispose()
+    {
+        Directory.Delete(folder, recursive: true);
+        GC.SuppressFinalize(this);
+    }
+
+    private static (int Code, string Output, string Errors) Run(params string[] arguments)
+    {
+        var output = new StringWriter();
+        var errors = new StringWriter();
+        System.CommandLine.ParseResult parse = CommandTree.Build().Parse(arguments);
+        parse.InvocationConfiguration.Output = output;
+        parse.InvocationConfiguration.Error = errors;
+        int code = parse.Invoke(parse.InvocationConfiguration);
+        return (parse.Errors.Count > 0 ? ExitCode.BadInput : code, output.ToString(), errors.ToString());
+    }
+
+    private static string Demo(string file) => Path.Combine(Bench.DemoFolder, file);
+
+    [Theory]
+    [InlineData("candles/harbour-bowl.yaml", 0)]
+    [InlineData("candles/fig-tin.yaml", 0)]
+    [InlineData("candles/slate-jar.yaml", 0)]
+    [InlineData("candles/storm-jar.yaml", 1)]
+    [InlineData("candles/no-such.yaml", 2)]
+    [InlineData("oils/fig-leaf.yaml", 2)]
+    public void ExitCodes(string file, int expected) => Assert.Equal(expected, Run("assess", Demo(file)).Code);
+
+    [Theory]
+    [InlineData("harbour-bowl")]
+    [InlineData("fig-tin")]
+    [InlineData("slate-jar")]
+    [InlineData("storm-jar")]
+    public void TheJsonKeepsItsContract(string candle)
+    {
+        string json = Run("assess", Demo($"candles/{candle}.yaml"), "--json").Output;
+        using JsonDocument document = JsonDocument.Parse(json);
+        AssertValid("assessment", document.RootElement);
+        JsonElement root = document.RootElement;
+        Assert.Equal(candle, root.GetProperty("candle").GetString());
+        Assert.Equal("eu-clp", root.GetProperty("edition").GetString());
+        double high = root.GetProperty("composition").EnumerateArray().Sum(i => i.GetProperty("lowPercent").GetDouble());
+        Assert.InRange(high, 90, 100.0000001);
+    }
+
+    [Fact]
+    public void AFolderAnswersWithAnArray()
+    {
+        using JsonDocument document = JsonDocument.Parse(Run("assess", Bench.DemoFolder, "--json").Output);
+        AssertValid("assessment", document.RootElement);
+        Assert.Equal(5, document.RootElement.GetArrayLength());
+    }
+
+    [Fact]
+    public void TheDemoEndsInThreeLegalResults()
+    {
+        JsonElement Assess(string candle) => JsonDocument.Parse(Run("assess", Demo($"candles/{candle}.yaml"), "--json").Output).RootElement;
+        JsonElement bowl = Assess("harbour-bowl");
+        Assert.Equal("Warning", bowl.GetProperty("signalWord").GetString());
+        Assert.Equal("GHS07", bowl.GetProperty("pictograms")[0].GetString());
+        JsonElement tin = Assess("fig-tin");
+        Assert.Equal("EUH208", tin.GetProperty("statements").GetProperty("supplemental")[0].GetProperty("code").GetString());
+        Assert.Equal(0, tin.GetProperty("classes").GetArrayLength());
+        JsonElement jar = Assess("slate-jar");
+        Assert.Equal(0, jar.GetProperty("statements").GetProperty("supplemental").GetArrayLength());
+        Assert.Equal(0, jar.GetProperty("classes").GetArrayLength());
+    }
+
+    [Theory]
+    [InlineData("H317", "Table 3.4.5")]
+    [InlineData("Aquatic Chronic", "Table 4.1.2")]
+    [InlineData("H315", "no class is reached")]
+    [InlineData("P501", "CLP Art. 28(2)")]
+    [InlineData("GHS07", "called for by Skin Sens. 1")]
+    [InlineData("5989-27-5", "Sweet Orange Essential Oil")]
+    [InlineData("load", "second pour")]
+    [InlineData("flash point", "margin 2")]
+    public void TraceExplains(string asked, string expected)
+    {
+        (int code, string output, _) = Run("trace", Demo("candles/harbour-bowl.yaml"), asked);
+        Assert.Equal(0, code);
+        Assert.Contains(expected, output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TraceSaysWhatCanBeAsked()
+    {
+        (int code, _, string errors) = Run("trace", Demo("candles/harbour-bowl.yaml"), "H371x");
+        Assert.Equal(2, code);
+        Assert.Contains("You can ask for", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheDossierIsComplete()
+    {
+        (int code, string output, string errors) = Run("dossier", Bench.DemoFolder, "--out", folder);
+        Assert.Equal(1, code);
+        Assert.Contains("storm-jar: no label", errors, StringComparison.Ordinal);
+        foreach (string candle in new[] { "harbour-bowl", "fig-tin", "slate-jar", "hb-2611" })
+        {
+            Assert.True(File.Exists(Path.Combine(folder, candle, candle + "-label.pdf")));
+            Assert.True(File.Exists(Path.Combine(folder, candle, candle + "-burn-card.pdf")));
+            Assert.True(File.Exists(Path.Combine(folder, candle, "assessment.json")));
+        }
+
+        Assert.False(File.Exists(Path.Combine(folder, "storm-jar", "storm-jar-label.pdf")));
+        Assert.All(output.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => Assert.True(File.Exists(line.Trim())));
+        Assert.Empty(Directory.EnumerateFiles(folder, "*.tmp", SearchOption.AllDirectories));
+    }
+
+    [Fact]
+    public void BadInputWritesNothing()
+    {
+        string oils = Path.Combine(folder, "in");
+        CopyFolder(Bench.DemoFolder, oils);
+        string oil = Path.Combine(oils, "oils", "fig-leaf.yaml");
+        File.WriteAllText(oil, File.ReadAllText(oil).Replace("106-22-9", "106-22-8", StringComparison.Ordinal));
+        (int code, _, string errors) = Run("dossier", oils, "--out", Path.Combine(folder, "out"));
+        Assert.Equal(2, code);
+        Assert.Contains("fig-leaf.yaml:11:", errors, StringComparison.Ordinal);
+        Assert.Contains("check digit", errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(folder, "out")));
+    }
+
+    [Theory]
+    [InlineData("assess", "x", "--as-of", "soon")]
+    [InlineData("label", "x", "--format", "docx")]
+    [InlineData("label", "x", "--dpi", "5")]
+    [InlineData("nonsense")]
+    public void AWrongCommandLineIsBadInput(params string[] arguments) => Assert.Equal(2, Run(arguments).Code);
+
+    [Fact]
+    public void APlaceWithoutAnEditionListsThoseThereAre()
+    {
+        (int code, _, string errors) = Run("assess", Demo("candles/slate-jar.yaml"), "--place", "XX");
+        Assert.Equal(2, code);
+        Assert.Contains("Known places: AT, BE", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheDemoFulfilsItsSchemas()
+    {
+        foreach (string file in Directory.EnumerateFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        {
+            using JsonDocument document = JsonDocument.Parse(YamlJson.Convert(File.ReadAllText(file)));
+            AssertValid(document.RootElement.GetProperty("declares").GetString()!, document.RootElement);
+        }
+    }
+
+    [Fact]
+    public void ASchemaRefusesWhatTheReaderRefuses()
+    {
+        using JsonDocument document = JsonDocument.Parse(
+            YamlJson.Convert(
+                File.ReadAllText(Demo("candles/slate-jar.yaml"))
+                    .Replace("load: { percent: 6, of: candle }", "load: 6", StringComparison.Ordinal)
+            )
+        );
+        Assert.False(Schema("candle").Evaluate(document.RootElement).IsValid);
+    }
+
+    private static readonly Dictionary<string, JsonSchema> Schemas = [];
+
+    private static JsonSchema Schema(string name)
+    {
+        lock (Schemas)
+        {
+            if (!Schemas.TryGetValue(name, out JsonSchema? schema))
+            {
+                Schemas[name] = schema = JsonSchema.FromFile(Path.Combine(Bench.Repository, "data", "schemas", name + ".schema.json"));
+            }
+
+            return schema;
+        }
+    }
+
+    private static void AssertValid(string schema, JsonElement element)
+    {
+        EvaluationResults results = Schema(schema).Evaluate(element, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        string errors = string.Join(
+            "; ",
+            (results.Details ?? [])
+                .Where(d => d.Errors is not null)
+                .Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}")
+        );
+        Assert.True(results.IsValid, schema + ": " + errors);
+    }
+
+    private static void CopyFolder(string from, string to)
+    {
+        foreach (string file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        {
+            string target = Path.Combine(to, Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target);
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Chandlery.Core.Declared;
+
+namespace Chandlery.Tests.Declared;
+
+public class DeclaredRangeTests
+{
+    [Theory]
+    [InlineData("2.5", 2.5, 2.5)]
+    [InlineData("2,5 %", 2.5, 2.5)]
+    [InlineData("10 - <25 %", 10, 25)]
+    [InlineData("10-25", 10, 25)]
+    [InlineData(">= 10 - < 25 %", 10, 25)]
+    [InlineData("≥ 10 – < 25 %", 10, 25)]
+    [InlineData(">=0.1-<1", 0.1, 1)]
+    [InlineData("0,1 to 1", 0.1, 1)]
+    [InlineData("<= 1", 0, 1)]
+    [InlineData("< 0,1 %", 0, 0.1)]
+    [InlineData(">= 50 %", 50, 100)]
+    [InlineData("> 90", 90, 100)]
+    [InlineData("100", 100, 100)]
+    public void ReadsWhatSheetsPrint(string text, double low, double high)
+    {
+        DeclaredRange? range = DeclaredRange.TryParse(text, out string why);
+        Assert.True(range is not null, why);
+        Assert.Equal(low, range.Low.Value);
+        Assert.Equal(high, range.High.Value);
+    }
+
+    [Theory]
+    [InlineData("25 - 10", "runs backwards")]
+    [InlineData("120", "over 100")]
+    [InlineData("0", "nothing at all")]
+    [InlineData("some", "write it as the sheet does")]
+    [InlineData("-5", "write it as the sheet does")]
+    [InlineData("NaN", "write it as the sheet does")]
+    [InlineData("1e3", "write it as the sheet does")]
+    [InlineData("1,000", "decimal or a thousand")]
+    [InlineData("", "write it as the sheet does")]
+    public void RefusesWhatCannotBeAShare(string text, string expected)
+    {
+        Assert.Null(DeclaredRange.TryParse(text, out string why));
+        Assert.Contains(expected, why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void MarksAnOpenUpperEnd() => Assert.True(DeclaredRange.TryParse(">= 50", out _)!.OpenAbove);
+}

@@ -1,0 +1,67 @@
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Graphics;
+
+namespace Chandlery.Tests.Paper;
+
+/// <summary>Measures a PDF from itself.</summary>
+internal sealed class PdfReader : IDisposable
+{
+    private const double MmPerPoint = 25.4 / 72;
+    private readonly PdfDocument document;
+
+    public PdfReader(byte[] pdf) => document = PdfDocument.Open(pdf);
+
+    public IReadOnlyList<Page> Pages => [.. document.GetPages()];
+
+    public (double Width, double Height) SizeMm(int page = 0) => (Pages[page].Width * MmPerPoint, Pages[page].Height * MmPerPoint);
+
+    /// <summary>All text in the order of drawing, lines joined by blanks.</summary>
+    public string Text(int page = 0)
+    {
+        var text = new System.Text.StringBuilder();
+        double? baseline = null;
+        foreach (Letter letter in Pages[page].Letters)
+        {
+            if (baseline is { } last && Math.Abs(letter.StartBaseLine.Y - last) > 0.1)
+            {
+                text.Append(' ');
+            }
+
+            text.Append(letter.Value);
+            baseline = letter.StartBaseLine.Y;
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Heights of every letter x, millimetres, from the outlines.</summary>
+    public IEnumerable<double> XHeightsMm(int page = 0) =>
+        Pages[page].Letters.Where(l => l.Value == "x").Select(l => l.BoundingBox.Height * MmPerPoint);
+
+    /// <summary>Heights of the figures in a text, millimetres.</summary>
+    public IEnumerable<double> DigitHeightsMm(Func<Letter, bool> where, int page = 0) =>
+        Pages[page]
+            .Letters.Where(l => l.Value.Length == 1 && char.IsDigit(l.Value[0]) && where(l))
+            .Select(l => l.BoundingBox.Height * MmPerPoint);
+
+    /// <summary>Bounding boxes of filled red paths, millimetres.</summary>
+    public IEnumerable<(double Width, double Height)> RedPathsMm(int page = 0)
+    {
+        foreach (PdfPath path in Pages[page].Paths)
+        {
+            if (
+                path.IsFilled
+                && path.FillColor?.ToRGBValues() is { } colour
+                && colour.r > 0.8
+                && colour.g < 0.1
+                && path.GetBoundingRectangle() is { } box
+            )
+            {
+                yield return (box.Width * MmPerPoint, box.Height * MmPerPoint);
+            }
+        }
+    }
+
+    public void Dispose() => document.Dispose();
+}

@@ -1,0 +1,140 @@
+using System.Reflection;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Core.Reading;
+using Chandlery.Paper.Documents;
+using Chandlery.Paper.Symbols;
+using Chandlery.Paper.Templates;
+using Chandlery.Workshop;
+
+namespace Chandlery.Tests.Support;
+
+/// <summary>What most tests need: the shipped law, and short ways to make mixtures and candles.</summary>
+internal static class Bench
+{
+    /// <summary>A day on which the first label format and the classes of 2023/707 hold.</summary>
+    public static readonly DateOnly Today = new(2026, 11, 25);
+
+    private static readonly Lazy<Lawbook> SharedLawbook = new(() =>
+    {
+        var problems = new Problems();
+        Lawbook? lawbook = LawReader.Read(ShippedFiles.Data(null, problems), problems);
+        Assert.Empty(problems.Found);
+        return lawbook!;
+    });
+
+    public static Lawbook Lawbook => SharedLawbook.Value;
+
+    public static Edition Eu => Lawbook.Edition("eu-clp");
+
+    public static string Repository { get; } =
+        typeof(Bench).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key == "RepositoryFolder").Value!;
+
+    public static string DemoFolder => Path.Combine(Repository, "data", "demo");
+
+    public static PaperShop Shop { get; } =
+        new(
+            new TemplateShelf(ShippedFiles.Templates(null, new Problems())),
+            SymbolSheet.Read(ShippedFiles.Data(null, new Problems()), new Problems())
+        );
+
+    /// <summary>An ingredient of a mixture for the law: its share in the finished candle and its classes.</summary>
+    public static Ingredient Line(
+        string name,
+        double percent,
+        string[] classes,
+        string[]? limits = null,
+        double? m = null,
+        ToxicityEstimate[]? ate = null,
+        string? cas = null
+    )
+    {
+        List<HazardClaim> claims = [.. classes.Select(Claim)];
+        List<SpecificLimit> specific =
+        [
+            .. (limits ?? []).Select(l => new SpecificLimit(
+                Claim(l.Split(':')[0]).Category,
+                new MassPercent(double.Parse(l.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture)),
+                null
+            )),
+        ];
+        return new Ingredient(
+            new SubstanceIdentity(name, cas is null ? null : CasNumber.TryParse(cas, out _), null),
+            DeclaredRange.Exactly(percent),
+            claims,
+            specific,
+            m,
+            m,
+            ate ?? [],
+            [],
+            false,
+            new TextPlace("test", 1, 1)
+        );
+    }
+
+    /// <summary>A mixture of these lines; the rest is a harmless filler.</summary>
+    public static Composition Mixture(params Ingredient[] lines)
+    {
+        double rest = 100 - lines.Sum(l => l.Share.High.Value);
+        Ingredient[] all = rest > 1e-9 ? [.. lines, Line("filler", rest, [])] : lines;
+        var wax = new Wax("w", new TextPlace("test", 1, 1), "mixture", "nobody", all, [], null, null, null);
+        var recipe = new Recipe(
+            [],
+            [new WaxShare(wax, MassPercent.Whole)],
+            [],
+            MassPercent.Zero,
+            MassPercent.Zero,
+            MassPercent.Zero,
+            MassPercent.Zero
+        );
+        return Composer.Compose(recipe);
+    }
+
+    public static IReadOnlyList<Substance> Substances(Composition composition, SubstanceList? list = null) =>
+        new SubstanceResolver(list ?? new SubstanceList([]), Today).Resolve(composition);
+
+    public static Classification Classify(params Ingredient[] lines)
+    {
+        Composition composition = Mixture(lines);
+        return Classifier.Classify(Eu, Today, Substances(composition), composition.UnknownHigh);
+    }
+
+    /// <summary>Codes of the classes, such as "Skin Irrit. 2", in the order of the rules.</summary>
+    public static string Codes(params Ingredient[] lines) => string.Join(", ", Classify(lines).Classes.Select(c => c.Category.Code));
+
+    public static HazardClaim Claim(string text)
+    {
+        HazardClaim? claim = Lawbook.Vocabulary.TryParse(text, out string why);
+        Assert.True(claim is not null, why);
+        return claim;
+    }
+
+    /// <summary>Assessments of a demo candle or batch.</summary>
+    public static Assessment Demo(string file, string? place = null, DateOnly? asOf = null)
+    {
+        DeclarationFolder folder = DeclarationFolder.Open(Path.Combine(DemoFolder, file), Lawbook.Vocabulary);
+        Assert.Empty(folder.Problems.Found);
+        var problems = new Problems();
+        IReadOnlyList<Assessment> assessments = new Assessor(Lawbook, folder.Catalogue, asOf ?? Today).Assess(
+            folder.Asked[0],
+            place,
+            problems
+        );
+        Assert.Empty(problems.Found);
+        return assessments[0];
+    }
+
+    /// <summary>Reads declarations from texts by file name; the ones that are wrong are noted.</summary>
+    public static Catalogue Read(Problems problems, params (string File, string Text)[] files)
+    {
+        var reader = new DeclarationReader(Lawbook.Vocabulary);
+        List<IDeclaration> declarations =
+        [
+            .. files.Select(f => reader.Read(f.Text, f.File, Path.GetFileNameWithoutExtension(f.File), problems)).OfType<IDeclaration>(),
+        ];
+        return new Catalogue(declarations, problems);
+    }
+}
