@@ -80,31 +80,31 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         return parts.Count == 0 ? "" : $"{string.Join(" and ", parts)} missing at the smallest lawful text. ";
     }
 
+    // Drawing is the slow part and every file is on its own, so all cores draw.
     private List<PendingFile> Files(string name, PaperDocument document)
     {
-        var files = new List<PendingFile>();
+        var work = new List<(string File, Func<byte[]> Draw)>();
         if (formats.Contains("pdf"))
         {
-            files.Add(new PendingFile(name + ".pdf", PdfDrawing.Draw(document)));
+            work.Add((name + ".pdf", () => PdfDrawing.Draw(document)));
         }
 
         for (int i = 0; i < document.Pages.Count; i++)
         {
+            Scene scene = document.Pages[i];
             string page = document.Pages.Count == 1 ? name : $"{name}-{i + 1}";
             if (formats.Contains("png"))
             {
-                files.Add(new PendingFile(page + ".png", PngDrawing.Draw(document.Pages[i], dotsPerInch)));
+                work.Add((page + ".png", () => PngDrawing.Draw(scene, dotsPerInch)));
             }
 
             if (formats.Contains("svg"))
             {
-                files.Add(
-                    new PendingFile(page + ".svg", System.Text.Encoding.UTF8.GetBytes(SvgDrawing.Draw(document.Pages[i], document.Title)))
-                );
+                work.Add((page + ".svg", () => System.Text.Encoding.UTF8.GetBytes(SvgDrawing.Draw(scene, document.Title))));
             }
         }
 
-        return files;
+        return [.. work.AsParallel().AsOrdered().Select(w => new PendingFile(w.File, w.Draw()))];
     }
 }
 
