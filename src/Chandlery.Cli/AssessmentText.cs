@@ -29,13 +29,28 @@ internal static class AssessmentText
         text.Append(Classes(a, width));
         Heading(text, "On the label");
         text.Append(Label(a, width));
+        List(text, "May be left off this small package", a.SmallPackageRelief.Select(r => $"{r.Code}: {r.Because} [{r.Clause}]"), width);
         Heading(text, "Limits");
         text.Append(Limits(a).Render(width));
         List(text, "Could not be assessed", a.Unassessed, width);
         List(text, "To look at", a.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What), width);
+        List(text, "Known changes of the law", Changes(a), width);
         text.AppendLine();
         text.AppendLine("This helps; it does not replace local law, its authorities, or a competent person.");
         return text.ToString();
+    }
+
+    private static IEnumerable<string> Changes(Assessment a)
+    {
+        if (a.NextLaw is { } law)
+        {
+            yield return $"{law.On:yyyy-MM-dd}, law: {string.Join("; ", law.What)} [{law.Clause}]";
+        }
+
+        if (a.NextExpected is { } expected)
+        {
+            yield return $"{expected.On:yyyy-MM-dd}, expected, not law: {string.Join("; ", expected.What)} [{expected.Clause}]";
+        }
     }
 
     private static string LoadLine(Recipe recipe)
@@ -51,6 +66,7 @@ internal static class AssessmentText
             stops.Count > 0 ? $"DO NOT SELL: {stops.Count} finding{(stops.Count == 1 ? "" : "s")} must be cleared first."
             : a.Label.IsHazardous ? "Classified as hazardous: the label needs all that is listed below."
             : a.Label.Supplemental.Count > 0 ? "Not classified, but the label must name its sensitisers."
+            : a.Edition.LabelKind == LabelKind.Consumer ? "A consumer candle: its label carries fire-safety warnings, not this classification."
             : "Not classified from what is declared: no hazard label follows.";
         text.AppendLine(verdict);
         foreach (Finding stop in stops)
@@ -101,11 +117,16 @@ internal static class AssessmentText
         LabelElements label = a.Label;
         if (!label.IsHazardous && label.Supplemental.Count == 0)
         {
-            return "Nothing that CLP asks for. Name, address, batch, quantity and burn-safety messages stand there all the same.\n";
+            return "Nothing that the law on hazardous mixtures asks for. Name, address, batch, quantity and burn-safety messages stand there all the same.\n";
         }
 
         Language language = a.Languages.FirstOrDefault(l => l.Code == "en") ?? a.Languages[0];
         var table = new TextTable("What", "Code", "Text or reason");
+        if (a.Ufi is { } ufi)
+        {
+            table.Add("UFI", ufi, $"for the poison centres [{a.Edition.Ufi.Clause}]");
+        }
+
         foreach (LabelChoice pictogram in label.Pictograms)
         {
             table.Add("pictogram", pictogram.Code, pictogram.Because);

@@ -16,5 +16,7 @@ internal static class CommandTree
             LabelCommand.Build(),
             CardCommand.Build(),
             DossierCommand.Build(),
+            CeilingCommand.Build(),
+            UfiCommand.Build(),
         };
 }

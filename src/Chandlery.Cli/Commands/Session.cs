@@ -10,10 +10,15 @@ namespace Chandlery.Cli.Commands;
 /// <summary>One run: reads law and declarations, assesses, and turns failures into messages and exit codes.</summary>
 internal sealed class Session(TextWriter output, TextWriter errors)
 {
+    private Catalogue? catalogue;
+
     public TextWriter Output => output;
 
     /// <summary>Law and languages; there once <see cref="Run"/> has started the work.</summary>
     public Lawbook Lawbook { get; private set; } = null!;
+
+    /// <summary>The wax of an assessed candle.</summary>
+    public Wax WaxOf(Assessment assessment) => catalogue!.Find<Wax>(assessment.Candle.Wax, new Problems())!;
 
     /// <summary>Runs a command's work on the assessments that its path and options mean.</summary>
     /// <param name="parse">The parsed command line.</param>
@@ -66,6 +71,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
             return [];
         }
 
+        catalogue = folder.Catalogue;
         var assessor = new Assessor(lawbook, folder.Catalogue, parse.GetValue(options.AsOf));
         return [.. folder.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
     }

@@ -37,6 +37,10 @@ public sealed record Finding(Gravity Gravity, string What, string Clause);
 /// <param name="Limits">Limits with their margins.</param>
 /// <param name="Unassessed">What could not be assessed.</param>
 /// <param name="Findings">What the maker must know.</param>
+/// <param name="SmallPackageRelief">Statements that may be left off because the package is small.</param>
+/// <param name="Ufi">The UFI; null when none is needed or none can be made yet.</param>
+/// <param name="NextLaw">The next change of the law that would alter the label.</param>
+/// <param name="NextExpected">The next change that is agreed but not yet law.</param>
 public sealed record Assessment(
     Candle Candle,
     Batch? Batch,
@@ -52,7 +56,11 @@ public sealed record Assessment(
     LabelElements Label,
     IReadOnlyList<LimitCheck> Limits,
     IReadOnlyList<string> Unassessed,
-    IReadOnlyList<Finding> Findings
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<LabelChoice> SmallPackageRelief,
+    string? Ufi,
+    LegalChange? NextLaw,
+    LegalChange? NextExpected
 )
 {
     /// <summary>Name of the declaration that was assessed: the batch's where there is one.</summary>

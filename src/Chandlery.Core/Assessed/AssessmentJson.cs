@@ -67,6 +67,8 @@ public static class AssessmentJson
             a.Label.SignalWord?.Code,
             [.. a.Label.Named],
             [.. a.Label.LeftOff],
+            a.SmallPackageRelief,
+            a.Ufi,
             [
                 .. a.Limits.Select(l => new LimitReport(
                     l.Name,
@@ -81,8 +83,13 @@ public static class AssessmentJson
             ],
             a.Unassessed,
             [.. a.Findings.Select(f => new FindingReport(f.Gravity == Gravity.Stop, f.What, f.Clause))],
-            a.StopsSale
+            a.StopsSale,
+            Change(a.NextLaw),
+            Change(a.NextExpected)
         );
+
+    private static ChangeReport? Change(LegalChange? change) =>
+        change is null ? null : new(change.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), change.What, change.Clause);
 
     private static string CategoryOf(HazardCategory category) =>
         category.Variant.Length == 0 ? category.Category : $"{category.Category} ({category.Variant})";
@@ -116,11 +123,17 @@ internal sealed record AssessmentReport(
     string? SignalWord,
     IReadOnlyList<NamedSubstance> NamedSubstances,
     IReadOnlyList<LabelChoice> LeftOff,
+    IReadOnlyList<LabelChoice> SmallPackageMayLeaveOff,
+    string? Ufi,
     IReadOnlyList<LimitReport> Limits,
     IReadOnlyList<string> Unassessed,
     IReadOnlyList<FindingReport> Findings,
-    bool StopsSale
+    bool StopsSale,
+    ChangeReport? NextLawChange,
+    ChangeReport? NextExpectedChange
 );
+
+internal sealed record ChangeReport(string On, IReadOnlyList<string> What, string Clause);
 
 internal sealed record LoadReport(double MeltOfWax, double MeltOfCandle, double FinishedCandle, double UnscentedTopUp);
 

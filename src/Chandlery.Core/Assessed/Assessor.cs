@@ -36,39 +36,52 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             return [];
         }
 
-        Composition composition = Composer.Compose(recipe);
-        IReadOnlyList<LimitCheck> limits = LimitChecker.Check(candle, vessel, wax, recipe);
+        var subject = new Subject(candle, batch, maker, vessel, recipe, Composer.Compose(recipe), LimitChecker.Check(candle, vessel, wax, recipe));
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
         {
-            Edition edition = lawbook.Edition(group.Key);
             List<Language> languages = LanguagesOf(candle, [.. group], problems);
-            IReadOnlyList<Substance> substances = new SubstanceResolver(lawbook.Substances, asOf).Resolve(composition);
-            Classification classification = Classifier.Classify(edition, asOf, substances, composition.UnknownHigh);
-            LabelElements label = LabelSelector.Select(edition, classification);
-            List<string> unassessed = [.. classification.Unassessed, .. NotDeclared(recipe)];
-            assessments.Add(
-                new Assessment(
-                    candle,
-                    batch,
-                    maker,
-                    vessel,
-                    edition,
-                    asOf,
-                    [.. group],
-                    languages,
-                    composition,
-                    substances,
-                    classification,
-                    label,
-                    limits,
-                    unassessed,
-                    [.. Findings(composition, substances, classification, limits)]
-                )
-            );
+            assessments.Add(Assess(subject, lawbook.Edition(group.Key), [.. group], languages));
         }
 
         return problems.None ? assessments : [];
+    }
+
+    private Assessment Assess(Subject subject, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
+    {
+        Composition composition = subject.Composition;
+        Candle candle = subject.Candle;
+        IReadOnlyList<Substance> substances = new SubstanceResolver(lawbook.Substances, asOf, edition.HarmonisedClassesBind).Resolve(composition);
+        Classification classification = Classifier.Classify(edition, asOf, substances, composition.UnknownHigh, candle.OnMarketSince);
+        LabelElements label =
+            edition.LabelKind == LabelKind.Consumer ? LabelElements.None : LabelSelector.Select(edition, classification);
+        string? ufi = UfiMaker.Make(subject.Maker, candle, edition, classification, out Finding? ufiFinding);
+        var changes = new ChangeFinder(edition, lawbook.Substances, composition, subject.Vessel.Brimful, candle.OnMarketSince);
+        (LegalChange? law, LegalChange? expected) = changes.Next(asOf);
+        return new Assessment(
+            candle,
+            subject.Batch,
+            subject.Maker,
+            subject.Vessel,
+            edition,
+            asOf,
+            places,
+            languages,
+            composition,
+            substances,
+            classification,
+            label,
+            subject.Limits,
+            [.. OpenQuestions.Unassessed(edition, substances, composition.UnknownHigh), .. NotDeclared(subject.Recipe)],
+            [
+                .. FindingList.Of(subject, edition, substances, classification, lawbook.Substances, asOf),
+                .. ufiFinding is null ? [] : new[] { ufiFinding },
+            ],
+            SmallPackages.MayLeaveOff(edition, classification, label, subject.Vessel.Brimful),
+            ufi,
+            law,
+            expected
+        );
     }
 
     private Maker? TheMaker(Candle candle, Problems problems)
@@ -158,58 +171,22 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
     }
 
     private static IEnumerable<string> NotDeclared(Recipe recipe) =>
-        recipe.Oils.SelectMany(o => o.Oil.NotDeclared.Select(text => $"{o.Oil.Name}: {text}"));
-
-    private static IEnumerable<Finding> Findings(
-        Composition composition,
-        IReadOnlyList<Substance> substances,
-        Classification classification,
-        IReadOnlyList<LimitCheck> limits
-    )
-    {
-        foreach (LimitCheck check in limits.Where(l => l.Holds == false))
-        {
-            yield return new Finding(
-                Gravity.Stop,
-                $"Limit broken: {check.Name}: {Quantities.Figures.Plain(check.Value!.Value)} {check.Unit}, at most {Quantities.Figures.Plain(check.Limit!.Value)} is allowed. {check.Explanation}",
-                ""
+        recipe
+            .Oils.SelectMany(o => o.Oil.NotDeclared.Select(text => $"{o.Oil.Name}: {text}"))
+            .Concat(
+                recipe
+                    .Oils.Where(o => o.Oil.IsKnownOnlyAsWhole)
+                    .Select(o => $"{o.Oil.Name}: only the classes of the oil as a whole are known, not its ingredients. The result rests on this weaker evidence.")
             );
-        }
-
-        foreach (Substance substance in substances.Where(s => !s.IsKnown))
-        {
-            yield return new Finding(
-                Gravity.Stop,
-                $"{substance.Ingredient.Identity.Name} is listed without hazard classes, so the label cannot be shown to be complete. Ask the supplier, then write its classes or 'classes: not classified'.",
-                "CLP Art. 9"
-            );
-        }
-
-        foreach (ClassResult result in classification.Classes.Where(c => IsBannedForThePublic(c.Category)))
-        {
-            yield return new Finding(
-                Gravity.Stop,
-                $"The candle is {result.Category.Code}: such a mixture may not be sold to the general public.",
-                "REACH Annex XVII, entries 28 to 30"
-            );
-        }
-
-        foreach (LimitCheck check in limits.Where(l => l.Holds is null))
-        {
-            yield return new Finding(Gravity.Look, $"Not checked: {check.Name}. {check.Explanation}", "");
-        }
-
-        foreach (string remark in composition.Remarks)
-        {
-            yield return new Finding(Gravity.Look, remark, "");
-        }
-
-        foreach (string remark in substances.SelectMany(s => s.Remarks).Distinct())
-        {
-            yield return new Finding(Gravity.Look, remark, "CLP Art. 4(3)");
-        }
-    }
-
-    private static bool IsBannedForThePublic(HazardCategory category) =>
-        (category.ClassCode is "Carc." or "Muta." or "Repr.") && (category.Category is "1A" or "1B");
 }
+
+/// <summary>What is assessed, whatever the edition.</summary>
+internal sealed record Subject(
+    Candle Candle,
+    Batch? Batch,
+    Maker Maker,
+    Vessel Vessel,
+    Recipe Recipe,
+    Composition Composition,
+    IReadOnlyList<LimitCheck> Limits
+);

@@ -125,9 +125,10 @@ public static class Tracer
 
             found = true;
             text.AppendLine($"{rule.Group}: no class is reached.").AppendLine();
+            var index = new MixtureIndex(a.Substances, a.Edition.HighestCategory);
             foreach (Rung rung in rule.Rungs)
             {
-                double filling = LimitMethod.Filling(rule, rung, a.Substances);
+                double filling = LimitMethod.Filling(rung, rule.AddsSubstances, index);
                 text.AppendLine($"  {rung.Result.Code}: {Figures.Plain(filling * 100)} % of the way to its limit of {rung.Limit}");
             }
 

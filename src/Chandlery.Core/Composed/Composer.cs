@@ -14,7 +14,7 @@ public static class Composer
         double unknownHigh = 0;
         foreach (OilShare oil in recipe.Oils)
         {
-            AddProduct(oil.Oil.Name, $"{oil.Oil.Document}, revised {oil.Oil.Revised:yyyy-MM-dd}", oil.Share, oil.Oil.Ingredients);
+            AddProduct(oil.Oil.Name, $"{oil.Oil.Document}, revised {oil.Oil.Revised:yyyy-MM-dd}", oil.Share, Table(oil.Oil));
         }
 
         foreach (WaxShare wax in recipe.Waxes)
@@ -38,6 +38,29 @@ public static class Composer
             unknownHigh += share.Value * high / 100;
         }
     }
+
+    /// <summary>
+    /// The oil's ingredients; an oil of which only its own classes are known counts as one ingredient with those classes,
+    /// which is the weaker evidence.
+    /// </summary>
+    private static IReadOnlyList<Ingredient> Table(Oil oil) =>
+        oil.IsKnownOnlyAsWhole
+            ?
+            [
+                new Ingredient(
+                    new SubstanceIdentity(oil.Name, null, null),
+                    DeclaredRange.Exactly(100),
+                    oil.OwnClaims,
+                    [],
+                    null,
+                    null,
+                    [],
+                    [],
+                    false,
+                    oil.Place
+                ),
+            ]
+            : oil.Ingredients;
 
     /// <summary>Adds a product's lines; returns the undeclared rest of the product, percent of it.</summary>
     private static (double Low, double High) AddTable(

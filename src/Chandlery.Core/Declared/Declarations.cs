@@ -63,7 +63,11 @@ public sealed record Oil(
     FragranceLoad? HighestLoad,
     IfraCertificate? Ifra,
     IReadOnlyList<string> NotDeclared
-) : IDeclaration;
+) : IDeclaration
+{
+    /// <summary>True when the sheet gives classes of the oil but no ingredients.</summary>
+    public bool IsKnownOnlyAsWhole => Ingredients.Count == 0 && OwnClaims is not null;
+}
 
 /// <summary>A part of a wax blend.</summary>
 /// <param name="Wax">Which wax.</param>
@@ -119,6 +123,7 @@ public sealed record Extra(
 /// <param name="Email">Electronic address; either this or <paramref name="Web"/> is given.</param>
 /// <param name="Web">Web address.</param>
 /// <param name="VatCountry">Country code of the VAT number, for the UFI.</param>
+/// <param name="EmergencyTelephone">Emergency telephone number, where a place of sale asks for one.</param>
 /// <param name="VatNumber">VAT number without the country code, for the UFI.</param>
 public sealed record Maker(
     string Id,
@@ -128,6 +133,7 @@ public sealed record Maker(
     string Telephone,
     string? Email,
     string? Web,
+    string? EmergencyTelephone,
     string? VatCountry,
     string? VatNumber
 ) : IDeclaration;
@@ -139,6 +145,9 @@ public sealed record Maker(
 /// <param name="Height">Height.</param>
 public sealed record VesselSize(Millimetres? Diameter, Millimetres? Length, Millimetres? Width, Millimetres Height)
 {
+    /// <summary>Length around the level cross-section, millimetres.</summary>
+    public double PerimeterMillimetres => Diameter is { } d ? Math.PI * d.Value : 2 * (Length!.Value.Value + Width!.Value.Value);
+
     /// <summary>Area of the level cross-section, square millimetres.</summary>
     public double CrossSectionSquareMillimetres =>
         Diameter is { } d ? Math.PI * d.Value * d.Value / 4 : Length!.Value.Value * Width!.Value.Value;
@@ -251,6 +260,8 @@ public sealed record LabelSize(Millimetres Width, Millimetres Height)
 /// <param name="Languages">Languages of the label; empty for the places' own.</param>
 /// <param name="Label">Label size asked for; null for the smallest lawful size that the text fits on.</param>
 /// <param name="BatchCode">Batch code to print; null when none is known yet.</param>
+/// <param name="FormulationNumber">Formulation number for the UFI; null when none was given out yet.</param>
+/// <param name="OnMarketSince">Since when it has been sold; null for a new candle.</param>
 public sealed record Candle(
     string Id,
     TextPlace Place,
@@ -270,7 +281,9 @@ public sealed record Candle(
     IReadOnlyList<string> SoldIn,
     IReadOnlyList<string> Languages,
     LabelSize? Label,
-    string? BatchCode
+    string? BatchCode,
+    long? FormulationNumber,
+    DateOnly? OnMarketSince
 ) : IDeclaration;
 
 /// <summary>What was really weighed for a batch; it wins over the candle's plan.</summary>

@@ -11,27 +11,48 @@ public static class Classifier
     /// <param name="day">The day that decides which rules hold.</param>
     /// <param name="substances">What is in the candle.</param>
     /// <param name="undeclared">Greatest share that nobody has declared.</param>
-    public static Classification Classify(Edition edition, DateOnly day, IReadOnlyList<Substance> substances, MassPercent undeclared)
+    /// <param name="onMarketSince">Since when the candle has been sold; null for a new one.</param>
+    public static Classification Classify(
+        Edition edition,
+        DateOnly day,
+        IReadOnlyList<Substance> substances,
+        MassPercent undeclared,
+        DateOnly? onMarketSince = null
+    )
     {
         var classes = new List<ClassResult>();
         var sensitisers = new List<Sensitiser>();
-        MassPercent unknown = undeclared + new MassPercent(substances.Where(s => !s.IsKnown).Sum(s => s.Ingredient.High.Value));
-        foreach (ClassRule rule in edition.Rules.Where(r => r.InForce.On(day)))
+        var index = new MixtureIndex(substances, edition.HighestCategory);
+        MassPercent unlisted = UnknownShare(substances);
+        MassPercent unknown = undeclared + unlisted;
+        UnknownToxicity? said = null;
+        for (int i = 0; i < edition.Rules.Count; i++)
         {
-            ClassResult? result = rule switch
+            ClassRule rule = edition.Rules[i];
+            if (!rule.InForce.On(day, onMarketSince))
             {
-                AcuteToxicityRule acute => AcuteToxicityMethod.Evaluate(acute, substances, unknown),
-                LimitRule limit => Evaluate(limit, substances, classes),
-                _ => throw new InvalidOperationException($"no method for {rule.GetType().Name}"),
-            };
+                continue;
+            }
+
+            ClassResult? result;
+            if (rule is AcuteToxicityRule acute)
+            {
+                result = AcuteToxicityMethod.Evaluate(acute, substances, unknown);
+                said ??= unlisted.Reaches(acute.Unknown.SaidFrom) ? acute.Unknown : null;
+            }
+            else
+            {
+                var limit = (LimitRule)rule;
+                result = Evaluate(limit, index, classes);
+                if (limit.Elicitation is not null)
+                {
+                    ElicitationMethod.AddNamed(limit, index, sensitisers);
+                }
+            }
+
             if (result is not null)
             {
                 classes.Add(result);
-            }
-
-            if (rule is LimitRule { Elicitation: not null } sensitising)
-            {
-                sensitisers.AddRange(ElicitationMethod.Named(sensitising, substances));
             }
         }
 
@@ -39,13 +60,27 @@ public static class Classifier
             classes,
             sensitisers,
             Supplemental(edition, classes, sensitisers),
-            [.. Unassessed(edition, substances, undeclared)]
+            said is null ? null : new UnknownStatement(unlisted, said.Clause)
         );
     }
 
-    private static ClassResult? Evaluate(LimitRule rule, IReadOnlyList<Substance> substances, List<ClassResult> before)
+    /// <summary>The share of substances that are listed without a word on their hazards.</summary>
+    public static MassPercent UnknownShare(IReadOnlyList<Substance> substances)
     {
-        ClassResult? own = LimitMethod.Reached(rule, substances) is { } rung ? LimitMethod.Explain(rule, rung, substances) : null;
+        double share = 0;
+        for (int i = 0; i < substances.Count; i++)
+        {
+            share += substances[i].IsKnown ? 0 : substances[i].Ingredient.High.Value;
+        }
+
+        return new MassPercent(share);
+    }
+
+    private static ClassResult? Evaluate(LimitRule rule, MixtureIndex index, List<ClassResult> before)
+    {
+        ClassResult? own = LimitMethod.Reached(rule.Rungs, rule.AddsSubstances, index) is { } rung
+            ? LimitMethod.Explain(rule, rung, index)
+            : null;
         if (rule.ImpliedBy is not { } implied || own?.Category.Index == implied.Gives.Index)
         {
             return own;
@@ -70,53 +105,12 @@ public static class Classifier
     // EUH208 is for candles that are not classified as sensitising; on the others the label names the substances anyway.
     private static string? Supplemental(Edition edition, List<ClassResult> classes, List<Sensitiser> sensitisers)
     {
-        foreach (LimitRule rule in edition.Rules.OfType<LimitRule>())
+        if (sensitisers.Count == 0 || classes.Any(c => c.Rule is LimitRule { Elicitation: not null }))
         {
-            if (
-                rule.Elicitation is { } elicitation
-                && sensitisers.Any(s => s.Hazard.Category.Group == rule.Group)
-                && !classes.Any(c => c.Rule is LimitRule { Elicitation: not null })
-            )
-            {
-                return elicitation.Statement;
-            }
+            return null;
         }
 
-        return null;
-    }
-
-    private static IEnumerable<string> Unassessed(Edition edition, IReadOnlyList<Substance> substances, MassPercent undeclared)
-    {
-        foreach (Substance substance in substances.Where(s => !s.IsKnown))
-        {
-            yield return $"{substance.Ingredient.Identity.Name} (up to {substance.Ingredient.High}): its sheet says nothing about hazard classes.";
-        }
-
-        if (undeclared.Value > 0.005)
-        {
-            yield return $"Up to {undeclared} of the candle is not declared by anybody; what is in it was not assessed.";
-        }
-
-        foreach (Substance substance in substances)
-        {
-            foreach (SubstanceHazard hazard in substance.Hazards.Where(h => !h.MIsKnown))
-            {
-                yield return $"{substance.Name} is {hazard.Category.Code}, but nobody gives its M-factor: 1 was used, the least there is.";
-            }
-        }
-
-        foreach (NotComputed rule in edition.NotComputed)
-        {
-            List<string> who = [.. substances.Where(s => s.Hazards.Any(h => rule.Hazards.Contains(h.Category))).Select(s => s.Name)];
-            if (who.Count > 0)
-            {
-                IEnumerable<string> classes = substances
-                    .SelectMany(s => s.Hazards)
-                    .Where(h => rule.Hazards.Contains(h.Category))
-                    .Select(h => h.Category.Code)
-                    .Distinct();
-                yield return $"{string.Join(", ", classes)} (from {string.Join(", ", who.Take(4))}{(who.Count > 4 ? ", ..." : "")}): {rule.Why} ({rule.Clause})";
-            }
-        }
+        string group = sensitisers[0].Hazard.Category.Group;
+        return edition.Rules.OfType<LimitRule>().First(r => r.Group == group).Elicitation!.Statement;
     }
 }

@@ -1,5 +1,43 @@
 namespace Chandlery.Core.Law;
 
+/// <summary>What kind of label an edition asks for.</summary>
+public enum LabelKind
+{
+    /// <summary>CLP, with its supplemental statements and small-package relief.</summary>
+    Clp,
+
+    /// <summary>The elements of the GHS.</summary>
+    Ghs,
+
+    /// <summary>A consumer product that carries no GHS label; its classification is for the workplace.</summary>
+    Consumer,
+}
+
+/// <summary>Something that a label needs or does not need.</summary>
+/// <param name="Needed">Whether it does.</param>
+/// <param name="Clause">Where that stands.</param>
+public sealed record Requirement(bool Needed, string Clause);
+
+/// <summary>What may be left off small packages for some classes.</summary>
+/// <param name="Hazards">The classes.</param>
+/// <param name="HazardStatement">Whether the hazard statement may go.</param>
+/// <param name="Precautionary">Whether the precautionary statements may go.</param>
+/// <param name="NotForPublic">True when it may only where the candle is not for the public, which candles always are here.</param>
+/// <param name="Clause">Where it stands.</param>
+public sealed record Relief(
+    IReadOnlyList<HazardCategory> Hazards,
+    bool HazardStatement,
+    bool Precautionary,
+    bool NotForPublic,
+    string Clause
+);
+
+/// <summary>Relief for small packages.</summary>
+/// <param name="UpTo">Largest capacity (inclusive).</param>
+/// <param name="Clause">Where it stands.</param>
+/// <param name="Rows">What may be left off.</param>
+public sealed record SmallPackageRules(Quantities.Millilitres UpTo, string Clause, IReadOnlyList<Relief> Rows);
+
 /// <summary>The law of a group of places, as data.</summary>
 /// <param name="Id">Short name, the folder's.</param>
 /// <param name="Name">Full name.</param>
@@ -17,6 +55,11 @@ namespace Chandlery.Core.Law;
 /// <param name="SensitisersAlwaysClause">Where it stands that sensitisers are all named.</param>
 /// <param name="Precautions">Precautionary statements.</param>
 /// <param name="Formats">The look of labels.</param>
+/// <param name="LabelKind">What kind of label it asks for.</param>
+/// <param name="HarmonisedClassesBind">True where CLP Annex VI binds; false where it is only evidence.</param>
+/// <param name="Ufi">Whether a candle that is hazardous to health needs a UFI.</param>
+/// <param name="EmergencyTelephone">Whether the label needs an emergency telephone number.</param>
+/// <param name="SmallPackages">Relief for small packages.</param>
 public sealed record Edition(
     string Id,
     string Name,
@@ -33,8 +76,25 @@ public sealed record Edition(
     string NamingClause,
     string SensitisersAlwaysClause,
     PrecautionRules Precautions,
-    LabelFormats Formats
-);
+    LabelFormats Formats,
+    LabelKind LabelKind,
+    bool HarmonisedClassesBind,
+    Requirement Ufi,
+    Requirement EmergencyTelephone,
+    SmallPackageRules SmallPackages
+)
+{
+    /// <summary>The highest number of a hazard category that the rules name.</summary>
+    public int HighestCategory { get; } =
+        Rules
+            .OfType<LimitRule>()
+            .SelectMany(r => r.Rungs.Concat(r.WhereAddingMayFail?.Rungs ?? []))
+            .SelectMany(r => r.Terms.SelectMany(t => t.Hazards).Append(r.Result))
+            .Concat(Rules.OfType<LimitRule>().SelectMany(r => r.Elicitation?.Limits.Select(l => l.Key) ?? []))
+            .Select(h => h.Index)
+            .DefaultIfEmpty(0)
+            .Max();
+}
 
 /// <summary>A place of sale.</summary>
 /// <param name="Code">Country code.</param>
@@ -57,6 +117,7 @@ public sealed record Place(string Code, string Name, string EditionId, IReadOnly
 /// <param name="InForce">When the entry holds.</param>
 /// <param name="Act">The act that brought it.</param>
 /// <param name="Confidence">How the row was checked.</param>
+/// <param name="NonAdditiveKind">Kind of substance whose irritation may not add up, such as aldehyde; null for others.</param>
 public sealed record SubstanceEntry(
     IReadOnlyList<string> Names,
     IReadOnlyList<string> CasNumbers,
@@ -69,7 +130,8 @@ public sealed record SubstanceEntry(
     IReadOnlyList<Declared.ToxicityEstimate> Toxicity,
     InForce InForce,
     string Act,
-    string Confidence
+    string Confidence,
+    string? NonAdditiveKind
 );
 
 /// <summary>The substances that are known beyond what suppliers declare.</summary>
@@ -77,10 +139,15 @@ public sealed class SubstanceList
 {
     private readonly Dictionary<string, List<SubstanceEntry>> byCas = [];
 
+    private readonly IReadOnlyDictionary<string, string> allergenNames;
+
     /// <summary>Builds the list.</summary>
-    public SubstanceList(IReadOnlyList<SubstanceEntry> entries)
+    /// <param name="entries">Substances with and without harmonised entries.</param>
+    /// <param name="allergenNames">Names of fragrance allergens in the European Union's cosmetics law, by CAS number.</param>
+    public SubstanceList(IReadOnlyList<SubstanceEntry> entries, IReadOnlyDictionary<string, string> allergenNames)
     {
         Entries = entries;
+        this.allergenNames = allergenNames;
         foreach (SubstanceEntry entry in entries)
         {
             foreach (string cas in entry.CasNumbers)
@@ -97,6 +164,9 @@ public sealed class SubstanceList
 
     /// <summary>All entries.</summary>
     public IReadOnlyList<SubstanceEntry> Entries { get; }
+
+    /// <summary>The name of a fragrance allergen, or null when the substance is none.</summary>
+    public string? AllergenName(Declared.CasNumber? cas) => cas is null ? null : allergenNames.GetValueOrDefault(cas.Text);
 
     /// <summary>The entry that holds on that day, or null when the substance is not listed.</summary>
     public SubstanceEntry? Find(Declared.CasNumber? cas, DateOnly day) =>

@@ -31,6 +31,9 @@ public sealed record LabelElements(
     IReadOnlyList<LabelChoice> LeftOff
 )
 {
+    /// <summary>No elements at all: for a consumer product that carries no such label.</summary>
+    public static LabelElements None { get; } = new([], null, [], [], [], [], []);
+
     /// <summary>True when the candle is classified as hazardous.</summary>
-    public bool IsHazardous => Hazard.Count > 0 || Supplemental.Any(s => s.Code is not ("EUH208" or "EUH210"));
+    public bool IsHazardous => Hazard.Count > 0 || Supplemental.Any(s => s.Code is not ("EUH208" or "EUH210" or "GHS-ELICITATION"));
 }

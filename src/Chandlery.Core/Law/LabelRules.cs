@@ -124,13 +124,29 @@ public sealed record LabelFormat(
     public SizeBand BandFor(Millilitres capacity) => Bands.First(b => b.UpTo is not { } upTo || capacity.Value <= upTo.Value);
 }
 
+/// <summary>A band of quantities, or of sizes of the main panel, with the height of its figures.</summary>
+/// <param name="UpTo">Largest quantity; null when the band is by area or is the last.</param>
+/// <param name="UpToSquareInches">Largest area of the main panel; null when the band is by quantity or is the last.</param>
+/// <param name="Height">Height of the figures.</param>
+public sealed record FigureBand(Grams? UpTo, double? UpToSquareInches, Millimetres Height);
+
 /// <summary>Height of the figures of the nominal quantity.</summary>
 /// <param name="Clause">Where it stands.</param>
-/// <param name="Bands">Largest quantity (null for the last) and the height.</param>
-public sealed record QuantityFigures(string Clause, IReadOnlyList<(Grams? UpTo, Millimetres Height)> Bands)
+/// <param name="Bands">Bands, smallest first.</param>
+public sealed record QuantityFigures(string Clause, IReadOnlyList<FigureBand> Bands)
 {
-    /// <summary>The least height for this quantity.</summary>
-    public Millimetres HeightFor(Grams quantity) => Bands.First(b => b.UpTo is not { } upTo || quantity.Value <= upTo.Value).Height;
+    private const double SquareMmPerSquareInch = 25.4 * 25.4;
+
+    /// <summary>The share of a cylinder's side that counts as its main panel (16 CFR 500.3).</summary>
+    private const double PanelShareOfSide = 0.4;
+
+    /// <summary>The least height for this quantity in this vessel.</summary>
+    public Millimetres HeightFor(Grams quantity, Vessel vessel)
+    {
+        // A vessel of unknown size gets the tallest figures: the stricter side.
+        double area = vessel.Outer is { } outer ? PanelShareOfSide * outer.Height.Value * outer.PerimeterMillimetres / SquareMmPerSquareInch : double.PositiveInfinity;
+        return Bands.First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches).Height;
+    }
 }
 
 /// <summary>Everything about the look of labels.</summary>

@@ -6,13 +6,21 @@ namespace Chandlery.Core.Law;
 /// <summary>The days on which something holds.</summary>
 /// <param name="From">First day; null when it always did.</param>
 /// <param name="Until">Last day; null when no end is known.</param>
-public sealed record InForce(DateOnly? From, DateOnly? Until)
+/// <param name="ExistingFrom">First day for what was already on the market on <paramref name="From"/>; null when the same.</param>
+public sealed record InForce(DateOnly? From, DateOnly? Until, DateOnly? ExistingFrom = null)
 {
-    /// <summary>Always.</summary>
-    public static InForce Always { get; } = new(null, null);
-
     /// <summary>True on that day.</summary>
-    public bool On(DateOnly day) => (From is not { } from || day >= from) && (Until is not { } until || day <= until);
+    /// <param name="day">The day.</param>
+    /// <param name="onMarketSince">Since when the candle has been sold; null for a new one.</param>
+    public bool On(DateOnly day, DateOnly? onMarketSince = null)
+    {
+        DateOnly? from = ExistingFrom is not null && onMarketSince < From ? ExistingFrom : From;
+        return (from is not { } first || day >= first) && (Until is not { } until || day <= until);
+    }
+
+    /// <summary>Days on which something begins or has ended.</summary>
+    public IEnumerable<DateOnly> Turns() =>
+        new[] { From, ExistingFrom, Until?.AddDays(1) }.OfType<DateOnly>();
 }
 
 /// <summary>Which M-factor multiplies a share.</summary>
@@ -44,12 +52,14 @@ public sealed record Rung(HazardCategory Result, IReadOnlyList<Term> Terms, Mass
 /// <summary>From which share a sensitiser is named on the label although the mixture need not be classified for it.</summary>
 /// <param name="Statement">The supplemental statement, EUH208.</param>
 /// <param name="Clause">Where it stands.</param>
-/// <param name="Limits">Limit per category; a specific limit replaces it by one tenth of itself.</param>
-public sealed record Elicitation(string Statement, string Clause, IReadOnlyList<KeyValuePair<HazardCategory, MassPercent>> Limits)
-{
-    /// <summary>A specific limit's share that counts for elicitation (CLP Annex I, Table 3.4.6).</summary>
-    public const double FractionOfSpecificLimit = 0.1;
-}
+/// <param name="FractionOfSpecificLimit">A specific limit replaces the general one by this fraction of itself.</param>
+/// <param name="Limits">Limit per category.</param>
+public sealed record Elicitation(
+    string Statement,
+    string Clause,
+    double FractionOfSpecificLimit,
+    IReadOnlyList<KeyValuePair<HazardCategory, MassPercent>> Limits
+);
 
 /// <summary>How a mixture gets into one hazard group.</summary>
 /// <param name="Group">The group, as the vocabulary names it.</param>
@@ -73,6 +83,12 @@ public abstract record ClassRule(
 /// <param name="Clause">Where it stands.</param>
 public sealed record Implication(IReadOnlyList<HazardCategory> Results, HazardCategory Gives, string Clause);
 
+/// <summary>The other method for substances whose effects may not add up (acids, bases, aldehydes, phenols...).</summary>
+/// <param name="Clause">Where it stands.</param>
+/// <param name="Confidence">How the row was checked.</param>
+/// <param name="Rungs">Limits for one such substance alone, worst first.</param>
+public sealed record NonAdditive(string Clause, string Confidence, IReadOnlyList<Rung> Rungs);
+
 /// <summary>A rule of limits, worst first.</summary>
 public sealed record LimitRule(
     string Group,
@@ -84,7 +100,8 @@ public sealed record LimitRule(
     bool AddsSubstances,
     IReadOnlyList<Rung> Rungs,
     Implication? ImpliedBy,
-    Elicitation? Elicitation
+    Elicitation? Elicitation,
+    NonAdditive? WhereAddingMayFail
 ) : ClassRule(Group, Clause, Confidence, Stricter, InForce, Names);
 
 /// <summary>One category of acute toxicity.</summary>
@@ -99,6 +116,12 @@ public sealed record ToxicityBound(
     MassPercent IgnoreBelow
 );
 
+/// <summary>How ingredients of unknown acute toxicity are treated.</summary>
+/// <param name="TakenOutAbove">Above this share they are taken out of the hundred.</param>
+/// <param name="SaidFrom">From this share on the label says so.</param>
+/// <param name="Clause">Where it stands.</param>
+public sealed record UnknownToxicity(MassPercent TakenOutAbove, MassPercent SaidFrom, string Clause);
+
 /// <summary>The rule of acute toxicity estimates for one route.</summary>
 public sealed record AcuteToxicityRule(
     string Group,
@@ -109,6 +132,7 @@ public sealed record AcuteToxicityRule(
     IReadOnlyList<HazardCategory> Names,
     IReadOnlyList<ExposureRoute> Routes,
     string Unit,
+    UnknownToxicity Unknown,
     IReadOnlyList<ToxicityBound> Bounds
 ) : ClassRule(Group, Clause, Confidence, Stricter, InForce, Names);
 

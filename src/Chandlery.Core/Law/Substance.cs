@@ -27,6 +27,7 @@ public sealed record SubstanceHazard(
 /// <param name="Hazards">Its hazards.</param>
 /// <param name="Toxicity">Acute toxicity estimates, the lowest per route.</param>
 /// <param name="Name">Name to print: a recognised one where there is one.</param>
+/// <param name="NonAdditiveKind">Kind of substance whose irritation may not add up, such as aldehyde; null for others.</param>
 /// <param name="Remarks">Where sources disagree or a harmonised class overrides.</param>
 public sealed record Substance(
     ComposedIngredient Ingredient,
@@ -34,5 +35,6 @@ public sealed record Substance(
     IReadOnlyList<SubstanceHazard> Hazards,
     IReadOnlyList<ToxicityEstimate> Toxicity,
     string Name,
+    string? NonAdditiveKind,
     IReadOnlyList<string> Remarks
 );

@@ -7,7 +7,10 @@ namespace Chandlery.Core.Law;
 /// Decides which hazards of a substance count: the worst word of any supplier, and never less than the harmonised
 /// class (CLP Art. 4(3)).
 /// </summary>
-public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
+/// <param name="list">The list of substances.</param>
+/// <param name="day">The day that decides which entries hold.</param>
+/// <param name="binding">False where harmonised classes are only evidence.</param>
+public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool binding = true)
 {
     /// <summary>All substances of a composition.</summary>
     public IReadOnlyList<Substance> Resolve(Composition composition) => [.. composition.Ingredients.Select(Resolve)];
@@ -32,7 +35,7 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
             hazards.Add(Choose(ingredient, [.. group], entry, remarks));
         }
 
-        return new Substance(ingredient, isKnown, hazards, Toxicity(ingredient, entry), PrintedName(ingredient, entry), remarks);
+        return new Substance(ingredient, isKnown, hazards, Toxicity(ingredient, entry), PrintedName(ingredient, entry), NonAdditiveKinds.Of(ingredient.Identity, entry), remarks);
     }
 
     private static IEnumerable<Word> SupplierWords(ComposedIngredient ingredient)
@@ -57,7 +60,7 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
     private static Word HarmonisedWord(SubstanceEntry entry, HazardClaim claim) =>
         new(claim, entry.Limits, entry.AcuteM, entry.ChronicM, $"CLP Annex VI, {entry.IndexNumber} ({entry.Act})", true);
 
-    private static SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, SubstanceEntry? entry, List<string> remarks)
+    private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, SubstanceEntry? entry, List<string> remarks)
     {
         Word worst = words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Harmonised).First();
         HazardCategory category = worst.Claim.Category;
@@ -67,7 +70,7 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
         {
             string said = supplier is null ? "does not have it" : $"says {supplier.Claim.Category.Code}";
             remarks.Add(
-                $"{ingredient.Identity.Name}: the harmonised class {category.Code} ({worst.Source}) is used; the supplier's sheet {said}."
+                $"{ingredient.Identity.Name}: the harmonised class {category.Code} ({worst.Source}) is used{(binding ? "" : " as evidence, though it does not bind here")}; the supplier's sheet {said}."
             );
         }
         else if (words.Where(w => !w.Harmonised).Select(w => w.Claim.Category).Distinct().Count() > 1)
@@ -117,8 +120,12 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day)
         ];
     }
 
-    private static string PrintedName(ComposedIngredient ingredient, SubstanceEntry? entry) =>
-        entry is { Names: [var preferred, ..] } ? preferred : ingredient.Identity.Name;
+    // Annex VI names first, then the cosmetics law's allergen names, then whatever the sheet prints.
+    private string PrintedName(ComposedIngredient ingredient, SubstanceEntry? entry) =>
+        entry is { Claims: not null, Names: [var harmonised, ..] } ? harmonised
+        : list.AllergenName(ingredient.Identity.Cas) is { } allergen ? allergen
+        : entry is { Names: [var known, ..] } ? known
+        : ingredient.Identity.Name;
 
     private sealed record Word(
         HazardClaim Claim,

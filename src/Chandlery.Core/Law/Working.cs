@@ -64,10 +64,15 @@ public sealed record Sensitiser(Substance Substance, SubstanceHazard Hazard, Wor
 /// <param name="Classes">Classes, in the order of the rules.</param>
 /// <param name="Sensitisers">Sensitisers at or over their elicitation limits.</param>
 /// <param name="Supplemental">The supplemental statement that names them when the candle is not classified for it; null when none is called for.</param>
-/// <param name="Unassessed">What could not be assessed.</param>
+/// <param name="UnknownToxicity">The statement on ingredients of unknown acute toxicity; null when none is called for.</param>
 public sealed record Classification(
     IReadOnlyList<ClassResult> Classes,
     IReadOnlyList<Sensitiser> Sensitisers,
     string? Supplemental,
-    IReadOnlyList<string> Unassessed
+    UnknownStatement? UnknownToxicity
 );
+
+/// <summary>The share of ingredients of unknown acute toxicity that the label states.</summary>
+/// <param name="Share">Percent of the candle.</param>
+/// <param name="Clause">Where it stands.</param>
+public sealed record UnknownStatement(Quantities.MassPercent Share, string Clause);

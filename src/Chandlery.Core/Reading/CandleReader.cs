@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Reading;
@@ -36,7 +37,9 @@ internal static class CandleReader
             ReadCountries(fields),
             fields.Texts("languages"),
             ReadLabelSize(fields),
-            fields.OptionalText("batchCode")
+            fields.OptionalText("batchCode"),
+            fields.OptionalNumber("formulationNumber", -1, Ufi.LargestFormulationNumber) is { } number ? (long)number : null,
+            fields.OptionalDay("onMarketSince")
         );
     }
 

@@ -139,6 +139,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         string telephone = fields.Text("telephone", "'+353 1 555 0100'");
         string? email = fields.OptionalText("email");
         string? web = fields.OptionalText("web");
+        string? emergency = fields.OptionalText("emergencyTelephone");
         if (email is null && web is null)
         {
             fields.Problems.Add(
@@ -152,7 +153,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         string? country = vat?.Text("country", "IE");
         string? number = vat?.Text("number", "the number without the country's letters");
         vat?.Done();
-        return new Maker(id, fields.Place, name, address, telephone, email, web, country, number);
+        return new Maker(id, fields.Place, name, address, telephone, email, web, emergency, country, number);
     }
 
     private static Vessel ReadVessel(Fields fields, string id)

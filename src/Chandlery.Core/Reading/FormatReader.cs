@@ -11,11 +11,12 @@ internal static class FormatReader
     {
         List<LabelFormat> formats = [.. fields.Groups("formats").Select(ReadFormat)];
         Fields quantity = fields.OptionalGroup("quantityFigures") ?? fields;
-        var bands = new List<(Grams?, Millimetres)>();
+        var bands = new List<FigureBand>();
         foreach (Fields row in quantity.Groups("bands"))
         {
             Grams? upTo = row.OptionalNumber("upToGrams", 0, 1e6) is { } grams ? new Grams(grams) : null;
-            bands.Add((upTo, new Millimetres(row.Number("figureMm", 0, 100, "4"))));
+            double? area = row.OptionalNumber("upToSquareInches", 0, 1e6);
+            bands.Add(new FigureBand(upTo, area, new Millimetres(row.Number("figureMm", 0, 100, "4"))));
             row.Done();
         }
 

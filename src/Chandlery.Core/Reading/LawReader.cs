@@ -49,7 +49,10 @@ public sealed class LawReader
             vocabulary,
             [.. editions.Select(ReadEdition)],
             [.. ReadPlaces()],
-            new SubstanceList([.. new SubstanceReader(vocabulary).Read(Open("substances/list.yaml"))]),
+            new SubstanceList(
+                [.. new SubstanceReader(vocabulary).Read(Open("substances/list.yaml"))],
+                SubstanceReader.ReadAllergens(Open("substances/allergens.yaml"))
+            ),
             [.. LanguageReader.Read(files, Open)],
             ReadBurning()
         );
@@ -93,12 +96,17 @@ public sealed class LawReader
     {
         Fields head = Open($"law/{id}/edition.yaml");
         head.Text("id", id);
-        Fields classes = Open($"law/{id}/classes.yaml");
-        List<ClassRule> rules = [.. classes.Groups("rules").Select(ReadRule)];
+        IReadOnlyList<string> leavesOut = head.Texts("leavesOut");
+        List<HazardCategory> leavesOutResults = ReadHazards(head, "leavesOutResults");
+        Fields classes = OpenFor(id, "classes.yaml");
+        List<ClassRule> rules =
+        [
+            .. classes.Groups("rules").Select(ReadRule).Where(r => !leavesOut.Contains(r.Group)).Select(r => Without(r, leavesOutResults)),
+        ];
         List<NotComputed> notComputed = [.. classes.Groups("notComputed").Select(ReadNotComputed)];
         classes.Done();
 
-        Fields label = Open($"law/{id}/label-elements.yaml");
+        Fields label = OpenFor(id, "label-elements.yaml");
         Fields naming = label.OptionalGroup("naming") ?? label;
         var edition = new Edition(
             id,
@@ -118,13 +126,81 @@ public sealed class LawReader
             (int)naming.Number("normallyEnough", 0, 100, "4"),
             naming.Text("clause", "CLP Art. 18(3)"),
             naming.Text("sensitisersAlways", "CLP Annex II, 2.8"),
-            ReadPrecautions(Open($"law/{id}/precautions.yaml")),
-            FormatReader.Read(Open($"law/{id}/label-format.yaml"))
+            ReadPrecautions(OpenFor(id, "precautions.yaml")),
+            FormatReader.Read(OpenFor(id, "label-format.yaml")),
+            Enum.Parse<LabelKind>(head.Choice("labelKind", "clp", "ghs", "consumer"), ignoreCase: true),
+            head.OptionalFlag("harmonisedClassesBind") ?? false,
+            ReadRequirement(head, "ufi"),
+            ReadRequirement(head, "emergencyTelephone"),
+            ReadSmallPackages(OpenFor(id, "small-packages.yaml"))
         );
+        head.OptionalText("basedOn");
         naming.Done();
         label.Done();
         head.Done();
         return edition;
+    }
+
+    // A file that an edition does not have is taken from the edition that it is based on.
+    private Fields OpenFor(string id, string file)
+    {
+        string folder = id;
+        for (int depth = 0; depth < 4 && !files.ContainsKey($"law/{folder}/{file}"); depth++)
+        {
+            string? above = Open($"law/{folder}/edition.yaml").OptionalText("basedOn");
+            if (above is null)
+            {
+                break;
+            }
+
+            folder = above;
+        }
+
+        return Open($"law/{folder}/{file}");
+    }
+
+    private static ClassRule Without(ClassRule rule, List<HazardCategory> results) =>
+        rule switch
+        {
+            LimitRule limit => limit with { Rungs = [.. limit.Rungs.Where(r => !results.Contains(r.Result))] },
+            AcuteToxicityRule acute => acute with { Bounds = [.. acute.Bounds.Where(b => !results.Contains(b.Result))] },
+            _ => rule,
+        };
+
+    private static Requirement ReadRequirement(Fields head, string key)
+    {
+        Fields? group = head.OptionalGroup(key);
+        if (group is null)
+        {
+            return new Requirement(false, "");
+        }
+
+        var requirement = new Requirement(group.OptionalFlag("needed") ?? false, group.Text("clause", "a clause"));
+        group.Done();
+        return requirement;
+    }
+
+    private SmallPackageRules ReadSmallPackages(Fields fields)
+    {
+        var rows = new List<Relief>();
+        foreach (Fields row in fields.Groups("relief"))
+        {
+            IReadOnlyList<string> what = row.Texts("leaveOff");
+            rows.Add(
+                new Relief(
+                    ReadHazards(row, "hazards"),
+                    what.Contains("hazard"),
+                    what.Contains("precautionary"),
+                    row.OptionalFlag("notForPublic") ?? false,
+                    row.Text("clause", "1.5.2.1")
+                )
+            );
+            row.Done();
+        }
+
+        var rules = new SmallPackageRules(new Millilitres(fields.Number("upToMl", -1, 100_000, "125")), fields.Text("clause", "1.5.2.1"), rows);
+        fields.Done();
+        return rules;
     }
 
     private ClassRule ReadRule(Fields fields)
@@ -134,8 +210,7 @@ public sealed class LawReader
         string clause = fields.Text("clause", "CLP Annex I, 3.4.3.3");
         string confidence = fields.Text("confidence", "from memory");
         string stricter = fields.OptionalText("stricter") ?? "";
-        var inForce = new InForce(fields.OptionalDay("from"), fields.OptionalDay("until"));
-        fields.OptionalDay("existingMixturesFrom");
+        var inForce = new InForce(fields.OptionalDay("from"), fields.OptionalDay("until"), fields.OptionalDay("existingMixturesFrom"));
         IReadOnlyList<HazardCategory> groupHazards = [.. vocabulary.Categories.Where(c => c.Group == group)];
         if (groupHazards.Count == 0)
         {
@@ -162,7 +237,8 @@ public sealed class LawReader
                     method == "weighted-sum",
                     [.. fields.Groups("rungs").Select(ReadRung)],
                     ReadImplication(fields),
-                    ReadElicitation(fields)
+                    ReadElicitation(fields),
+                    ReadNonAdditive(fields)
                 );
         fields.Done();
         return rule;
@@ -203,7 +279,15 @@ public sealed class LawReader
             row.Done();
         }
 
-        return new AcuteToxicityRule(group, clause, confidence, stricter, inForce, names, routes, fields.Text("unit", "mg/kg"), bounds);
+        Fields unknown = fields.OptionalGroup("unknown") ?? fields;
+        var unknownToxicity = new UnknownToxicity(
+            new MassPercent(unknown.Number("takenOutAbovePercent", 0, 100, "10")),
+            new MassPercent(unknown.Number("saidFromPercent", 0, 100, "1")),
+            unknown.Text("clause", "3.1.3.6.2")
+        );
+        unknown.Done();
+        string unit = fields.Text("unit", "mg/kg");
+        return new AcuteToxicityRule(group, clause, confidence, stricter, inForce, names, routes, unit, unknownToxicity, bounds);
     }
 
     private Rung ReadRung(Fields fields)
@@ -241,6 +325,23 @@ public sealed class LawReader
         return implication;
     }
 
+    private NonAdditive? ReadNonAdditive(Fields fields)
+    {
+        Fields? group = fields.OptionalGroup("whereAddingMayFail");
+        if (group is null)
+        {
+            return null;
+        }
+
+        var method = new NonAdditive(
+            group.Text("clause", "3.2.3.3.4"),
+            group.Text("confidence", "from memory"),
+            [.. group.Groups("rungs").Select(ReadRung)]
+        );
+        group.Done();
+        return method;
+    }
+
     private Elicitation? ReadElicitation(Fields fields)
     {
         Fields? group = fields.OptionalGroup("elicitation");
@@ -256,7 +357,12 @@ public sealed class LawReader
             row.Done();
         }
 
-        var elicitation = new Elicitation(group.Text("statement", "EUH208"), group.Text("clause", "Table 3.4.6"), limits);
+        var elicitation = new Elicitation(
+            group.Text("statement", "EUH208"),
+            group.Text("clause", "Table 3.4.6"),
+            group.Number("fractionOfSpecificLimit", 0, 1, "0.1"),
+            limits
+        );
         group.Done();
         return elicitation;
     }

@@ -41,7 +41,8 @@ internal sealed class SubstanceReader(HazardVocabulary vocabulary)
                     [.. IngredientReader.ReadToxicity(row)],
                     new InForce(row.OptionalDay("from"), row.OptionalDay("until")),
                     row.OptionalText("act") ?? "",
-                    row.Text("confidence", "from memory")
+                    row.Text("confidence", "from memory"),
+                    row.OptionalText("nonAdditive")
                 )
             );
             row.Done();
@@ -49,5 +50,25 @@ internal sealed class SubstanceReader(HazardVocabulary vocabulary)
 
         fields.Done();
         return entries;
+    }
+
+    /// <summary>Names of fragrance allergens by CAS number.</summary>
+    public static Dictionary<string, string> ReadAllergens(Fields fields)
+    {
+        var names = new Dictionary<string, string>();
+        foreach (Fields row in fields.Groups("allergens"))
+        {
+            string name = row.Text("name", "Linalool");
+            row.OptionalText("since");
+            foreach (string cas in row.Texts("cas"))
+            {
+                names[cas] = name;
+            }
+
+            row.Done();
+        }
+
+        fields.Done();
+        return names;
     }
 }

@@ -10,18 +10,42 @@ namespace Chandlery.Paper.Documents;
 /// <param name="Fitted">The label; null when it does not fit.</param>
 /// <param name="Misfit">What is missing; null when it fits.</param>
 /// <param name="Format">How the law wants labels to look on the day of the assessment.</param>
-public sealed record LabelResult(FittedLabel? Fitted, Misfit? Misfit, LabelFormat Format);
+/// <param name="LeftOff">Statements left off because the package is small and the text would not fit with them.</param>
+public sealed record LabelResult(FittedLabel? Fitted, Misfit? Misfit, LabelFormat Format, IReadOnlyList<LabelChoice> LeftOff);
 
 /// <summary>Makes labels.</summary>
 public static class LabelDocument
 {
     private const string Template = "label.sbn";
+    private const string ConsumerTemplate = "label-consumer.sbn";
 
-    /// <summary>The label, or null when template or data have problems.</summary>
+    /// <summary>
+    /// The label, or null when template or data have problems. Small-package relief is used only where the text does not
+    /// fit without it.
+    /// </summary>
     public static LabelResult? Make(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
     {
-        string? xml = shop.Templates.Write(Template, LabelModel.Of(assessment, advice), problems);
-        MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + Template, problems);
+        LabelResult? full = Make(assessment, shop, advice, [], problems);
+        if (full?.Misfit is null || assessment.SmallPackageRelief.Count == 0)
+        {
+            return full;
+        }
+
+        LabelResult? relieved = Make(assessment, shop, advice, assessment.SmallPackageRelief, problems);
+        return relieved?.Fitted is null ? full : relieved;
+    }
+
+    private static LabelResult? Make(
+        Assessment assessment,
+        PaperShop shop,
+        BurnAdvice advice,
+        IReadOnlyList<LabelChoice> leftOff,
+        Problems problems
+    )
+    {
+        string template = assessment.Edition.LabelKind == LabelKind.Consumer ? ConsumerTemplate : Template;
+        string? xml = shop.Templates.Write(template, LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code).ToHashSet()), problems);
+        MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + template, problems);
         if (document is null)
         {
             return null;
@@ -35,25 +59,24 @@ public static class LabelDocument
         {
             if (!IsLawful(asked, band) && !band.IfPossible)
             {
-                string too =
-                    $"A label of {asked} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
-                return new LabelResult(null, new Misfit(asked, Short(asked, band), new Millimetres(0), [too]), format);
+                string too = $"A label of {asked} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
+                return new LabelResult(null, new Misfit(asked, Short(asked, band), new Millimetres(0), [too]), format, leftOff);
             }
 
             return fitter.TryFit(document, asked) is { } fitted
-                ? new LabelResult(fitted, null, format)
-                : new LabelResult(null, Explain(assessment, document, fitter, asked, lawful), format);
+                ? new LabelResult(fitted, null, format, leftOff)
+                : new LabelResult(null, Explain(assessment, document, fitter, asked, lawful), format, leftOff);
         }
 
         foreach (LabelSize size in lawful)
         {
             if (fitter.TryFit(document, size) is { } fitted)
             {
-                return new LabelResult(fitted, null, format);
+                return new LabelResult(fitted, null, format, leftOff);
             }
         }
 
-        return new LabelResult(null, Explain(assessment, document, fitter, lawful[^1], []), format);
+        return new LabelResult(null, Explain(assessment, document, fitter, lawful[^1], []), format, leftOff);
     }
 
     private static Misfit Explain(Assessment a, MarkupDocument document, LabelFitter fitter, LabelSize size, List<LabelSize> others)
@@ -68,6 +91,11 @@ public static class LabelDocument
         if (a.Languages.Count > 1)
         {
             remedies.Add($"fewer languages on one label (it has {a.Languages.Count}): a label for each place of sale");
+        }
+
+        if (a.SmallPackageRelief.Count > 0)
+        {
+            remedies.Add($"leaving off {string.Join(", ", a.SmallPackageRelief.Select(r => r.Code))} as a small package ({a.Edition.SmallPackages.Clause}) was tried and is not enough");
         }
 
         remedies.Add("a fold-out label or a tie-on tag (CLP Annex I, 1.5.1)");

@@ -94,7 +94,7 @@ internal static class Bench
     }
 
     public static IReadOnlyList<Substance> Substances(Composition composition, SubstanceList? list = null) =>
-        new SubstanceResolver(list ?? new SubstanceList([]), Today).Resolve(composition);
+        new SubstanceResolver(list ?? new SubstanceList([], new Dictionary<string, string>()), Today).Resolve(composition);
 
     public static Classification Classify(params Ingredient[] lines)
     {

@@ -5,13 +5,10 @@ namespace Chandlery.Core.Law.Methods;
 
 /// <summary>
 /// Acute toxicity estimate of a mixture (CLP Annex I, 3.1.3.6): 100 / ATEmix is the sum of share / ATE; where more than
-/// 10 % is of unknown toxicity, (100 - unknown) / ATEmix is.
+/// a tenth is of unknown toxicity, (100 - unknown) / ATEmix is.
 /// </summary>
 public static class AcuteToxicityMethod
 {
-    /// <summary>Shares of unknown toxicity above this are taken out of the hundred (3.1.3.6.2.3).</summary>
-    public const double UnknownThatCounts = 10;
-
     /// <summary>The estimate in the route's unit; infinite when nothing toxic is in it.</summary>
     public static double Estimate(AcuteToxicityRule rule, IReadOnlyList<Substance> substances, MassPercent unknown)
     {
@@ -21,7 +18,7 @@ public static class AcuteToxicityMethod
             sum += Part(rule, substance, out _, out _);
         }
 
-        double whole = unknown.Value > UnknownThatCounts ? 100 - unknown.Value : 100;
+        double whole = unknown > rule.Unknown.TakenOutAbove ? 100 - unknown.Value : 100;
         return sum == 0 ? double.PositiveInfinity : whole / sum;
     }
 
@@ -61,7 +58,7 @@ public static class AcuteToxicityMethod
         lines.Sort((a, b) => b.Adds.CompareTo(a.Adds));
         double upTo = bound.UpTo[rule.Routes[0]];
         string formula =
-            unknown.Value > UnknownThatCounts
+            unknown > rule.Unknown.TakenOutAbove
                 ? $"ATEmix = (100 - {Figures.Plain(unknown.Value)}) / sum of (share / ATE)"
                 : "ATEmix = 100 / sum of (share / ATE)";
         return new ClassResult(
@@ -82,10 +79,29 @@ public static class AcuteToxicityMethod
         );
     }
 
+    /// <summary>The estimate by which a substance counts, in the unit of the rule's first route; 0 when it does not count.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="substance">The substance.</param>
+    /// <param name="ignoreBelow">The share below which it does not count.</param>
+    public static double EstimateOf(AcuteToxicityRule rule, Substance substance, out MassPercent ignoreBelow) =>
+        Find(rule, substance, out _, out double ate, out ignoreBelow) ? ate : 0;
+
     private static double Part(AcuteToxicityRule rule, Substance substance, out HazardCategory? hazard, out double ate)
+    {
+        if (!Find(rule, substance, out hazard, out ate, out MassPercent ignoreBelow))
+        {
+            return 0;
+        }
+
+        double share = substance.Ingredient.High.Value;
+        return MassPercent.Reaches(share, ignoreBelow.Value) ? share / ate : 0;
+    }
+
+    private static bool Find(AcuteToxicityRule rule, Substance substance, out HazardCategory? hazard, out double ate, out MassPercent ignoreBelow)
     {
         hazard = null;
         ate = 0;
+        ignoreBelow = MassPercent.Zero;
         foreach (SubstanceHazard own in substance.Hazards)
         {
             if (own.Category.Group == rule.Group)
@@ -103,21 +119,38 @@ public static class AcuteToxicityMethod
             }
         }
 
-        HazardCategory? declared = hazard;
-        ToxicityBound? bound = estimate is { } e
-            ? BoundOf(rule, e.Route, e.Value)
-            : rule.Bounds.FirstOrDefault(b => b.Result.Index == declared?.Index);
+        ToxicityBound? bound = estimate is { } e ? BoundOf(rule, e.Route, e.Value) : null;
         if (bound is null)
         {
-            return 0;
+            // A class without a usable estimate counts with its point estimate, even where the sheet's figure is milder.
+            estimate = null;
+            bound = BoundOf(rule, hazard);
+        }
+
+        if (bound is null)
+        {
+            return false;
         }
 
         hazard ??= bound.Result;
         ExposureRoute route = estimate?.Route ?? rule.Routes[0];
         double inRoute = estimate?.Value ?? bound.PointEstimate[route];
         ate = route == rule.Routes[0] ? inRoute : inRoute / bound.UpTo[route] * bound.UpTo[rule.Routes[0]];
-        double share = substance.Ingredient.High.Value;
-        return MassPercent.Reaches(share, bound.IgnoreBelow.Value) ? share / ate : 0;
+        ignoreBelow = bound.IgnoreBelow;
+        return true;
+    }
+
+    private static ToxicityBound? BoundOf(AcuteToxicityRule rule, HazardCategory? category)
+    {
+        for (int i = 0; category is not null && i < rule.Bounds.Count; i++)
+        {
+            if (rule.Bounds[i].Result.Index == category.Index)
+            {
+                return rule.Bounds[i];
+            }
+        }
+
+        return null;
     }
 
     private static ToxicityBound? BoundOf(AcuteToxicityRule rule, ExposureRoute route, double value)

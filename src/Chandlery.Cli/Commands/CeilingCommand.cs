@@ -1,0 +1,141 @@
+using System.CommandLine;
+using System.Text;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Ceilings;
+using Chandlery.Core.Quantities;
+using Chandlery.Paper.Documents;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Scenes;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery ceiling</c>: the highest load before each consequence.</summary>
+internal static class CeilingCommand
+{
+    private const double PlotDpi = 200;
+
+    public static Command Build()
+    {
+        var options = new CommonOptions();
+        var oil = new Option<string?>("--oil") { Description = "Vary the load of this oil only (file name without .yaml); the others stay." };
+        var share = new Option<string?>("--share") { Description = "Vary this oil's share of the blend; the load stays." };
+        var plot = new Option<string?>("--plot") { Description = "Also draw load against consequences into this file, .svg or .png." };
+        var command = new Command(
+            "ceiling",
+            "Say how far the load can go before each consequence: a class, EUH208, another signal word, a broken limit. Solved exactly."
+        );
+        options.AddTo(command);
+        command.Add(oil);
+        command.Add(share);
+        command.Add(plot);
+        command.SetAction(parse =>
+            Session.Run(
+                parse,
+                options,
+                (session, assessments) => Run(session, assessments, parse.GetValue(oil), parse.GetValue(share), parse.GetValue(plot))
+            )
+        );
+        return command;
+    }
+
+    private static int Run(Session session, IReadOnlyList<Assessment> assessments, string? oil, string? share, string? plot)
+    {
+        if (oil is not null && share is not null)
+        {
+            session.Complain("--oil and --share ask for two different things: give one of them.");
+            return ExitCode.BadInput;
+        }
+
+        if (plot is not null && (assessments.Count != 1 || Path.GetExtension(plot) is not (".svg" or ".png")))
+        {
+            session.Complain("--plot needs one candle under one edition of the law, and a file that ends in .svg or .png.");
+            return ExitCode.BadInput;
+        }
+
+        foreach (Assessment a in assessments)
+        {
+            if (a.Composition.Recipe.Oils.Count == 0)
+            {
+                session.Complain($"{a.Id} holds no oil, so there is nothing to vary.");
+                continue;
+            }
+
+            string? which = oil ?? share;
+            if (which is not null && a.Composition.Recipe.Oils.All(o => o.Oil.Id != which))
+            {
+                session.Complain($"{a.Id} holds no oil '{which}'. It holds: {string.Join(", ", a.Composition.Recipe.Oils.Select(o => o.Oil.Id))}.");
+                return ExitCode.BadInput;
+            }
+
+            Varied varied =
+                oil is not null ? Varied.OneOil
+                : share is not null ? Varied.BlendShare
+                : Varied.Load;
+            var finder = new CeilingFinder(a, session.WaxOf(a), varied, which);
+            IReadOnlyList<Ceiling> ceilings = finder.Find();
+            session.Output.WriteLine(Render(a, varied, which, finder.Now, ceilings));
+            if (plot is not null)
+            {
+                Scene scene = CeilingPlot.Draw(a, varied, finder.Now, ceilings);
+                byte[] bytes = plot.EndsWith(".svg", StringComparison.Ordinal)
+                    ? Encoding.UTF8.GetBytes(SvgDrawing.Draw(scene, $"{a.Candle.Name}: load and consequences"))
+                    : PngDrawing.Draw(scene, PlotDpi);
+                AtomicFile.Write(plot, bytes);
+                session.Output.WriteLine(plot);
+            }
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private static string Render(Assessment a, Varied varied, string? which, double now, IReadOnlyList<Ceiling> ceilings)
+    {
+        var text = new StringBuilder();
+        string title = varied switch
+        {
+            Varied.Load => $"{a.Candle.Name} ({a.Edition.Id}): highest load before each consequence",
+            Varied.OneOil => $"{a.Candle.Name} ({a.Edition.Id}): highest load of {which}, the other oils staying",
+            _ => $"{a.Candle.Name} ({a.Edition.Id}): highest share of {which} in the blend, the load staying",
+        };
+        text.AppendLine(title).AppendLine(new string('-', title.Length));
+        string first = varied switch
+        {
+            Varied.BlendShare => "share of blend",
+            Varied.OneOil => "this oil, % of melt",
+            _ => "% of wax",
+        };
+        var table = new TextTable(first, "% of wax, all oils", "% of melt", "% of candle", "Set by", "From there on");
+        bool marked = false;
+        foreach (Ceiling c in ceilings)
+        {
+            if (!marked && c.Fraction > now)
+            {
+                table.Add("now: " + Percent(100 * now), "", "", "", "", "the candle as it is declared");
+                marked = true;
+            }
+
+            foreach (Consequence consequence in c.Consequences)
+            {
+                string figure = varied == Varied.Load ? Percent(c.OfWax.Value) : Percent(c.Varied.Value);
+                table.Add(
+                    figure,
+                    Percent(c.OfWax.Value),
+                    Percent(c.OfMelt.Value),
+                    Percent(c.OfCandle.Value),
+                    consequence.SetBy,
+                    $"{consequence.What} {(consequence.Begins ? "begins" : "ends")} [{consequence.Clause}]"
+                );
+            }
+        }
+
+        if (!marked)
+        {
+            table.Add("now: " + Percent(100 * now), "", "", "", "", "the candle as it is declared");
+        }
+
+        return text.Append(table.Render(AssessCommand.Width)).ToString();
+    }
+
+    private static string Percent(double value) => Figures.Plain(value);
+}

@@ -1,0 +1,94 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Assessed;
+
+/// <summary>Finds the next change of the law that would alter a candle's label, law apart from expectation.</summary>
+internal sealed class ChangeFinder(Edition edition, SubstanceList list, Composition composition, Millilitres capacity, DateOnly? onMarketSince)
+{
+    /// <summary>The next change that is law, and the next that is only expected; each null when none is known.</summary>
+    public (LegalChange? Law, LegalChange? Expected) Next(DateOnly day)
+    {
+        IEnumerable<DateOnly> turns = edition
+            .Rules.SelectMany(r => r.InForce.Turns())
+            .Concat(SubstancesOfThis().SelectMany(e => e.InForce.Turns()))
+            .Concat(edition.Formats.Formats.Where(f => f.Status == LegalStatus.Law).Select(f => f.From))
+            .Where(d => d > day)
+            .Distinct()
+            .Order();
+        LegalChange? law = turns.Select(turn => Compare(day, turn)).FirstOrDefault(c => c is not null);
+        LabelFormat now = edition.Formats.On(day);
+        LegalChange? expected = edition
+            .Formats.After(day)
+            .Where(f => f.Status == LegalStatus.Expected)
+            .Select(f => new LegalChange(f.From, LegalStatus.Expected, [.. FormatChanges(now, f)], f.Clause))
+            .FirstOrDefault(c => c.What.Count > 0);
+        return (law, expected);
+    }
+
+    private IEnumerable<SubstanceEntry> SubstancesOfThis() =>
+        list.Entries.Where(e => composition.Ingredients.Any(i => i.Identity.Cas is { } cas && e.CasNumbers.Contains(cas.Text)));
+
+    private LegalChange? Compare(DateOnly day, DateOnly turn)
+    {
+        (LabelElements before, string classesBefore) = LabelOn(day);
+        (LabelElements after, string classesAfter) = LabelOn(turn);
+        var what = new List<string>();
+        if (classesBefore != classesAfter)
+        {
+            what.Add($"classes: {Or(classesBefore)} become {Or(classesAfter)}");
+        }
+
+        string statementsBefore = Codes(before);
+        string statementsAfter = Codes(after);
+        if (statementsBefore != statementsAfter)
+        {
+            what.Add($"label elements: {Or(statementsBefore)} become {Or(statementsAfter)}");
+        }
+
+        LabelFormat formatBefore = edition.Formats.On(day);
+        LabelFormat formatAfter = edition.Formats.On(turn);
+        what.AddRange(FormatChanges(formatBefore, formatAfter));
+        string clause =
+            formatBefore != formatAfter
+                ? formatAfter.Clause
+                : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
+                    ?? SubstancesOfThis().FirstOrDefault(e => e.InForce.Turns().Contains(turn))?.Act
+                    ?? "";
+        return what.Count == 0 ? null : new LegalChange(turn, LegalStatus.Law, what, clause);
+    }
+
+    private IEnumerable<string> FormatChanges(LabelFormat before, LabelFormat after)
+    {
+        SizeBand old = before.BandFor(capacity);
+        SizeBand now = after.BandFor(capacity);
+        if (old.XHeight != now.XHeight)
+        {
+            yield return $"letters: lower-case x of at least {now.XHeight} instead of {old.XHeight}";
+        }
+
+        if (old.Label != now.Label || old.Pictogram != now.Pictogram)
+        {
+            yield return $"sizes: label {now.Label} with pictograms of {now.Pictogram} instead of {old.Label} with {old.Pictogram}";
+        }
+
+        // Letter heights that we already keep as advice become a duty.
+        if (before != after && after.Status == LegalStatus.Law && old.XHeight == now.XHeight)
+        {
+            yield return $"letters of {now.XHeight} and line spacing, kept here as advice, become a duty";
+        }
+    }
+
+    private (LabelElements Label, string Classes) LabelOn(DateOnly day)
+    {
+        IReadOnlyList<Substance> substances = new SubstanceResolver(list, day, edition.HarmonisedClassesBind).Resolve(composition);
+        Classification classification = Classifier.Classify(edition, day, substances, composition.UnknownHigh, onMarketSince);
+        return (LabelSelector.Select(edition, classification), string.Join(", ", classification.Classes.Select(c => c.Category.Code)));
+    }
+
+    private static string Codes(LabelElements label) =>
+        string.Join(' ', label.Pictograms.Concat(label.SignalWord is { } word ? [word] : []).Concat(label.Hazard).Concat(label.Supplemental).Select(c => c.Code));
+
+    private static string Or(string text) => text.Length == 0 ? "none" : text;
+}

@@ -1,0 +1,10 @@
+using Chandlery.Core.Law;
+
+namespace Chandlery.Core.Assessed;
+
+/// <summary>A change of the law that would alter this candle's label.</summary>
+/// <param name="On">First day.</param>
+/// <param name="Status">Law, or only expected.</param>
+/// <param name="What">What would change, a sentence each.</param>
+/// <param name="Clause">Where it stands.</param>
+public sealed record LegalChange(DateOnly On, LegalStatus Status, IReadOnlyList<string> What, string Clause);

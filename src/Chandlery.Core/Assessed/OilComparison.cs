@@ -1,0 +1,54 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Assessed;
+
+/// <summary>Compares the classes that a sheet gives an oil with those that its ingredients compute to.</summary>
+public static class OilComparison
+{
+    /// <summary>Contradictions, a sentence each; physical hazards and aspiration are left out, because they are not computed.</summary>
+    public static IEnumerable<string> Contradictions(Oil oil, Edition edition, SubstanceList list, DateOnly day)
+    {
+        if (oil.OwnClaims is null || oil.Ingredients.Count == 0)
+        {
+            yield break;
+        }
+
+        var recipe = new Recipe(
+            [new OilShare(oil, MassPercent.Whole, MassPercent.Whole)],
+            [],
+            [],
+            MassPercent.Zero,
+            MassPercent.Zero,
+            MassPercent.Whole,
+            MassPercent.Zero
+        );
+        Composition composition = Composer.Compose(recipe);
+        IReadOnlyList<Substance> substances = new SubstanceResolver(list, day, edition.HarmonisedClassesBind).Resolve(composition);
+        Classification computed = Classifier.Classify(edition, day, substances, composition.UnknownHigh);
+        foreach (ClassRule rule in edition.Rules.Where(r => r.InForce.On(day)))
+        {
+            HazardCategory? said = oil.OwnClaims.FirstOrDefault(c => c.Category.Group == rule.Group)?.Category;
+            HazardCategory? found = computed.Classes.FirstOrDefault(c => c.Rule == rule)?.Category;
+            if (said is not null && found is not null && IsSame(said, found))
+            {
+                continue;
+            }
+
+            if (found is not null && (said is null || found.Severity < said.Severity))
+            {
+                yield return $"{oil.Name}: its sheet says {said?.Code ?? "nothing"} for {rule.Group}, but its ingredients compute to {found.Code}. The candle is computed from the ingredients; ask the supplier.";
+            }
+            else if (said is not null && (found is null || said.Severity < found.Severity))
+            {
+                yield return $"{oil.Name}: its sheet says {said.Code}, but its declared ingredients compute only to {found?.Code ?? "no class"} for {rule.Group}. Something may be missing from the table, or the supplier tested the oil; ask.";
+            }
+        }
+    }
+
+    // "1" says the same as "1A" or "1B" with less detail.
+    private static bool IsSame(HazardCategory a, HazardCategory b) =>
+        a.Index == b.Index || (a.ClassCode == b.ClassCode && a.Statement == b.Statement && (a.Category == "1" || b.Category == "1"));
+}
