@@ -49,6 +49,7 @@ internal static class DossierCommand
                 new("assessment.txt", Encoding.UTF8.GetBytes(AssessmentText.Render(a, PageWidth))),
                 .. label,
                 .. printer.Card(a, problems),
+                .. printer.PoisonFacts(a, problems),
             ];
             dossiers.Add((a, files));
             reasons.AddRange(whyNot is null ? [] : [whyNot]);

@@ -53,6 +53,12 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
     public IReadOnlyList<PendingFile> Card(Assessment a, Problems problems) =>
         CardDocument.Make(a, shop, advice, problems) is { } card ? Files(a.Id + "-burn-card", card) : [];
 
+    /// <summary>The facts for the poison centres; nothing where no UFI is needed.</summary>
+    public IReadOnlyList<PendingFile> PoisonFacts(Assessment a, Problems problems) =>
+        a.Ufi is not null && PoisonFactsDocument.Make(a, shop, problems) is { } page
+            ? [new PendingFile(a.Id + "-poison-facts.pdf", PdfDrawing.Draw(page))]
+            : [];
+
     /// <summary>Writes files into the folder.</summary>
     public void Write(IEnumerable<PendingFile> files, string subfolder, TextWriter output)
     {

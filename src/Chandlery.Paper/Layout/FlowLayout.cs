@@ -73,6 +73,9 @@ internal sealed class FlowLayout
             case Messages messages:
                 AddMessages(messages);
                 break;
+            case Table table:
+                AddTable(table);
+                break;
             case Gap gap:
                 y += gap.Size * sizes.TypeSizeMm;
                 break;
@@ -278,6 +281,45 @@ internal sealed class FlowLayout
             }
 
             y = end + SymbolGapMm;
+        }
+    }
+
+    private void AddTable(Table table)
+    {
+        const double padMm = 0.8;
+        foreach (TableRow row in table.Rows)
+        {
+            if (region.Edges(y, y) is not { } free)
+            {
+                return;
+            }
+
+            double left = free.Left;
+            double end = y;
+            for (int c = 0; c < table.Widths.Count; c++)
+            {
+                double width = table.Widths[c] * (free.Right - free.Left);
+                double from = left;
+                List<Piece> pieces = LineBreaker.Pieces(row.Cells[c]);
+                end = Math.Max(
+                    end,
+                    AddText(pieces, sizes.TypeSizeMm, Align.Left, y + padMm, (_, _) => (from, from + width - (padMm * 2)))
+                );
+                left += width;
+            }
+
+            y = end + padMm;
+            items.Add(
+                new PathItem(
+                    System.FormattableString.Invariant($"M0 0 L{free.Right - free.Left:0.####} 0"),
+                    free.Left,
+                    y,
+                    1,
+                    null,
+                    row.IsHeading ? Ink.Black : Ink.Grey,
+                    RuleUnits
+                )
+            );
         }
     }
 

@@ -52,6 +52,16 @@ public sealed record Gap(double Size) : Block;
 /// <summary>A thin line from edge to edge.</summary>
 public sealed record Rule : Block;
 
+/// <summary>A row of a table.</summary>
+/// <param name="Cells">Text of each cell.</param>
+/// <param name="IsHeading">Set in bold and repeated on every page.</param>
+public sealed record TableRow(IReadOnlyList<IReadOnlyList<Span>> Cells, bool IsHeading);
+
+/// <summary>A table with a thin line under each row.</summary>
+/// <param name="Widths">Width of each column as a share of the whole; they add up to 1.</param>
+/// <param name="Rows">Rows.</param>
+public sealed record Table(IReadOnlyList<double> Widths, IReadOnlyList<TableRow> Rows) : Block;
+
 /// <summary>A document as its template wrote it.</summary>
 /// <param name="Title">Title for the PDF.</param>
 /// <param name="Language">Language code for the PDF.</param>

@@ -76,6 +76,8 @@ public static class MarkupReader
                     (int)context.Number(element, "columns", 1),
                     context.Number(element, "side", 8)
                 );
+            case "table":
+                return ReadTable(element, context);
             case "gap":
                 return new Gap(context.Number(element, "size", 0.5));
             case "rule":
@@ -84,31 +86,41 @@ public static class MarkupReader
                 context.Complain(
                     element,
                     $"'{element.Name.LocalName}' is no element of this markup.",
-                    "Known: p, pictograms, symbols, messages, gap, rule."
+                    "Known: p, pictograms, symbols, messages, table, gap, rule."
                 );
                 return null;
         }
     }
 
-    private static Paragraph? ReadParagraph(XElement element, Context context)
+    private static Table? ReadTable(XElement element, Context context)
     {
-        var spans = new List<Span>();
-        Weight weight = (string?)element.Attribute("weight") == "bold" ? Weight.Bold : Weight.Regular;
-        foreach (XNode node in element.Nodes())
+        double[] widths = [.. Words(element, "widths").Select(w => double.TryParse(w, CultureInfo.InvariantCulture, out double n) ? n : 0)];
+        if (widths.Length == 0 || widths.Any(w => w <= 0))
         {
-            (string text, Weight own) = node switch
-            {
-                XElement { Name.LocalName: "b" } bold => (bold.Value, Weight.Bold),
-                XText plain => (plain.Value, weight),
-                _ => ("", weight),
-            };
-            string folded = Fold(text);
-            if (folded.Length > 0)
-            {
-                spans.Add(new Span(folded, own));
-            }
+            context.Complain(element, "A table needs the widths of its columns.", "Write widths=\"30 20 50\".");
+            return null;
         }
 
+        var rows = new List<TableRow>();
+        foreach (XElement row in element.Elements("tr"))
+        {
+            bool heading = row.Elements("th").Any();
+            List<IReadOnlyList<Span>> cells = [.. row.Elements().Select(c => (IReadOnlyList<Span>)ReadSpans(c, heading ? Weight.Bold : Weight.Regular))];
+            if (cells.Count != widths.Length)
+            {
+                context.Complain(row, $"This row has {cells.Count} cells, but the table has {widths.Length} columns.");
+                return null;
+            }
+
+            rows.Add(new TableRow(cells, heading));
+        }
+
+        return new Table([.. widths.Select(w => w / widths.Sum())], rows);
+    }
+
+    private static Paragraph? ReadParagraph(XElement element, Context context)
+    {
+        List<Span> spans = ReadSpans(element, (string?)element.Attribute("weight") == "bold" ? Weight.Bold : Weight.Regular);
         if (spans.All(s => s.Text.Trim().Length == 0))
         {
             return null;
@@ -128,6 +140,27 @@ public static class MarkupReader
             context.Complain(element, "'align' must be left, centre or right.");
             return Align.Left;
         }
+    }
+
+    private static List<Span> ReadSpans(XElement element, Weight weight)
+    {
+        var spans = new List<Span>();
+        foreach (XNode node in element.Nodes())
+        {
+            (string text, Weight own) = node switch
+            {
+                XElement { Name.LocalName: "b" } bold => (bold.Value, Weight.Bold),
+                XText plain => (plain.Value, weight),
+                _ => ("", weight),
+            };
+            string folded = Fold(text);
+            if (folded.Length > 0)
+            {
+                spans.Add(new Span(folded, own));
+            }
+        }
+
+        return spans;
     }
 
     private static string[] Words(XElement element, string attribute) =>

@@ -1,0 +1,78 @@
+using Chandlery.Paper.Markup;
+using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Symbols;
+
+namespace Chandlery.Paper.Layout;
+
+/// <summary>Flows blocks over as many pages as they need.</summary>
+internal static class PageFlow
+{
+    /// <summary>The pages.</summary>
+    /// <param name="document">Blocks with page size and margin.</param>
+    /// <param name="sizes">Text sizes.</param>
+    /// <param name="symbols">Drawings.</param>
+    /// <param name="frame">Head and foot of a page: blocks for page number and count, set in the upper and lower margin.</param>
+    public static IReadOnlyList<Scene> Lay(
+        MarkupDocument document,
+        LayoutSizes sizes,
+        SymbolSheet symbols,
+        Func<int, int, (IReadOnlyList<Block> Head, IReadOnlyList<Block> Foot)> frame
+    )
+    {
+        double margin = document.MarginMm;
+        double top = margin + 6;
+        double bottom = document.HeightMm - margin - 6;
+        var pages = new List<List<Block>> { new() };
+        foreach (Block block in Split(document.Blocks))
+        {
+            List<Block> page = pages[^1];
+            if (page.Count > 0 && Height([.. page, block]) > bottom - top)
+            {
+                // A heading is not left alone at the foot of a page.
+                Block? heading = page[^1] is Paragraph { Size: > 1 } && page.Count > 1 ? page[^1] : null;
+                if (heading is not null)
+                {
+                    page.RemoveAt(page.Count - 1);
+                }
+
+                pages.Add(heading is null ? [] : [heading]);
+                if (block is Table rows && rows.Rows is [{ IsHeading: false }, ..] && HeadingOf(document.Blocks, rows) is { } repeated)
+                {
+                    pages[^1].Add(rows with { Rows = [repeated] });
+                }
+            }
+
+            pages[^1].Add(block);
+        }
+
+        return [.. pages.Select((page, i) => Draw(page, i + 1))];
+
+        double Height(List<Block> blocks) =>
+            FlowLayout.Lay(blocks, Region.Rectangle(margin, 0, document.WidthMm - margin, double.PositiveInfinity), sizes, symbols).EndMm;
+
+        Scene Draw(List<Block> page, int number)
+        {
+            Region Band(double from, double to) => Region.Rectangle(margin, from, document.WidthMm - margin, to);
+            (IReadOnlyList<Block> head, IReadOnlyList<Block> foot) = frame(number, pages.Count);
+            LayoutResult[] parts =
+            [
+                FlowLayout.Lay(head, Band(margin - 6, top), sizes, symbols),
+                FlowLayout.Lay(page, Band(top, bottom), sizes, symbols),
+                FlowLayout.Lay(foot, Band(bottom + 2, document.HeightMm), sizes, symbols),
+            ];
+            return new Scene(
+                document.WidthMm,
+                document.HeightMm,
+                [.. parts.SelectMany(p => p.Items)],
+                [.. parts.SelectMany(p => p.Marks)]
+            );
+        }
+    }
+
+    // Tables break between rows.
+    private static IEnumerable<Block> Split(IReadOnlyList<Block> blocks) =>
+        blocks.SelectMany(b => b is Table table ? table.Rows.Select(r => (Block)(table with { Rows = [r] })) : [b]);
+
+    private static TableRow? HeadingOf(IReadOnlyList<Block> blocks, Table part) =>
+        blocks.OfType<Table>().FirstOrDefault(t => t.Rows.Contains(part.Rows[0]))?.Rows.FirstOrDefault(r => r.IsHeading);
+}
