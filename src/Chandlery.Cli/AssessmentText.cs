@@ -66,7 +66,8 @@ internal static class AssessmentText
             stops.Count > 0 ? $"DO NOT SELL: {stops.Count} finding{(stops.Count == 1 ? "" : "s")} must be cleared first."
             : a.Label.IsHazardous ? "Classified as hazardous: the label needs all that is listed below."
             : a.Label.Supplemental.Count > 0 ? "Not classified, but the label must name its sensitisers."
-            : a.Edition.LabelKind == LabelKind.Consumer ? "A consumer candle: its label carries fire-safety warnings, not this classification."
+            : a.Edition.LabelKind == LabelKind.Consumer
+                ? "A consumer candle: its label carries fire-safety warnings, not this classification."
             : "Not classified from what is declared: no hazard label follows.";
         text.AppendLine(verdict);
         foreach (Finding stop in stops)

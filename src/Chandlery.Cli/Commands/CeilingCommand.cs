@@ -18,7 +18,10 @@ internal static class CeilingCommand
     public static Command Build()
     {
         var options = new CommonOptions();
-        var oil = new Option<string?>("--oil") { Description = "Vary the load of this oil only (file name without .yaml); the others stay." };
+        var oil = new Option<string?>("--oil")
+        {
+            Description = "Vary the load of this oil only (file name without .yaml); the others stay.",
+        };
         var share = new Option<string?>("--share") { Description = "Vary this oil's share of the blend; the load stays." };
         var plot = new Option<string?>("--plot") { Description = "Also draw load against consequences into this file, .svg or .png." };
         var command = new Command(
@@ -64,7 +67,9 @@ internal static class CeilingCommand
             string? which = oil ?? share;
             if (which is not null && a.Composition.Recipe.Oils.All(o => o.Oil.Id != which))
             {
-                session.Complain($"{a.Id} holds no oil '{which}'. It holds: {string.Join(", ", a.Composition.Recipe.Oils.Select(o => o.Oil.Id))}.");
+                session.Complain(
+                    $"{a.Id} holds no oil '{which}'. It holds: {string.Join(", ", a.Composition.Recipe.Oils.Select(o => o.Oil.Id))}."
+                );
                 return ExitCode.BadInput;
             }
 

@@ -8,9 +8,15 @@ internal static class UfiCommand
 {
     public static Command Build()
     {
-        var country = new Argument<string>("country") { Description = "Country code of the VAT number (EL for Greece), or KEY for a company key." };
+        var country = new Argument<string>("country")
+        {
+            Description = "Country code of the VAT number (EL for Greece), or KEY for a company key.",
+        };
         var vat = new Argument<string>("vat") { Description = "VAT number without the country's letters." };
-        var formulation = new Argument<long>("formulation") { Description = $"Formulation number, 0 to {Ufi.LargestFormulationNumber}; never one that another composition had." };
+        var formulation = new Argument<long>("formulation")
+        {
+            Description = $"Formulation number, 0 to {Ufi.LargestFormulationNumber}; never one that another composition had.",
+        };
         var make = new Command("make", "Make a UFI from a VAT number and a formulation number.") { country, vat, formulation };
         make.SetAction(parse =>
         {
@@ -22,7 +28,9 @@ internal static class UfiCommand
         check.SetAction(parse =>
         {
             UfiContent? content = Ufi.Read(parse.GetValue(code)!, out string why);
-            string? said = content is null ? null : $"valid: country {content.Country}, VAT value {content.VatValue}, formulation {content.FormulationNumber}";
+            string? said = content is null
+                ? null
+                : $"valid: country {content.Country}, VAT value {content.VatValue}, formulation {content.FormulationNumber}";
             return Say(parse, said, why);
         });
         return new Command("ufi", "Make or check a unique formula identifier (UFI).") { make, check };

@@ -36,7 +36,15 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             return [];
         }
 
-        var subject = new Subject(candle, batch, maker, vessel, recipe, Composer.Compose(recipe), LimitChecker.Check(candle, vessel, wax, recipe));
+        var subject = new Subject(
+            candle,
+            batch,
+            maker,
+            vessel,
+            recipe,
+            Composer.Compose(recipe),
+            LimitChecker.Check(candle, vessel, wax, recipe)
+        );
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
         {
@@ -51,10 +59,11 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
     {
         Composition composition = subject.Composition;
         Candle candle = subject.Candle;
-        IReadOnlyList<Substance> substances = new SubstanceResolver(lawbook.Substances, asOf, edition.HarmonisedClassesBind).Resolve(composition);
+        IReadOnlyList<Substance> substances = new SubstanceResolver(lawbook.Substances, asOf, edition.HarmonisedClassesBind).Resolve(
+            composition
+        );
         Classification classification = Classifier.Classify(edition, asOf, substances, composition.UnknownHigh, candle.OnMarketSince);
-        LabelElements label =
-            edition.LabelKind == LabelKind.Consumer ? LabelElements.None : LabelSelector.Select(edition, classification);
+        LabelElements label = edition.LabelKind == LabelKind.Consumer ? LabelElements.None : LabelSelector.Select(edition, classification);
         string? ufi = UfiMaker.Make(subject.Maker, candle, edition, classification, out Finding? ufiFinding);
         var changes = new ChangeFinder(edition, lawbook.Substances, composition, subject.Vessel.Brimful, candle.OnMarketSince);
         (LegalChange? law, LegalChange? expected) = changes.Next(asOf);
@@ -176,7 +185,9 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             .Concat(
                 recipe
                     .Oils.Where(o => o.Oil.IsKnownOnlyAsWhole)
-                    .Select(o => $"{o.Oil.Name}: only the classes of the oil as a whole are known, not its ingredients. The result rests on this weaker evidence.")
+                    .Select(o =>
+                        $"{o.Oil.Name}: only the classes of the oil as a whole are known, not its ingredients. The result rests on this weaker evidence."
+                    )
             );
 }
 

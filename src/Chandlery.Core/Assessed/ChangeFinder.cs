@@ -5,7 +5,13 @@ using Chandlery.Core.Quantities;
 namespace Chandlery.Core.Assessed;
 
 /// <summary>Finds the next change of the law that would alter a candle's label, law apart from expectation.</summary>
-internal sealed class ChangeFinder(Edition edition, SubstanceList list, Composition composition, Millilitres capacity, DateOnly? onMarketSince)
+internal sealed class ChangeFinder(
+    Edition edition,
+    SubstanceList list,
+    Composition composition,
+    Millilitres capacity,
+    DateOnly? onMarketSince
+)
 {
     /// <summary>The next change that is law, and the next that is only expected; each null when none is known.</summary>
     public (LegalChange? Law, LegalChange? Expected) Next(DateOnly day)
@@ -88,7 +94,14 @@ internal sealed class ChangeFinder(Edition edition, SubstanceList list, Composit
     }
 
     private static string Codes(LabelElements label) =>
-        string.Join(' ', label.Pictograms.Concat(label.SignalWord is { } word ? [word] : []).Concat(label.Hazard).Concat(label.Supplemental).Select(c => c.Code));
+        string.Join(
+            ' ',
+            label
+                .Pictograms.Concat(label.SignalWord is { } word ? [word] : [])
+                .Concat(label.Hazard)
+                .Concat(label.Supplemental)
+                .Select(c => c.Code)
+        );
 
     private static string Or(string text) => text.Length == 0 ? "none" : text;
 }

@@ -17,7 +17,9 @@ internal static class FindingList
     ) =>
         [
             .. Stops(subject, edition, substances, classification),
-            .. subject.Limits.Where(l => l.Holds is null).Select(l => new Finding(Gravity.Look, $"Not checked: {l.Name}. {l.Explanation}", "")),
+            .. subject
+                .Limits.Where(l => l.Holds is null)
+                .Select(l => new Finding(Gravity.Look, $"Not checked: {l.Name}. {l.Explanation}", "")),
             .. OpenQuestions
                 .NonAdditive(edition, substances, classification.Classes)
                 .Select(q => new Finding(Gravity.Look, q.What, q.Clause)),
@@ -32,7 +34,12 @@ internal static class FindingList
                 .Select(r => new Finding(Gravity.Look, r, edition.HarmonisedClassesBind ? "CLP Art. 4(3)" : "")),
         ];
 
-    private static IEnumerable<Finding> Stops(Subject subject, Edition edition, IReadOnlyList<Substance> substances, Classification classification)
+    private static IEnumerable<Finding> Stops(
+        Subject subject,
+        Edition edition,
+        IReadOnlyList<Substance> substances,
+        Classification classification
+    )
     {
         foreach (LimitCheck check in subject.Limits.Where(l => l.Holds == false))
         {

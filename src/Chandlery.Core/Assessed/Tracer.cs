@@ -80,8 +80,8 @@ public static class Tracer
                 || Same(c.Category.Statement, asked)
             )
             {
-                text.AppendLine($"{c.Category.Code} ({c.Statement}), {c.Category.Title}").AppendLine();
-                text.AppendLine(c.Working.Sentence);
+                text.AppendLine($"{c.Category.Code} ({c.Statement}), {c.Category.Group}").AppendLine();
+                text.AppendLine($"{c.Category.Plain} {c.Working.Sentence} {OnTheLabel(a, c)} {HowFar(c.Working)}");
                 Write(text, c.Working, c.Rule.Stricter);
                 found = true;
             }
@@ -89,6 +89,25 @@ public static class Tracer
 
         return found;
     }
+
+    private static string OnTheLabel(Assessment a, ClassResult c)
+    {
+        LabelElement? element = a.Edition.Elements.FirstOrDefault(e => e.Hazard.Index == c.Category.Index);
+        if (a.Edition.LabelKind == LabelKind.Consumer)
+        {
+            return "A consumer candle's label does not show it; the shop and the safety data sheet do.";
+        }
+
+        string picture = element?.Pictogram is { } code && a.Label.Pictograms.Any(p => p.Code == code) ? $", the pictogram {code}" : "";
+        string word = element?.SignalWord is { } signal && a.Label.SignalWord?.Code == signal ? $", the signal word {signal}" : "";
+        return $"That puts the statement {c.Statement}{picture}{word} on the label.";
+    }
+
+    // Estimates of toxicity fall as the candle gets worse; shares rise.
+    private static string HowFar(Working w) =>
+        w.Unit == "%"
+            ? $"Less than {Figures.Plain(100 * w.Threshold / w.Value)} % of the present amount would not reach it."
+            : $"Less than {Figures.Plain(100 * w.Value / w.Threshold)} % of the present amounts would not reach it.";
 
     private static bool Sensitisers(Assessment a, string asked, StringBuilder text)
     {

@@ -100,7 +100,9 @@ public sealed class CeilingFinder
             if (consequences.Count > 0)
             {
                 Recipe recipe = line.At(x);
-                ceilings.Add(new Ceiling(x, recipe.MeltLoadOfWax, recipe.MeltLoadOfCandle, recipe.Load, new MassPercent(100 * x), consequences));
+                ceilings.Add(
+                    new Ceiling(x, recipe.MeltLoadOfWax, recipe.MeltLoadOfCandle, recipe.Load, new MassPercent(100 * x), consequences)
+                );
             }
         }
 
@@ -121,7 +123,12 @@ public sealed class CeilingFinder
         IReadOnlyList<LimitCheck> c = LimitsAt(0.5);
         for (int i = 0; i < a.Count; i++)
         {
-            if (a[i] is { Value: { } v0, Limit: { } limit } && b[i].Value is { } v1 && c[i].Value is { } v2 && double.IsFinite(v0 + v1 + v2))
+            if (
+                a[i] is { Value: { } v0, Limit: { } limit }
+                && b[i].Value is { } v1
+                && c[i].Value is { } v2
+                && double.IsFinite(v0 + v1 + v2)
+            )
             {
                 // v(x) = (p + q x) / (1 + r x)
                 double p = v0;
@@ -155,7 +162,13 @@ public sealed class CeilingFinder
             ),
         ];
         var undeclared = new MassPercent(unknown0 + ((unknown1 - unknown0) * x));
-        Classification classification = Classifier.Classify(assessment.Edition, assessment.AsOf, now, undeclared, assessment.Candle.OnMarketSince);
+        Classification classification = Classifier.Classify(
+            assessment.Edition,
+            assessment.AsOf,
+            now,
+            undeclared,
+            assessment.Candle.OnMarketSince
+        );
         LabelElements label = LabelSelector.Select(assessment.Edition, classification);
         foreach (ClassResult c in classification.Classes)
         {
@@ -170,7 +183,10 @@ public sealed class CeilingFinder
 
         if (label.SignalWord is { } word)
         {
-            state[$"signal word {word.Code}"] = (classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance, word.Clause);
+            state[$"signal word {word.Code}"] = (
+                classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
+                word.Clause
+            );
         }
 
         foreach (LimitCheck limit in LimitsAt(x).Where(l => l.Holds == false))

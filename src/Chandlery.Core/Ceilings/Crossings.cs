@@ -47,9 +47,7 @@ internal static class Crossings
     }
 
     private static IEnumerable<double> SingleCrossings(Rung rung, IReadOnlyList<LinearSubstance> substances) =>
-        Counted(rung, substances)
-            .Select(c => LinearSubstance.Root(c.Substance.Whole0, c.Substance.Whole1, c.OwnLimit))
-            .OfType<double>();
+        Counted(rung, substances).Select(c => LinearSubstance.Root(c.Substance.Whole0, c.Substance.Whole1, c.OwnLimit)).OfType<double>();
 
     private static IEnumerable<double> NamingCrossings(Elicitation elicitation, IReadOnlyList<LinearSubstance> substances) =>
         substances.SelectMany(s =>
@@ -63,7 +61,10 @@ internal static class Crossings
     private static List<double> SumCrossings(Rung rung, IReadOnlyList<LinearSubstance> substances)
     {
         List<Counted> counted = [.. Counted(rung, substances)];
-        double[] breaks = [.. counted.Select(c => LinearSubstance.Root(c.Substance.High0, c.Substance.High1, c.IgnoreBelow)).OfType<double>()];
+        double[] breaks =
+        [
+            .. counted.Select(c => LinearSubstance.Root(c.Substance.High0, c.Substance.High1, c.IgnoreBelow)).OfType<double>(),
+        ];
         return PieceRoots(
             breaks,
             x => counted.Where(c => MassPercent.Reaches(c.Substance.High(x), c.IgnoreBelow)),
@@ -73,11 +74,21 @@ internal static class Crossings
         );
     }
 
-    private static List<double> AcuteCrossings(AcuteToxicityRule rule, IReadOnlyList<LinearSubstance> substances, Func<double, double> unknownPercent)
+    private static List<double> AcuteCrossings(
+        AcuteToxicityRule rule,
+        IReadOnlyList<LinearSubstance> substances,
+        Func<double, double> unknownPercent
+    )
     {
         // sum of share / ATE reaches whole / bound, where the whole is 100 or 100 less the unknown.
         var toxic = substances
-            .Select(s => (Substance: s, Ate: AcuteToxicityMethod.EstimateOf(rule, s.Substance, out MassPercent ignoreBelow), IgnoreBelow: ignoreBelow.Value))
+            .Select(s =>
+                (
+                    Substance: s,
+                    Ate: AcuteToxicityMethod.EstimateOf(rule, s.Substance, out MassPercent ignoreBelow),
+                    IgnoreBelow: ignoreBelow.Value
+                )
+            )
             .Where(s => s.Ate > 0)
             .ToList();
         double u0 = unknownPercent(0);
@@ -150,7 +161,11 @@ internal static class Crossings
             {
                 if (substance.Substance.Hazards.FirstOrDefault(h => term.Hazards.Contains(h.Category)) is { } hazard)
                 {
-                    yield return new Counted(substance, LimitMethod.OwnLimit(rung, term, hazard), LimitMethod.IgnoreBelow(rung, term, hazard));
+                    yield return new Counted(
+                        substance,
+                        LimitMethod.OwnLimit(rung, term, hazard),
+                        LimitMethod.IgnoreBelow(rung, term, hazard)
+                    );
                     break;
                 }
             }

@@ -120,12 +120,13 @@ public sealed class MixingLine
                         )
                 ),
             ],
-            [.. recipe.Waxes.Select(w => new WaxShare(w.Wax, new MassPercent(w.Share.Value / waxTotal * ((melt.Wax * finishedMelt) + topUp))))],
             [
-                .. recipe.Extras.Select(
-                    (e, i) => new ExtraShare(e.Extra, new MassPercent(melt.Extras[i] * finishedMelt), e.OfWax)
-                ),
+                .. recipe.Waxes.Select(w => new WaxShare(
+                    w.Wax,
+                    new MassPercent(w.Share.Value / waxTotal * ((melt.Wax * finishedMelt) + topUp))
+                )),
             ],
+            [.. recipe.Extras.Select((e, i) => new ExtraShare(e.Extra, new MassPercent(melt.Extras[i] * finishedMelt), e.OfWax))],
             new MassPercent(melt.Wax > 0 ? 100 * load / melt.Wax : double.PositiveInfinity),
             new MassPercent(100 * load),
             new MassPercent(load * finishedMelt),

@@ -79,28 +79,27 @@ public static class Classifier
     private static ClassResult? Evaluate(LimitRule rule, MixtureIndex index, List<ClassResult> before)
     {
         ClassResult? own = LimitMethod.Reached(rule.Rungs, rule.AddsSubstances, index) is { } rung
-            ? LimitMethod.Explain(rule, rung, index)
+            ? new ClassResult(rung.Result, rule, () => LimitMethod.Explain(rule, rung, index))
             : null;
         if (rule.ImpliedBy is not { } implied || own?.Category.Index == implied.Gives.Index)
         {
             return own;
         }
 
-        ClassResult? cause = before.FirstOrDefault(c => implied.Results.Contains(c.Category));
-        return cause is null
-            ? own
-            : cause with
-            {
-                Category = implied.Gives,
-                Statement = implied.Gives.Statement,
-                Rule = rule,
-                Working = cause.Working with
-                {
-                    Clause = implied.Clause,
-                    Sentence = $"{cause.Working.Sentence} That includes {implied.Gives.Code}.",
-                },
-            };
+        ClassResult? cause = before.Find(c => implied.Results.Contains(c.Category));
+        return cause is null ? own : new ClassResult(implied.Gives, rule, () => Implied(implied, cause));
     }
+
+    private static Explanation Implied(Implication implied, ClassResult cause) =>
+        new(
+            implied.Gives.Statement,
+            cause.Working with
+            {
+                Clause = implied.Clause,
+                Sentence = $"{cause.Working.Sentence} That includes {implied.Gives.Code}.",
+            },
+            cause.Causes
+        );
 
     // EUH208 is for candles that are not classified as sensitising; on the others the label names the substances anyway.
     private static string? Supplemental(Edition edition, List<ClassResult> classes, List<Sensitiser> sensitisers)

@@ -10,7 +10,7 @@ namespace Chandlery.Core.Law;
 /// <param name="Statement">Hazard statement code of the category.</param>
 /// <param name="Group">The family in which only the worst result counts, such as <c>skin damage</c>.</param>
 /// <param name="Severity">Rank within the group; 0 is the worst.</param>
-/// <param name="Title">The class in plain words.</param>
+/// <param name="Plain">What the class means, in a sentence for a reader who is no chemist.</param>
 /// <param name="Area">Physical, health or environment.</param>
 public sealed record HazardCategory(
     int Index,
@@ -20,7 +20,7 @@ public sealed record HazardCategory(
     string Statement,
     string Group,
     int Severity,
-    string Title,
+    string Plain,
     HazardArea Area
 )
 {

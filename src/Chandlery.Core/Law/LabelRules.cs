@@ -144,8 +144,12 @@ public sealed record QuantityFigures(string Clause, IReadOnlyList<FigureBand> Ba
     public Millimetres HeightFor(Grams quantity, Vessel vessel)
     {
         // A vessel of unknown size gets the tallest figures: the stricter side.
-        double area = vessel.Outer is { } outer ? PanelShareOfSide * outer.Height.Value * outer.PerimeterMillimetres / SquareMmPerSquareInch : double.PositiveInfinity;
-        return Bands.First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches).Height;
+        double area = vessel.Outer is { } outer
+            ? PanelShareOfSide * outer.Height.Value * outer.PerimeterMillimetres / SquareMmPerSquareInch
+            : double.PositiveInfinity;
+        return Bands
+            .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches)
+            .Height;
     }
 }
 

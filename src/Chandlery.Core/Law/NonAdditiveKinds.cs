@@ -39,6 +39,5 @@ internal static class NonAdditiveKinds
 
     /// <summary>The kind, or null.</summary>
     public static string? Of(SubstanceIdentity identity, SubstanceEntry? entry) =>
-        entry?.NonAdditiveKind
-        ?? Hints.FirstOrDefault(h => identity.Name.Contains(h.Fragment, StringComparison.OrdinalIgnoreCase)).Kind;
+        entry?.NonAdditiveKind ?? Hints.FirstOrDefault(h => identity.Name.Contains(h.Fragment, StringComparison.OrdinalIgnoreCase)).Kind;
 }

@@ -48,7 +48,11 @@ public static class OpenQuestions
     /// Where adding may fail: which substances are concerned, and what the other method would give. Nothing is switched;
     /// a competent person decides.
     /// </summary>
-    public static IEnumerable<(string What, string Clause)> NonAdditive(Edition edition, IReadOnlyList<Substance> substances, IReadOnlyList<ClassResult> classes)
+    public static IEnumerable<(string What, string Clause)> NonAdditive(
+        Edition edition,
+        IReadOnlyList<Substance> substances,
+        IReadOnlyList<ClassResult> classes
+    )
     {
         foreach (LimitRule rule in edition.Rules.OfType<LimitRule>())
         {
@@ -71,7 +75,9 @@ public static class OpenQuestions
             string computed = classes.FirstOrDefault(c => c.Rule == rule)?.Category.Code ?? "no class";
             string instead = reached is null ? "no class from them" : reached.Result.Code;
             string who = string.Join(", ", concerned.Select(s => $"{s.Name} ({s.NonAdditiveKind}, up to {s.Ingredient.High})"));
-            bool matters = reached is not null && (computed == "no class" || reached.Result.Severity < classes.First(c => c.Rule == rule).Category.Severity);
+            bool matters =
+                reached is not null
+                && (computed == "no class" || reached.Result.Severity < classes.First(c => c.Rule == rule).Category.Severity);
             yield return (
                 $"{rule.Group}: adding may fail for {who}. Adding gives {computed}; the other method would give {instead}. {(matters ? "A competent person must decide." : "The result would be no worse.")}",
                 other.Clause

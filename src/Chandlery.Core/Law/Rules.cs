@@ -19,8 +19,7 @@ public sealed record InForce(DateOnly? From, DateOnly? Until, DateOnly? Existing
     }
 
     /// <summary>Days on which something begins or has ended.</summary>
-    public IEnumerable<DateOnly> Turns() =>
-        new[] { From, ExistingFrom, Until?.AddDays(1) }.OfType<DateOnly>();
+    public IEnumerable<DateOnly> Turns() => new[] { From, ExistingFrom, Until?.AddDays(1) }.OfType<DateOnly>();
 }
 
 /// <summary>Which M-factor multiplies a share.</summary>

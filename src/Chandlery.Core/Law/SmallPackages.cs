@@ -6,7 +6,12 @@ namespace Chandlery.Core.Law;
 public static class SmallPackages
 {
     /// <summary>The statements that may go, each with its reason; empty when the package is too large.</summary>
-    public static IReadOnlyList<LabelChoice> MayLeaveOff(Edition edition, Classification classification, LabelElements label, Millilitres capacity)
+    public static IReadOnlyList<LabelChoice> MayLeaveOff(
+        Edition edition,
+        Classification classification,
+        LabelElements label,
+        Millilitres capacity
+    )
     {
         SmallPackageRules rules = edition.SmallPackages;
         if (capacity.Value > rules.UpTo.Value)
@@ -47,7 +52,11 @@ public static class SmallPackages
     private static IEnumerable<ClassResult> Behind(Edition edition, Classification classification, string code) =>
         classification.Classes.Where(c =>
             c.Statement == code
-            || edition.Statements.Any(s => s.Use == code && s.All.Contains(c.Category.Statement) && s.All.All(a => classification.Classes.Any(x => x.Category.Statement == a)))
+            || edition.Statements.Any(s =>
+                s.Use == code
+                && s.All.Contains(c.Category.Statement)
+                && s.All.All(a => classification.Classes.Any(x => x.Category.Statement == a))
+            )
         );
 
     private static LabelChoice Choice(string code, SmallPackageRules rules, Relief row) =>

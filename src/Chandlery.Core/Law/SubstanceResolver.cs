@@ -35,7 +35,15 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool bin
             hazards.Add(Choose(ingredient, [.. group], entry, remarks));
         }
 
-        return new Substance(ingredient, isKnown, hazards, Toxicity(ingredient, entry), PrintedName(ingredient, entry), NonAdditiveKinds.Of(ingredient.Identity, entry), remarks);
+        return new Substance(
+            ingredient,
+            isKnown,
+            hazards,
+            Toxicity(ingredient, entry),
+            PrintedName(ingredient, entry),
+            NonAdditiveKinds.Of(ingredient.Identity, entry),
+            remarks
+        );
     }
 
     private static IEnumerable<Word> SupplierWords(ComposedIngredient ingredient)

@@ -40,25 +40,47 @@ public sealed record Working(
     string Confidence
 );
 
-/// <summary>A class that the candle has.</summary>
-/// <param name="Category">Class and category.</param>
+/// <summary>Why a candle has a class.</summary>
 /// <param name="Statement">Hazard statement, with the letters that say more where all causes agree.</param>
-/// <param name="Rule">The rule that gave it.</param>
-/// <param name="Working">How.</param>
+/// <param name="Working">How the class was found.</param>
 /// <param name="Causes">The substances behind it.</param>
-public sealed record ClassResult(
-    HazardCategory Category,
-    string Statement,
-    ClassRule Rule,
-    Working Working,
-    IReadOnlyList<Substance> Causes
-);
+public sealed record Explanation(string Statement, Working Working, IReadOnlyList<Substance> Causes);
+
+/// <summary>A class that the candle has. Its explanation is worked out when somebody asks, since most of a catalogue is never asked about.</summary>
+public sealed class ClassResult(HazardCategory category, ClassRule rule, Func<Explanation> explain)
+{
+    private readonly Lazy<Explanation> explanation = new(explain);
+
+    /// <summary>Class and category.</summary>
+    public HazardCategory Category => category;
+
+    /// <summary>The rule that gave it.</summary>
+    public ClassRule Rule => rule;
+
+    /// <summary>Hazard statement, with the letters that say more where all causes agree.</summary>
+    public string Statement => explanation.Value.Statement;
+
+    /// <summary>How it was found.</summary>
+    public Working Working => explanation.Value.Working;
+
+    /// <summary>The substances behind it.</summary>
+    public IReadOnlyList<Substance> Causes => explanation.Value.Causes;
+}
 
 /// <summary>A sensitiser at or over its elicitation limit.</summary>
-/// <param name="Substance">Which.</param>
-/// <param name="Hazard">Its hazard.</param>
-/// <param name="Working">How.</param>
-public sealed record Sensitiser(Substance Substance, SubstanceHazard Hazard, Working Working);
+public sealed class Sensitiser(Substance substance, SubstanceHazard hazard, Func<Working> explain)
+{
+    private readonly Lazy<Working> working = new(explain);
+
+    /// <summary>Which substance.</summary>
+    public Substance Substance => substance;
+
+    /// <summary>Its hazard.</summary>
+    public SubstanceHazard Hazard => hazard;
+
+    /// <summary>How it was found.</summary>
+    public Working Working => working.Value;
+}
 
 /// <summary>The classification of a candle.</summary>
 /// <param name="Classes">Classes, in the order of the rules.</param>

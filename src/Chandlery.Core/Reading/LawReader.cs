@@ -66,6 +66,7 @@ public sealed class LawReader
         {
             string name = group.Text("group", "skin sensitisation");
             HazardArea area = Enum.Parse<HazardArea>(group.Choice("area", "physical", "health", "environment"), ignoreCase: true);
+            string plain = group.Text("plain", "what the class means");
             int severity = 0;
             foreach (Fields row in group.Groups("worstFirst"))
             {
@@ -78,7 +79,7 @@ public sealed class LawReader
                         row.Text("statement", "H317"),
                         name,
                         severity++,
-                        name,
+                        plain,
                         area
                     )
                 );
@@ -198,7 +199,11 @@ public sealed class LawReader
             row.Done();
         }
 
-        var rules = new SmallPackageRules(new Millilitres(fields.Number("upToMl", -1, 100_000, "125")), fields.Text("clause", "1.5.2.1"), rows);
+        var rules = new SmallPackageRules(
+            new Millilitres(fields.Number("upToMl", -1, 100_000, "125")),
+            fields.Text("clause", "1.5.2.1"),
+            rows
+        );
         fields.Done();
         return rules;
     }

@@ -24,7 +24,10 @@ public static class CeilingPlot
     public static Scene Draw(Assessment a, Varied varied, double now, IReadOnlyList<Ceiling> ceilings)
     {
         double last = End(varied, now, ceilings);
-        string[] lanes = [.. ceilings.SelectMany(c => c.Consequences).Select(c => c.What).Distinct().Where(l => Spans(l, ceilings, last).Any())];
+        string[] lanes =
+        [
+            .. ceilings.SelectMany(c => c.Consequences).Select(c => c.What).Distinct().Where(l => Spans(l, ceilings, last).Any()),
+        ];
         double height = TopMm + (LaneMm * lanes.Length) + 18;
         var items = new List<SceneItem>();
         double X(double fraction) => LeftMm + ((WidthMm - LeftMm - RightMm) * Math.Min(fraction, last) / last);

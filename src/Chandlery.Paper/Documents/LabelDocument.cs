@@ -59,7 +59,8 @@ public static class LabelDocument
         {
             if (!IsLawful(asked, band) && !band.IfPossible)
             {
-                string too = $"A label of {asked} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
+                string too =
+                    $"A label of {asked} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
                 return new LabelResult(null, new Misfit(asked, Short(asked, band), new Millimetres(0), [too]), format, leftOff);
             }
 
@@ -95,7 +96,9 @@ public static class LabelDocument
 
         if (a.SmallPackageRelief.Count > 0)
         {
-            remedies.Add($"leaving off {string.Join(", ", a.SmallPackageRelief.Select(r => r.Code))} as a small package ({a.Edition.SmallPackages.Clause}) was tried and is not enough");
+            remedies.Add(
+                $"leaving off {string.Join(", ", a.SmallPackageRelief.Select(r => r.Code))} as a small package ({a.Edition.SmallPackages.Clause}) was tried and is not enough"
+            );
         }
 
         remedies.Add("a fold-out label or a tie-on tag (CLP Annex I, 1.5.1)");

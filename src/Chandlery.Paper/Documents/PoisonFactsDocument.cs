@@ -28,7 +28,18 @@ public static class PoisonFactsDocument
             document,
             new LayoutSizes(document.XHeightMm, LineSpacing, 16),
             shop.Symbols,
-            (page, count) => ([], [new Paragraph([new Span($"{a.Candle.Name}, {a.Id}, as of {a.AsOf:yyyy-MM-dd}: page {page} of {count}", Fonts.Weight.Regular)], 0.9, 0, Align.Right)])
+            (page, count) =>
+                (
+                    [],
+                    [
+                        new Paragraph(
+                            [new Span($"{a.Candle.Name}, {a.Id}, as of {a.AsOf:yyyy-MM-dd}: page {page} of {count}", Fonts.Weight.Regular)],
+                            0.9,
+                            0,
+                            Align.Right
+                        ),
+                    ]
+                )
         );
         return new PaperDocument(document.Title, document.Language, pages);
     }
@@ -42,12 +53,16 @@ public static class PoisonFactsDocument
             ["address"] = string.Join(", ", a.Maker.AddressLines),
             ["telephone"] = a.Maker.Telephone,
             ["contact"] = a.Maker.Email ?? a.Maker.Web,
-            ["use"] = a.Candle.Use == CandleUse.Outdoor ? "scented candle for outdoors, consumer use" : "scented candle for indoors, consumer use",
+            ["use"] =
+                a.Candle.Use == CandleUse.Outdoor
+                    ? "scented candle for outdoors, consumer use"
+                    : "scented candle for indoors, consumer use",
             ["package"] = $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful}; {Figures.Plain(a.Candle.NetMass.Value)} g",
             ["places"] = string.Join(", ", a.Places.Select(p => p.Name)),
-            ["classes"] = a.Classification.Classes.Count == 0
-                ? "not classified"
-                : string.Join(", ", a.Classification.Classes.Select(c => $"{c.Category.Code} ({c.Statement})")),
+            ["classes"] =
+                a.Classification.Classes.Count == 0
+                    ? "not classified"
+                    : string.Join(", ", a.Classification.Classes.Select(c => $"{c.Category.Code} ({c.Statement})")),
             ["label"] = string.Join(
                 ", ",
                 a.Label.Pictograms.Concat(a.Label.SignalWord is { } word ? [word] : [])
@@ -70,7 +85,10 @@ public static class PoisonFactsDocument
                         }
                 )
                 .ToList(),
-            ["unknown"] = a.Composition.UnknownHigh.Value > 0.005 ? $"Up to {a.Composition.UnknownHigh} of the candle is not declared by its suppliers." : "",
+            ["unknown"] =
+                a.Composition.UnknownHigh.Value > 0.005
+                    ? $"Up to {a.Composition.UnknownHigh} of the candle is not declared by its suppliers."
+                    : "",
             ["clause"] = PoisonFacts.Clause,
         };
 }

@@ -301,10 +301,7 @@ internal sealed class FlowLayout
                 double width = table.Widths[c] * (free.Right - free.Left);
                 double from = left;
                 List<Piece> pieces = LineBreaker.Pieces(row.Cells[c]);
-                end = Math.Max(
-                    end,
-                    AddText(pieces, sizes.TypeSizeMm, Align.Left, y + padMm, (_, _) => (from, from + width - (padMm * 2)))
-                );
+                end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, y + padMm, (_, _) => (from, from + width - (padMm * 2))));
                 left += width;
             }
 

@@ -60,12 +60,7 @@ internal static class PageFlow
                 FlowLayout.Lay(page, Band(top, bottom), sizes, symbols),
                 FlowLayout.Lay(foot, Band(bottom + 2, document.HeightMm), sizes, symbols),
             ];
-            return new Scene(
-                document.WidthMm,
-                document.HeightMm,
-                [.. parts.SelectMany(p => p.Items)],
-                [.. parts.SelectMany(p => p.Marks)]
-            );
+            return new Scene(document.WidthMm, document.HeightMm, [.. parts.SelectMany(p => p.Items)], [.. parts.SelectMany(p => p.Marks)]);
         }
     }
 

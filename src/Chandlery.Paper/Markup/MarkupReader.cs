@@ -105,7 +105,10 @@ public static class MarkupReader
         foreach (XElement row in element.Elements("tr"))
         {
             bool heading = row.Elements("th").Any();
-            List<IReadOnlyList<Span>> cells = [.. row.Elements().Select(c => (IReadOnlyList<Span>)ReadSpans(c, heading ? Weight.Bold : Weight.Regular))];
+            List<IReadOnlyList<Span>> cells =
+            [
+                .. row.Elements().Select(c => (IReadOnlyList<Span>)ReadSpans(c, heading ? Weight.Bold : Weight.Regular)),
+            ];
             if (cells.Count != widths.Length)
             {
                 context.Complain(row, $"This row has {cells.Count} cells, but the table has {widths.Length} columns.");

@@ -25,7 +25,9 @@ public class CeilingTests
         IReadOnlyList<Ceiling> ceilings = Finder("fig-tin").Find();
         Ceiling named = ceilings.Single(c => c.Consequences.Any(x => x.What == "EUH208" && x.Begins));
         Assert.Equal(0.001 / 0.0015, named.OfCandle.Value, 9);
-        Ceiling classed = ceilings.Single(c => c.Consequences.Any(x => x.What.StartsWith("Skin Sens. 1A", StringComparison.Ordinal) && x.Begins));
+        Ceiling classed = ceilings.Single(c =>
+            c.Consequences.Any(x => x.What.StartsWith("Skin Sens. 1A", StringComparison.Ordinal) && x.Begins)
+        );
         Assert.Equal(0.01 / 0.0015, classed.OfCandle.Value, 9);
         Assert.Equal(100 * (0.01 / 0.0015) / (100 - (0.01 / 0.0015)), classed.OfWax.Value, 9);
         Assert.All(classed.Consequences, c => Assert.Equal("Isoeugenol", c.SetBy));

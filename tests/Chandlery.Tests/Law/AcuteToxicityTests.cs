@@ -12,7 +12,10 @@ public class AcuteToxicityTests
     private static string Codes(Edition edition, params Ingredient[] lines)
     {
         Chandlery.Core.Composed.Composition c = Bench.Mixture(lines);
-        return string.Join(", ", Classifier.Classify(edition, Bench.Today, Bench.Substances(c), c.UnknownHigh).Classes.Select(x => x.Category.Code));
+        return string.Join(
+            ", ",
+            Classifier.Classify(edition, Bench.Today, Bench.Substances(c), c.UnknownHigh).Classes.Select(x => x.Category.Code)
+        );
     }
 
     [Outside("CLP Annex I, Table 3.1.1: upper bounds are inclusive (official presentations)")]

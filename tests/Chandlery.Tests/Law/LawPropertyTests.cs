@@ -34,7 +34,8 @@ public class LawPropertyTests
         Gen.Double[0.001, 8],
         Gen.Int[0, 15].Select(i => Hazards[i]).Array[0, 4],
         Gen.Bool.Select(ten => ten ? 10.0 : 1.0),
-        (id, percent, hazards, m) => Bench.Line("s" + id, Math.Round(percent, 6), [.. hazards.DistinctBy(h => Bench.Claim(h).Category.Group)], m: m)
+        (id, percent, hazards, m) =>
+            Bench.Line("s" + id, Math.Round(percent, 6), [.. hazards.DistinctBy(h => Bench.Claim(h).Category.Group)], m: m)
     );
 
     private static readonly Gen<Ingredient[]> Mixture = Line.Array[1, 10].Select(lines => lines.DistinctBy(l => l.Identity.Name).ToArray());
@@ -63,8 +64,9 @@ public class LawPropertyTests
                 Ingredient more = lines[0] with { Share = DeclaredRange.Exactly(lines[0].Share.High.Value * 1.7) };
                 Classification before = Bench.Classify(lines);
                 Classification after = Bench.Classify([more, .. lines.Skip(1)]);
-                return before.Classes.All(c => after.Classes.Any(a => a.Category.Group == c.Category.Group && a.Category.Severity <= c.Category.Severity))
-                    && before.Sensitisers.All(s => after.Sensitisers.Any(a => a.Substance.Name == s.Substance.Name));
+                return before.Classes.All(c =>
+                        after.Classes.Any(a => a.Category.Group == c.Category.Group && a.Category.Severity <= c.Category.Severity)
+                    ) && before.Sensitisers.All(s => after.Sensitisers.Any(a => a.Substance.Name == s.Substance.Name));
             },
             iter: 2000
         );
@@ -92,11 +94,15 @@ public class LawPropertyTests
     {
         var problems = new Problems();
         var inv = System.Globalization.CultureInfo.InvariantCulture;
-        string candle = $"declares: candle\nname: T\nuse: indoor\nvessel: v\nnetGrams: 100\nwax: w\nwaxGrams: {wax.ToString("0.######", inv)}\noils: [ {{ oil: o, grams: {oil.ToString("0.######", inv)} }} ]\nwicks: {{ count: 1, trimToMm: 5 }}\nsoldIn: [IE]";
+        string candle =
+            $"declares: candle\nname: T\nuse: indoor\nvessel: v\nnetGrams: 100\nwax: w\nwaxGrams: {wax.ToString("0.######", inv)}\noils: [ {{ oil: o, grams: {oil.ToString("0.######", inv)} }} ]\nwicks: {{ count: 1, trimToMm: 5 }}\nsoldIn: [IE]";
         Catalogue catalogue = Bench.Read(
             problems,
             ("w.yaml", "declares: wax\nname: W\nsupplier: N\ningredients: [ { name: wax, share: 100, classes: not classified } ]"),
-            ("o.yaml", "declares: oil\nname: O\nsupplier: N\ndocument: D\nrevised: 2026-01-01\ningredients: [ { name: a, share: 20, classes: [\"Skin Sens. 1B, H317\", \"Aquatic Chronic 1, H410\"], m: 1 }, { name: b, share: 30, classes: [\"Eye Dam. 1, H318\"] } ]"),
+            (
+                "o.yaml",
+                "declares: oil\nname: O\nsupplier: N\ndocument: D\nrevised: 2026-01-01\ningredients: [ { name: a, share: 20, classes: [\"Skin Sens. 1B, H317\", \"Aquatic Chronic 1, H410\"], m: 1 }, { name: b, share: 30, classes: [\"Eye Dam. 1, H318\"] } ]"
+            ),
             ("candle.yaml", candle)
         );
         Recipe? recipe = RecipeMaker.FromPlan(catalogue.OfKind<Candle>().Single(), catalogue, problems);

@@ -11,7 +11,12 @@ public class OtherClassesTests
     private static string CodesOn(string edition, DateOnly day, DateOnly? since, params Ingredient[] lines)
     {
         Chandlery.Core.Composed.Composition c = Bench.Mixture(lines);
-        return string.Join(", ", Classifier.Classify(Bench.Lawbook.Edition(edition), day, Bench.Substances(c), c.UnknownHigh, since).Classes.Select(x => x.Category.Code));
+        return string.Join(
+            ", ",
+            Classifier
+                .Classify(Bench.Lawbook.Edition(edition), day, Bench.Substances(c), c.UnknownHigh, since)
+                .Classes.Select(x => x.Category.Code)
+        );
     }
 
     [Outside("CLP Annex I, Tables 3.8.3 and 3.9.4 (from memory), 3.8.3.4.5 (20 %, from memory), 5.1.3 (from memory)")]
@@ -111,7 +116,10 @@ public class OtherClassesTests
     public void AspirationIsExplainedNotComputed()
     {
         Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
-        Assert.Contains(a.Unassessed, u => u.Contains("Asp. Tox. 1", StringComparison.Ordinal) && u.Contains("3.10.3.3.1", StringComparison.Ordinal));
+        Assert.Contains(
+            a.Unassessed,
+            u => u.Contains("Asp. Tox. 1", StringComparison.Ordinal) && u.Contains("3.10.3.3.1", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -119,7 +127,10 @@ public class OtherClassesTests
     {
         Ingredient line = Bench.Line("a", 30, ["Aquatic Acute 1, H400"]);
         Assert.Equal("Aquatic Acute 1", Bench.Codes(line));
-        Assert.Contains(OpenQuestions.Unassessed(Bench.Eu, Bench.Substances(Bench.Mixture(line)), MassPercent.Zero), u => u.Contains("M-factor", StringComparison.Ordinal));
+        Assert.Contains(
+            OpenQuestions.Unassessed(Bench.Eu, Bench.Substances(Bench.Mixture(line)), MassPercent.Zero),
+            u => u.Contains("M-factor", StringComparison.Ordinal)
+        );
     }
 
     [Outside("CLP Annex I, 3.2.3.3.4, Table 3.2.4: phenols and aldehydes may not add up (1 % and 3 %)")]
@@ -132,7 +143,10 @@ public class OtherClassesTests
         Ingredient line = Bench.Line(name, percent, [hazard]);
         Classification c = Bench.Classify(line);
         Assert.DoesNotContain(c.Classes, x => x.Category.Code is "Skin Corr. 1");
-        string said = string.Join(" ", OpenQuestions.NonAdditive(Bench.Eu, Bench.Substances(Bench.Mixture(line)), c.Classes).Select(q => q.What));
+        string said = string.Join(
+            " ",
+            OpenQuestions.NonAdditive(Bench.Eu, Bench.Substances(Bench.Mixture(line)), c.Classes).Select(q => q.What)
+        );
         Assert.Contains(expected, said, StringComparison.Ordinal);
         Assert.Contains(name, said, StringComparison.Ordinal);
     }
@@ -150,7 +164,10 @@ public class OtherClassesTests
     {
         Classification c = Bench.Classify(Bench.Line("a", percent, [hazard]));
         LabelElements label = LabelSelector.Select(Bench.Eu, c);
-        IEnumerable<string> gone = Chandlery.Core.Law.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(millilitres)).Select(g => g.Code).Where(g => g != "P102");
+        IEnumerable<string> gone = Chandlery
+            .Core.Law.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(millilitres))
+            .Select(g => g.Code)
+            .Where(g => g != "P102");
         Assert.Equal(expected, string.Join(" ", gone));
     }
 
@@ -183,16 +200,27 @@ public class OtherClassesTests
     public void AnOilKnownOnlyByItsOwnClassesIsWeakerEvidence()
     {
         var problems = new Problems();
-        const string oil = "declares: oil\nname: Mystery\nsupplier: Nobody\ndocument: SDS 1\nrevised: 2026-01-01\nclasses: [\"Skin Sens. 1, H317\"]\ningredients: []";
+        const string oil =
+            "declares: oil\nname: Mystery\nsupplier: Nobody\ndocument: SDS 1\nrevised: 2026-01-01\nclasses: [\"Skin Sens. 1, H317\"]\ningredients: []";
         string folder = Bench.DemoFolder;
         (string, string)[] files =
         [
             ("mystery.yaml", oil),
-            .. Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories).Select(f => (f, File.ReadAllText(f).Replace("{ oil: rain-on-slate, share: 100 }", "{ oil: mystery, share: 100 }", StringComparison.Ordinal))),
+            .. Directory
+                .EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories)
+                .Select(f =>
+                    (
+                        f,
+                        File.ReadAllText(f)
+                            .Replace("{ oil: rain-on-slate, share: 100 }", "{ oil: mystery, share: 100 }", StringComparison.Ordinal)
+                    )
+                ),
         ];
         Catalogue catalogue = Bench.Read(problems, files);
         Candle jar = catalogue.OfKind<Candle>().Single(c => c.Id == "slate-jar");
-        Assessment a = new Assessor(Bench.Lawbook, catalogue, Bench.Today).Assess(jar with { FormulationNumber = 3 }, "IE", problems).Single();
+        Assessment a = new Assessor(Bench.Lawbook, catalogue, Bench.Today)
+            .Assess(jar with { FormulationNumber = 3 }, "IE", problems)
+            .Single();
         Assert.Empty(problems.Found);
         Assert.Equal("Skin Sens. 1", a.Classification.Classes.Single().Category.Code);
         Assert.Contains(a.Unassessed, u => u.Contains("weaker evidence", StringComparison.Ordinal));
@@ -220,7 +248,10 @@ public class OtherClassesTests
     {
         Assert.True(Bench.Lawbook.Substances.Entries.Count(e => e.Claims is not null) >= 60);
         Assert.All(Bench.Lawbook.Substances.Entries, e => Assert.NotEmpty(e.Confidence));
-        string[] twice = [.. Bench.Lawbook.Substances.Entries.SelectMany(e => e.CasNumbers).GroupBy(c => c).Where(g => g.Count() > 1).Select(g => g.Key)];
+        string[] twice =
+        [
+            .. Bench.Lawbook.Substances.Entries.SelectMany(e => e.CasNumbers).GroupBy(c => c).Where(g => g.Count() > 1).Select(g => g.Key),
+        ];
         Assert.Empty(twice);
     }
 }

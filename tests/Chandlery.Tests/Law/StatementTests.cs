@@ -44,10 +44,15 @@ public class StatementTests
             var needed = new HashSet<string>(edition.Rules.SelectMany(Results).Select(r => r.Statement));
             needed.UnionWith(edition.Precautions.Offers.Where(o => o.Use != PrecautionUse.Drop).Select(o => o.Code));
             needed.UnionWith(edition.Rules.OfType<LimitRule>().Select(r => r.Elicitation?.Statement).OfType<string>());
-            IEnumerable<string> languages = Bench.Lawbook.Places.Where(p => p.EditionId == edition.Id).SelectMany(p => p.Languages).Distinct();
+            IEnumerable<string> languages = Bench
+                .Lawbook.Places.Where(p => p.EditionId == edition.Id)
+                .SelectMany(p => p.Languages)
+                .Distinct();
             foreach (Language language in languages.Select(Bench.Lawbook.FindLanguage).OfType<Language>())
             {
-                Assert.Empty(needed.Where(code => language.Statement(code) is null).Select(code => $"{edition.Id}: {language.Code} lacks {code}"));
+                Assert.Empty(
+                    needed.Where(code => language.Statement(code) is null).Select(code => $"{edition.Id}: {language.Code} lacks {code}")
+                );
             }
         }
     }
@@ -77,7 +82,9 @@ public class StatementTests
         Language english = Bench.Lawbook.FindLanguage("en")!;
         foreach (Language language in Bench.Lawbook.Languages)
         {
-            Assert.Empty(english.Words.Keys.Except(language.Words.Keys).Except(OnlyInTheUnitedStates).Select(k => $"{language.Code} lacks {k}"));
+            Assert.Empty(
+                english.Words.Keys.Except(language.Words.Keys).Except(OnlyInTheUnitedStates).Select(k => $"{language.Code} lacks {k}")
+            );
             Assert.Equal(english.Safety.Keys.Order(), language.Safety.Keys.Order());
             Assert.All(english.Safety, m => Assert.Equal(Marks(m.Value), Marks(language.Safety[m.Key])));
         }

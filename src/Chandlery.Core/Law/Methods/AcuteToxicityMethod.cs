@@ -27,11 +27,17 @@ public static class AcuteToxicityMethod
     {
         double estimate = Estimate(rule, substances, unknown);
         ToxicityBound? bound = BoundOf(rule, rule.Routes[0], estimate);
-        if (bound is null)
-        {
-            return null;
-        }
+        return bound is null ? null : new ClassResult(bound.Result, rule, () => Explain(rule, bound, estimate, substances, unknown));
+    }
 
+    private static Explanation Explain(
+        AcuteToxicityRule rule,
+        ToxicityBound bound,
+        double estimate,
+        IReadOnlyList<Substance> substances,
+        MassPercent unknown
+    )
+    {
         var lines = new List<WorkingLine>();
         var causes = new List<Substance>();
         foreach (Substance substance in substances)
@@ -61,10 +67,8 @@ public static class AcuteToxicityMethod
             unknown > rule.Unknown.TakenOutAbove
                 ? $"ATEmix = (100 - {Figures.Plain(unknown.Value)}) / sum of (share / ATE)"
                 : "ATEmix = 100 / sum of (share / ATE)";
-        return new ClassResult(
-            bound.Result,
+        return new Explanation(
             bound.Result.Statement,
-            rule,
             new Working(
                 formula,
                 lines,
@@ -97,7 +101,13 @@ public static class AcuteToxicityMethod
         return MassPercent.Reaches(share, ignoreBelow.Value) ? share / ate : 0;
     }
 
-    private static bool Find(AcuteToxicityRule rule, Substance substance, out HazardCategory? hazard, out double ate, out MassPercent ignoreBelow)
+    private static bool Find(
+        AcuteToxicityRule rule,
+        Substance substance,
+        out HazardCategory? hazard,
+        out double ate,
+        out MassPercent ignoreBelow
+    )
     {
         hazard = null;
         ate = 0;

@@ -20,7 +20,7 @@ public static class ElicitationMethod
                 MassPercent limit = LimitFor(elicitation, hazard)!.Value;
                 if (substance.Ingredient.WholeHigh.Reaches(limit))
                 {
-                    named.Add(new Sensitiser(substance, hazard, Explain(rule, elicitation, substance, hazard, limit)));
+                    named.Add(new Sensitiser(substance, hazard, () => Explain(rule, elicitation, substance, hazard, limit)));
                 }
             }
         }

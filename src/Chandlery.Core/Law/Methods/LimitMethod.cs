@@ -52,8 +52,17 @@ public static class LimitMethod
         return null;
     }
 
-    /// <summary>The result of a reached rung, with its working.</summary>
-    public static ClassResult Explain(LimitRule rule, Rung rung, MixtureIndex index)
+    /// <summary>Why a rung is reached.</summary>
+    public static Explanation Explain(LimitRule rule, Rung rung, MixtureIndex index)
+    {
+        // The index keeps count of what it has shown, and explanations may be asked for by several threads.
+        lock (index)
+        {
+            return ExplainAlone(rule, rung, index);
+        }
+    }
+
+    private static Explanation ExplainAlone(LimitRule rule, Rung rung, MixtureIndex index)
     {
         var lines = new List<WorkingLine>();
         var causes = new List<Substance>();
@@ -82,8 +91,17 @@ public static class LimitMethod
 
         lines.Sort((a, b) => b.Adds.CompareTo(a.Adds));
         string formula = rule.AddsSubstances ? SumFormula(rung) : "share of each substance alone, against its limit";
-        var working = new Working(formula, lines, sum, rung.Limit.Value, "%", rule.Clause, Sentence(rule, rung, lines, sum), rule.Confidence);
-        return new ClassResult(rung.Result, Statement(rung.Result, causes), rule, working, causes);
+        var working = new Working(
+            formula,
+            lines,
+            sum,
+            rung.Limit.Value,
+            "%",
+            rule.Clause,
+            Sentence(rule, rung, lines, sum),
+            rule.Confidence
+        );
+        return new Explanation(Statement(rung.Result, causes), working, causes);
     }
 
     /// <summary>The share that counts: a natural ingredient as a whole where substances are not added, its rest where they are.</summary>
