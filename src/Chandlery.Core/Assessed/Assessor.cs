@@ -83,7 +83,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             subject.Limits,
             [.. OpenQuestions.Unassessed(edition, substances, composition.UnknownHigh), .. NotDeclared(subject.Recipe)],
             [
-                .. FindingList.Of(subject, edition, substances, classification, lawbook.Substances, asOf),
+                .. FindingList.Of(subject, edition, substances, classification, lawbook.Substances, asOf, languages),
                 .. ufiFinding is null ? [] : new[] { ufiFinding },
             ],
             SmallPackages.MayLeaveOff(edition, classification, label, subject.Vessel.Brimful),

@@ -13,7 +13,8 @@ internal static class FindingList
         IReadOnlyList<Substance> substances,
         Classification classification,
         SubstanceList list,
-        DateOnly day
+        DateOnly day,
+        IReadOnlyList<Language> languages
     ) =>
         [
             .. Stops(subject, edition, substances, classification),
@@ -27,6 +28,13 @@ internal static class FindingList
                 .Recipe.Oils.SelectMany(o => OilComparison.Contradictions(o.Oil, edition, list, day))
                 .Select(text => new Finding(Gravity.Look, text, "")),
             .. Consumer(edition, classification),
+            .. languages
+                .Where(l => !l.IsVerified)
+                .Select(l => new Finding(
+                    Gravity.Look,
+                    $"The statements in {l.Name} were {l.Checked}.",
+                    "CLP Art. 17(2) and Annexes III and IV"
+                )),
             .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, "")),
             .. substances
                 .SelectMany(s => s.Remarks)

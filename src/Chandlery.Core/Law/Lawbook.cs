@@ -5,6 +5,7 @@ namespace Chandlery.Core.Law;
 /// <param name="Name">Its own name.</param>
 /// <param name="Source">Where the texts come from.</param>
 /// <param name="Checked">How they were checked.</param>
+/// <param name="IsVerified">True when the hazard statements were compared with an independent text.</param>
 /// <param name="Official">The law's statements by code, verbatim.</param>
 /// <param name="Printed">Statements as printed: completed and chosen where the law leaves dots or a choice.</param>
 /// <param name="Words">The documents' own words.</param>
@@ -15,6 +16,7 @@ public sealed record Language(
     string Name,
     string Source,
     string Checked,
+    bool IsVerified,
     IReadOnlyDictionary<string, string> Official,
     IReadOnlyDictionary<string, string> Printed,
     IReadOnlyDictionary<string, string> Words,

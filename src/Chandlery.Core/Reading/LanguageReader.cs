@@ -21,6 +21,7 @@ internal static class LanguageReader
                 statements.Text("name", "English"),
                 statements.Text("source", "the law's text"),
                 statements.Text("checked", "how"),
+                statements.OptionalFlag("verified") ?? false,
                 Texts(statements, "statements"),
                 Texts(statements, "printed"),
                 Texts(words, "words"),

@@ -36,6 +36,7 @@ internal static class LabelModel
             ["quantity"] = QuantityText(a),
             ["ufi"] = a.Ufi is null ? "" : $"UFI: {a.Ufi}",
             ["emergency"] = a.Edition.EmergencyTelephone.Needed ? a.Maker.EmergencyTelephone ?? "" : "",
+            ["emergency_word"] = a.Languages[0].Words["emergencyTelephone"],
             ["warnings"] = Warnings(a),
             ["figure"] = a.Edition.Formats.Quantity.HeightFor(a.Candle.NetMass, a.Vessel).Value,
             ["batch"] = a.BatchCode is null ? "" : $"{a.Languages[0].Words["batch"]} {a.BatchCode}",

@@ -123,6 +123,13 @@ internal static partial class GhsystemFile
             return at;
         }
 
+        // "\\~" before a blank is a slip of the package for a plain tie.
+        if (at + 1 >= tex.Length || !(char.IsLetter(tex[at + 1]) || tex[at + 1] is '{' or '\\' or ' '))
+        {
+            text.Append(' ');
+            return at;
+        }
+
         int letter = at + 1;
         while (letter < tex.Length && tex[letter] is ' ' or '{')
         {
