@@ -40,12 +40,12 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         {
             return (
                 [],
-                $"{a.Id}: the text does not fit a label of {misfit.Size}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}."
+                $"{a.Id}: the text does not fit a label of {misfit.Shape.Request}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}."
             );
         }
 
         return result?.Fitted is { } fitted
-            ? (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, [fitted.Scene])), null)
+            ? (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, fitted.Pages)), null)
             : ([], null);
     }
 

@@ -240,6 +240,44 @@ public sealed record LabelSize(Millimetres Width, Millimetres Height)
     public override string ToString() => $"{Figures.Plain(Width.Value)} x {Figures.Plain(Height.Value)} mm";
 }
 
+/// <summary>Shapes that a maker may ask for.</summary>
+public enum LabelForm
+{
+    /// <summary>A rectangle, with rounded corners where a corner radius is given.</summary>
+    Rectangle,
+
+    /// <summary>A circle, for a base or a lid.</summary>
+    Circle,
+
+    /// <summary>A ring around a hole.</summary>
+    Ring,
+
+    /// <summary>A band around the vessel; its length is the vessel's circumference.</summary>
+    Band,
+
+    /// <summary>A folded leaflet or tie-on tag: a front and an inside of the same size.</summary>
+    Leaflet,
+}
+
+/// <summary>The label that a maker asks for.</summary>
+/// <param name="Form">Its shape.</param>
+/// <param name="Size">Width and height; of a circle or ring its diameter twice; of a band the height counts.</param>
+/// <param name="Corner">Corner radius; zero for square corners.</param>
+/// <param name="Hole">Diameter of a ring's hole; zero otherwise.</param>
+public sealed record LabelRequest(LabelForm Form, LabelSize Size, Millimetres Corner, Millimetres Hole)
+{
+    /// <inheritdoc/>
+    public override string ToString() =>
+        Form switch
+        {
+            LabelForm.Circle => $"circle of {Size.Width}",
+            LabelForm.Ring => $"ring of {Size.Width} with a hole of {Hole}",
+            LabelForm.Band => $"band of {Size}",
+            LabelForm.Leaflet => $"leaflet of {Size}",
+            _ => Size.ToString(),
+        };
+}
+
 /// <summary>A candle as planned.</summary>
 /// <param name="Id">File name without its ending.</param>
 /// <param name="Place">Where it is declared.</param>
@@ -258,10 +296,12 @@ public sealed record LabelSize(Millimetres Width, Millimetres Height)
 /// <param name="Temperatures">Working temperatures.</param>
 /// <param name="SoldIn">Country codes of the places of sale.</param>
 /// <param name="Languages">Languages of the label; empty for the places' own.</param>
-/// <param name="Label">Label size asked for; null for the smallest lawful size that the text fits on.</param>
+/// <param name="Label">Label asked for; null for the smallest lawful arrangement that the text fits on.</param>
 /// <param name="BatchCode">Batch code to print; null when none is known yet.</param>
 /// <param name="FormulationNumber">Formulation number for the UFI; null when none was given out yet.</param>
 /// <param name="OnMarketSince">Since when it has been sold; null for a new candle.</param>
+/// <param name="Gtin">GS1 article number (EAN-13) for a bar code; null for none.</param>
+/// <param name="InformationUrl">Web address for a QR code; null for none.</param>
 public sealed record Candle(
     string Id,
     TextPlace Place,
@@ -280,10 +320,12 @@ public sealed record Candle(
     WorkingTemperatures Temperatures,
     IReadOnlyList<string> SoldIn,
     IReadOnlyList<string> Languages,
-    LabelSize? Label,
+    LabelRequest? Label,
     string? BatchCode,
     long? FormulationNumber,
-    DateOnly? OnMarketSince
+    DateOnly? OnMarketSince,
+    string? Gtin,
+    string? InformationUrl
 ) : IDeclaration;
 
 /// <summary>What was really weighed for a batch; it wins over the candle's plan.</summary>

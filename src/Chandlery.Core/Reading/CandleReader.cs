@@ -36,10 +36,12 @@ internal static class CandleReader
             ReadTemperatures(fields),
             ReadCountries(fields),
             fields.Texts("languages"),
-            ReadLabelSize(fields),
+            ReadLabel(fields),
             fields.OptionalText("batchCode"),
             fields.OptionalNumber("formulationNumber", -1, Ufi.LargestFormulationNumber) is { } number ? (long)number : null,
-            fields.OptionalDay("onMarketSince")
+            fields.OptionalDay("onMarketSince"),
+            ReadGtin(fields),
+            ReadUrl(fields)
         );
     }
 
@@ -279,7 +281,7 @@ internal static class CandleReader
         return countries;
     }
 
-    private static LabelSize? ReadLabelSize(Fields fields)
+    private static LabelRequest? ReadLabel(Fields fields)
     {
         Fields? group = fields.OptionalGroup("label");
         if (group is null)
@@ -287,11 +289,65 @@ internal static class CandleReader
             return null;
         }
 
-        var size = new LabelSize(
-            new Millimetres(group.Number("widthMm", 5, 1000, "74")),
-            new Millimetres(group.Number("heightMm", 5, 1000, "105"))
-        );
+        string shape = group.Has("shape") ? group.Choice("shape", "rectangle", "circle", "ring", "band", "leaflet") : "rectangle";
+        LabelForm form = Enum.Parse<LabelForm>(shape, ignoreCase: true);
+        double diameter = form is LabelForm.Circle or LabelForm.Ring ? group.Number("diameterMm", 5, 1000, "60") : 0;
+        double height = diameter > 0 ? diameter : group.Number("heightMm", 5, 1000, "105");
+
+        // A band's length comes from the vessel.
+        double width =
+            diameter > 0 ? diameter
+            : form == LabelForm.Band ? 1
+            : group.Number("widthMm", 5, 1000, "74");
+        double corner = form == LabelForm.Rectangle ? group.OptionalNumber("cornerMm", 0, 100) ?? 0 : 0;
+        double hole = form == LabelForm.Ring ? group.Number("holeMm", 0, 1000, "20") : 0;
+        if (hole >= width || corner > Math.Min(width, height) / 2)
+        {
+            group.Problems.Add(group.Place, "The hole or the corner radius is larger than the label.");
+        }
+
         group.Done();
-        return size;
+        return new LabelRequest(
+            form,
+            new LabelSize(new Millimetres(width), new Millimetres(height)),
+            new Millimetres(corner),
+            new Millimetres(hole)
+        );
+    }
+
+    // GS1 General Specifications, 7.9: from the right, weights 3 and 1 in turn.
+    private static string? ReadGtin(Fields fields)
+    {
+        string? text = fields.OptionalText("gtin");
+        if (text is null)
+        {
+            return null;
+        }
+
+        if (text.Length != 13 || !text.All(char.IsAsciiDigit))
+        {
+            fields.Problems.Add(fields.PlaceOf("gtin"), $"'{text}' is no GTIN-13.", "Write its thirteen digits in quotes.");
+            return null;
+        }
+
+        int sum = text.Take(12).Select((c, i) => (c - '0') * (i % 2 == 0 ? 1 : 3)).Sum();
+        int check = (10 - (sum % 10)) % 10;
+        if (check != text[12] - '0')
+        {
+            fields.Problems.Add(fields.PlaceOf("gtin"), $"GTIN {text} fails its check digit: the digits call for {check}.");
+        }
+
+        return text;
+    }
+
+    private static string? ReadUrl(Fields fields)
+    {
+        string? text = fields.OptionalText("informationUrl");
+        if (text is not null && (!Uri.TryCreate(text, UriKind.Absolute, out Uri? uri) || uri.Scheme is not ("https" or "http") || text.Length > 300))
+        {
+            fields.Problems.Add(fields.PlaceOf("informationUrl"), $"'{text}' is no web address.", "Write it whole, such as https://candles.example/harbour-bowl.");
+        }
+
+        return text;
     }
 }

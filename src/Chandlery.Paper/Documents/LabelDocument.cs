@@ -3,8 +3,37 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Paper.Markup;
+using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Shapes;
 
 namespace Chandlery.Paper.Documents;
+
+/// <summary>A label that fits.</summary>
+/// <param name="Pages">One page; a leaflet has a front and an inside.</param>
+/// <param name="Shape">Its shape.</param>
+/// <param name="XHeight">Height of a lower-case x of its smallest text.</param>
+/// <param name="Pictogram">Side of its pictograms.</param>
+/// <param name="Band">The sizes that the law asks for.</param>
+/// <param name="Notes">What a reviewer should know about the choice.</param>
+public sealed record FittedLabel(
+    IReadOnlyList<Scene> Pages,
+    LabelShape Shape,
+    Millimetres XHeight,
+    Millimetres Pictogram,
+    SizeBand Band,
+    IReadOnlyList<string> Notes
+)
+{
+    /// <summary>The first page.</summary>
+    public Scene Scene => Pages[0];
+}
+
+/// <summary>A label whose text does not fit at the least sizes that the law allows.</summary>
+/// <param name="Shape">The shape that was tried.</param>
+/// <param name="MissingHeight">How much taller it would have to be.</param>
+/// <param name="MissingWidth">How much wider it would have to be for its longest word; zero when that is not the trouble.</param>
+/// <param name="Remedies">What would help, best first.</param>
+public sealed record Misfit(LabelShape Shape, Millimetres MissingHeight, Millimetres MissingWidth, IReadOnlyList<string> Remedies);
 
 /// <summary>The label of a candle: either one that fits, or what is missing.</summary>
 /// <param name="Fitted">The label; null when it does not fit.</param>
@@ -13,11 +42,40 @@ namespace Chandlery.Paper.Documents;
 /// <param name="LeftOff">Statements left off because the package is small and the text would not fit with them.</param>
 public sealed record LabelResult(FittedLabel? Fitted, Misfit? Misfit, LabelFormat Format, IReadOnlyList<LabelChoice> LeftOff);
 
+/// <summary>How one arrangement fares.</summary>
+/// <param name="Shape">The arrangement.</param>
+/// <param name="HoldsLegalSize">Whether the law's label size fits inside.</param>
+/// <param name="Fitted">The label; null when the text does not fit.</param>
+/// <param name="Missing">What is missing when it does not.</param>
+public sealed record ArrangementResult(LabelShape Shape, bool HoldsLegalSize, FittedLabel? Fitted, Misfit? Missing);
+
 /// <summary>Makes labels.</summary>
-public static class LabelDocument
+public sealed class LabelDocument
 {
-    private const string Template = "label.sbn";
-    private const string ConsumerTemplate = "label-consumer.sbn";
+    private readonly Assessment assessment;
+    private readonly LabelFitter fitter;
+    private readonly SizeBand band;
+    private readonly LabelFormat format;
+    private readonly IReadOnlyList<LabelChoice> leftOff;
+    private readonly MarkupDocument whole;
+    private readonly MarkupDocument front;
+
+    private LabelDocument(
+        Assessment assessment,
+        PaperShop shop,
+        IReadOnlyList<LabelChoice> leftOff,
+        MarkupDocument whole,
+        MarkupDocument front
+    )
+    {
+        this.assessment = assessment;
+        this.leftOff = leftOff;
+        this.whole = whole;
+        this.front = front;
+        format = assessment.Edition.Formats.On(assessment.AsOf);
+        band = format.BandFor(assessment.Vessel.Brimful);
+        fitter = new LabelFitter(shop.Symbols, format, band);
+    }
 
     /// <summary>
     /// The label, or null when template or data have problems. Small-package relief is used only where the text does not
@@ -25,17 +83,24 @@ public static class LabelDocument
     /// </summary>
     public static LabelResult? Make(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
     {
-        LabelResult? full = Make(assessment, shop, advice, [], problems);
+        LabelResult? full = Open(assessment, shop, advice, [], problems)?.Choose();
         if (full?.Misfit is null || assessment.SmallPackageRelief.Count == 0)
         {
             return full;
         }
 
-        LabelResult? relieved = Make(assessment, shop, advice, assessment.SmallPackageRelief, problems);
+        LabelResult? relieved = Open(assessment, shop, advice, assessment.SmallPackageRelief, problems)?.Choose();
         return relieved?.Fitted is null ? full : relieved;
     }
 
-    private static LabelResult? Make(
+    /// <summary>How every arrangement that the vessel can carry fares, in the order in which they are tried.</summary>
+    public static IReadOnlyList<ArrangementResult>? Arrange(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
+    {
+        LabelDocument? document = Open(assessment, shop, advice, [], problems);
+        return document?.Candidates().Select(document.Try).ToList();
+    }
+
+    private static LabelDocument? Open(
         Assessment assessment,
         PaperShop shop,
         BurnAdvice advice,
@@ -43,80 +108,146 @@ public static class LabelDocument
         Problems problems
     )
     {
-        string template = assessment.Edition.LabelKind == LabelKind.Consumer ? ConsumerTemplate : Template;
-        string? xml = shop.Templates.Write(template, LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code).ToHashSet()), problems);
-        MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + template, problems);
-        if (document is null)
+        IReadOnlyDictionary<string, object?> model = LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code).ToHashSet());
+        string template = assessment.Edition.LabelKind == LabelKind.Consumer ? "label-consumer.sbn" : "label.sbn";
+        MarkupDocument? whole = Read(template, model, shop, problems);
+        MarkupDocument? front = Read("leaflet-front.sbn", model, shop, problems);
+        return whole is null || front is null ? null : new LabelDocument(assessment, shop, leftOff, whole, front);
+    }
+
+    private static MarkupDocument? Read(string template, IReadOnlyDictionary<string, object?> model, PaperShop shop, Problems problems)
+    {
+        string? xml = shop.Templates.Write(template, model, problems);
+        return xml is null ? null : MarkupReader.Read(xml, "templates/" + template, problems);
+    }
+
+    private LabelResult Choose()
+    {
+        if (assessment.Candle.Label is { } request)
+        {
+            return ChooseAsked(Arrangements.Asked(request, assessment.Vessel));
+        }
+
+        List<ArrangementResult> tried = [];
+        foreach (LabelShape shape in Candidates())
+        {
+            ArrangementResult result = Try(shape);
+            if (result.Fitted is not null)
+            {
+                return new LabelResult(result.Fitted, null, format, leftOff);
+            }
+
+            tried.Add(result);
+        }
+
+        Misfit nearest = tried.Select(t => t.Missing!).MinBy(m => m.MissingHeight.Value)!;
+        return new LabelResult(null, nearest, format, leftOff);
+    }
+
+    private LabelResult ChooseAsked(LabelShape shape)
+    {
+        if (!shape.Holds(band.Label) && !band.IfPossible)
+        {
+            string too = $"A label of {shape.Request} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
+            double short1 = Math.Max(band.Label.Width.Value, band.Label.Height.Value) - Math.Max(shape.WidthMm, shape.HeightMm);
+            return new LabelResult(null, new Misfit(shape, new Millimetres(Math.Max(0, short1)), new Millimetres(0), [too]), format, leftOff);
+        }
+
+        ArrangementResult result = Try(shape);
+        return new LabelResult(result.Fitted, result.Missing, format, leftOff);
+    }
+
+    // What holds the law's size comes first. Where the law asks for the size only "if possible", a smaller face of the
+    // vessel comes next, and only then a leaflet.
+    private IEnumerable<LabelShape> Candidates()
+    {
+        IReadOnlyList<LabelShape> all = Arrangements.For(assessment.Vessel, assessment.Edition.Formats.OfferedSizes);
+        return
+        [
+            .. all.Where(s => s.Request.Form != LabelForm.Leaflet && s.Holds(band.Label)),
+            .. band.IfPossible ? all.Where(s => s.Request.Form != LabelForm.Leaflet && !s.Holds(band.Label)) : [],
+            .. all.Where(s => s.Request.Form == LabelForm.Leaflet && s.Holds(band.Label)),
+        ];
+    }
+
+    private ArrangementResult Try(LabelShape shape)
+    {
+        bool holds = shape.Holds(band.Label);
+        FittedLabel? fitted = shape.Request.Form == LabelForm.Leaflet ? FitLeaflet(shape) : FitOne(shape, holds);
+        return new ArrangementResult(shape, holds, fitted, fitted is null ? Explain(shape) : null);
+    }
+
+    private FittedLabel? FitOne(LabelShape shape, bool holds)
+    {
+        if (fitter.TryFit(whole, shape) is not { } page)
         {
             return null;
         }
 
-        LabelFormat format = assessment.Edition.Formats.On(assessment.AsOf);
-        SizeBand band = format.BandFor(assessment.Vessel.Brimful);
-        var fitter = new LabelFitter(shop.Symbols, format, band);
-        List<LabelSize> lawful = [.. assessment.Edition.Formats.OfferedSizes.Where(s => IsLawful(s, band)).OrderBy(Area)];
-        if (assessment.Candle.Label is { } asked)
+        List<string> notes = [.. LeftOffNotes()];
+        if (!holds)
         {
-            if (!IsLawful(asked, band) && !band.IfPossible)
-            {
-                string too =
-                    $"A label of {asked} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
-                return new LabelResult(null, new Misfit(asked, Short(asked, band), new Millimetres(0), [too]), format, leftOff);
-            }
-
-            return fitter.TryFit(document, asked) is { } fitted
-                ? new LabelResult(fitted, null, format, leftOff)
-                : new LabelResult(null, Explain(assessment, document, fitter, asked, lawful), format, leftOff);
-        }
-
-        foreach (LabelSize size in lawful)
-        {
-            if (fitter.TryFit(document, size) is { } fitted)
-            {
-                return new LabelResult(fitted, null, format, leftOff);
-            }
-        }
-
-        return new LabelResult(null, Explain(assessment, document, fitter, lawful[^1], []), format, leftOff);
-    }
-
-    private static Misfit Explain(Assessment a, MarkupDocument document, LabelFitter fitter, LabelSize size, List<LabelSize> others)
-    {
-        (Millimetres height, Millimetres width) = fitter.Missing(document, size);
-        var remedies = new List<string>();
-        if (others.FirstOrDefault(o => Area(o) > Area(size) && fitter.TryFit(document, o) is not null) is { } larger)
-        {
-            remedies.Add($"a larger label: {larger} holds it");
-        }
-
-        if (a.Languages.Count > 1)
-        {
-            remedies.Add($"fewer languages on one label (it has {a.Languages.Count}): a label for each place of sale");
-        }
-
-        if (a.SmallPackageRelief.Count > 0)
-        {
-            remedies.Add(
-                $"leaving off {string.Join(", ", a.SmallPackageRelief.Select(r => r.Code))} as a small package ({a.Edition.SmallPackages.Clause}) was tried and is not enough"
+            notes.Add(
+                $"smaller than {band.Label}, which the law asks for \"if possible\" ({format.Clause}): {(assessment.Candle.Label is null ? "no larger face of the vessel holds one" : "as the maker asked")}"
             );
         }
 
-        remedies.Add("a fold-out label or a tie-on tag (CLP Annex I, 1.5.1)");
-        return new Misfit(size, height, width, remedies);
+        return new FittedLabel([page.Scene], shape, page.XHeight, page.Pictogram, band, notes);
     }
 
-    // The law's sizes name two sides; a label may lie on either.
-    private static bool IsLawful(LabelSize size, SizeBand band)
+    private FittedLabel? FitLeaflet(LabelShape shape)
     {
-        (double shorter, double longer) = Sides(size);
-        (double leastShorter, double leastLonger) = Sides(band.Label);
-        return shorter >= leastShorter && longer >= leastLonger;
+        FittedPage? outside = fitter.TryFit(front, shape);
+        FittedPage? inside = fitter.TryFit(whole, shape);
+        return outside is null || inside is null
+            ? null
+            : new FittedLabel(
+                [outside.Scene, inside.Scene],
+                shape,
+                new Millimetres(Math.Min(outside.XHeight.Value, inside.XHeight.Value)),
+                inside.Pictogram,
+                band,
+                [
+                    .. LeftOffNotes(),
+                    "a leaflet or tag is lawful where the package is too small or too awkward for a label; the package itself still bears pictograms, product name, supplier and telephone (CLP Annex I, 1.2.1.6 and 1.5.1)",
+                ]
+            );
     }
 
-    private static Millimetres Short(LabelSize size, SizeBand band) => new(Math.Max(0, Sides(band.Label).Longer - Sides(size).Longer));
+    private IEnumerable<string> LeftOffNotes() =>
+        leftOff.Count == 0 ? [] : [$"left off because the package is small: {string.Join(", ", leftOff.Select(l => l.Code))} ({assessment.Edition.SmallPackages.Clause})"];
 
-    private static (double Shorter, double Longer) Sides(LabelSize size) =>
-        (Math.Min(size.Width.Value, size.Height.Value), Math.Max(size.Width.Value, size.Height.Value));
+    private Misfit Explain(LabelShape shape)
+    {
+        (Millimetres height, Millimetres width) = fitter.Missing(whole, shape);
+        var remedies = new List<string>();
+        LabelShape? larger = assessment
+            .Edition.Formats.OfferedSizes.Select(s => Arrangements.Rectangle(s, ""))
+            .Where(s => s.Holds(band.Label) && s.AreaMm2 > shape.AreaMm2)
+            .OrderBy(s => s.AreaMm2)
+            .FirstOrDefault(s => fitter.TryFit(whole, s) is not null);
+        if (larger is not null)
+        {
+            remedies.Add($"a larger label: {larger.Request} holds it");
+        }
 
-    private static double Area(LabelSize size) => size.Width.Value * size.Height.Value;
+        if (assessment.Languages.Count > 1)
+        {
+            remedies.Add($"fewer languages on one label (it has {assessment.Languages.Count}): a label for each place of sale");
+        }
+
+        if (shape.Request.Form != LabelForm.Leaflet)
+        {
+            remedies.Add("a fold-out leaflet or a tie-on tag, where the package is too small or too awkward for a label (CLP Annex I, 1.5.1): write 'label: { shape: leaflet, widthMm: 74, heightMm: 105 }'");
+        }
+
+        if (assessment.SmallPackageRelief.Count > 0)
+        {
+            remedies.Add(
+                $"leaving off {string.Join(", ", assessment.SmallPackageRelief.Select(r => r.Code))} as a small package is tried by itself ({assessment.Edition.SmallPackages.Clause})"
+            );
+        }
+
+        return new Misfit(shape, height, width, remedies);
+    }
 }

@@ -38,6 +38,12 @@ internal static class LabelModel
             ["emergency"] = a.Edition.EmergencyTelephone.Needed ? a.Maker.EmergencyTelephone ?? "" : "",
             ["emergency_word"] = a.Languages[0].Words["emergencyTelephone"],
             ["warnings"] = Warnings(a),
+            ["more_inside"] = string.Join(
+                " / ",
+                a.Languages.Select(l => several ? $"{l.Code.ToUpperInvariant()} {l.Words["moreInside"]}" : l.Words["moreInside"])
+            ) + " ▸",
+            ["qr"] = a.Candle.InformationUrl ?? "",
+            ["gtin"] = a.Candle.Gtin ?? "",
             ["figure"] = a.Edition.Formats.Quantity.HeightFor(a.Candle.NetMass, a.Vessel).Value,
             ["batch"] = a.BatchCode is null ? "" : $"{a.Languages[0].Words["batch"]} {a.BatchCode}",
             ["safety"] = Safety(a.Candle, advice),

@@ -93,16 +93,16 @@ internal sealed class FlowLayout
             paragraph.Size * sizes.TypeSizeMm,
             paragraph.FigureMm / paragraph.Spans.Min(s => Face.Of(s.Weight).DigitHeight)
         );
-        y = AddText(LineBreaker.Pieces(paragraph.Spans), size, paragraph.Align, y, (from, to) => region.Edges(from, to));
+        y = AddText(LineBreaker.Pieces(paragraph.Spans), size, paragraph.Align, y, region.Stretches);
     }
 
-    // Sets pieces line by line between the edges that hold at each height; returns the lower end.
+    // Sets pieces line by line into the stretches that are free at each height; returns the lower end.
     private double AddText(
         List<Piece> pieces,
         double size,
         Align align,
         double top,
-        Func<double, double, (double Left, double Right)?> edges
+        Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches
     )
     {
         double lineHeight = size * sizes.LineSpacing;
@@ -112,25 +112,49 @@ internal sealed class FlowLayout
         double line = top;
         while (at < pieces.Count)
         {
-            if (edges(line, line + lineHeight) is not { } free)
+            // Round a narrow top or a hole a line may find no room: look a little lower.
+            bool set = false;
+            IReadOnlyList<(double Left, double Right)> free = stretches(line, line + lineHeight);
+            foreach ((double left, double right) in free)
             {
-                line += lineHeight / 4;
-                if (line > region.BottomMm)
+                if (at == pieces.Count)
                 {
-                    return line + lineHeight;
+                    break;
                 }
 
-                continue;
+                int count = LineBreaker.Fill(pieces, at, right - left, size, out double tooWide);
+                bool mayWait = line + lineHeight <= region.BottomMm;
+                if (tooWide > 0 && (free.Count > 1 || (mayWait && CouldWiden(line, lineHeight, stretches, right - left))))
+                {
+                    continue;
+                }
+
+                overflow = Math.Max(overflow, tooWide);
+                AddLine(pieces.GetRange(at, count), size, align, (left, right), line + (aboveBaseline * size));
+                at += count;
+                set = true;
             }
 
-            int count = LineBreaker.Fill(pieces, at, free.Right - free.Left, size, out double tooWide);
-            overflow = Math.Max(overflow, tooWide);
-            AddLine(pieces.GetRange(at, count), size, align, free, line + (aboveBaseline * size));
-            at += count;
-            line += lineHeight;
+            line += set ? lineHeight : lineHeight / 4;
+            if (!set && line > region.BottomMm)
+            {
+                return line + lineHeight;
+            }
         }
 
         return line;
+    }
+
+    // Whether a little lower there is more room, as in the upper half of a circle.
+    private static bool CouldWiden(
+        double line,
+        double lineHeight,
+        Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches,
+        double width
+    )
+    {
+        IReadOnlyList<(double Left, double Right)> below = stretches(line + (lineHeight / 4), line + (lineHeight * 1.25));
+        return below.Any(b => b.Right - b.Left > width + 1e-9);
     }
 
     private void AddLine(List<Piece> pieces, double size, Align align, (double Left, double Right) free, double baseline)
@@ -173,6 +197,7 @@ internal sealed class FlowLayout
 
         // A square on its point is as wide as its diagonal.
         double width = sizes.PictogramMm * Math.Sqrt(2);
+        FindRoom(width, width);
         if (region.Edges(y, y + width) is not { } free)
         {
             y += width;
@@ -202,8 +227,24 @@ internal sealed class FlowLayout
         overflow = Math.Max(overflow, right - free.Right);
     }
 
+    // Moves down until something of this size finds room, as below the top of a circle.
+    private void FindRoom(double width, double height)
+    {
+        const double stepMm = 0.25;
+        while (y + height <= region.BottomMm && !double.IsInfinity(region.BottomMm))
+        {
+            if (region.Edges(y, y + height) is { } free && free.Right - free.Left >= width)
+            {
+                return;
+            }
+
+            y += stepMm;
+        }
+    }
+
     private void AddSymbols(SymbolRow row)
     {
+        FindRoom(row.SideMm, row.SideMm);
         double caption = row.Symbols.Any(s => s.Caption.Length > 0) ? sizes.TypeSizeMm * sizes.LineSpacing : 0;
         double height = row.SideMm + caption;
         double? x = null;
@@ -240,7 +281,7 @@ internal sealed class FlowLayout
                     sizes.TypeSizeMm,
                     Align.Centre,
                     y + row.SideMm,
-                    (_, _) => (x.Value, x.Value + width + 0.01)
+                    (_, _) => [(x.Value, x.Value + width + 0.01)]
                 );
             }
 
@@ -271,7 +312,7 @@ internal sealed class FlowLayout
                 List<Piece> pieces = LineBreaker.Pieces([new Span(text, Weight.Regular)]);
                 double height = MeasureText(pieces, left + column - textLeft);
                 double textTop = y + Math.Max(0, (messages.SideMm - height) / 2);
-                end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, textTop, (_, _) => (textLeft, left + column)));
+                end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, textTop, (_, _) => [(textLeft, left + column)]));
                 if (symbol.Length > 0)
                 {
                     items.AddRange(symbols.Place(symbol, left, y, messages.SideMm));
@@ -301,7 +342,7 @@ internal sealed class FlowLayout
                 double width = table.Widths[c] * (free.Right - free.Left);
                 double from = left;
                 List<Piece> pieces = LineBreaker.Pieces(row.Cells[c]);
-                end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, y + padMm, (_, _) => (from, from + width - (padMm * 2))));
+                end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, y + padMm, (_, _) => [(from, from + width - (padMm * 2))]));
                 left += width;
             }
 

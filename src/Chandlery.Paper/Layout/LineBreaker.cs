@@ -12,6 +12,8 @@ internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore);
 /// <summary>Cuts paragraphs into pieces and fills lines with them.</summary>
 internal static class LineBreaker
 {
+    // "d-Limonene" stays whole.
+    private const int ShortestBeforeBreak = 3;
     private static readonly char[] BreakAfter = ['/', '-'];
 
     /// <summary>The pieces of a paragraph, in order.</summary>
@@ -29,8 +31,7 @@ internal static class LineBreaker
                 bool seam =
                     !end
                     && !blank
-                    && Array.IndexOf(BreakAfter, span.Text[i]) >= 0
-                    && i > start
+                    && Array.IndexOf(BreakAfter, span.Text[i]) >= 0 && i >= start + ShortestBeforeBreak
                     && i + 1 < span.Text.Length
                     && char.IsLetter(span.Text[i + 1]);
                 if (end || blank || seam)

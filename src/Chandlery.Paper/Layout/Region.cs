@@ -1,10 +1,13 @@
 namespace Chandlery.Paper.Layout;
 
-/// <summary>The room that text may stand in: for each height a left and a right edge, less what floats occupy.</summary>
+/// <summary>
+/// The room that text may stand in: for each line the stretches that are free, less what floats occupy. A line that
+/// crosses a hole has two stretches and reads on across it.
+/// </summary>
 /// <param name="topMm">Upper edge.</param>
 /// <param name="bottomMm">Lower edge; infinite when only the need is measured.</param>
-/// <param name="edges">Left and right edge that hold for a whole line between two heights; null where no line can stand.</param>
-internal sealed class Region(double topMm, double bottomMm, Func<double, double, (double Left, double Right)?> edges)
+/// <param name="stretches">Free stretches for a line between two heights, from left to right.</param>
+internal sealed class Region(double topMm, double bottomMm, Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches)
 {
     private readonly List<(double Right, double Bottom)> floats = [];
 
@@ -13,20 +16,16 @@ internal sealed class Region(double topMm, double bottomMm, Func<double, double,
     public double BottomMm => bottomMm;
 
     /// <summary>A rectangle.</summary>
-    public static Region Rectangle(double left, double top, double right, double bottom) => new(top, bottom, (_, _) => (left, right));
+    public static Region Rectangle(double left, double top, double right, double bottom) => new(top, bottom, (_, _) => [(left, right)]);
 
     /// <summary>Takes the upper left corner down to a height out of the room.</summary>
     public void FloatAtTopLeft(double rightMm, double bottomMm) => floats.Add((rightMm, bottomMm));
 
-    /// <summary>The edges for a line between two heights; null where none can stand.</summary>
-    public (double Left, double Right)? Edges(double fromMm, double toMm)
+    /// <summary>The free stretches of a line between two heights; empty where none can stand.</summary>
+    public IReadOnlyList<(double Left, double Right)> Stretches(double fromMm, double toMm)
     {
-        if (edges(fromMm, toMm) is not { } free)
-        {
-            return null;
-        }
-
-        double left = free.Left;
+        IReadOnlyList<(double Left, double Right)> free = stretches(fromMm, toMm);
+        double left = double.NegativeInfinity;
         foreach ((double right, double bottom) in floats)
         {
             if (fromMm < bottom)
@@ -35,7 +34,14 @@ internal sealed class Region(double topMm, double bottomMm, Func<double, double,
             }
         }
 
-        return left < free.Right ? (left, free.Right) : null;
+        return double.IsNegativeInfinity(left) ? free : [.. free.Select(f => (Math.Max(f.Left, left), f.Right)).Where(f => f.Item1 < f.Right)];
+    }
+
+    /// <summary>The widest free stretch of a line; null where none can stand.</summary>
+    public (double Left, double Right)? Edges(double fromMm, double toMm)
+    {
+        IReadOnlyList<(double Left, double Right)> free = Stretches(fromMm, toMm);
+        return free.Count == 0 ? null : free.MaxBy(f => f.Right - f.Left);
     }
 
     /// <summary>Lower end of the floats.</summary>

@@ -25,10 +25,13 @@ public class LabelTests
         return new PdfReader(PdfDrawing.Draw(new PaperDocument("t", "en", [label.Scene])));
     }
 
+    private static LabelRequest Rectangle(double width, double height) =>
+        new(LabelForm.Rectangle, new LabelSize(new Millimetres(width), new Millimetres(height)), new Millimetres(0), new Millimetres(0));
+
     private static Assessment WithVessel(Assessment a, double millilitres) =>
         a with
         {
-            Vessel = a.Vessel with { Brimful = new Millilitres(millilitres) },
+            Vessel = a.Vessel with { Brimful = new Millilitres(millilitres), Outer = null },
         };
 
     // Table 1.3: capacity, label, pictogram. 3.00 L still belongs to the first row ("not exceeding").
@@ -180,14 +183,14 @@ public class LabelTests
     public void TextThatDoesNotFitSaysWhatIsMissing()
     {
         Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
-        LabelResult result = Make(a with { Candle = a.Candle with { Label = new LabelSize(new Millimetres(74), new Millimetres(105)) } });
+        LabelResult result = Make(a with { Candle = a.Candle with { Label = Rectangle(74, 105) } });
         Assert.Null(result.Fitted);
         Assert.True(result.Misfit!.MissingHeight.Value > 0);
         Assert.StartsWith("a larger label: ", result.Misfit.Remedies[0], StringComparison.Ordinal);
         Assert.Contains(result.Misfit.Remedies, r => r.StartsWith("fewer languages", StringComparison.Ordinal));
 
         // What is said to be missing is what is missing: with so much more height it fits.
-        var taller = new LabelSize(new Millimetres(74), new Millimetres(105 + result.Misfit.MissingHeight.Value + 0.001));
+        var taller = Rectangle(74, 105 + result.Misfit.MissingHeight.Value + 0.001);
         Assert.NotNull(Make(a with { Candle = a.Candle with { Label = taller } }).Fitted);
     }
 
@@ -195,7 +198,7 @@ public class LabelTests
     public void ALabelBelowTheTablesSizeIsRefused()
     {
         Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
-        LabelResult result = Make(a with { Candle = a.Candle with { Label = new LabelSize(new Millimetres(60), new Millimetres(300)) } });
+        LabelResult result = Make(a with { Candle = a.Candle with { Label = Rectangle(60, 300) } });
         Assert.Contains("74 x 105 mm", result.Misfit!.Remedies[0], StringComparison.Ordinal);
     }
 
