@@ -51,7 +51,7 @@ public static class PdfDrawing
             }
         }
 
-        return stream.ToArray();
+        return PdfLanguage.Add(stream.ToArray(), document.Language);
     }
 
     private static Dictionary<Weight, SKTypeface> Subsets(PaperDocument document)

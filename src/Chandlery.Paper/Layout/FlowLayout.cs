@@ -1,3 +1,4 @@
+using Chandlery.Paper.Barcodes;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Scenes;
@@ -73,6 +74,9 @@ internal sealed class FlowLayout
             case Messages messages:
                 AddMessages(messages);
                 break;
+            case Codes codes:
+                AddCodes(codes);
+                break;
             case Table table:
                 AddTable(table);
                 break;
@@ -93,7 +97,8 @@ internal sealed class FlowLayout
             paragraph.Size * sizes.TypeSizeMm,
             paragraph.FigureMm / paragraph.Spans.Min(s => Face.Of(s.Weight).DigitHeight)
         );
-        y = AddText(LineBreaker.Pieces(paragraph.Spans), size, paragraph.Align, y, region.Stretches);
+        Align align = region.IsRound ? Align.Centre : paragraph.Align;
+        y = AddText(LineBreaker.Pieces(paragraph.Spans), size, align, y, region.Stretches);
     }
 
     // Sets pieces line by line into the stretches that are free at each height; returns the lower end.
@@ -227,6 +232,12 @@ internal sealed class FlowLayout
         overflow = Math.Max(overflow, right - free.Right);
     }
 
+    private double Middle((double Left, double Right) free, SymbolRow row)
+    {
+        double width = row.Symbols.Sum(s => Math.Max(row.SideMm, LineBreaker.Width(s.Caption, Weight.Regular, sizes.TypeSizeMm)) + SymbolGapMm) - SymbolGapMm;
+        return ((free.Left + free.Right) / 2) - (width / 2);
+    }
+
     // Moves down until something of this size finds room, as below the top of a circle.
     private void FindRoom(double width, double height)
     {
@@ -267,7 +278,7 @@ internal sealed class FlowLayout
                     continue;
                 }
 
-                x = free.Value.Left;
+                x = region.IsRound ? Math.Max(free.Value.Left, Middle(free.Value, row)) : free.Value.Left;
             }
 
             overflow = Math.Max(overflow, x.Value + width - free!.Value.Right);
@@ -323,6 +334,50 @@ internal sealed class FlowLayout
 
             y = end + SymbolGapMm;
         }
+    }
+
+    private void AddCodes(Codes codes)
+    {
+        double qrSide = codes.QrText.Length > 0 ? CodeDrawing.QrSideMm(codes.QrText) : 0;
+        double digits = sizes.TypeSizeMm * sizes.LineSpacing;
+        double eanHeight = codes.Gtin.Length > 0 ? CodeDrawing.EanBarsMm + digits : 0;
+        double eanWidth = codes.Gtin.Length > 0 ? CodeDrawing.EanWidthMm : 0;
+        double height = Math.Max(qrSide, eanHeight);
+        if (height == 0)
+        {
+            return;
+        }
+
+        FindRoom(qrSide + eanWidth, height);
+        if (region.Edges(y, y + height) is not { } free)
+        {
+            y += height;
+            overflow = Math.Max(overflow, qrSide + eanWidth);
+            return;
+        }
+
+        overflow = Math.Max(overflow, qrSide + eanWidth - (free.Right - free.Left));
+        if (qrSide > 0)
+        {
+            items.Add(CodeDrawing.Qr(codes.QrText, free.Left, y, qrSide));
+            marks.Add(new Mark("QR code", free.Left, y, qrSide, qrSide));
+        }
+
+        if (eanWidth > 0)
+        {
+            double left = free.Left + qrSide;
+            items.Add(CodeDrawing.Ean13(codes.Gtin, left, y));
+            marks.Add(new Mark("EAN-13", left, y, eanWidth, CodeDrawing.EanBarsMm));
+            AddText(
+                [new Piece(codes.Gtin, Weight.Regular, false)],
+                sizes.TypeSizeMm,
+                Align.Centre,
+                y + CodeDrawing.EanBarsMm,
+                (_, _) => [(left, left + eanWidth)]
+            );
+        }
+
+        y += height;
     }
 
     private void AddTable(Table table)

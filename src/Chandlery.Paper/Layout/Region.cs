@@ -15,6 +15,9 @@ internal sealed class Region(double topMm, double bottomMm, Func<double, double,
 
     public double BottomMm => bottomMm;
 
+    /// <summary>True for a circle or ring, where lines look best in the middle.</summary>
+    public bool IsRound { get; init; }
+
     /// <summary>A rectangle.</summary>
     public static Region Rectangle(double left, double top, double right, double bottom) => new(top, bottom, (_, _) => [(left, right)]);
 

@@ -45,6 +45,11 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption)> Symb
 /// <param name="SideMm">Side of a symbol.</param>
 public sealed record Messages(IReadOnlyList<(string Symbol, string Text)> Items, int Columns, double SideMm) : Block;
 
+/// <summary>QR code and bar code, side by side.</summary>
+/// <param name="QrText">What the QR code holds; empty for none.</param>
+/// <param name="Gtin">GTIN-13 of the bar code; empty for none.</param>
+public sealed record Codes(string QrText, string Gtin) : Block;
+
 /// <summary>Empty room.</summary>
 /// <param name="Size">Height as a multiple of the base type size.</param>
 public sealed record Gap(double Size) : Block;

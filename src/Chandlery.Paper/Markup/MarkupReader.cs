@@ -76,6 +76,8 @@ public static class MarkupReader
                     (int)context.Number(element, "columns", 1),
                     context.Number(element, "side", 8)
                 );
+            case "codes":
+                return new Codes((string?)element.Attribute("qr") ?? "", (string?)element.Attribute("gtin") ?? "");
             case "table":
                 return ReadTable(element, context);
             case "gap":
@@ -86,7 +88,7 @@ public static class MarkupReader
                 context.Complain(
                     element,
                     $"'{element.Name.LocalName}' is no element of this markup.",
-                    "Known: p, pictograms, symbols, messages, table, gap, rule."
+                    "Known: p, pictograms, symbols, messages, codes, table, gap, rule."
                 );
                 return null;
         }

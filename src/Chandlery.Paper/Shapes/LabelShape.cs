@@ -58,7 +58,7 @@ public sealed record LabelShape(LabelRequest Request, string Where)
         double bottom = endless ? double.PositiveInfinity : HeightMm - marginMm;
         if (IsRound && !endless)
         {
-            return new Region(marginMm, bottom, (from, to) => Chord(from, to, marginMm));
+            return new Region(marginMm, bottom, (from, to) => Chord(from, to, marginMm)) { IsRound = true };
         }
 
         return new Region(marginMm, bottom, (from, to) => RoundedRow(from, to, marginMm));
