@@ -14,6 +14,8 @@ internal static class CommandTree
             AssessCommand.Build(),
             TraceCommand.Build(),
             LabelCommand.Build(),
+            SheetCommand.Build(),
+            ArrangeCommand.Build(),
             CardCommand.Build(),
             DossierCommand.Build(),
             CeilingCommand.Build(),

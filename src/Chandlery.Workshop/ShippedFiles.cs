@@ -20,6 +20,9 @@ public static class ShippedFiles
             problems
         );
 
+    /// <summary>The program's own label stocks by file name.</summary>
+    public static IReadOnlyDictionary<string, string> Stocks() => Read("data/stocks/", null, _ => true, new Problems());
+
     /// <summary>The published schemas by file name.</summary>
     public static IReadOnlyDictionary<string, string> Schemas() => Read("data/schemas/", null, _ => true, new Problems());
 

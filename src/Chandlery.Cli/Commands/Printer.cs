@@ -22,32 +22,34 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
                 SymbolSheet.Read(ShippedFiles.Data(parse.GetValue(common.Data), problems), problems)
             ),
             lawbook.Burning,
-            parse.GetValue(paper.Out)!,
-            parse.GetValue(paper.Formats)!,
+            parse.GetValue(paper.Out) ?? ".",
+            parse.GetValue(paper.Formats) ?? ["pdf"],
             parse.GetValue(paper.Resolution)
         );
 
     /// <summary>Files that a label makes, or the reason why there is none.</summary>
     public (IReadOnlyList<PendingFile> Files, string? WhyNot) Label(Assessment a, Problems problems)
     {
+        (FittedLabel? label, string? whyNot) = Fit(a, problems);
+        return label is null ? ([], whyNot) : (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages)), null);
+    }
+
+    /// <summary>The label, or the reason why there is none.</summary>
+    public (FittedLabel? Label, string? WhyNot) Fit(Assessment a, Problems problems)
+    {
         if (a.StopsSale)
         {
-            return ([], $"{a.Id}: no label, because something stops the sale (see 'assess').");
+            return (null, $"{a.Id}: no label, because something stops the sale (see 'assess').");
         }
 
         LabelResult? result = LabelDocument.Make(a, shop, advice, problems);
-        if (result?.Misfit is { } misfit)
-        {
-            return (
-                [],
-                $"{a.Id}: the text does not fit a label of {misfit.Shape.Request}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}."
-            );
-        }
-
-        return result?.Fitted is { } fitted
-            ? (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, fitted.Pages)), null)
-            : ([], null);
+        return result?.Misfit is { } misfit
+            ? (null, $"{a.Id}: the text does not fit a label of {misfit.Shape.Request}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}.")
+            : (result?.Fitted, null);
     }
+
+    /// <summary>How every arrangement that the vessel can carry fares.</summary>
+    public IReadOnlyList<ArrangementResult>? Arrange(Assessment a, Problems problems) => LabelDocument.Arrange(a, shop, advice, problems);
 
     /// <summary>Files that a burn-safety card makes.</summary>
     public IReadOnlyList<PendingFile> Card(Assessment a, Problems problems) =>

@@ -281,7 +281,7 @@ internal static class CandleReader
         return countries;
     }
 
-    private static LabelRequest? ReadLabel(Fields fields)
+    internal static LabelRequest? ReadLabel(Fields fields)
     {
         Fields? group = fields.OptionalGroup("label");
         if (group is null)

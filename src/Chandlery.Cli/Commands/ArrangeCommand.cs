@@ -1,0 +1,63 @@
+using System.CommandLine;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+using Chandlery.Paper.Documents;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery arrange</c>: what fits where on the vessel.</summary>
+internal static class ArrangeCommand
+{
+    public static Command Build()
+    {
+        var options = new CommonOptions();
+        var paper = new PaperOptions();
+        var command = new Command("arrange", "Say which labels the vessel can carry, where, and whether the text fits: base, side, band, leaflet or tag.");
+        options.AddTo(command);
+        command.Add(paper.Templates);
+        command.SetAction(parse =>
+            Session.Run(
+                parse,
+                options,
+                (session, assessments) =>
+                {
+                    var problems = new Problems();
+                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
+                    foreach (Assessment a in assessments)
+                    {
+                        if (printer.Arrange(a, problems) is { } results && problems.None)
+                        {
+                            session.Output.WriteLine($"{a.Candle.Name} ({a.Edition.Id}), {a.Vessel.Name}, {a.Vessel.Brimful}");
+                            session.Output.WriteLine(Table(results).Render(AssessCommand.Width));
+                        }
+                    }
+
+                    return problems.None ? ExitCode.Fine : session.Report(problems);
+                }
+            )
+        );
+        return command;
+    }
+
+    private static TextTable Table(IReadOnlyList<ArrangementResult> results)
+    {
+        var table = new TextTable("", "Label", "Where", "Holds the law's size", "Letters", "Result");
+        ArrangementResult? first = results.FirstOrDefault(r => r.Fitted is not null);
+        foreach (ArrangementResult r in results)
+        {
+            table.Add(
+                r == first ? "->" : "",
+                r.Shape.Request.ToString(),
+                r.Shape.Where,
+                r.HoldsLegalSize ? "yes" : "no",
+                r.Fitted is { } f ? $"{Figures.Plain(f.XHeight.Value)} mm" : "-",
+                r.Fitted is not null
+                    ? r.Fitted.Notes.Count == 0 ? "fits" : $"fits; {string.Join("; ", r.Fitted.Notes)}"
+                    : $"does not fit: {Figures.Plain(r.Missing!.MissingHeight.Value)} mm of height are missing"
+            );
+        }
+
+        return table;
+    }
+}

@@ -1,0 +1,137 @@
+using System.CommandLine;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+using Chandlery.Paper.Documents;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Scenes;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery sheet</c>: labels on sheets, or for a roll.</summary>
+internal static class SheetCommand
+{
+    public static Command Build()
+    {
+        var options = new CommonOptions();
+        var stock = new Option<string>("--stock") { Description = $"Label stock: {string.Join(", ", StockShelf.Names)}; or a file with 'declares: stock'.", Required = true };
+        var start = new Option<int>("--start") { Description = "First free label on the sheet, from 1.", DefaultValueFactory = _ => 1 };
+        var copies = new Option<int>("--copies") { Description = "Labels of each candle.", DefaultValueFactory = _ => 1 };
+        var crop = new Option<bool>("--crop-marks") { Description = "Draw crop marks." };
+        var offsetX = new Option<double>("--offset-x") { Description = "Correct the printer to the right, millimetres (negative: to the left)." };
+        var offsetY = new Option<double>("--offset-y") { Description = "Correct the printer downwards, millimetres." };
+        var calibrate = new Option<bool>("--calibrate") { Description = "Print the stock's outlines instead of labels, to find the printer's offset." };
+        var paper = new PaperOptions();
+        var command = new Command("sheet", "Print labels of one or several candles on sheets (PDF), or for a roll (one-bit PNG at exact dots).");
+        options.AddTo(command);
+        foreach (Option option in new Option[] { stock, start, copies, crop, offsetX, offsetY, calibrate, paper.Out, paper.Templates })
+        {
+            command.Add(option);
+        }
+
+        command.SetAction(parse =>
+            Session.Run(
+                parse,
+                options,
+                (session, assessments) =>
+                {
+                    var problems = new Problems();
+                    Stock? chosen = StockShelf.Find(parse.GetValue(stock)!, problems);
+                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
+                    if (chosen is null || !problems.None)
+                    {
+                        return session.Report(problems);
+                    }
+
+                    var settings = new SheetOptions(
+                        parse.GetValue(start),
+                        parse.GetValue(crop),
+                        new Millimetres(parse.GetValue(offsetX)),
+                        new Millimetres(parse.GetValue(offsetY))
+                    );
+                    int number = parse.GetValue(copies);
+                    if (settings.Start < 1 || settings.Start > (chosen.Sheet?.Count ?? 1) || number is < 1 or > 10_000)
+                    {
+                        session.Complain($"--start must lie between 1 and {chosen.Sheet?.Count ?? 1}, --copies between 1 and 10000.");
+                        return ExitCode.BadInput;
+                    }
+
+                    if (parse.GetValue(calibrate))
+                    {
+                        return Calibrate(session, printer, chosen, settings);
+                    }
+
+                    return Print(session, printer, assessments, chosen, settings, number, problems);
+                }
+            )
+        );
+        return command;
+    }
+
+    private static int Calibrate(Session session, Printer printer, Stock stock, SheetOptions settings)
+    {
+        if (stock.Sheet is null)
+        {
+            session.Complain("A roll needs no calibration page: its labels are printed one by one.");
+            return ExitCode.BadInput;
+        }
+
+        printer.Write([new PendingFile($"calibration-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Calibration(stock, settings)))], "", session.Output);
+        return ExitCode.Fine;
+    }
+
+    private static int Print(
+        Session session,
+        Printer printer,
+        IReadOnlyList<Assessment> assessments,
+        Stock stock,
+        SheetOptions settings,
+        int copies,
+        Problems problems
+    )
+    {
+        var labels = new List<(string Id, Scene Scene)>();
+        var reasons = new List<string>();
+        foreach (Assessment a in assessments)
+        {
+            (FittedLabel? label, string? whyNot) = printer.Fit(a with { Candle = a.Candle with { Label = stock.Label } }, problems);
+            if (label is not null)
+            {
+                labels.AddRange(label.Pages.Select(p => (a.Id, p)));
+            }
+
+            reasons.AddRange(whyNot is null ? [] : [whyNot]);
+        }
+
+        if (!problems.None)
+        {
+            return session.Report(problems);
+        }
+
+        if (labels.Count > 0)
+        {
+            printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code), "", session.Output);
+        }
+
+        reasons.ForEach(session.Complain);
+        return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+    }
+
+    private static IEnumerable<PendingFile> Files(
+        List<(string Id, Scene Scene)> labels,
+        Stock stock,
+        SheetOptions settings,
+        int copies,
+        string language
+    )
+    {
+        if (stock.RollDotsPerInch is { } dots)
+        {
+            return labels.Select((l, i) => new PendingFile($"{stock.Id}-{i + 1}-{l.Id}.png", ThermalDrawing.Draw(l.Scene, dots)));
+        }
+
+        List<Scene> scenes = [.. labels.SelectMany(l => Enumerable.Repeat(l.Scene, copies))];
+        return [new PendingFile($"sheet-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Make(stock.Name, language, scenes, stock, settings)))];
+    }
+}

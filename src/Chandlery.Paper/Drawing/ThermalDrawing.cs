@@ -1,0 +1,91 @@
+using System.Buffers.Binary;
+using System.IO.Compression;
+using System.IO.Hashing;
+using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Scenes;
+using SkiaSharp;
+
+namespace Chandlery.Paper.Drawing;
+
+/// <summary>
+/// Draws a page for a thermal printer: one bit a dot, exactly as many dots as the label has (PNG specification, 11.2.2:
+/// greyscale of bit depth 1). Such a printer has no red; where the law wants a red frame, the stock must be pre-printed.
+/// </summary>
+public static class ThermalDrawing
+{
+    private const double MmPerInch = 25.4;
+    private const int Threshold = 160;
+
+    /// <summary>The PNG's bytes.</summary>
+    /// <param name="scene">The page.</param>
+    /// <param name="dotsPerInch">The printer's resolution.</param>
+    public static byte[] Draw(Scene scene, double dotsPerInch)
+    {
+        double dotsPerMm = dotsPerInch / MmPerInch;
+        int width = (int)Math.Round(scene.WidthMm * dotsPerMm);
+        int height = (int)Math.Round(scene.HeightMm * dotsPerMm);
+        using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Gray8, SKAlphaType.Opaque));
+        using (var canvas = new SKCanvas(bitmap))
+        {
+            canvas.Clear(SKColors.White);
+            canvas.Scale((float)dotsPerMm);
+            Canvas.Draw(canvas, scene, weight => Face.Of(weight).Typeface);
+        }
+
+        return Encode(bitmap.GetPixelSpan(), bitmap.RowBytes, width, height, dotsPerMm);
+    }
+
+    private static byte[] Encode(ReadOnlySpan<byte> grey, int stride, int width, int height, double dotsPerMm)
+    {
+        int rowBytes = (width + 7) / 8;
+        var rows = new byte[height * (rowBytes + 1)];
+        for (int y = 0; y < height; y++)
+        {
+            int row = (y * (rowBytes + 1)) + 1;
+            for (int x = 0; x < width; x++)
+            {
+                if (grey[(y * stride) + x] >= Threshold)
+                {
+                    rows[row + (x / 8)] |= (byte)(0x80 >> (x % 8));
+                }
+            }
+        }
+
+        using var png = new MemoryStream();
+        png.Write([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]);
+        var header = new byte[13];
+        BinaryPrimitives.WriteInt32BigEndian(header, width);
+        BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(4), height);
+        header[8] = 1;
+        Chunk(png, "IHDR"u8, header);
+        var physical = new byte[9];
+        int dotsPerMetre = (int)Math.Round(dotsPerMm * 1000);
+        BinaryPrimitives.WriteInt32BigEndian(physical, dotsPerMetre);
+        BinaryPrimitives.WriteInt32BigEndian(physical.AsSpan(4), dotsPerMetre);
+        physical[8] = 1;
+        Chunk(png, "pHYs"u8, physical);
+        using var packed = new MemoryStream();
+        using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true))
+        {
+            zlib.Write(rows);
+        }
+
+        Chunk(png, "IDAT"u8, packed.ToArray());
+        Chunk(png, "IEND"u8, []);
+        return png.ToArray();
+    }
+
+    private static void Chunk(Stream png, ReadOnlySpan<byte> name, ReadOnlySpan<byte> data)
+    {
+        Span<byte> number = stackalloc byte[4];
+        BinaryPrimitives.WriteInt32BigEndian(number, data.Length);
+        png.Write(number);
+        png.Write(name);
+        png.Write(data);
+        var crc = new Crc32();
+        crc.Append(name);
+        crc.Append(data);
+        BinaryPrimitives.WriteUInt32BigEndian(number, crc.GetCurrentHashAsUInt32());
+        png.Write(number);
+    }
+}
