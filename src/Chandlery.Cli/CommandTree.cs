@@ -16,6 +16,7 @@ internal static class CommandTree
             LabelCommand.Build(),
             SheetCommand.Build(),
             ArrangeCommand.Build(),
+            MeasureCommand.Build(),
             CardCommand.Build(),
             DossierCommand.Build(),
             CeilingCommand.Build(),

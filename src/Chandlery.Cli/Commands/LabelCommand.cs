@@ -14,6 +14,8 @@ internal static class LabelCommand
             "label",
             "Print the label at its exact size, with the largest text that fits and never less than the law allows."
         );
+        var proof = new Option<bool>("--proof") { Description = "Also write a proof page: the label at true size with rulers and every legal value, measured from its PDF." };
+        command.Add(proof);
         options.AddTo(command);
         paper.AddTo(command);
         command.SetAction(parse =>
@@ -31,6 +33,11 @@ internal static class LabelCommand
                     }
 
                     printer.Write(labels.SelectMany(l => l.Files), "", session.Output);
+                    if (parse.GetValue(proof))
+                    {
+                        printer.Write(assessments.SelectMany(a => printer.Proof(a, problems)), "", session.Output);
+                    }
+
                     List<string> reasons = [.. labels.Select(l => l.WhyNot).OfType<string>()];
                     reasons.ForEach(session.Complain);
                     return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
+using Chandlery.Inspect;
 using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
@@ -46,6 +47,28 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         return result?.Misfit is { } misfit
             ? (null, $"{a.Id}: the text does not fit a label of {misfit.Shape.Request}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}.")
             : (result?.Fitted, null);
+    }
+
+    /// <summary>A proof page of the label; nothing where there is no label.</summary>
+    public IReadOnlyList<PendingFile> Proof(Assessment a, Problems problems)
+    {
+        if (a.StopsSale || LabelDocument.Make(a, shop, advice, problems) is not { Fitted: { } label } result)
+        {
+            return [];
+        }
+
+        byte[] pdf = PdfDrawing.Draw(new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages));
+        IReadOnlyList<Inspection> checks = LabelInspector.Inspect(MeasuredPage.ReadAll(pdf), a, result.LeftOff.Select(l => l.Code).ToHashSet());
+        return
+        [
+            .. label.Pages.Select(
+                (page, i) =>
+                    new PendingFile(
+                        $"{a.Id}-proof{(label.Pages.Count > 1 ? $"-{i + 1}" : "")}.pdf",
+                        PdfDrawing.Draw(new PaperDocument($"Proof: {a.Candle.Name}", "en", [ProofPage.Draw(a, page, checks)]))
+                    )
+            ),
+        ];
     }
 
     /// <summary>How every arrangement that the vessel can carry fares.</summary>

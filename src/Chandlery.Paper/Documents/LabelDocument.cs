@@ -97,7 +97,23 @@ public sealed class LabelDocument
     public static IReadOnlyList<ArrangementResult>? Arrange(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
     {
         LabelDocument? document = Open(assessment, shop, advice, [], problems);
-        return document?.Candidates().Select(document.Try).ToList();
+        if (document is null)
+        {
+            return null;
+        }
+
+        // A larger leaflet than the first that fits tells nobody anything.
+        var results = new List<ArrangementResult>();
+        foreach (LabelShape shape in document.Candidates())
+        {
+            results.Add(document.Try(shape));
+            if (results[^1].Fitted is not null && shape.Request.Form == LabelForm.Leaflet)
+            {
+                break;
+            }
+        }
+
+        return results;
     }
 
     private static LabelDocument? Open(

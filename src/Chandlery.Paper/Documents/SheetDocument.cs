@@ -39,7 +39,7 @@ public static class SheetDocument
             {
                 (double x, double y) = Corner(grid, cell, options);
                 Scene label = labels[next];
-                items.AddRange(label.Items.Select(i => Move(i, x, y)));
+                items.AddRange(label.Items.Select(i => i.Moved(x, y)));
                 marks.AddRange(label.Marks.Select(m => m with { XMm = m.XMm + x, YMm = m.YMm + y }));
                 if (options.CropMarks)
                 {
@@ -87,14 +87,6 @@ public static class SheetDocument
             grid.Left.Value + (cell % grid.Columns * grid.PitchX.Value) + options.OffsetX.Value,
             grid.Top.Value + (cell / grid.Columns * grid.PitchY.Value) + options.OffsetY.Value
         );
-
-    private static SceneItem Move(SceneItem item, double x, double y) =>
-        item switch
-        {
-            TextItem text => text with { XMm = text.XMm + x, BaselineMm = text.BaselineMm + y },
-            PathItem path => path with { XMm = path.XMm + x, YMm = path.YMm + y },
-            _ => throw new InvalidOperationException($"cannot move {item.GetType().Name}"),
-        };
 
     private static IEnumerable<SceneItem> CropMarks(double x, double y, double width, double height)
     {

@@ -19,7 +19,13 @@ public enum Ink
 }
 
 /// <summary>Something on a page. Lengths are millimetres from the page's top left corner.</summary>
-public abstract record SceneItem;
+public abstract record SceneItem
+{
+    /// <summary>The same thing elsewhere.</summary>
+    /// <param name="xMm">How far to the right.</param>
+    /// <param name="yMm">How far down.</param>
+    public abstract SceneItem Moved(double xMm, double yMm);
+}
 
 /// <summary>A line of text.</summary>
 /// <param name="Shaped">Its glyphs.</param>
@@ -32,6 +38,9 @@ public sealed record TextItem(ShapedText Shaped, Weight Weight, double XMm, doub
 {
     /// <summary>Width of the line, millimetres.</summary>
     public double WidthMm => Shaped.Advance * SizeMm / Face.Of(Weight).UnitsPerEm;
+
+    /// <inheritdoc/>
+    public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, BaselineMm = BaselineMm + yMm };
 }
 
 /// <summary>A filled or stroked path, in units of its own that are scaled to millimetres.</summary>
@@ -42,7 +51,11 @@ public sealed record TextItem(ShapedText Shaped, Weight Weight, double XMm, doub
 /// <param name="Fill">Fill colour, or null.</param>
 /// <param name="Stroke">Line colour, or null.</param>
 /// <param name="StrokeUnits">Line width in units of the path.</param>
-public sealed record PathItem(string Path, double XMm, double YMm, double ScaleMm, Ink? Fill, Ink? Stroke, double StrokeUnits) : SceneItem;
+public sealed record PathItem(string Path, double XMm, double YMm, double ScaleMm, Ink? Fill, Ink? Stroke, double StrokeUnits) : SceneItem
+{
+    /// <inheritdoc/>
+    public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
+}
 
 /// <summary>Where something with a legal size lies, for proofs and checks.</summary>
 /// <param name="Name">What it is, such as a pictogram's code.</param>
