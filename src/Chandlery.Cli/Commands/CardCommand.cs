@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Chandlery.Core.Declared;
+using Chandlery.Paper.Documents;
 
 namespace Chandlery.Cli.Commands;
 
@@ -10,7 +11,13 @@ internal static class CardCommand
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
-        var command = new Command("card", "Print the burn-safety card that goes to the buyer with the candle, a page for each language.");
+        var command = new Command("card", "Print the burn-safety card that goes to the buyer or the shop with the candle, a page for each language.");
+        var kind = new Option<CardKind>("--kind")
+        {
+            Description = "buyer (A6, default), pocket (A7) or shop (A5: what to tell customers, what is in it, how to store it, whom to ask).",
+            DefaultValueFactory = _ => CardKind.Buyer,
+        };
+        command.Add(kind);
         options.AddTo(command);
         paper.AddTo(command);
         command.SetAction(parse =>
@@ -21,7 +28,7 @@ internal static class CardCommand
                 {
                     var problems = new Problems();
                     Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
-                    List<PendingFile> files = [.. assessments.SelectMany(a => printer.Card(a, problems))];
+                    List<PendingFile> files = [.. assessments.SelectMany(a => printer.Card(a, parse.GetValue(kind), problems))];
                     if (!problems.None)
                     {
                         return session.Report(problems);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Paper.Documents;
 
 namespace Chandlery.Cli.Commands;
 
@@ -18,7 +19,7 @@ internal static class DossierCommand
         paper.Formats.Description = "pdf, png and svg (default: all three), with commas.";
         var command = new Command(
             "dossier",
-            "Write everything for one candle or a whole folder: assessment, label and burn-safety card, a folder for each candle."
+            "Write everything for one candle or a whole folder: assessment, label, burn-safety and shop cards, facts for the poison centres, a folder for each candle."
         );
         options.AddTo(command);
         paper.AddTo(command);
@@ -48,7 +49,7 @@ internal static class DossierCommand
                 new("assessment.json", Encoding.UTF8.GetBytes(AssessmentJson.Write(a))),
                 new("assessment.txt", Encoding.UTF8.GetBytes(AssessmentText.Render(a, PageWidth))),
                 .. label,
-                .. printer.Card(a, problems),
+                .. Enum.GetValues<CardKind>().SelectMany(kind => printer.Card(a, kind, problems)),
                 .. printer.PoisonFacts(a, problems),
             ];
             dossiers.Add((a, files));

@@ -74,9 +74,17 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
     /// <summary>How every arrangement that the vessel can carry fares.</summary>
     public IReadOnlyList<ArrangementResult>? Arrange(Assessment a, Problems problems) => LabelDocument.Arrange(a, shop, advice, problems);
 
-    /// <summary>Files that a burn-safety card makes.</summary>
-    public IReadOnlyList<PendingFile> Card(Assessment a, Problems problems) =>
-        CardDocument.Make(a, shop, advice, problems) is { } card ? Files(a.Id + "-burn-card", card) : [];
+    /// <summary>Files that a card makes.</summary>
+    public IReadOnlyList<PendingFile> Card(Assessment a, CardKind kind, Problems problems) =>
+        CardDocument.Make(a, kind, shop, advice, problems) is { } card ? Files($"{a.Id}-{NameOf(kind)}", card) : [];
+
+    private static string NameOf(CardKind kind) =>
+        kind switch
+        {
+            CardKind.Buyer => "burn-card",
+            CardKind.Pocket => "pocket-card",
+            _ => "shop-card",
+        };
 
     /// <summary>The facts for the poison centres; nothing where no UFI is needed.</summary>
     public IReadOnlyList<PendingFile> PoisonFacts(Assessment a, Problems problems) =>

@@ -7,24 +7,47 @@ using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Documents;
 
+/// <summary>Cards that go with a candle.</summary>
+public enum CardKind
+{
+    /// <summary>For the buyer, A6.</summary>
+    Buyer,
+
+    /// <summary>For the buyer's pocket or the parcel, A7: the messages that matter most.</summary>
+    Pocket,
+
+    /// <summary>For the shop's shelf, A5.</summary>
+    Shop,
+}
+
 /// <summary>Makes burn-safety cards, a page for each language of the label.</summary>
 public static class CardDocument
 {
-    private const string Template = "burn-card.sbn";
     private const double LineSpacing = 1.25;
     private const double StepMm = 0.02;
     private static readonly string[] WhileBurning = ["firstBurn", "longestBurn", "poolClear", "noMoving", "hotVessel"];
 
     /// <summary>The card, or null when template or data have problems, or when the text does not fit.</summary>
-    public static PaperDocument? Make(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
+    /// <param name="assessment">The candle.</param>
+    /// <param name="kind">Which card.</param>
+    /// <param name="shop">Templates and drawings.</param>
+    /// <param name="advice">Burn-safety figures.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    public static PaperDocument? Make(Assessment assessment, CardKind kind, PaperShop shop, BurnAdvice advice, Problems problems)
     {
+        string template = kind switch
+        {
+            CardKind.Buyer => "burn-card.sbn",
+            CardKind.Pocket => "burn-card-pocket.sbn",
+            _ => "shop-card.sbn",
+        };
         var pages = new List<Scene>();
         string title = "";
         foreach (Language language in assessment.Languages)
         {
-            string? xml = shop.Templates.Write(Template, Model(assessment, language, advice), problems);
-            MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + Template, problems);
-            if (document is null || Fit(document, shop, problems) is not { } page)
+            string? xml = shop.Templates.Write(template, Model(assessment, language, advice), problems);
+            MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + template, problems);
+            if (document is null || Fit(document, template, shop, problems) is not { } page)
             {
                 return null;
             }
@@ -36,7 +59,7 @@ public static class CardDocument
         return new PaperDocument(title, assessment.Languages[0].Code, pages);
     }
 
-    private static Scene? Fit(MarkupDocument document, PaperShop shop, Problems problems)
+    private static Scene? Fit(MarkupDocument document, string template, PaperShop shop, Problems problems)
     {
         double bottom = document.HeightMm - document.MarginMm;
         for (double xHeight = document.XHeightMm; xHeight >= document.SmallestXHeightMm; xHeight -= StepMm)
@@ -50,7 +73,7 @@ public static class CardDocument
         }
 
         problems.Add(
-            new TextPlace("templates/" + Template, 0, 0),
+            new TextPlace("templates/" + template, 0, 0),
             $"The text does not fit a card of {document.WidthMm} x {document.HeightMm} mm at an x-height of {document.SmallestXHeightMm} mm.",
             "Make the card larger or say less in the template."
         );
@@ -73,6 +96,7 @@ public static class CardDocument
                         }
                 ),
             ];
+        bool consumer = a.Edition.LabelKind == LabelKind.Consumer;
         string trim = candle.Wicks.Count > 1 ? "trimWicks" : "trimWick";
         return new Dictionary<string, object?>
         {
@@ -93,7 +117,44 @@ public static class CardDocument
             ["trouble_heading"] = language.Words["ifSomethingHappens"],
             ["trouble"] = Messages(["tallFlame", "fire"]),
             ["caution"] = language.Caution,
+            ["warning_word"] = consumer ? language.Words["usWarning"] : "",
+            ["warnings"] = consumer ? LabelModel.AstmMessages.Select(k => (object?)language.Words[k]).ToList() : [],
+            ["shop_title"] = language.Words["shopTitle"],
+            ["pocket"] = Messages([outdoor ? "outdoorOnly" : "draught", trim, "snuff"]),
+            ["tell_heading"] = language.Words["tellCustomers"],
+            ["tell"] = Messages([.. LabelModel.CompulsoryMessages, trim, "longestBurn", "snuff", "stop"]),
+            ["content_heading"] = language.Words["whatIsInIt"],
+            ["content"] = Content(a, language),
+            ["store_heading"] = language.Words["howToStore"],
+            ["store"] = language.Words["storeAdvice"],
+            ["ask_heading"] = language.Words["whomToAsk"],
+            ["emergency"] = a.Maker.EmergencyTelephone is { } number ? $"{language.Words["emergencyTelephone"]}: {number}" : "",
         };
+    }
+
+    // Sensitisers with their share, and what the label says about hazards.
+    private static List<object?> Content(Assessment a, Language language)
+    {
+        var lines = new List<object?>();
+        if (a.Classification.Sensitisers.Count == 0)
+        {
+            lines.Add(language.Words["noSensitisers"]);
+        }
+        else
+        {
+            IEnumerable<string> names = a
+                .Classification.Sensitisers.OrderByDescending(s => s.Substance.Ingredient.WholeHigh.Value)
+                .Select(s => $"{s.Substance.Name} (≤ {s.Substance.Ingredient.WholeHigh})");
+            lines.Add($"{language.Words["contains"]}: {string.Join(", ", names)}.");
+        }
+
+        if (a.Label.Hazard.Count > 0)
+        {
+            string word = a.Label.SignalWord is { } w ? language.Words[w.Code == "Danger" ? "danger" : "warning"] + ". " : "";
+            lines.Add(word + string.Join(' ', a.Label.Hazard.Select(h => StatementText.Printed(language, h.Code, a.Label))));
+        }
+
+        return lines;
     }
 
     private static string SymbolOf(string key) =>

@@ -13,7 +13,8 @@ internal static class LabelModel
     public static readonly IReadOnlyList<string> CompulsoryMessages = ["attended", "childrenAndPets", "distance", "flammable"];
 
     private const double GramsPerOunce = 28.349523125;
-    private static readonly string[] AstmMessages = ["astmSight", "astmFire", "astmChildren"];
+    /// <summary>The three messages of ASTM F2058 (from memory of the standard).</summary>
+    public static readonly IReadOnlyList<string> AstmMessages = ["astmSight", "astmFire", "astmChildren"];
 
     /// <summary>The values.</summary>
     /// <param name="a">The candle.</param>
@@ -59,7 +60,7 @@ internal static class LabelModel
             : $"{Figures.Plain(grams)} g";
     }
 
-    // The three messages of ASTM F2058 (from memory of the standard); empty where it does not rule.
+    // Empty where ASTM F2058 does not rule.
     private static List<object?> Warnings(Assessment a) =>
         a.Edition.LabelKind != LabelKind.Consumer ? [] : [.. AstmMessages.Select(key => (object?)a.Languages[0].Words[key])];
 

@@ -9,11 +9,11 @@ namespace Chandlery.Tests.Paper;
 
 public class CardTests
 {
-    private static PdfReader Print(string candle)
+    private static PdfReader Print(string candle, CardKind kind = CardKind.Buyer, string? place = null)
     {
-        Assessment a = Bench.Demo(candle);
+        Assessment a = Bench.Demo(candle, place);
         var problems = new Problems();
-        PaperDocument? card = CardDocument.Make(a, Bench.Shop, Bench.Lawbook.Burning, problems);
+        PaperDocument? card = CardDocument.Make(a, kind, Bench.Shop, Bench.Lawbook.Burning, problems);
         Assert.Empty(problems.Found);
         return new PdfReader(PdfDrawing.Draw(card!));
     }
