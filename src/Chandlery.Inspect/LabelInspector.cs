@@ -44,7 +44,8 @@ public static class LabelInspector
         double shorter = Math.Min(page.WidthMm, page.HeightMm) + ToleranceMm;
         double longer = Math.Max(page.WidthMm, page.HeightMm) + ToleranceMm;
         bool holds =
-            shorter >= Math.Min(band.Label.Width.Value, band.Label.Height.Value) && longer >= Math.Max(band.Label.Width.Value, band.Label.Height.Value);
+            shorter >= Math.Min(band.Label.Width.Value, band.Label.Height.Value)
+            && longer >= Math.Max(band.Label.Width.Value, band.Label.Height.Value);
         string ifPossible = band.IfPossible ? ", if possible" : "";
         return new Inspection(
             "label size",
@@ -88,7 +89,13 @@ public static class LabelInspector
             );
         }
 
-        yield return new Inspection("colour of text", page.Lines.All(l => l.IsBlack) ? "black" : "not all black", "black on white", page.Lines.All(l => l.IsBlack), "CLP Art. 31(3); Regulation (EU) 2024/2865, Annex I, 1.2.1.5");
+        yield return new Inspection(
+            "colour of text",
+            page.Lines.All(l => l.IsBlack) ? "black" : "not all black",
+            "black on white",
+            page.Lines.All(l => l.IsBlack),
+            "CLP Art. 31(3); Regulation (EU) 2024/2865, Annex I, 1.2.1.5"
+        );
     }
 
     private static IEnumerable<Inspection> Pictograms(MeasuredPage page, Assessment a, SizeBand band, LabelFormat format)
@@ -136,7 +143,12 @@ public static class LabelInspector
         {
             int at = 0;
             var missing = new List<string>();
-            foreach (LabelChoice choice in a.Label.Hazard.Concat(a.Label.Precautionary).Concat(a.Label.Supplemental).Where(c => !leftOff.Contains(c.Code)))
+            foreach (
+                LabelChoice choice in a
+                    .Label.Hazard.Concat(a.Label.Precautionary)
+                    .Concat(a.Label.Supplemental)
+                    .Where(c => !leftOff.Contains(c.Code))
+            )
             {
                 string expected = Squeeze(StatementText.Printed(language, choice.Code, a.Label));
                 int found = text.IndexOf(expected, at, StringComparison.Ordinal);
@@ -178,5 +190,6 @@ public static class LabelInspector
 
     private static string Mm(double value) => Math.Round(value, 2).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 
-    private static string Quantities(double value) => Math.Round(value, 3).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Quantities(double value) =>
+        Math.Round(value, 3).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
 }

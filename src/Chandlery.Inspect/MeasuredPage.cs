@@ -19,7 +19,12 @@ public sealed record MeasuredLine(string Text, double BaselineMm, double? XHeigh
 /// <param name="HeightMm">Page height.</param>
 /// <param name="Lines">Lines in the order of drawing.</param>
 /// <param name="RedSquareSidesMm">Sides of the red squares on a point, millimetres.</param>
-public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList<MeasuredLine> Lines, IReadOnlyList<double> RedSquareSidesMm)
+public sealed record MeasuredPage(
+    double WidthMm,
+    double HeightMm,
+    IReadOnlyList<MeasuredLine> Lines,
+    IReadOnlyList<double> RedSquareSidesMm
+)
 {
     private const double MmPerPoint = 25.4 / 72;
 
@@ -42,7 +47,8 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
         foreach (Letter letter in page.Letters)
         {
             // Bold and regular runs of one line share the baseline and follow each other to the right.
-            bool goesOn = lines.Count > 0
+            bool goesOn =
+                lines.Count > 0
                 && Math.Abs(lines[^1][^1].StartBaseLine.Y - letter.StartBaseLine.Y) < 0.05
                 && letter.StartBaseLine.X >= lines[^1][^1].StartBaseLine.X - 0.05;
             if (!goesOn)

@@ -23,7 +23,14 @@ public static class ProofPage
         var items = new List<SceneItem>
         {
             Text($"Proof: {a.Candle.Name}", Weight.Bold, LeftMm, 12, 4.5, Ink.Black),
-            Text($"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}. Print at 100 % and lay a ruler on it.", Weight.Regular, LeftMm, 17.5, TypeMm, Ink.Black),
+            Text(
+                $"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}. Print at 100 % and lay a ruler on it.",
+                Weight.Regular,
+                LeftMm,
+                17.5,
+                TypeMm,
+                Ink.Black
+            ),
         };
         items.AddRange(Rulers(label));
         items.AddRange(label.Items.Select(i => i.Moved(LeftMm, TopMm)));

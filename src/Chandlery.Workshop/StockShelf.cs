@@ -9,7 +9,7 @@ public static class StockShelf
 {
     /// <summary>Names of the program's own stocks.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        [.. ShippedFiles.Stocks().Keys.Select(k => Path.GetFileNameWithoutExtension(k)!).Order(StringComparer.Ordinal)];
+    [.. ShippedFiles.Stocks().Keys.Select(k => Path.GetFileNameWithoutExtension(k)!).Order(StringComparer.Ordinal)];
 
     /// <summary>The stock, or null with problems.</summary>
     public static Stock? Find(string nameOrPath, Problems problems)
@@ -27,7 +27,11 @@ public static class StockShelf
         }
 
         string near = Suggestion.Nearest(nameOrPath, Names) is { } guess ? $"Did you mean '{guess}'? " : "";
-        problems.Add(new TextPlace(nameOrPath, 0, 0), "There is no such label stock.", $"{near}Known: {string.Join(", ", Names)}; or name a file with 'declares: stock'.");
+        problems.Add(
+            new TextPlace(nameOrPath, 0, 0),
+            "There is no such label stock.",
+            $"{near}Known: {string.Join(", ", Names)}; or name a file with 'declares: stock'."
+        );
         return null;
     }
 }

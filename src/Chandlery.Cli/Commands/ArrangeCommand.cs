@@ -13,7 +13,10 @@ internal static class ArrangeCommand
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
-        var command = new Command("arrange", "Say which labels the vessel can carry, where, and whether the text fits: base, side, band, leaflet or tag.");
+        var command = new Command(
+            "arrange",
+            "Say which labels the vessel can carry, where, and whether the text fits: base, side, band, leaflet or tag."
+        );
         options.AddTo(command);
         command.Add(paper.Templates);
         command.SetAction(parse =>
@@ -53,7 +56,9 @@ internal static class ArrangeCommand
                 r.HoldsLegalSize ? "yes" : "no",
                 r.Fitted is { } f ? $"{Figures.Plain(f.XHeight.Value)} mm" : "-",
                 r.Fitted is not null
-                    ? r.Fitted.Notes.Count == 0 ? "fits" : $"fits; {string.Join("; ", r.Fitted.Notes)}"
+                    ? r.Fitted.Notes.Count == 0
+                        ? "fits"
+                        : $"fits; {string.Join("; ", r.Fitted.Notes)}"
                     : $"does not fit: {Figures.Plain(r.Missing!.MissingHeight.Value)} mm of height are missing"
             );
         }

@@ -11,10 +11,14 @@ internal static class CardCommand
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
-        var command = new Command("card", "Print the burn-safety card that goes to the buyer or the shop with the candle, a page for each language.");
+        var command = new Command(
+            "card",
+            "Print the burn-safety card that goes to the buyer or the shop with the candle, a page for each language."
+        );
         var kind = new Option<CardKind>("--kind")
         {
-            Description = "buyer (A6, default), pocket (A7) or shop (A5: what to tell customers, what is in it, how to store it, whom to ask).",
+            Description =
+                "buyer (A6, default), pocket (A7) or shop (A5: what to tell customers, what is in it, how to store it, whom to ask).",
             DefaultValueFactory = _ => CardKind.Buyer,
         };
         command.Add(kind);

@@ -14,7 +14,10 @@ internal static class LabelCommand
             "label",
             "Print the label at its exact size, with the largest text that fits and never less than the law allows."
         );
-        var proof = new Option<bool>("--proof") { Description = "Also write a proof page: the label at true size with rulers and every legal value, measured from its PDF." };
+        var proof = new Option<bool>("--proof")
+        {
+            Description = "Also write a proof page: the label at true size with rulers and every legal value, measured from its PDF.",
+        };
         command.Add(proof);
         options.AddTo(command);
         paper.AddTo(command);

@@ -14,7 +14,9 @@ internal static class MeasureCommand
         var command = new Command("measure", "Measure a label's PDF and say of each legal dimension and text whether it holds.");
         command.Add(pdf);
         options.AddTo(command);
-        command.SetAction(parse => Session.Run(parse, options, (session, assessments) => Measure(session, assessments, parse.GetValue(pdf)!)));
+        command.SetAction(parse =>
+            Session.Run(parse, options, (session, assessments) => Measure(session, assessments, parse.GetValue(pdf)!))
+        );
         return command;
     }
 

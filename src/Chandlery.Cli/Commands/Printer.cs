@@ -32,7 +32,9 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
     public (IReadOnlyList<PendingFile> Files, string? WhyNot) Label(Assessment a, Problems problems)
     {
         (FittedLabel? label, string? whyNot) = Fit(a, problems);
-        return label is null ? ([], whyNot) : (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages)), null);
+        return label is null
+            ? ([], whyNot)
+            : (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages)), null);
     }
 
     /// <summary>The label, or the reason why there is none.</summary>
@@ -45,7 +47,10 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
 
         LabelResult? result = LabelDocument.Make(a, shop, advice, problems);
         return result?.Misfit is { } misfit
-            ? (null, $"{a.Id}: the text does not fit a label of {misfit.Shape.Request}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}.")
+            ? (
+                null,
+                $"{a.Id}: the text does not fit a label of {misfit.Shape.Request}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}."
+            )
             : (result?.Fitted, null);
     }
 
@@ -58,7 +63,11 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         }
 
         byte[] pdf = PdfDrawing.Draw(new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages));
-        IReadOnlyList<Inspection> checks = LabelInspector.Inspect(MeasuredPage.ReadAll(pdf), a, result.LeftOff.Select(l => l.Code).ToHashSet());
+        IReadOnlyList<Inspection> checks = LabelInspector.Inspect(
+            MeasuredPage.ReadAll(pdf),
+            a,
+            result.LeftOff.Select(l => l.Code).ToHashSet()
+        );
         return
         [
             .. label.Pages.Select(

@@ -15,15 +15,28 @@ internal static class SheetCommand
     public static Command Build()
     {
         var options = new CommonOptions();
-        var stock = new Option<string>("--stock") { Description = $"Label stock: {string.Join(", ", StockShelf.Names)}; or a file with 'declares: stock'.", Required = true };
+        var stock = new Option<string>("--stock")
+        {
+            Description = $"Label stock: {string.Join(", ", StockShelf.Names)}; or a file with 'declares: stock'.",
+            Required = true,
+        };
         var start = new Option<int>("--start") { Description = "First free label on the sheet, from 1.", DefaultValueFactory = _ => 1 };
         var copies = new Option<int>("--copies") { Description = "Labels of each candle.", DefaultValueFactory = _ => 1 };
         var crop = new Option<bool>("--crop-marks") { Description = "Draw crop marks." };
-        var offsetX = new Option<double>("--offset-x") { Description = "Correct the printer to the right, millimetres (negative: to the left)." };
+        var offsetX = new Option<double>("--offset-x")
+        {
+            Description = "Correct the printer to the right, millimetres (negative: to the left).",
+        };
         var offsetY = new Option<double>("--offset-y") { Description = "Correct the printer downwards, millimetres." };
-        var calibrate = new Option<bool>("--calibrate") { Description = "Print the stock's outlines instead of labels, to find the printer's offset." };
+        var calibrate = new Option<bool>("--calibrate")
+        {
+            Description = "Print the stock's outlines instead of labels, to find the printer's offset.",
+        };
         var paper = new PaperOptions();
-        var command = new Command("sheet", "Print labels of one or several candles on sheets (PDF), or for a roll (one-bit PNG at exact dots).");
+        var command = new Command(
+            "sheet",
+            "Print labels of one or several candles on sheets (PDF), or for a roll (one-bit PNG at exact dots)."
+        );
         options.AddTo(command);
         foreach (Option option in new Option[] { stock, start, copies, crop, offsetX, offsetY, calibrate, paper.Out, paper.Templates })
         {
@@ -77,7 +90,11 @@ internal static class SheetCommand
             return ExitCode.BadInput;
         }
 
-        printer.Write([new PendingFile($"calibration-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Calibration(stock, settings)))], "", session.Output);
+        printer.Write(
+            [new PendingFile($"calibration-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Calibration(stock, settings)))],
+            "",
+            session.Output
+        );
         return ExitCode.Fine;
     }
 
@@ -114,6 +131,13 @@ internal static class SheetCommand
             printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code), "", session.Output);
         }
 
+        if (stock.RollDotsPerInch is not null && assessments.Any(a => a.Label.Pictograms.Count > 0))
+        {
+            session.Complain(
+                "Caution: a thermal printer has no red. The frame of a hazard pictogram must be red (CLP Annex I, 1.2.1.1), so the roll must have it pre-printed, or print these labels in colour."
+            );
+        }
+
         reasons.ForEach(session.Complain);
         return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
     }
@@ -132,6 +156,9 @@ internal static class SheetCommand
         }
 
         List<Scene> scenes = [.. labels.SelectMany(l => Enumerable.Repeat(l.Scene, copies))];
-        return [new PendingFile($"sheet-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Make(stock.Name, language, scenes, stock, settings)))];
+        return
+        [
+            new PendingFile($"sheet-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Make(stock.Name, language, scenes, stock, settings))),
+        ];
     }
 }

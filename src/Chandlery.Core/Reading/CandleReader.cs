@@ -343,9 +343,16 @@ internal static class CandleReader
     private static string? ReadUrl(Fields fields)
     {
         string? text = fields.OptionalText("informationUrl");
-        if (text is not null && (!Uri.TryCreate(text, UriKind.Absolute, out Uri? uri) || uri.Scheme is not ("https" or "http") || text.Length > 300))
+        if (
+            text is not null
+            && (!Uri.TryCreate(text, UriKind.Absolute, out Uri? uri) || uri.Scheme is not ("https" or "http") || text.Length > 300)
+        )
         {
-            fields.Problems.Add(fields.PlaceOf("informationUrl"), $"'{text}' is no web address.", "Write it whole, such as https://candles.example/harbour-bowl.");
+            fields.Problems.Add(
+                fields.PlaceOf("informationUrl"),
+                $"'{text}' is no web address.",
+                "Write it whole, such as https://candles.example/harbour-bowl."
+            );
         }
 
         return text;

@@ -25,7 +25,11 @@ public static class StockReader
         Fields? roll = fields.OptionalGroup("roll");
         if ((sheet is null) == (roll is null))
         {
-            fields.Problems.Add(fields.Place, "A stock is either a sheet or a roll.", "Write 'sheet:' with its grid, or 'roll: { dotsPerInch: 203 }'.");
+            fields.Problems.Add(
+                fields.Place,
+                "A stock is either a sheet or a roll.",
+                "Write 'sheet:' with its grid, or 'roll: { dotsPerInch: 203 }'."
+            );
         }
 
         double? dots = roll?.Number("dotsPerInch", 71, 1200, "203");
@@ -59,7 +63,10 @@ public static class StockReader
             );
         }
 
-        if ((grid.Columns > 1 && grid.PitchX.Value < label.Size.Width.Value) || (grid.Rows > 1 && grid.PitchY.Value < label.Size.Height.Value))
+        if (
+            (grid.Columns > 1 && grid.PitchX.Value < label.Size.Width.Value)
+            || (grid.Rows > 1 && grid.PitchY.Value < label.Size.Height.Value)
+        )
         {
             fields.Problems.Add(fields.Place, "The labels overlap: the pitch is smaller than the label.");
         }
@@ -69,7 +76,16 @@ public static class StockReader
 
     private static LabelRequest Missing(Fields fields)
     {
-        fields.Problems.Add(fields.Place, "'label' is missing.", "Write 'label: { widthMm: 99, heightMm: 67.5 }', or 'label: { shape: circle, diameterMm: 60 }'.");
-        return new LabelRequest(LabelForm.Rectangle, new LabelSize(new Millimetres(1), new Millimetres(1)), new Millimetres(0), new Millimetres(0));
+        fields.Problems.Add(
+            fields.Place,
+            "'label' is missing.",
+            "Write 'label: { widthMm: 99, heightMm: 67.5 }', or 'label: { shape: circle, diameterMm: 60 }'."
+        );
+        return new LabelRequest(
+            LabelForm.Rectangle,
+            new LabelSize(new Millimetres(1), new Millimetres(1)),
+            new Millimetres(0),
+            new Millimetres(0)
+        );
     }
 }

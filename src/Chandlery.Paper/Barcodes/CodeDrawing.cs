@@ -46,15 +46,35 @@ public static class CodeDrawing
     /// <summary>The least side at which a phone still reads a QR code: half a millimetre a module (common practice, no source).</summary>
     public static double QrSideMm(string text)
     {
-        BitMatrix matrix = new QRCodeWriter().encode(text, BarcodeFormat.QR_CODE, 0, 0, new Dictionary<EncodeHintType, object> { [EncodeHintType.MARGIN] = QrQuiet });
+        BitMatrix matrix = new QRCodeWriter().encode(
+            text,
+            BarcodeFormat.QR_CODE,
+            0,
+            0,
+            new Dictionary<EncodeHintType, object> { [EncodeHintType.MARGIN] = QrQuiet }
+        );
         return Math.Max(15, matrix.Width * 0.5);
     }
 
     /// <summary>An EAN-13 at 80 % of its nominal size, quiet zones included.</summary>
     public static PathItem Ean13(string gtin, double xMm, double yMm)
     {
-        BitMatrix matrix = new EAN13Writer().encode(gtin, BarcodeFormat.EAN_13, EanModules, 1, new Dictionary<EncodeHintType, object> { [EncodeHintType.MARGIN] = 0 });
-        return new PathItem(Runs(matrix, EanHeightMm / EanModuleMm), xMm + (EanLeftQuiet * EanModuleMm), yMm, EanModuleMm, Ink.Black, null, 0);
+        BitMatrix matrix = new EAN13Writer().encode(
+            gtin,
+            BarcodeFormat.EAN_13,
+            EanModules,
+            1,
+            new Dictionary<EncodeHintType, object> { [EncodeHintType.MARGIN] = 0 }
+        );
+        return new PathItem(
+            Runs(matrix, EanHeightMm / EanModuleMm),
+            xMm + (EanLeftQuiet * EanModuleMm),
+            yMm,
+            EanModuleMm,
+            Ink.Black,
+            null,
+            0
+        );
     }
 
     // Neighbouring dark modules of a row become one bar, so that no hairline shows between them.
@@ -73,7 +93,9 @@ public static class CodeDrawing
 
                 if (x > start)
                 {
-                    path.Append(FormattableString.Invariant($"M{start} {row * rowHeight:0.###}H{x}V{(row + 1) * rowHeight:0.###}H{start}Z"));
+                    path.Append(
+                        FormattableString.Invariant($"M{start} {row * rowHeight:0.###}H{x}V{(row + 1) * rowHeight:0.###}H{start}Z")
+                    );
                 }
             }
         }

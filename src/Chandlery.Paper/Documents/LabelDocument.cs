@@ -164,9 +164,15 @@ public sealed class LabelDocument
     {
         if (!shape.Holds(band.Label) && !band.IfPossible)
         {
-            string too = $"A label of {shape.Request} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
+            string too =
+                $"A label of {shape.Request} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
             double short1 = Math.Max(band.Label.Width.Value, band.Label.Height.Value) - Math.Max(shape.WidthMm, shape.HeightMm);
-            return new LabelResult(null, new Misfit(shape, new Millimetres(Math.Max(0, short1)), new Millimetres(0), [too]), format, leftOff);
+            return new LabelResult(
+                null,
+                new Misfit(shape, new Millimetres(Math.Max(0, short1)), new Millimetres(0), [too]),
+                format,
+                leftOff
+            );
         }
 
         ArrangementResult result = Try(shape);
@@ -231,7 +237,12 @@ public sealed class LabelDocument
     }
 
     private IEnumerable<string> LeftOffNotes() =>
-        leftOff.Count == 0 ? [] : [$"left off because the package is small: {string.Join(", ", leftOff.Select(l => l.Code))} ({assessment.Edition.SmallPackages.Clause})"];
+        leftOff.Count == 0
+            ? []
+            :
+            [
+                $"left off because the package is small: {string.Join(", ", leftOff.Select(l => l.Code))} ({assessment.Edition.SmallPackages.Clause})",
+            ];
 
     private Misfit Explain(LabelShape shape)
     {
@@ -254,7 +265,9 @@ public sealed class LabelDocument
 
         if (shape.Request.Form != LabelForm.Leaflet)
         {
-            remedies.Add("a fold-out leaflet or a tie-on tag, where the package is too small or too awkward for a label (CLP Annex I, 1.5.1): write 'label: { shape: leaflet, widthMm: 74, heightMm: 105 }'");
+            remedies.Add(
+                "a fold-out leaflet or a tie-on tag, where the package is too small or too awkward for a label (CLP Annex I, 1.5.1): write 'label: { shape: leaflet, widthMm: 74, heightMm: 105 }'"
+            );
         }
 
         if (assessment.SmallPackageRelief.Count > 0)

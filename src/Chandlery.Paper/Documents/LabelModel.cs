@@ -13,6 +13,7 @@ internal static class LabelModel
     public static readonly IReadOnlyList<string> CompulsoryMessages = ["attended", "childrenAndPets", "distance", "flammable"];
 
     private const double GramsPerOunce = 28.349523125;
+
     /// <summary>The three messages of ASTM F2058 (from memory of the standard).</summary>
     public static readonly IReadOnlyList<string> AstmMessages = ["astmSight", "astmFire", "astmChildren"];
 
@@ -39,10 +40,11 @@ internal static class LabelModel
             ["emergency"] = a.Edition.EmergencyTelephone.Needed ? a.Maker.EmergencyTelephone ?? "" : "",
             ["emergency_word"] = a.Languages[0].Words["emergencyTelephone"],
             ["warnings"] = Warnings(a),
-            ["more_inside"] = string.Join(
-                " / ",
-                a.Languages.Select(l => several ? $"{l.Code.ToUpperInvariant()} {l.Words["moreInside"]}" : l.Words["moreInside"])
-            ) + " ▸",
+            ["more_inside"] =
+                string.Join(
+                    " / ",
+                    a.Languages.Select(l => several ? $"{l.Code.ToUpperInvariant()} {l.Words["moreInside"]}" : l.Words["moreInside"])
+                ) + " ▸",
             ["qr"] = a.Candle.InformationUrl ?? "",
             ["gtin"] = a.Candle.Gtin ?? "",
             ["figure"] = a.Edition.Formats.Quantity.HeightFor(a.Candle.NetMass, a.Vessel).Value,

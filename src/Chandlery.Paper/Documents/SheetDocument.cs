@@ -64,7 +64,8 @@ public static class SheetDocument
         {
             (double x, double y) = Corner(grid, cell, options);
             string outline = shape.Outline();
-            string path = outline.Length > 0 ? outline : FormattableString.Invariant($"M0 0 H{shape.WidthMm:0.###} V{shape.HeightMm:0.###} H0 Z");
+            string path =
+                outline.Length > 0 ? outline : FormattableString.Invariant($"M0 0 H{shape.WidthMm:0.###} V{shape.HeightMm:0.###} H0 Z");
             items.Add(new PathItem(path, x, y, 1, null, Ink.Black, LineMm));
             items.Add(Text($"{cell + 1}", x + (shape.WidthMm / 2), y + (shape.HeightMm / 2), 4));
         }

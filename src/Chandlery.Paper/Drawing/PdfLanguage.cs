@@ -21,7 +21,11 @@ internal static partial class PdfLanguage
         Match info = Info().Match(text, trailerAt);
         Match previous = StartXref().Match(text, trailerAt);
         string number = root.Groups[1].Value;
-        Match catalog = Regex.Match(text, $@"(?<=[\r\n]){number} 0 obj\s*<<(.*?)>>\s*endobj", RegexOptions.Singleline | RegexOptions.CultureInvariant);
+        Match catalog = Regex.Match(
+            text,
+            $@"(?<=[\r\n]){number} 0 obj\s*<<(.*?)>>\s*endobj",
+            RegexOptions.Singleline | RegexOptions.CultureInvariant
+        );
         if (!root.Success || !size.Success || !previous.Success || !catalog.Success)
         {
             throw new InvalidOperationException("the drawing engine wrote a PDF whose catalog was not found");

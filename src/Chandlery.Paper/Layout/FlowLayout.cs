@@ -234,7 +234,9 @@ internal sealed class FlowLayout
 
     private double Middle((double Left, double Right) free, SymbolRow row)
     {
-        double width = row.Symbols.Sum(s => Math.Max(row.SideMm, LineBreaker.Width(s.Caption, Weight.Regular, sizes.TypeSizeMm)) + SymbolGapMm) - SymbolGapMm;
+        double width =
+            row.Symbols.Sum(s => Math.Max(row.SideMm, LineBreaker.Width(s.Caption, Weight.Regular, sizes.TypeSizeMm)) + SymbolGapMm)
+            - SymbolGapMm;
         return ((free.Left + free.Right) / 2) - (width / 2);
     }
 
@@ -397,7 +399,10 @@ internal sealed class FlowLayout
                 double width = table.Widths[c] * (free.Right - free.Left);
                 double from = left;
                 List<Piece> pieces = LineBreaker.Pieces(row.Cells[c]);
-                end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, y + padMm, (_, _) => [(from, from + width - (padMm * 2))]));
+                end = Math.Max(
+                    end,
+                    AddText(pieces, sizes.TypeSizeMm, Align.Left, y + padMm, (_, _) => [(from, from + width - (padMm * 2))])
+                );
                 left += width;
             }
 

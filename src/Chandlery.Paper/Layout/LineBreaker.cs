@@ -31,7 +31,8 @@ internal static class LineBreaker
                 bool seam =
                     !end
                     && !blank
-                    && Array.IndexOf(BreakAfter, span.Text[i]) >= 0 && i >= start + ShortestBeforeBreak
+                    && Array.IndexOf(BreakAfter, span.Text[i]) >= 0
+                    && i >= start + ShortestBeforeBreak
                     && i + 1 < span.Text.Length
                     && char.IsLetter(span.Text[i + 1]);
                 if (end || blank || seam)

@@ -37,7 +37,9 @@ internal sealed class Region(double topMm, double bottomMm, Func<double, double,
             }
         }
 
-        return double.IsNegativeInfinity(left) ? free : [.. free.Select(f => (Math.Max(f.Left, left), f.Right)).Where(f => f.Item1 < f.Right)];
+        return double.IsNegativeInfinity(left)
+            ? free
+            : [.. free.Select(f => (Math.Max(f.Left, left), f.Right)).Where(f => f.Item1 < f.Right)];
     }
 
     /// <summary>The widest free stretch of a line; null where none can stand.</summary>

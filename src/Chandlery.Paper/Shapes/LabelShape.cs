@@ -16,8 +16,7 @@ public sealed record LabelShape(LabelRequest Request, string Where)
     public double HeightMm => Request.Size.Height.Value;
 
     /// <summary>Its area, square millimetres; of a leaflet one side.</summary>
-    public double AreaMm2 =>
-        IsRound ? Math.PI / 4 * ((WidthMm * WidthMm) - (Request.Hole.Value * Request.Hole.Value)) : WidthMm * HeightMm;
+    public double AreaMm2 => IsRound ? Math.PI / 4 * ((WidthMm * WidthMm) - (Request.Hole.Value * Request.Hole.Value)) : WidthMm * HeightMm;
 
     private bool IsRound => Request.Form is LabelForm.Circle or LabelForm.Ring;
 
@@ -76,9 +75,7 @@ public sealed record LabelShape(LabelRequest Request, string Where)
         // The hole takes out the most where the line comes nearest to its middle.
         double nearest = from <= centre && to >= centre ? 0 : Math.Min(Math.Abs(from - centre), Math.Abs(to - centre));
         double hole = Request.Hole.Value > 0 ? HalfChord((Request.Hole.Value / 2) + margin, nearest) : 0;
-        return hole > 0
-            ? [(centre - half, centre - hole), (centre + hole, centre + half)]
-            : [(centre - half, centre + half)];
+        return hole > 0 ? [(centre - half, centre - hole), (centre + hole, centre + half)] : [(centre - half, centre + half)];
     }
 
     private IReadOnlyList<(double Left, double Right)> RoundedRow(double from, double to, double margin)
@@ -89,7 +86,8 @@ public sealed record LabelShape(LabelRequest Request, string Where)
         return [(margin + inset, WidthMm - margin - inset)];
     }
 
-    private static double HalfChord(double radius, double distance) => distance >= radius ? 0 : Math.Sqrt((radius * radius) - (distance * distance));
+    private static double HalfChord(double radius, double distance) =>
+        distance >= radius ? 0 : Math.Sqrt((radius * radius) - (distance * distance));
 
     private static string Circle(double centre, double radius) =>
         FormattableString.Invariant(
@@ -108,7 +106,8 @@ public static class Arrangements
     private const double ReadableShareOfGirth = 0.45;
 
     /// <summary>A label of a size.</summary>
-    public static LabelShape Rectangle(LabelSize size, string where) => new(new LabelRequest(LabelForm.Rectangle, size, new Millimetres(0), new Millimetres(0)), where);
+    public static LabelShape Rectangle(LabelSize size, string where) =>
+        new(new LabelRequest(LabelForm.Rectangle, size, new Millimetres(0), new Millimetres(0)), where);
 
     /// <summary>The label that the maker asks for; a band gets its length from the vessel.</summary>
     public static LabelShape Asked(LabelRequest request, Vessel vessel)
@@ -135,19 +134,28 @@ public static class Arrangements
 
         double girth = outer.PerimeterMillimetres;
         double height = outer.Height.Value - (2 * EdgeMm);
-        double widest = outer.Diameter is not null ? girth * ReadableShareOfGirth : Math.Max(outer.Length!.Value.Value, outer.Width!.Value.Value) - (2 * EdgeMm);
+        double widest = outer.Diameter is not null
+            ? girth * ReadableShareOfGirth
+            : Math.Max(outer.Length!.Value.Value, outer.Width!.Value.Value) - (2 * EdgeMm);
         var shapes = new List<LabelShape>();
         shapes.AddRange(offered.Where(s => s.Width.Value <= widest && s.Height.Value <= height).Select(s => Rectangle(s, "on the side")));
         if (outer.Diameter is { } diameter)
         {
             var round = new Millimetres(diameter.Value - (2 * EdgeMm));
-            shapes.Add(new LabelShape(new LabelRequest(LabelForm.Circle, new LabelSize(round, round), new Millimetres(0), new Millimetres(0)), "on the base"));
+            shapes.Add(
+                new LabelShape(
+                    new LabelRequest(LabelForm.Circle, new LabelSize(round, round), new Millimetres(0), new Millimetres(0)),
+                    "on the base"
+                )
+            );
         }
         else
         {
             double length = outer.Length!.Value.Value - (2 * EdgeMm);
             double width = outer.Width!.Value.Value - (2 * EdgeMm);
-            shapes.AddRange(offered.Where(s => s.Width.Value <= length && s.Height.Value <= width).Select(s => Rectangle(s, "on the base")));
+            shapes.AddRange(
+                offered.Where(s => s.Width.Value <= length && s.Height.Value <= width).Select(s => Rectangle(s, "on the base"))
+            );
         }
 
         if (height > 10)
@@ -157,13 +165,11 @@ public static class Arrangements
         }
 
         shapes.AddRange(
-            offered.Select(s => new LabelShape(new LabelRequest(LabelForm.Leaflet, s, new Millimetres(0), new Millimetres(0)), "as a leaflet or tie-on tag"))
+            offered.Select(s => new LabelShape(
+                new LabelRequest(LabelForm.Leaflet, s, new Millimetres(0), new Millimetres(0)),
+                "as a leaflet or tie-on tag"
+            ))
         );
-        return
-        [
-            .. shapes
-                .OrderBy(s => s.Request.Form == LabelForm.Leaflet)
-                .ThenBy(s => s.AreaMm2),
-        ];
+        return [.. shapes.OrderBy(s => s.Request.Form == LabelForm.Leaflet).ThenBy(s => s.AreaMm2)];
     }
 }

@@ -151,7 +151,11 @@ public class CliTests : IDisposable
     [Fact]
     public void TheDemoFulfilsItsSchemas()
     {
-        foreach (string file in Directory.EnumerateFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        foreach (
+            string file in Directory
+                .EnumerateFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories)
+                .Concat(Directory.EnumerateFiles(Path.Combine(Bench.Repository, "data", "stocks")))
+        )
         {
             using JsonDocument document = JsonDocument.Parse(YamlJson.Convert(File.ReadAllText(file)));
             AssertValid(document.RootElement.GetProperty("declares").GetString()!, document.RootElement);

@@ -15,36 +15,52 @@ public class StatementTests
         ["it H350i"] = "the law's Italian text says 'provocare' as in H350 (from memory); the package 'causare'",
     };
 
-    [Outside("LaTeX package ghsystem (Debian texlive-science): independent transcription of CLP Annexes II and III")]
-    [Theory]
-    [InlineData("en", "english")]
-    [InlineData("de", "german")]
-    [InlineData("fr", "french")]
-    [InlineData("es", "spanish")]
-    [InlineData("it", "italian")]
-    public void HazardStatementsAgreeWithAnIndependentTranscription(string code, string file)
-    {
-        Language language = Bench.Lawbook.FindLanguage(code)!;
-        Dictionary<string, string> theirs = GhsystemFile.Read(file);
-        int compared = 0;
-        var differences = new List<string>();
-        foreach ((string statement, string text) in language.Official.Where(s => s.Key[0] is 'H' or 'E'))
-        {
-            if (!theirs.TryGetValue(statement, out string? other) || Justified.ContainsKey($"{code} {statement}"))
-            {
-                continue;
-            }
+    private static readonly (string Code, string File)[] Compared =
+    [
+        ("en", "english"),
+        ("de", "german"),
+        ("fr", "french"),
+        ("es", "spanish"),
+        ("it", "italian"),
+    ];
 
-            compared++;
-            if (GhsystemFile.Normalise(text) != other)
+    /// <summary>Every H and EUH statement that both have, one check each.</summary>
+    public static TheoryData<string, string, string> SharedStatements()
+    {
+        var data = new TheoryData<string, string, string>();
+        foreach ((string code, string file) in Compared)
+        {
+            Dictionary<string, string> theirs = GhsystemFile.Read(file);
+            foreach (
+                string statement in Bench.Lawbook.FindLanguage(code)!.Official.Keys.Where(k => k[0] is 'H' or 'E' && theirs.ContainsKey(k))
+            )
             {
-                differences.Add($"{code} {statement}: ours '{GhsystemFile.Normalise(text)}', theirs '{other}'");
+                data.Add(code, file, statement);
             }
         }
 
-        Assert.True(differences.Count == 0, string.Join("\n", differences));
-        Assert.InRange(compared, 40, 200);
+        return data;
     }
+
+    [Outside("LaTeX package ghsystem (Debian texlive-science): independent transcription of CLP Annexes II and III")]
+    [Theory]
+    [MemberData(nameof(SharedStatements))]
+    public void HazardStatementsAgreeWithAnIndependentTranscription(string code, string file, string statement)
+    {
+        string ours = GhsystemFile.Normalise(Bench.Lawbook.FindLanguage(code)!.Official[statement]);
+        string theirs = GhsystemFile.Read(file)[statement];
+        if (Justified.ContainsKey($"{code} {statement}"))
+        {
+            Assert.NotEqual(theirs, ours);
+        }
+        else
+        {
+            Assert.Equal(theirs, ours);
+        }
+    }
+
+    [Fact]
+    public void TheComparisonIsBroad() => Assert.True(SharedStatements().Count > 230);
 
     [Fact]
     public void EveryLanguageHasEveryStatementThatItsPlacesMayNeed()

@@ -49,4 +49,55 @@ public class CardTests
         Assert.Contains("Burn it outdoors only", text, StringComparison.Ordinal);
         Assert.DoesNotContain("{", text, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(CardKind.Pocket, 74, 105)]
+    [InlineData(CardKind.Buyer, 105, 148)]
+    [InlineData(CardKind.Shop, 148, 210)]
+    public void EveryCardFitsInEveryLanguage(CardKind kind, double width, double height)
+    {
+        foreach (string place in new[] { "AT", "CZ", "DK", "ES", "FI", "FR", "GR", "IE", "IT", "NL", "PL", "PT", "US" })
+        {
+            using PdfReader pdf = Print("candles/harbour-bowl.yaml", kind, place);
+            Assert.Equal(width, pdf.SizeMm().Width, 2);
+            Assert.Equal(height, pdf.SizeMm().Height, 2);
+            Assert.DoesNotContain("{", pdf.Text(), StringComparison.Ordinal);
+        }
+    }
+
+    [Outside("ASTM F2058: WARNING in bold capitals, then three messages (abstract verified, messages from memory)")]
+    [Theory]
+    [InlineData(CardKind.Pocket)]
+    [InlineData(CardKind.Buyer)]
+    [InlineData(CardKind.Shop)]
+    public void TheUnitedStatesHaveTheirWarning(CardKind kind)
+    {
+        using PdfReader pdf = Print("candles/fig-tin.yaml", kind, "US");
+        Assert.Contains(
+            "WARNING Burn within sight. Keep away from things that catch fire. Keep away from children and pets.",
+            pdf.Text(),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void TheShopCardSaysWhatIsInItAndWhomToAsk()
+    {
+        using PdfReader pdf = Print("candles/harbour-bowl.yaml", CardKind.Shop);
+        string text = pdf.Text();
+        Assert.Contains("d-Limonene (≤ 1.874 %)", text, StringComparison.Ordinal);
+        Assert.Contains("May cause an allergic skin reaction.", text, StringComparison.Ordinal);
+        Assert.Contains("+999 20 555 014", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("US", "Net Wt 2.8 oz (80 g)")]
+    [InlineData("IE", "80 g")]
+    public void TheQuantityIsInThePlacesUnits(string place, string expected)
+    {
+        var problems = new Problems();
+        LabelResult label = LabelDocument.Make(Bench.Demo("candles/fig-tin.yaml", place), Bench.Shop, Bench.Lawbook.Burning, problems)!;
+        using var pdf = new PdfReader(PdfDrawing.Draw(new PaperDocument("t", "en", label.Fitted!.Pages)));
+        Assert.Contains(expected, pdf.Text(), StringComparison.Ordinal);
+    }
 }
