@@ -22,8 +22,8 @@ public static class ProofPage
         double height = Math.Max(PageHeightMm, tableTop + (inspections.Count * 5) + 12);
         var items = new List<SceneItem>
         {
-            Text($"Proof: {a.Candle.Name}", Weight.Bold, LeftMm, 12, 4.5, Ink.Black),
-            Text(
+            Strokes.Text($"Proof: {a.Candle.Name}", Weight.Bold, LeftMm, 12, 4.5, Ink.Black),
+            Strokes.Text(
                 $"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}. Print at 100 % and lay a ruler on it.",
                 Weight.Regular,
                 LeftMm,
@@ -39,9 +39,11 @@ public static class ProofPage
         foreach (Inspection i in inspections)
         {
             Ink ink = i.Holds ? Ink.Black : Ink.Red;
-            items.Add(Text(i.Holds ? "holds" : "FAILS", Weight.Bold, LeftMm, y, TypeMm, ink));
-            items.Add(Text($"{i.What}: {i.Measured}; required: {Shorten(i.Required)}", Weight.Regular, LeftMm + 14, y, TypeMm, ink));
-            items.Add(Text(Shorten(i.Clause), Weight.Regular, LeftMm + 14, y + 2.6, 1.9, Ink.Grey));
+            items.Add(Strokes.Text(i.Holds ? "holds" : "FAILS", Weight.Bold, LeftMm, y, TypeMm, ink));
+            items.Add(
+                Strokes.Text($"{i.What}: {i.Measured}; required: {Shorten(i.Required)}", Weight.Regular, LeftMm + 14, y, TypeMm, ink)
+            );
+            items.Add(Strokes.Text(Shorten(i.Clause), Weight.Regular, LeftMm + 14, y + 2.6, 1.9, Ink.Grey));
             y += 5.6;
         }
 
@@ -55,7 +57,7 @@ public static class ProofPage
             yield return Line(LeftMm + mm, TopMm - 2, LeftMm + mm, TopMm - 2 - Tick(mm));
             if (mm % 10 == 0)
             {
-                yield return Text($"{mm}", Weight.Regular, LeftMm + mm - 1, TopMm - 6.5, 1.9, Ink.Black);
+                yield return Strokes.Text($"{mm}", Weight.Regular, LeftMm + mm - 1, TopMm - 6.5, 1.9, Ink.Black);
             }
         }
 
@@ -64,7 +66,7 @@ public static class ProofPage
             yield return Line(LeftMm - 2, TopMm + mm, LeftMm - 2 - Tick(mm), TopMm + mm);
             if (mm % 10 == 0)
             {
-                yield return Text($"{mm}", Weight.Regular, LeftMm - 9, TopMm + mm + 0.7, 1.9, Ink.Black);
+                yield return Strokes.Text($"{mm}", Weight.Regular, LeftMm - 9, TopMm + mm + 0.7, 1.9, Ink.Black);
             }
         }
     }
@@ -87,11 +89,7 @@ public static class ProofPage
     private static string Shorten(string text) => text.Length > 110 ? text[..109] + "…" : text;
 
     private static PathItem Box(double x, double y, double width, double height) =>
-        new(FormattableString.Invariant($"M0 0 H{width:0.###} V{height:0.###} H0 Z"), x, y, 1, null, Ink.Grey, LineMm);
+        new(Strokes.BoxPath(width, height), x, y, 1, null, Ink.Grey, LineMm);
 
-    private static PathItem Line(double x1, double y1, double x2, double y2) =>
-        new(FormattableString.Invariant($"M0 0 L{x2 - x1:0.###} {y2 - y1:0.###}"), x1, y1, 1, null, Ink.Black, LineMm);
-
-    private static TextItem Text(string text, Weight weight, double x, double y, double size, Ink ink) =>
-        new(Face.Of(weight).Shape(text), weight, x, y, size, ink);
+    private static PathItem Line(double x1, double y1, double x2, double y2) => Strokes.Line(x1, y1, x2, y2, Ink.Black, LineMm);
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 using Chandlery.Paper.Documents;
 
@@ -20,13 +19,12 @@ internal static class ArrangeCommand
         options.AddTo(command);
         command.Add(paper.Templates);
         command.SetAction(parse =>
-            Session.Run(
+            Session.Print(
                 parse,
                 options,
-                (session, assessments) =>
+                paper,
+                (session, printer, assessments, problems) =>
                 {
-                    var problems = new Problems();
-                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
                     foreach (Assessment a in assessments)
                     {
                         if (printer.Arrange(a, problems) is { } results && problems.None)

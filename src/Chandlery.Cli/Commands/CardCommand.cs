@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Chandlery.Core.Declared;
 using Chandlery.Paper.Documents;
 
 namespace Chandlery.Cli.Commands;
@@ -25,13 +24,12 @@ internal static class CardCommand
         options.AddTo(command);
         paper.AddTo(command);
         command.SetAction(parse =>
-            Session.Run(
+            Session.Print(
                 parse,
                 options,
-                (session, assessments) =>
+                paper,
+                (session, printer, assessments, problems) =>
                 {
-                    var problems = new Problems();
-                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
                     List<PendingFile> files = [.. assessments.SelectMany(a => printer.Card(a, parse.GetValue(kind), problems))];
                     if (!problems.None)
                     {

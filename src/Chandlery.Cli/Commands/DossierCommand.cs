@@ -23,22 +23,12 @@ internal static class DossierCommand
         );
         options.AddTo(command);
         paper.AddTo(command);
-        command.SetAction(parse =>
-            Session.Run(parse, options, (session, assessments) => Write(parse, options, paper, session, assessments))
-        );
+        command.SetAction(parse => Session.Print(parse, options, paper, Write));
         return command;
     }
 
-    private static int Write(
-        ParseResult parse,
-        CommonOptions options,
-        PaperOptions paper,
-        Session session,
-        IReadOnlyList<Assessment> assessments
-    )
+    private static int Write(Session session, Printer printer, IReadOnlyList<Assessment> assessments, Problems problems)
     {
-        var problems = new Problems();
-        Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
         var dossiers = new List<(Assessment Assessment, List<PendingFile> Files)>();
         var reasons = new List<string>();
         foreach (Assessment a in assessments)

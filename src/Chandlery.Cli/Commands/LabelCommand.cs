@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Chandlery.Core.Declared;
 
 namespace Chandlery.Cli.Commands;
 
@@ -22,25 +21,19 @@ internal static class LabelCommand
         options.AddTo(command);
         paper.AddTo(command);
         command.SetAction(parse =>
-            Session.Run(
+            Session.Print(
                 parse,
                 options,
-                (session, assessments) =>
+                paper,
+                (session, printer, assessments, problems) =>
                 {
-                    var problems = new Problems();
-                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
-                    var labels = assessments.Select(a => printer.Label(a, problems)).ToList();
+                    var labels = assessments.Select(a => printer.Label(a, problems, parse.GetValue(proof))).ToList();
                     if (!problems.None)
                     {
                         return session.Report(problems);
                     }
 
                     printer.Write(labels.SelectMany(l => l.Files), "", session.Output);
-                    if (parse.GetValue(proof))
-                    {
-                        printer.Write(assessments.SelectMany(a => printer.Proof(a, problems)), "", session.Output);
-                    }
-
                     List<string> reasons = [.. labels.Select(l => l.WhyNot).OfType<string>()];
                     reasons.ForEach(session.Complain);
                     return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;

@@ -16,29 +16,39 @@ namespace Chandlery.Cli.Commands;
 internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, IReadOnlyList<string> formats, double dotsPerInch)
 {
     /// <summary>A printer set up from the command line.</summary>
-    public static Printer Open(ParseResult parse, PaperOptions paper, CommonOptions common, Lawbook lawbook, Problems problems) =>
+    public static Printer Open(
+        ParseResult parse,
+        PaperOptions paper,
+        IReadOnlyDictionary<string, string> data,
+        BurnAdvice advice,
+        Problems problems
+    ) =>
         new(
             new PaperShop(
                 new TemplateShelf(ShippedFiles.Templates(parse.GetValue(paper.Templates), problems)),
-                SymbolSheet.Read(ShippedFiles.Data(parse.GetValue(common.Data), problems), problems)
+                SymbolSheet.Read(data, problems)
             ),
-            lawbook.Burning,
+            advice,
             parse.GetValue(paper.Out) ?? ".",
             parse.GetValue(paper.Formats) ?? ["pdf"],
             parse.GetValue(paper.Resolution)
         );
 
-    /// <summary>Files that a label makes, or the reason why there is none.</summary>
-    public (IReadOnlyList<PendingFile> Files, string? WhyNot) Label(Assessment a, Problems problems)
+    /// <summary>Files that a label makes, with its proof page when one is asked for, or the reason why there is none.</summary>
+    public (IReadOnlyList<PendingFile> Files, string? WhyNot) Label(Assessment a, Problems problems, bool withProof = false)
     {
-        (FittedLabel? label, string? whyNot) = Fit(a, problems);
-        return label is null
-            ? ([], whyNot)
-            : (Files(a.Id + "-label", new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages)), null);
+        (LabelResult? result, string? whyNot) = Fit(a, problems);
+        if (result?.Fitted is not { } label)
+        {
+            return ([], whyNot);
+        }
+
+        var document = new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages);
+        return ([.. Files(a.Id + "-label", document), .. withProof ? Proof(a, document, result.LeftOff) : []], null);
     }
 
     /// <summary>The label, or the reason why there is none.</summary>
-    public (FittedLabel? Label, string? WhyNot) Fit(Assessment a, Problems problems)
+    public (LabelResult? Result, string? WhyNot) Fit(Assessment a, Problems problems)
     {
         if (a.StopsSale)
         {
@@ -51,33 +61,23 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
                 null,
                 $"{a.Id}: the text does not fit a label of {misfit.Shape.Request}: {Missing(misfit)}What would help: {string.Join("; ", misfit.Remedies)}."
             )
-            : (result?.Fitted, null);
+            : (result, null);
     }
 
-    /// <summary>A proof page of the label; nothing where there is no label.</summary>
-    public IReadOnlyList<PendingFile> Proof(Assessment a, Problems problems)
+    private static IEnumerable<PendingFile> Proof(Assessment a, PaperDocument label, IReadOnlyList<LabelChoice> leftOff)
     {
-        if (a.StopsSale || LabelDocument.Make(a, shop, advice, problems) is not { Fitted: { } label } result)
-        {
-            return [];
-        }
-
-        byte[] pdf = PdfDrawing.Draw(new PaperDocument(a.Candle.Name, a.Languages[0].Code, label.Pages));
         IReadOnlyList<Inspection> checks = LabelInspector.Inspect(
-            MeasuredPage.ReadAll(pdf),
+            MeasuredPage.ReadAll(PdfDrawing.Draw(label)),
             a,
-            result.LeftOff.Select(l => l.Code).ToHashSet()
+            leftOff.Select(l => l.Code).ToHashSet()
         );
-        return
-        [
-            .. label.Pages.Select(
-                (page, i) =>
-                    new PendingFile(
-                        $"{a.Id}-proof{(label.Pages.Count > 1 ? $"-{i + 1}" : "")}.pdf",
-                        PdfDrawing.Draw(new PaperDocument($"Proof: {a.Candle.Name}", "en", [ProofPage.Draw(a, page, checks)]))
-                    )
-            ),
-        ];
+        return label.Pages.Select(
+            (page, i) =>
+                new PendingFile(
+                    $"{a.Id}-proof{(label.Pages.Count > 1 ? $"-{i + 1}" : "")}.pdf",
+                    PdfDrawing.Draw(new PaperDocument($"Proof: {a.Candle.Name}", "en", [ProofPage.Draw(a, page, checks)]))
+                )
+        );
     }
 
     /// <summary>How every arrangement that the vessel can carry fares.</summary>

@@ -12,6 +12,9 @@ internal sealed class Session(TextWriter output, TextWriter errors)
 {
     private Catalogue? catalogue;
 
+    /// <summary>The data files that law and drawings are read from.</summary>
+    private IReadOnlyDictionary<string, string> data = new Dictionary<string, string>();
+
     public TextWriter Output => output;
 
     /// <summary>Law and languages; there once <see cref="Run"/> has started the work.</summary>
@@ -40,6 +43,28 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         }
     }
 
+    /// <summary>Runs a command that prints.</summary>
+    /// <param name="parse">The parsed command line.</param>
+    /// <param name="options">Its common options.</param>
+    /// <param name="paper">Its options on printing.</param>
+    /// <param name="work">Does the work; returns the exit code. Nothing may be written once it has found problems.</param>
+    public static int Print(
+        ParseResult parse,
+        CommonOptions options,
+        PaperOptions paper,
+        Func<Session, Printer, IReadOnlyList<Assessment>, Problems, int> work
+    ) =>
+        Run(
+            parse,
+            options,
+            (session, assessments) =>
+            {
+                var problems = new Problems();
+                Printer printer = Printer.Open(parse, paper, session.data, session.Lawbook.Burning, problems);
+                return problems.None ? work(session, printer, assessments, problems) : session.Report(problems);
+            }
+        );
+
     /// <summary>Prints what is wrong with the input.</summary>
     public int Report(Problems problems)
     {
@@ -57,7 +82,8 @@ internal sealed class Session(TextWriter output, TextWriter errors)
 
     private IReadOnlyList<Assessment> Assess(ParseResult parse, CommonOptions options, Problems problems)
     {
-        Lawbook? lawbook = LawReader.Read(ShippedFiles.Data(parse.GetValue(options.Data), problems), problems);
+        data = ShippedFiles.Data(parse.GetValue(options.Data), problems);
+        Lawbook? lawbook = LawReader.Read(data, problems);
         if (lawbook is null)
         {
             return [];

@@ -44,15 +44,13 @@ internal static class SheetCommand
         }
 
         command.SetAction(parse =>
-            Session.Run(
+            Session.Print(
                 parse,
                 options,
-                (session, assessments) =>
+                paper,
+                (session, printer, assessments, problems) =>
                 {
-                    var problems = new Problems();
-                    Stock? chosen = StockShelf.Find(parse.GetValue(stock)!, problems);
-                    Printer printer = Printer.Open(parse, paper, options, session.Lawbook, problems);
-                    if (chosen is null || !problems.None)
+                    if (StockShelf.Find(parse.GetValue(stock)!, problems) is not { } chosen)
                     {
                         return session.Report(problems);
                     }
@@ -112,8 +110,8 @@ internal static class SheetCommand
         var reasons = new List<string>();
         foreach (Assessment a in assessments)
         {
-            (FittedLabel? label, string? whyNot) = printer.Fit(a with { Candle = a.Candle with { Label = stock.Label } }, problems);
-            if (label is not null)
+            (LabelResult? result, string? whyNot) = printer.Fit(a with { Candle = a.Candle with { Label = stock.Label } }, problems);
+            if (result?.Fitted is { } label)
             {
                 labels.AddRange(label.Pages.Select(p => (a.Id, p)));
             }

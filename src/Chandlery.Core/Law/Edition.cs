@@ -52,7 +52,6 @@ public sealed record SmallPackageRules(Quantities.Millilitres UpTo, string Claus
 /// <param name="Statements">Precedence of statements.</param>
 /// <param name="NamesNormallyEnough">How many names of substances are normally enough.</param>
 /// <param name="NamingClause">Where naming stands.</param>
-/// <param name="SensitisersAlwaysClause">Where it stands that sensitisers are all named.</param>
 /// <param name="Precautions">Precautionary statements.</param>
 /// <param name="Formats">The look of labels.</param>
 /// <param name="LabelKind">What kind of label it asks for.</param>
@@ -74,7 +73,6 @@ public sealed record Edition(
     IReadOnlyList<StatementPrecedence> Statements,
     int NamesNormallyEnough,
     string NamingClause,
-    string SensitisersAlwaysClause,
     PrecautionRules Precautions,
     LabelFormats Formats,
     LabelKind LabelKind,

@@ -8,8 +8,7 @@ namespace Chandlery.Core.Law;
 /// <param name="Ec">EC number, or null.</param>
 /// <param name="Band">Concentration range, percent.</param>
 /// <param name="Hazards">Its classes.</param>
-/// <param name="OfMajorConcern">Whether the narrow ranges hold.</param>
-public sealed record PoisonFact(string Name, string? Cas, string? Ec, string Band, string Hazards, bool OfMajorConcern);
+public sealed record PoisonFact(string Name, string? Cas, string? Ec, string Band, string Hazards);
 
 /// <summary>Ingredients with the widths of range that CLP Annex VIII, Part B, 3.4 allows (Tables 1 and 2; from memory).</summary>
 public static class PoisonFacts
@@ -39,8 +38,7 @@ public static class PoisonFacts
                 s.Ingredient.Identity.Cas?.Text,
                 s.Ingredient.Identity.Ec?.Text,
                 Band(s.Ingredient.Low.Value, high, major ? MajorConcern : Other),
-                s.IsKnown ? string.Join(", ", s.Hazards.Select(h => h.Category.Code)) : "unknown",
-                major
+                s.IsKnown ? string.Join(", ", s.Hazards.Select(h => h.Category.Code)) : "unknown"
             );
         }
     }

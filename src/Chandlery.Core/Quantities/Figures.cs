@@ -17,7 +17,4 @@ public static class Figures
         int decimals = (int)Math.Clamp(3 - magnitude, 0, 12);
         return Math.Round(value, decimals).ToString("0.############", CultureInfo.InvariantCulture);
     }
-
-    /// <summary>A figure that must be read back exactly.</summary>
-    public static string Exact(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 }

@@ -7,9 +7,6 @@ public readonly record struct Grams(double Value)
     /// <summary>Sum of two masses.</summary>
     public static Grams operator +(Grams left, Grams right) => new(left.Value + right.Value);
 
-    /// <summary>This mass as a share of <paramref name="whole"/>.</summary>
-    public MassPercent ShareOf(Grams whole) => new(100 * Value / whole.Value);
-
     /// <inheritdoc/>
     public override string ToString() => Figures.Plain(Value) + " g";
 }

@@ -126,7 +126,6 @@ public sealed class LawReader
             ],
             (int)naming.Number("normallyEnough", 0, 100, "4"),
             naming.Text("clause", "CLP Art. 18(3)"),
-            naming.Text("sensitisersAlways", "CLP Annex II, 2.8"),
             ReadPrecautions(OpenFor(id, "precautions.yaml")),
             FormatReader.Read(OpenFor(id, "label-format.yaml")),
             Enum.Parse<LabelKind>(head.Choice("labelKind", "clp", "ghs", "consumer"), ignoreCase: true),
@@ -136,6 +135,9 @@ public sealed class LawReader
             ReadSmallPackages(OpenFor(id, "small-packages.yaml"))
         );
         head.OptionalText("basedOn");
+
+        // The clause is a note for readers of the data; each named sensitiser carries its own.
+        naming.OptionalText("sensitisersAlways");
         naming.Done();
         label.Done();
         head.Done();

@@ -45,8 +45,7 @@ public static class CardDocument
         string title = "";
         foreach (Language language in assessment.Languages)
         {
-            string? xml = shop.Templates.Write(template, Model(assessment, language, advice), problems);
-            MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + template, problems);
+            MarkupDocument? document = shop.Read(template, Model(assessment, language, advice), problems);
             if (document is null || Fit(document, template, shop, problems) is not { } page)
             {
                 return null;

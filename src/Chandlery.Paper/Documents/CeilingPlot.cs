@@ -15,6 +15,7 @@ public static class CeilingPlot
     private const double TopMm = 22;
     private const double LaneMm = 8;
     private const double TypeMm = 2.8;
+    private const double LineMm = 0.4;
 
     /// <summary>The plot.</summary>
     /// <param name="a">The candle.</param>
@@ -136,11 +137,11 @@ public static class CeilingPlot
     private static string Shorten(string text) => text.Length > 46 ? text[..45] + "…" : text;
 
     private static void Text(List<SceneItem> items, string text, Weight weight, double x, double y, double size, Ink ink) =>
-        items.Add(new TextItem(Face.Of(weight).Shape(text), weight, x, y, size, ink));
+        items.Add(Strokes.Text(text, weight, x, y, size, ink));
 
     private static void Box(List<SceneItem> items, double x, double y, double width, double height, Ink ink) =>
-        items.Add(new PathItem(FormattableString.Invariant($"M0 0 H{width:0.###} V{height:0.###} H0 Z"), x, y, 1, ink, null, 0));
+        items.Add(new PathItem(Strokes.BoxPath(width, height), x, y, 1, ink, null, 0));
 
     private static void Line(List<SceneItem> items, double x1, double y1, double x2, double y2, Ink ink) =>
-        items.Add(new PathItem(FormattableString.Invariant($"M0 0 L{x2 - x1:0.###} {y2 - y1:0.###}"), x1, y1, 1, null, ink, 0.4));
+        items.Add(Strokes.Line(x1, y1, x2, y2, ink, LineMm));
 }

@@ -58,20 +58,22 @@ public sealed class LabelDocument
     private readonly LabelFormat format;
     private readonly IReadOnlyList<LabelChoice> leftOff;
     private readonly MarkupDocument whole;
-    private readonly MarkupDocument front;
+
+    // Few labels are leaflets, so the front is written only where one is tried.
+    private readonly Lazy<MarkupDocument?> front;
 
     private LabelDocument(
         Assessment assessment,
         PaperShop shop,
         IReadOnlyList<LabelChoice> leftOff,
         MarkupDocument whole,
-        MarkupDocument front
+        Func<MarkupDocument?> readFront
     )
     {
         this.assessment = assessment;
         this.leftOff = leftOff;
         this.whole = whole;
-        this.front = front;
+        front = new Lazy<MarkupDocument?>(readFront);
         format = assessment.Edition.Formats.On(assessment.AsOf);
         band = format.BandFor(assessment.Vessel.Brimful);
         fitter = new LabelFitter(shop.Symbols, format, band);
@@ -126,15 +128,9 @@ public sealed class LabelDocument
     {
         IReadOnlyDictionary<string, object?> model = LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code).ToHashSet());
         string template = assessment.Edition.LabelKind == LabelKind.Consumer ? "label-consumer.sbn" : "label.sbn";
-        MarkupDocument? whole = Read(template, model, shop, problems);
-        MarkupDocument? front = Read("leaflet-front.sbn", model, shop, problems);
-        return whole is null || front is null ? null : new LabelDocument(assessment, shop, leftOff, whole, front);
-    }
-
-    private static MarkupDocument? Read(string template, IReadOnlyDictionary<string, object?> model, PaperShop shop, Problems problems)
-    {
-        string? xml = shop.Templates.Write(template, model, problems);
-        return xml is null ? null : MarkupReader.Read(xml, "templates/" + template, problems);
+        return shop.Read(template, model, problems) is { } whole
+            ? new LabelDocument(assessment, shop, leftOff, whole, () => shop.Read("leaflet-front.sbn", model, problems))
+            : null;
     }
 
     private LabelResult Choose()
@@ -219,7 +215,7 @@ public sealed class LabelDocument
 
     private FittedLabel? FitLeaflet(LabelShape shape)
     {
-        FittedPage? outside = fitter.TryFit(front, shape);
+        FittedPage? outside = front.Value is { } document ? fitter.TryFit(document, shape) : null;
         FittedPage? inside = fitter.TryFit(whole, shape);
         return outside is null || inside is null
             ? null

@@ -17,8 +17,7 @@ public static class PoisonFactsDocument
     /// <summary>The page, or null when template or data have problems.</summary>
     public static PaperDocument? Make(Assessment a, PaperShop shop, Problems problems)
     {
-        string? xml = shop.Templates.Write(Template, Model(a), problems);
-        MarkupDocument? document = xml is null ? null : MarkupReader.Read(xml, "templates/" + Template, problems);
+        MarkupDocument? document = shop.Read(Template, Model(a), problems);
         if (document is null)
         {
             return null;

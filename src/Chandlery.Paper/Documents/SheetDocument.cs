@@ -64,8 +64,7 @@ public static class SheetDocument
         {
             (double x, double y) = Corner(grid, cell, options);
             string outline = shape.Outline();
-            string path =
-                outline.Length > 0 ? outline : FormattableString.Invariant($"M0 0 H{shape.WidthMm:0.###} V{shape.HeightMm:0.###} H0 Z");
+            string path = outline.Length > 0 ? outline : Strokes.BoxPath(shape.WidthMm, shape.HeightMm);
             items.Add(new PathItem(path, x, y, 1, null, Ink.Black, LineMm));
             items.Add(Text($"{cell + 1}", x + (shape.WidthMm / 2), y + (shape.HeightMm / 2), 4));
         }
@@ -117,9 +116,7 @@ public static class SheetDocument
         }
     }
 
-    private static PathItem Line(double x1, double y1, double x2, double y2) =>
-        new(FormattableString.Invariant($"M0 0 L{x2 - x1:0.###} {y2 - y1:0.###}"), x1, y1, 1, null, Ink.Black, LineMm);
+    private static PathItem Line(double x1, double y1, double x2, double y2) => Strokes.Line(x1, y1, x2, y2, Ink.Black, LineMm);
 
-    private static TextItem Text(string text, double x, double y, double size) =>
-        new(Face.Of(Weight.Regular).Shape(text), Weight.Regular, x, y, size, Ink.Black);
+    private static TextItem Text(string text, double x, double y, double size) => Strokes.Text(text, Weight.Regular, x, y, size, Ink.Black);
 }

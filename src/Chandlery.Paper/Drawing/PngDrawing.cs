@@ -1,5 +1,3 @@
-using System.Buffers.Binary;
-using System.IO.Hashing;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 using SkiaSharp;
@@ -9,17 +7,16 @@ namespace Chandlery.Paper.Drawing;
 /// <summary>Draws a page as PNG that knows its resolution.</summary>
 public static class PngDrawing
 {
-    private const double MmPerInch = 25.4;
-
     // Labels are mostly white: no filter and a middling level are as small as the best and three times as fast.
     private const int CompressionLevel = 4;
+    private const int HeaderEnd = 8 + 25;
 
     /// <summary>The PNG's bytes.</summary>
     /// <param name="scene">The page.</param>
     /// <param name="dotsPerInch">Resolution.</param>
     public static byte[] Draw(Scene scene, double dotsPerInch)
     {
-        double dotsPerMm = dotsPerInch / MmPerInch;
+        double dotsPerMm = dotsPerInch / PngChunks.MmPerInch;
         var info = new SKImageInfo(
             (int)Math.Round(scene.WidthMm * dotsPerMm),
             (int)Math.Round(scene.HeightMm * dotsPerMm),
@@ -33,21 +30,9 @@ public static class PngDrawing
         using SKImage image = surface.Snapshot();
         using SKPixmap pixels = image.PeekPixels();
         using SKData data = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.None, CompressionLevel))!;
-        return WithResolution(data.ToArray(), dotsPerInch);
-    }
 
-    // The encoder writes no pHYs chunk; it goes right behind the header chunk (PNG specification, 11.3.4.3).
-    private static byte[] WithResolution(byte[] png, double dotsPerInch)
-    {
-        const int headerEnd = 8 + 25;
-        var chunk = new byte[21];
-        BinaryPrimitives.WriteInt32BigEndian(chunk, 9);
-        "pHYs"u8.CopyTo(chunk.AsSpan(4));
-        int dotsPerMetre = (int)Math.Round(dotsPerInch / MmPerInch * 1000);
-        BinaryPrimitives.WriteInt32BigEndian(chunk.AsSpan(8), dotsPerMetre);
-        BinaryPrimitives.WriteInt32BigEndian(chunk.AsSpan(12), dotsPerMetre);
-        chunk[16] = 1;
-        BinaryPrimitives.WriteUInt32BigEndian(chunk.AsSpan(17), Crc32.HashToUInt32(chunk.AsSpan(4, 13)));
-        return [.. png.AsSpan(0, headerEnd), .. chunk, .. png.AsSpan(headerEnd)];
+        // The encoder tells no resolution; that chunk goes right behind the header.
+        ReadOnlySpan<byte> png = data.AsSpan();
+        return [.. png[..HeaderEnd], .. PngChunks.Resolution(dotsPerInch), .. png[HeaderEnd..]];
     }
 }

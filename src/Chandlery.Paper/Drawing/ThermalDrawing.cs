@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
-using System.IO.Hashing;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 using SkiaSharp;
@@ -13,7 +12,6 @@ namespace Chandlery.Paper.Drawing;
 /// </summary>
 public static class ThermalDrawing
 {
-    private const double MmPerInch = 25.4;
     private const int Threshold = 160;
 
     /// <summary>The PNG's bytes.</summary>
@@ -21,7 +19,7 @@ public static class ThermalDrawing
     /// <param name="dotsPerInch">The printer's resolution.</param>
     public static byte[] Draw(Scene scene, double dotsPerInch)
     {
-        double dotsPerMm = dotsPerInch / MmPerInch;
+        double dotsPerMm = dotsPerInch / PngChunks.MmPerInch;
         int width = (int)Math.Round(scene.WidthMm * dotsPerMm);
         int height = (int)Math.Round(scene.HeightMm * dotsPerMm);
         using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Gray8, SKAlphaType.Opaque));
@@ -32,10 +30,10 @@ public static class ThermalDrawing
             Canvas.Draw(canvas, scene, weight => Face.Of(weight).Typeface);
         }
 
-        return Encode(bitmap.GetPixelSpan(), bitmap.RowBytes, width, height, dotsPerMm);
+        return Encode(bitmap.GetPixelSpan(), bitmap.RowBytes, width, height, dotsPerInch);
     }
 
-    private static byte[] Encode(ReadOnlySpan<byte> grey, int stride, int width, int height, double dotsPerMm)
+    private static byte[] Encode(ReadOnlySpan<byte> grey, int stride, int width, int height, double dotsPerInch)
     {
         int rowBytes = (width + 7) / 8;
         var rows = new byte[height * (rowBytes + 1)];
@@ -57,35 +55,16 @@ public static class ThermalDrawing
         BinaryPrimitives.WriteInt32BigEndian(header, width);
         BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(4), height);
         header[8] = 1;
-        Chunk(png, "IHDR"u8, header);
-        var physical = new byte[9];
-        int dotsPerMetre = (int)Math.Round(dotsPerMm * 1000);
-        BinaryPrimitives.WriteInt32BigEndian(physical, dotsPerMetre);
-        BinaryPrimitives.WriteInt32BigEndian(physical.AsSpan(4), dotsPerMetre);
-        physical[8] = 1;
-        Chunk(png, "pHYs"u8, physical);
+        png.Write(PngChunks.Chunk("IHDR"u8, header));
+        png.Write(PngChunks.Resolution(dotsPerInch));
         using var packed = new MemoryStream();
         using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true))
         {
             zlib.Write(rows);
         }
 
-        Chunk(png, "IDAT"u8, packed.ToArray());
-        Chunk(png, "IEND"u8, []);
+        png.Write(PngChunks.Chunk("IDAT"u8, packed.ToArray()));
+        png.Write(PngChunks.Chunk("IEND"u8, []));
         return png.ToArray();
-    }
-
-    private static void Chunk(Stream png, ReadOnlySpan<byte> name, ReadOnlySpan<byte> data)
-    {
-        Span<byte> number = stackalloc byte[4];
-        BinaryPrimitives.WriteInt32BigEndian(number, data.Length);
-        png.Write(number);
-        png.Write(name);
-        png.Write(data);
-        var crc = new Crc32();
-        crc.Append(name);
-        crc.Append(data);
-        BinaryPrimitives.WriteUInt32BigEndian(number, crc.GetCurrentHashAsUInt32());
-        png.Write(number);
     }
 }

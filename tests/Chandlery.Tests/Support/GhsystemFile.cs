@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -9,7 +10,11 @@ namespace Chandlery.Tests.Support;
 /// </summary>
 internal static partial class GhsystemFile
 {
-    public static Dictionary<string, string> Read(string language)
+    private static readonly ConcurrentDictionary<string, Dictionary<string, string>> Files = new();
+
+    public static Dictionary<string, string> Read(string language) => Files.GetOrAdd(language, Parse);
+
+    private static Dictionary<string, string> Parse(string language)
     {
         string folder = Path.Combine(Bench.Repository, "tests", ".cache", "ghsystem");
         string file = Path.Combine(folder, $"ghsystem_{language}.def");
