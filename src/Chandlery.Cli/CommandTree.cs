@@ -21,5 +21,6 @@ internal static class CommandTree
             DossierCommand.Build(),
             CeilingCommand.Build(),
             UfiCommand.Build(),
+            DraftCommand.Build(),
         };
 }

@@ -1,3 +1,4 @@
+using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
@@ -54,6 +55,15 @@ internal static class FindingList
             yield return new Finding(
                 Gravity.Stop,
                 $"Limit broken: {check.Name}: {Figures.Plain(check.Value!.Value)} {check.Unit}, at most {Figures.Plain(check.Limit!.Value)} is allowed. {check.Explanation}",
+                ""
+            );
+        }
+
+        foreach (Oil oil in subject.Recipe.Oils.Select(o => o.Oil).Where(o => o.IsUnreviewed))
+        {
+            yield return new Finding(
+                Gravity.Stop,
+                $"{oil.Name} was drafted from {string.Join(", ", oil.Draft!.Files)} by a program, and nobody has compared it with the PDF yet: check it, then write who did so under 'reviewed' ({oil.Draft.Place}).",
                 ""
             );
         }

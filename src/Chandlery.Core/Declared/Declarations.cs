@@ -33,6 +33,17 @@ public sealed record IfraLimit(MassPercent Highest);
 /// <param name="Limits">Limit per category ("1" to "12", with letters); category 12 is the candle's.</param>
 public sealed record IfraCertificate(int Amendment, DateOnly Date, IReadOnlyDictionary<string, IfraLimit> Limits);
 
+/// <summary>Who compared a drafted declaration with the supplier's document, and when.</summary>
+/// <param name="By">The reviewer's name.</param>
+/// <param name="On">The day.</param>
+public sealed record Review(string By, DateOnly On);
+
+/// <summary>That a program drafted a declaration from PDFs.</summary>
+/// <param name="Files">The PDFs' names.</param>
+/// <param name="Review">Who reviewed it; null as long as nobody has, and then no label is printed with it.</param>
+/// <param name="Place">Where the review stands.</param>
+public sealed record DraftOrigin(IReadOnlyList<string> Files, Review? Review, TextPlace Place);
+
 /// <summary>A fragrance oil as bought.</summary>
 /// <param name="Id">File name without its ending.</param>
 /// <param name="Place">Where it is declared.</param>
@@ -48,6 +59,7 @@ public sealed record IfraCertificate(int Amendment, DateOnly Date, IReadOnlyDict
 /// <param name="HighestLoad">The maker's highest load, when declared.</param>
 /// <param name="Ifra">IFRA certificate, when there is one.</param>
 /// <param name="NotDeclared">What the supplier says is missing from the sheet, in the reviewer's words.</param>
+/// <param name="Draft">Where it was drafted from; null for a declaration that a person wrote.</param>
 public sealed record Oil(
     string Id,
     TextPlace Place,
@@ -62,9 +74,13 @@ public sealed record Oil(
     Grams? DropMass,
     FragranceLoad? HighestLoad,
     IfraCertificate? Ifra,
-    IReadOnlyList<string> NotDeclared
+    IReadOnlyList<string> NotDeclared,
+    DraftOrigin? Draft = null
 ) : IDeclaration
 {
+    /// <summary>True for a draft that nobody has compared with its document yet.</summary>
+    public bool IsUnreviewed => Draft is { Review: null };
+
     /// <summary>True when the sheet gives classes of the oil but no ingredients.</summary>
     public bool IsKnownOnlyAsWhole => Ingredients.Count == 0 && OwnClaims is not null;
 }

@@ -70,8 +70,52 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             fields.OptionalNumber("dropMilligrams", 0, 1000) is { } milligrams ? new Grams(milligrams / 1000) : null,
             ReadLoad(fields, "highestLoad"),
             ReadIfra(fields),
-            fields.Texts("notDeclared")
+            fields.Texts("notDeclared"),
+            ReadDraft(fields)
         );
+
+    private static DraftOrigin? ReadDraft(Fields fields)
+    {
+        if (fields.OptionalGroup("draft") is not { } draft)
+        {
+            return null;
+        }
+
+        var files = new List<string>();
+        foreach (Fields source in draft.Groups("from"))
+        {
+            files.Add(source.Text("file", "sheet.pdf"));
+            source.Text("sha256", "the file's hash");
+            source.Done();
+        }
+
+        TextPlace place = draft.PlaceOf("reviewed");
+        Review? review = draft.Take("reviewed") switch
+        {
+            YamlScalar { Text: "no" } or null => null,
+            YamlMap map => ReadReview(new Fields(map, fields.Problems)),
+            { } other => Refuse(other),
+        };
+        draft.Done();
+        return new DraftOrigin(files, review, place);
+
+        Review? Refuse(YamlValue value)
+        {
+            fields.Problems.Add(
+                value.Place,
+                "'reviewed' must name who compared the draft with the document, and when.",
+                "Write 'reviewed: { by: your name, on: 2026-11-25 }', or 'reviewed: no'."
+            );
+            return null;
+        }
+    }
+
+    private static Review ReadReview(Fields fields)
+    {
+        var review = new Review(fields.Text("by", "your name"), fields.Day("on"));
+        fields.Done();
+        return review;
+    }
 
     private Wax ReadWax(Fields fields, string id)
     {

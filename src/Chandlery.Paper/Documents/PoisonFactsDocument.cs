@@ -2,7 +2,6 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
-using Chandlery.Paper.Layout;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Scenes;
 
@@ -12,7 +11,6 @@ namespace Chandlery.Paper.Documents;
 public static class PoisonFactsDocument
 {
     private const string Template = "poison-facts.sbn";
-    private const double LineSpacing = 1.3;
 
     /// <summary>The page, or null when template or data have problems.</summary>
     public static PaperDocument? Make(Assessment a, PaperShop shop, Problems problems)
@@ -23,24 +21,12 @@ public static class PoisonFactsDocument
             return null;
         }
 
-        IReadOnlyList<Scene> pages = PageFlow.Lay(
+        return ManyPages.Lay(
             document,
-            new LayoutSizes(document.XHeightMm, LineSpacing, 16),
-            shop.Symbols,
-            (page, count) =>
-                (
-                    [],
-                    [
-                        new Paragraph(
-                            [new Span($"{a.Candle.Name}, {a.Id}, as of {a.AsOf:yyyy-MM-dd}: page {page} of {count}", Fonts.Weight.Regular)],
-                            0.9,
-                            0,
-                            Align.Right
-                        ),
-                    ]
-                )
+            shop,
+            _ => [],
+            (page, count) => $"{a.Candle.Name}, {a.Id}, as of {a.AsOf:yyyy-MM-dd}: page {page} of {count}"
         );
-        return new PaperDocument(document.Title, document.Language, pages);
     }
 
     private static Dictionary<string, object?> Model(Assessment a) =>

@@ -26,6 +26,39 @@ public class CliTests : IDisposable
         return (parse.Errors.Count > 0 ? ExitCode.BadInput : code, output.ToString(), errors.ToString());
     }
 
+    private static string Sheet(string file) => Path.Combine(Bench.Repository, "tests", "Chandlery.Sheets", "pdf", file);
+
+    [Fact]
+    public void DraftReadsAPdfInAProcessOfItsOwnAndNeverOverwrites()
+    {
+        string target = Path.Combine(folder, "oil.yaml");
+        string pages = Path.Combine(folder, "pages");
+        (int code, string output, string errors) = Run("draft", Sheet("dune.latex-open-en.pdf"), "--out", target, "--review-pages", pages);
+        Assert.Equal("", errors);
+        Assert.Equal(ExitCode.Fine, code);
+        Assert.Contains("7 ingredients drafted", output, StringComparison.Ordinal);
+        Assert.NotEmpty(Directory.GetFiles(pages, "*.png"));
+        string draft = File.ReadAllText(target);
+        Assert.Contains("reviewed: no", draft, StringComparison.Ordinal);
+
+        (code, _, errors) = Run("draft", Sheet("dune.latex-open-en.pdf"), "--out", target);
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Contains("--replace", errors, StringComparison.Ordinal);
+        Assert.Equal(draft, File.ReadAllText(target));
+    }
+
+    [Fact]
+    public void DraftOfRubbishWritesNothing()
+    {
+        string rubbish = Path.Combine(folder, "rubbish.pdf");
+        File.WriteAllText(rubbish, "%PDF-1.7\n1 0 obj<</Length 99999999999>>stream");
+        (int code, _, string errors) = Run("draft", rubbish, "--out", Path.Combine(folder, "oil.yaml"));
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Contains("rubbish.pdf: ", errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(folder, "oil.yaml")));
+    }
+
     private static string Demo(string file) => Path.Combine(Bench.DemoFolder, file);
 
     [Theory]

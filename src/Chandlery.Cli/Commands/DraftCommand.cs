@@ -1,0 +1,180 @@
+using System.CommandLine;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Intake;
+using Chandlery.Intake.Drafts;
+using Chandlery.Intake.Pages;
+using Chandlery.Paper.Drawing;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery draft</c>: an oil's declaration drafted from its supplier's PDFs.</summary>
+internal static class DraftCommand
+{
+    public static Command Build()
+    {
+        var pdfs = new Argument<string[]>("pdf")
+        {
+            Description = "The safety data sheet, and where there are any the IFRA certificate and the allergen statement of the same oil.",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        var output = new Option<string?>("--out")
+        {
+            Description = "File to write. Default: the first PDF's name with .yaml, in the present folder.",
+        };
+        var replace = new Option<bool>("--replace")
+        {
+            Description = "Write over a file that exists. Without it, nothing is ever overwritten.",
+        };
+        var review = new Option<string?>("--review-pages")
+        {
+            Description = "Folder for pictures of the pages (PNG) with what was read outlined: grey where it is sure, red where it is not.",
+        };
+        var data = new Option<string?>("--data") { Description = "A folder whose files are used instead of the program's own data." };
+        var command = new Command(
+            "draft",
+            "Draft an oil's declaration from its supplier's PDFs. Whatever is doubtful is marked and listed; no label is printed with the oil until a reviewer signs the draft."
+        )
+        {
+            pdfs,
+            output,
+            replace,
+            review,
+            data,
+        };
+        command.SetAction(parse =>
+        {
+            var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
+            try
+            {
+                string[] files = parse.GetValue(pdfs)!;
+                string target = parse.GetValue(output) ?? Path.GetFileNameWithoutExtension(files[0]) + ".yaml";
+                return Draft(session, files, target, parse.GetValue(replace), parse.GetValue(review), parse.GetValue(data));
+            }
+            catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+            {
+                session.Complain(error.Message);
+                return ExitCode.BadInput;
+            }
+        });
+        return command;
+    }
+
+    private static int Draft(Session session, string[] files, string target, bool replace, string? reviewFolder, string? dataFolder)
+    {
+        var problems = new Problems();
+        if (File.Exists(target) && !replace)
+        {
+            problems.Add(
+                new TextPlace(target, 0, 0),
+                "The file exists and may hold a reviewer's work.",
+                "Name another with --out, or add --replace."
+            );
+            return session.Report(problems);
+        }
+
+        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(dataFolder, problems);
+        Lawbook? lawbook = LawReader.Read(data, problems);
+        List<SupplierPdf> pdfs = [.. files.Select(f => Open(f, problems)).OfType<SupplierPdf>()];
+        OilDraft? draft = problems.None && lawbook is not null ? DraftMaker.Make(pdfs, data, lawbook.Vocabulary, problems) : null;
+        if (draft is null)
+        {
+            return session.Report(problems);
+        }
+
+        (string yaml, IReadOnlyList<ReviewPoint> points) = DraftYaml.Write(draft);
+        WriteReview(session, draft, pdfs, reviewFolder);
+        AtomicFile.Write(target, yaml);
+        session.Output.WriteLine(target);
+        Tell(session, target, draft, points, Contradictions(yaml, target, lawbook!));
+        return ExitCode.Fine;
+    }
+
+    private static SupplierPdf? Open(string file, Problems problems)
+    {
+        var place = new TextPlace(file, 0, 0);
+        if (!File.Exists(file))
+        {
+            problems.Add(place, "There is no such file.");
+            return null;
+        }
+
+        if (new FileInfo(file).Length > PdfWords.LargestBytes)
+        {
+            problems.Add(
+                place,
+                $"The file is larger than {PdfWords.LargestBytes / 1_000_000} MB.",
+                "A supplier's sheet is far smaller: is this the right file?"
+            );
+            return null;
+        }
+
+        byte[] content = File.ReadAllBytes(file);
+        if (PdfWorker.Read(content, out string why) is { } pages)
+        {
+            return new SupplierPdf(file, content, pages);
+        }
+
+        problems.Add(place, why);
+        return null;
+    }
+
+    // Section 2 against what section 3 computes to, once the draft can be read as a declaration.
+    private static List<string> Contradictions(string yaml, string target, Lawbook lawbook)
+    {
+        var problems = new Problems();
+        IDeclaration? declaration = new DeclarationReader(lawbook.Vocabulary).Read(
+            yaml,
+            target,
+            Path.GetFileNameWithoutExtension(target),
+            problems
+        );
+        return declaration is Oil oil
+            ? [.. OilComparison.Contradictions(oil, lawbook.Edition("eu-clp"), lawbook.Substances, DateOnly.FromDateTime(DateTime.Today))]
+            : [.. problems.Found.Select(p => $"still to be mended before the file can be read: {p}")];
+    }
+
+    private static void WriteReview(Session session, OilDraft draft, IReadOnlyList<SupplierPdf> pdfs, string? folder)
+    {
+        if (folder is null)
+        {
+            return;
+        }
+
+        for (int i = 0; i < pdfs.Count; i++)
+        {
+            var pages = ReviewPages.Draw(draft, i, pdfs[i].Pages).Pages;
+            for (int p = 0; p < pages.Count; p++)
+            {
+                string path = Path.Combine(folder, $"{Path.GetFileNameWithoutExtension(pdfs[i].File)}-page-{p + 1}.png");
+                AtomicFile.Write(path, PngDrawing.Draw(pages[p], 150));
+                session.Output.WriteLine(path);
+            }
+        }
+    }
+
+    private static void Tell(
+        Session session,
+        string target,
+        OilDraft draft,
+        IReadOnlyList<ReviewPoint> points,
+        IReadOnlyList<string> contradictions
+    )
+    {
+        session.Output.WriteLine($"{draft.Ingredients.Count} ingredients drafted. To review ({points.Count + contradictions.Count}):");
+        foreach (ReviewPoint point in points)
+        {
+            session.Output.WriteLine($"  {target}:{point.Line}: {point.What}");
+        }
+
+        foreach (string contradiction in contradictions)
+        {
+            session.Output.WriteLine($"  {contradiction}");
+        }
+
+        session.Output.WriteLine("Compare every line with the PDF, not only these; then write your name and the day under 'reviewed'.");
+    }
+}

@@ -1,0 +1,86 @@
+using System.Diagnostics;
+using Chandlery.Intake.Pages;
+
+namespace Chandlery.Cli;
+
+/// <summary>
+/// Reads PDFs from strangers in a process of its own, whose time and memory are bounded: a file that makes the reader
+/// loop, eat memory or crash ends that process, not this one.
+/// </summary>
+internal static class PdfWorker
+{
+    /// <summary>The argument by which the program starts itself as the worker.</summary>
+    public const string Argument = "read-pdf-for-parent";
+
+    private const int LongestMilliseconds = 40_000;
+    private const string HeapLimitBytesInHex = "30000000";
+
+    /// <summary>The pages, or null with the reason in plain words.</summary>
+    public static IReadOnlyList<SheetPage>? Read(byte[] pdf, out string why)
+    {
+        using Process worker = Process.Start(Command()) ?? throw new IOException("The PDF reader could not be started.");
+        var output = new MemoryStream();
+        Task reading = worker.StandardOutput.BaseStream.CopyToAsync(output);
+        Task<string> errors = worker.StandardError.ReadToEndAsync();
+        try
+        {
+            using Stream input = worker.StandardInput.BaseStream;
+            input.Write(pdf);
+        }
+        catch (IOException)
+        {
+            // The worker died while it was being fed; its output tells nothing, which is handled below.
+        }
+
+        if (!worker.WaitForExit(LongestMilliseconds))
+        {
+            worker.Kill(entireProcessTree: true);
+            why = $"Reading the PDF took longer than {LongestMilliseconds / 1000} s, so it was stopped. Ask the supplier for a fresh copy.";
+            return null;
+        }
+
+        Task.WaitAll(reading, errors);
+        if (worker.ExitCode != 0 || output.Length == 0)
+        {
+            why = "The PDF could not be read within the memory allowed, or it made the reader fail. Ask the supplier for a fresh copy.";
+            return null;
+        }
+
+        output.Position = 0;
+        return PageWire.Read(output, out why);
+    }
+
+    /// <summary>The worker's side: bytes come in, pages go out.</summary>
+    public static int Work(Stream input, Stream output)
+    {
+        var pdf = new MemoryStream();
+        input.CopyTo(pdf);
+        IReadOnlyList<SheetPage>? pages = PdfWords.Read(pdf.ToArray(), out string why);
+        PageWire.Write(output, pages, why);
+        return 0;
+    }
+
+    private static ProcessStartInfo Command()
+    {
+        string assembly = Path.Combine(AppContext.BaseDirectory, "chandlery.dll");
+        bool byHost = File.Exists(assembly) && Path.GetFileNameWithoutExtension(Environment.ProcessPath) != "chandlery";
+        var start = new ProcessStartInfo(Environment.ProcessPath!)
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            UseShellExecute = false,
+        };
+        if (byHost)
+        {
+            start.FileName = "dotnet";
+            start.ArgumentList.Add(assembly);
+        }
+
+        start.ArgumentList.Add(Argument);
+        start.Environment["DOTNET_GCHeapHardLimit"] = HeapLimitBytesInHex;
+        start.Environment["DOTNET_gcServer"] = "0";
+        start.Environment["DOTNET_DbgEnableMiniDump"] = "0";
+        return start;
+    }
+}

@@ -1,0 +1,199 @@
+using System.Text;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Exceptions;
+
+namespace Chandlery.Intake.Pages;
+
+/// <summary>Takes a PDF apart into words with their places.</summary>
+/// <remarks>
+/// The bytes come from strangers. The limits below bound what is looked at; a caller that must bound time and memory
+/// as well runs this in a process of its own (see <see cref="PageWire"/>).
+/// </remarks>
+public static class PdfWords
+{
+    /// <summary>Largest file that is looked at.</summary>
+    public const int LargestBytes = 25_000_000;
+
+    private const int MostPages = 60;
+    private const int MostLetters = 400_000;
+    private const int FewestLettersOfText = 40;
+    private const double MmPerPoint = 25.4 / 72;
+    private const double ThinMm = 0.9;
+    private const double ShortestRuleMm = 3;
+    private const double BlankOfTypeSize = 0.18;
+
+    /// <summary>The pages, or null with the reason in plain words.</summary>
+    public static IReadOnlyList<SheetPage>? Read(byte[] pdf, out string why)
+    {
+        if (pdf.Length > LargestBytes)
+        {
+            why = $"The file is larger than {LargestBytes / 1_000_000} MB. A supplier's sheet is far smaller: is this the right file?";
+            return null;
+        }
+
+        if (pdf.AsSpan(0, Math.Min(1024, pdf.Length)).IndexOf("%PDF-"u8) < 0)
+        {
+            why = "This is not a PDF file.";
+            return null;
+        }
+
+        try
+        {
+            using PdfDocument document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true });
+            return Read(document, out why);
+        }
+        catch (PdfDocumentEncryptedException)
+        {
+            why = "The PDF is encrypted with a password. Ask the supplier for one without, or print it to a new PDF after opening it.";
+            return null;
+        }
+        // The library meets damaged files with exceptions of many kinds; whatever it is, the file cannot be read.
+        catch (Exception error) when (error is not OutOfMemoryException)
+        {
+            why = $"The PDF is damaged or of a kind that cannot be read ({error.GetType().Name}). Ask the supplier for a fresh copy.";
+            return null;
+        }
+    }
+
+    private static List<SheetPage>? Read(PdfDocument document, out string why)
+    {
+        if (document.NumberOfPages > MostPages)
+        {
+            why = $"The PDF has {document.NumberOfPages} pages; at most {MostPages} are read. Cut out the sheet of the one oil.";
+            return null;
+        }
+
+        var pages = new List<SheetPage>();
+        int letters = 0;
+        bool pictures = false;
+        foreach (Page page in document.GetPages())
+        {
+            letters += page.Letters.Count;
+            pictures |= page.NumberOfImages > 0;
+            if (letters > MostLetters)
+            {
+                why = $"The PDF has more than {MostLetters} letters, far more than a sheet. Cut out the sheet of the one oil.";
+                return null;
+            }
+
+            pages.Add(new SheetPage(page.Number, page.Width * MmPerPoint, page.Height * MmPerPoint, [.. Words(page)], [.. Rules(page)]));
+        }
+
+        if (pages.Sum(p => p.Words.Sum(w => w.Text.Length)) < FewestLettersOfText)
+        {
+            why = pictures
+                ? "The PDF holds pictures of pages, not text: it was scanned. Ask the supplier for the original PDF, or type the table by hand; numbers guessed from a picture would not be safe."
+                : "The PDF holds no text.";
+            return null;
+        }
+
+        why = "";
+        return pages;
+    }
+
+    private static IEnumerable<Word> Words(Page page)
+    {
+        var run = new List<Letter>();
+        foreach (Letter letter in page.Letters.Where(IsLevel))
+        {
+            bool goesOn =
+                run.Count > 0
+                && !string.IsNullOrWhiteSpace(letter.Value)
+                && Math.Abs(letter.StartBaseLine.Y - run[^1].StartBaseLine.Y) < 0.15 * Size(letter)
+                && Math.Abs(letter.StartBaseLine.X - run[^1].EndBaseLine.X) < BlankOfTypeSize * Size(letter);
+            if (!goesOn && run.Count > 0)
+            {
+                yield return Join(run, page);
+                run.Clear();
+            }
+
+            if (!string.IsNullOrWhiteSpace(letter.Value))
+            {
+                run.Add(letter);
+            }
+        }
+
+        if (run.Count > 0)
+        {
+            yield return Join(run, page);
+        }
+    }
+
+    private static bool IsLevel(Letter letter) =>
+        letter.TextOrientation == TextOrientation.Horizontal
+        && double.IsFinite(letter.StartBaseLine.X)
+        && double.IsFinite(letter.StartBaseLine.Y);
+
+    private static double Size(Letter letter) => letter.PointSize is > 1 and < 400 ? letter.PointSize : 9;
+
+    private static Word Join(List<Letter> run, Page page)
+    {
+        var text = new StringBuilder();
+        foreach (Letter letter in run)
+        {
+            text.Append(Plain(letter.Value));
+        }
+
+        double size = run.Max(Size) * MmPerPoint;
+        double baseline = (page.Height - run[0].StartBaseLine.Y) * MmPerPoint;
+        return new Word(
+            text.ToString(),
+            new Box(
+                run[0].StartBaseLine.X * MmPerPoint,
+                baseline - (0.75 * size),
+                run[^1].EndBaseLine.X * MmPerPoint,
+                baseline + (0.2 * size)
+            ),
+            size
+        );
+    }
+
+    // What type-setters draw for the eye, in the letters that people type.
+    private static string Plain(string letters) =>
+        letters switch
+        {
+            "\ufb00" => "ff",
+            "\ufb01" => "fi",
+            "\ufb02" => "fl",
+            "\ufb03" => "ffi",
+            "\ufb04" => "ffl",
+            "\u00ad" or "\u2010" or "\u2011" or "\u2012" or "\u2212" => "-",
+            "\u2a7e" or "\u2267" => "\u2265",
+            "\u2a7d" or "\u2266" => "\u2264",
+            _ => letters,
+        };
+
+    private static IEnumerable<RuledLine> Rules(Page page)
+    {
+        foreach (PdfSubpath part in page.Paths.Where(p => !p.IsClipping && (p.IsFilled || p.IsStroked)).SelectMany(p => p))
+        {
+            if (part.GetBoundingRectangle() is not { } r || !double.IsFinite(r.Left + r.Right + r.Top + r.Bottom))
+            {
+                continue;
+            }
+
+            var box = new Box(
+                r.Left * MmPerPoint,
+                (page.Height - r.Top) * MmPerPoint,
+                r.Right * MmPerPoint,
+                (page.Height - r.Bottom) * MmPerPoint
+            );
+            foreach (Box edge in Edges(box))
+            {
+                yield return new RuledLine(page.Number, edge);
+            }
+        }
+    }
+
+    // A box drawn around a cell gives its four edges.
+    private static IEnumerable<Box> Edges(Box box)
+    {
+        bool thin = box.Height < ThinMm || box.Width < ThinMm;
+        IEnumerable<Box> edges = thin
+            ? [box]
+            : [box with { Bottom = box.Top }, box with { Top = box.Bottom }, box with { Right = box.Left }, box with { Left = box.Right }];
+        return edges.Where(e => Math.Max(e.Width, e.Height) > ShortestRuleMm);
+    }
+}

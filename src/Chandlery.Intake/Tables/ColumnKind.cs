@@ -1,0 +1,81 @@
+using System.Text.RegularExpressions;
+using Chandlery.Intake.Pages;
+using Chandlery.Intake.Wording;
+
+namespace Chandlery.Intake.Tables;
+
+/// <summary>Tells from a heading what a column holds.</summary>
+internal static partial class ColumnKind
+{
+    public const string Name = "name";
+    public const string Cas = "cas";
+    public const string Ec = "ec";
+    public const string Share = "share";
+    public const string Classes = "classes";
+    public const string Statements = "statements";
+    public const string Limits = "limits";
+    public const string M = "m";
+    public const string Ate = "ate";
+    public const string Category = "category";
+    public const string Maximum = "maximum";
+    private const string Ignored = "ignored";
+    private static readonly string[] OfIngredients = [Name, Cas, Ec, Share, Classes, Statements, Limits, M, Ate, Ignored];
+    private static readonly string[] OfCertificates = [Category, Maximum];
+
+    /// <summary>All kinds that a heading of an ingredient table names; several when one column holds several things.</summary>
+    public static IReadOnlyList<string> Of(string heading, SheetWording wording) => Of(heading, wording, OfIngredients);
+
+    /// <summary>The kinds that a heading of an IFRA table names.</summary>
+    public static IReadOnlyList<string> OfCertificate(string heading, SheetWording wording) => Of(heading, wording, OfCertificates);
+
+    /// <summary>True when the line heads an ingredient table: it names at least two different things a table needs.</summary>
+    public static bool IsTableHeading(TextLine line, SheetWording wording)
+    {
+        string text = line.Text;
+        if (text.Length > 200 || HasData(text))
+        {
+            return false;
+        }
+
+        HashSet<string> kinds = [.. line.Phrases().SelectMany(p => Of(p.Text, wording))];
+        kinds.Remove(Ignored);
+        return kinds.Count >= 2 && line.Phrases().Count >= 2 && (kinds.Contains(Share) || kinds.Contains(Cas) || kinds.Contains(Classes));
+    }
+
+    /// <summary>True when a text holds a CAS number, a statement's code or a share in figures, as rows do and headings do not.</summary>
+    public static bool HasData(string text) => Data().IsMatch(LawReference().Replace(text, ""));
+
+    /// <summary>True when a text holds a CAS number.</summary>
+    public static bool HasCas(string text) => CasNumber().IsMatch(text);
+
+    // The longest phrase first, each taking its words away, so that "specific conc. limits" is no share.
+    private static List<string> Of(string heading, SheetWording wording, string[] kinds)
+    {
+        string rest = LawReference().Replace(Phrase.Plain(heading), " ");
+        var found = new List<string>();
+        IEnumerable<(string Kind, string Text)> phrases = wording
+            .Columns.Where(c => kinds.Contains(c.Key))
+            .SelectMany(c => c.Value.Select(text => (c.Key, text)))
+            .OrderByDescending(p => p.text.Length);
+        foreach ((string kind, string text) in phrases)
+        {
+            int at = Phrase.IndexOf(text, rest);
+            if (at >= 0)
+            {
+                rest = string.Concat(rest.AsSpan(0, at), new string('#', text.Length), rest.AsSpan(at + text.Length));
+                found.Add(kind);
+            }
+        }
+
+        return [.. found.Distinct().Where(k => k != Ignored || found.All(f => f == Ignored))];
+    }
+
+    [GeneratedRegex(@"\((?:ec|eg|ce|eu)\)\s*(?:no|nr|n°)?\.?\s*\d+/\d+", RegexOptions.IgnoreCase)]
+    private static partial Regex LawReference();
+
+    [GeneratedRegex(@"(?<![\d-])[1-9]\d{1,6}-\d{2}-\d(?![\d-])")]
+    private static partial Regex CasNumber();
+
+    [GeneratedRegex(@"\b[1-9]\d{1,6}-\d{2}-\d\b|\b(?:EUH|H)\d{3}|\d\s*[-\u2013]\s*<?\s*\d|[<>≤≥]=?\s*\d")]
+    private static partial Regex Data();
+}

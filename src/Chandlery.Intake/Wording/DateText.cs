@@ -1,0 +1,88 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Chandlery.Intake.Wording;
+
+/// <summary>Reads dates in the ways that sheets print them.</summary>
+internal static partial class DateText
+{
+    /// <summary>The first date in the text; <paramref name="doubt"/> says why it could be another day.</summary>
+    public static DateOnly? Read(string text, SheetWording wording, out string doubt)
+    {
+        doubt = "";
+        if (Iso().Match(text) is { Success: true } iso)
+        {
+            return Day(iso.Groups["y"].Value, iso.Groups["m"].Value, iso.Groups["d"].Value);
+        }
+
+        if (Named().Match(text) is { Success: true } named && MonthOf(named.Groups["m"].Value, wording) is { } month)
+        {
+            return Day(named.Groups["y"].Value, month.ToString(CultureInfo.InvariantCulture), named.Groups["d"].Value);
+        }
+
+        if (NamedFirst().Match(text) is { Success: true } first && MonthOf(first.Groups["m"].Value, wording) is { } firstMonth)
+        {
+            return Day(first.Groups["y"].Value, firstMonth.ToString(CultureInfo.InvariantCulture), first.Groups["d"].Value);
+        }
+
+        if (Figures().Match(text) is not { Success: true } figures)
+        {
+            return null;
+        }
+
+        int a = int.Parse(figures.Groups["a"].Value, CultureInfo.InvariantCulture);
+        int b = int.Parse(figures.Groups["b"].Value, CultureInfo.InvariantCulture);
+        bool dots = figures.Groups["sep"].Value == ".";
+        if (a <= 12 && b <= 12 && a != b && !dots)
+        {
+            doubt = $"'{figures.Value}' could be day/month or month/day; it was read as day/month";
+        }
+
+        bool monthFirst = b > 12 && a <= 12;
+        return Day(
+            figures.Groups["y"].Value,
+            (monthFirst ? a : b).ToString(CultureInfo.InvariantCulture),
+            (monthFirst ? b : a).ToString(CultureInfo.InvariantCulture)
+        );
+    }
+
+    private static int? MonthOf(string name, SheetWording wording)
+    {
+        string plain = name.ToLowerInvariant();
+        foreach (IReadOnlyList<string> months in wording.Months)
+        {
+            for (int i = 0; i < months.Count; i++)
+            {
+                if (months[i] == plain || (plain.Length >= 3 && months[i].StartsWith(plain, StringComparison.Ordinal)))
+                {
+                    return i + 1;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static DateOnly? Day(string year, string month, string day) =>
+        DateOnly.TryParseExact(
+            $"{year}-{month.PadLeft(2, '0')}-{day.PadLeft(2, '0')}",
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out DateOnly date
+        )
+            ? date
+            : null;
+
+    [GeneratedRegex(@"(?<y>\d{4})-(?<m>\d{1,2})-(?<d>\d{1,2})")]
+    private static partial Regex Iso();
+
+    [GeneratedRegex(@"(?<d>\d{1,2})(?:st|nd|rd|th|er|\.)?[\s-]+(?<m>\p{L}{3,})\.?[\s,-]+(?<y>\d{4})")]
+    private static partial Regex Named();
+
+    [GeneratedRegex(@"(?<m>\p{L}{3,})\.?\s+(?<d>\d{1,2})(?:st|nd|rd|th)?,?\s+(?<y>\d{4})")]
+    private static partial Regex NamedFirst();
+
+    [GeneratedRegex(@"(?<a>\d{1,2})(?<sep>[./])(?<b>\d{1,2})[./](?<y>\d{4})")]
+    private static partial Regex Figures();
+}

@@ -1,0 +1,408 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Intake.Drafts;
+
+namespace Chandlery.Intake.Wording;
+
+/// <summary>What a table's cell says about hazards.</summary>
+/// <param name="Classes">Class texts as declarations write them; empty for "not classified"; null when nothing is said.</param>
+/// <param name="Limits">Specific limits as declarations write them.</param>
+/// <param name="M">M-factors; null when none is given.</param>
+/// <param name="Toxicity">Acute toxicity estimates.</param>
+/// <param name="Doubts">What was not understood or had to be filled in.</param>
+internal sealed record HazardReading(
+    IReadOnlyList<string>? Classes,
+    IReadOnlyList<string> Limits,
+    MFactors? M,
+    IReadOnlyList<ToxicityEstimate> Toxicity,
+    IReadOnlyList<string> Doubts
+);
+
+/// <summary>Reads classes, statements, M-factors, specific limits and acute toxicity estimates from running text.</summary>
+internal sealed partial class HazardText
+{
+    private readonly HazardVocabulary vocabulary;
+    private readonly SheetWording wording;
+    private readonly Regex classPattern;
+    private readonly Regex mPattern;
+    private readonly Regex toxicityPattern;
+    private readonly Dictionary<string, string> codeByLongName;
+
+    public HazardText(HazardVocabulary vocabulary, SheetWording wording)
+    {
+        this.vocabulary = vocabulary;
+        this.wording = wording;
+        codeByLongName = wording.ClassNames.ToDictionary(p => Phrase.Plain(p.Key), p => p.Value);
+        string categoryWords = Alternatives(wording.Lists["categoryWords"]);
+        IEnumerable<string> codes = vocabulary
+            .Categories.Select(c => c.ClassCode)
+            .Distinct()
+            .Select(c => Regex.Escape(c).Replace(@"\.", @"\.?", StringComparison.Ordinal).Replace(@"\ ", @"\s*", StringComparison.Ordinal));
+        string names = string.Join(
+            '|',
+            codes
+                .Concat(wording.ClassNames.Keys.Select(k => Regex.Escape(k).Replace(@"\ ", @"\s+", StringComparison.Ordinal)))
+                .OrderByDescending(n => n.Length)
+        );
+        var options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
+        classPattern = new Regex(
+            $@"(?<![\p{{L}}])(?<name>{names})(?![\p{{L}}])\s*[,(]?\s*(?:\(?(?:{categoryWords})\.?\s*)?(?<cat>[1-5][A-Fa-f]?(?![\w]))?\)?(?:\s*\((?<route>[\p{{L}}]+)\))?\s*\*{{0,3}}",
+            options
+        );
+        string when = Alternatives(wording.Lists["acute"].Concat(wording.Lists["chronic"]));
+        mPattern = new Regex(
+            $@"(?:(?<when>{when})\s*)?(?<![\p{{L}}])(?:facteurs?\s+M|M(?:\s*-\s*fa[ck]tor(?:s|en)?|\s+factor)?)(?![\p{{L}}])\s*(?:[,(\[]?\s*(?<when>{when})(?:\s*1)?\s*[)\]]?)?\s*[:=]\s*(?<m>[0-9]{{1,6}})(?![0-9.,])",
+            options
+        );
+        string routes = Alternatives(wording.Routes.Values.SelectMany(r => r));
+        toxicityPattern = new Regex(
+            $@"(?:(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)\s*)?[\s(,:/]*(?:inhal\p{{L}}*)?[\s(,:/]*(?<route>{routes})[\s):,;]*(?:\((?:{routes}|[\p{{L}}\s]+)\))?[\s):,;]*(?:(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)[\s):]*)?(?:rat\p{{L}}*|rabbit|lapin|kaninchen)?[\s=:]*(?<sign>[<>≤≥]=?)?\s*(?<value>\d[\d.,]*(?:\s\d{{3}})?)\s*(?<unit>mg\s*/\s*kg|mg\s*/\s*l|ppmV?|ppm)(?:\s*\(?(?:bw|kg|kw|pc|4\s*h)\)?)*",
+            options
+        );
+    }
+
+    /// <summary>Reads a cell's text.</summary>
+    /// <param name="text">The text, wrapped lines joined.</param>
+    /// <param name="bareM">True in a column of M-factors, where a bare figure is one.</param>
+    public HazardReading Read(string text, bool bareM = false)
+    {
+        var doubts = new List<string>();
+        char[] rest = [.. text];
+        List<ToxicityEstimate> toxicity = [.. Toxicity(text, rest, doubts)];
+        MFactors? m = ReadM(new string(rest), rest, bareM, doubts);
+        var tokens = Tokens(new string(rest), rest);
+        List<string> limits = [.. Limits(new string(rest), rest, tokens, doubts)];
+        IReadOnlyList<string>? classes = Classes(tokens, new string(rest), rest, doubts);
+        string left = Leftover(new string(rest));
+        if (left.Length > 0)
+        {
+            doubts.Add($"not understood: '{left}'");
+        }
+
+        return new HazardReading(classes, limits, m, toxicity, doubts);
+    }
+
+    /// <summary>Acute toxicity estimates in a line of text, for sections 11 and 12; bounds ("over 5000") are none.</summary>
+    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text) => [.. Toxicity(text, [.. text], [])];
+
+    /// <summary>M-factors in a line of text; null when there are none.</summary>
+    public MFactors? ReadM(string text) => ReadM(text, [.. text], false, []);
+
+    private IEnumerable<ToxicityEstimate> Toxicity(string text, char[] rest, List<string> doubts)
+    {
+        foreach (Match match in toxicityPattern.Matches(text))
+        {
+            Blank(rest, match.Index, match.Length);
+            string figure = match.Groups["value"].Value.TrimEnd('.', ',');
+            string unit = match.Groups["unit"].Value.Replace(" ", "", StringComparison.Ordinal).ToLowerInvariant();
+            string around = Phrase.Plain(match.Value);
+            ExposureRoute? route = RouteOf(around, unit);
+            if (match.Groups["sign"].Success)
+            {
+                doubts.Add($"'{match.Value.Trim()}' is a bound, not an estimate; it was left out");
+            }
+            else if (Thousands().IsMatch(figure) || figure.Contains(' ', StringComparison.Ordinal))
+            {
+                doubts.Add($"'{figure}' could be a decimal or a thousand; the estimate was left out");
+            }
+            else if (route is null)
+            {
+                doubts.Add($"'{match.Value.Trim()}': the route and the unit do not go together; it was left out");
+            }
+            else
+            {
+                yield return new ToxicityEstimate(route.Value, double.Parse(figure.Replace(',', '.'), CultureInfo.InvariantCulture));
+            }
+        }
+    }
+
+    private ExposureRoute? RouteOf(string around, string unit)
+    {
+        bool Has(string route) => wording.Routes[route].Any(r => Phrase.IsIn(r, around));
+        return unit switch
+        {
+            "mg/kg" when Has("oral") => ExposureRoute.Oral,
+            "mg/kg" when Has("dermal") => ExposureRoute.Dermal,
+            "mg/l" when Has("vapour") => ExposureRoute.InhalationVapour,
+            "mg/l" when Has("dust") => ExposureRoute.InhalationDust,
+            "ppm" or "ppmv" when Has("gas") => ExposureRoute.InhalationGas,
+            _ => null,
+        };
+    }
+
+    private MFactors? ReadM(string text, char[] rest, bool bare, List<string> doubts)
+    {
+        double? acute = null;
+        double? chronic = null;
+        foreach (Match match in mPattern.Matches(text))
+        {
+            Blank(rest, match.Index, match.Length);
+            double m = double.Parse(match.Groups["m"].Value, CultureInfo.InvariantCulture);
+            string when = Phrase.Plain(match.Groups["when"].Value);
+            bool isAcute = wording.Lists["acute"].Contains(when);
+            bool isChronic = wording.Lists["chronic"].Contains(when);
+            acute = isChronic ? acute : Math.Max(acute ?? 0, m);
+            chronic = isAcute ? chronic : Math.Max(chronic ?? 0, m);
+        }
+
+        if (bare && acute is null && chronic is null && BareM().Match(text) is { Success: true } figure)
+        {
+            Blank(rest, figure.Index, figure.Length);
+            acute = chronic = double.Parse(figure.Groups["m"].Value, CultureInfo.InvariantCulture);
+        }
+
+        if (acute is > 1 && !IsPowerOfTen(acute.Value) || chronic is > 1 && !IsPowerOfTen(chronic.Value))
+        {
+            doubts.Add("M-factors are powers of ten (CLP Annex I, Table 4.1.3); this one is not");
+        }
+
+        return acute is null && chronic is null ? null : new MFactors(acute, chronic);
+    }
+
+    private static bool IsPowerOfTen(double m) => Math.Abs(Math.Log10(m) - Math.Round(Math.Log10(m))) < 1e-9;
+
+    private List<Token> Tokens(string text, char[] rest)
+    {
+        var tokens = new List<Token>();
+        foreach (Match match in classPattern.Matches(text))
+        {
+            string category = match.Groups["cat"].Value.ToUpperInvariant();
+            if (CodePattern().IsMatch(match.Groups["name"].Value))
+            {
+                continue;
+            }
+
+            if (
+                category.Length == 0
+                && !vocabulary.Categories.Any(c => c.Category.Length == 0 && SameName(c.ClassCode, match.Groups["name"].Value))
+            )
+            {
+                continue;
+            }
+
+            Blank(rest, match.Index, match.Length);
+            tokens.Add(new Token(match.Index, match.Index + match.Length, ClassOf(match.Groups["name"].Value, category), true));
+        }
+
+        foreach (Match match in CodePattern().Matches(text))
+        {
+            Blank(rest, match.Index, match.Length);
+            tokens.Add(new Token(match.Index, match.Index + match.Length, match.Value.Replace(" ", "", StringComparison.Ordinal), false));
+        }
+
+        return [.. tokens.OrderBy(t => t.Start)];
+    }
+
+    private static bool SameName(string code, string printed) => Letters(code) == Letters(printed);
+
+    private static string Letters(string text) => new([.. text.Where(char.IsLetter).Select(char.ToLowerInvariant)]);
+
+    // The class's own abbreviation, whatever way it was printed.
+    private string ClassOf(string printed, string category)
+    {
+        string plain = Phrase.Plain(printed);
+        string name =
+            codeByLongName.GetValueOrDefault(plain)
+            ?? vocabulary.Categories.Select(c => c.ClassCode).FirstOrDefault(c => SameName(c, printed))
+            ?? printed.Trim();
+        name = name switch
+        {
+            "Skin Corr./Irrit." => category.StartsWith('1') ? "Skin Corr." : "Skin Irrit.",
+            "Eye Dam./Irrit." => category.StartsWith('1') ? "Eye Dam." : "Eye Irrit.",
+            _ => name,
+        };
+        return $"{name} {category}".Trim();
+    }
+
+    private static IEnumerable<string> Limits(string text, char[] rest, List<Token> tokens, List<string> doubts)
+    {
+        foreach (Match condition in LimitPattern().Matches(text))
+        {
+            Blank(rest, condition.Index, condition.Length);
+            Token? owner =
+                tokens.LastOrDefault(t => t.IsClass && t.End <= condition.Index && IsClose(tokens, t, condition.Index))
+                ?? tokens.FirstOrDefault(t => t.IsClass && t.Start >= condition.Index + condition.Length);
+            if (owner is null)
+            {
+                doubts.Add($"'{condition.Value.Trim()}': it is not clear which class this limit belongs to; it was left out");
+                continue;
+            }
+
+            Token? code = tokens.FirstOrDefault(t => !t.IsClass && t.Start >= owner.End && t.Start - owner.End < 6);
+            tokens.Remove(owner);
+            if (code is not null)
+            {
+                tokens.Remove(code);
+            }
+
+            string printed = condition
+                .Value.Trim()
+                .Replace("≥", ">=", StringComparison.Ordinal)
+                .Replace("≤", "<=", StringComparison.Ordinal)
+                .Replace(',', '.');
+            yield return $"{owner.Text}{(code is null ? "" : ", " + code.Text)}: {printed}";
+        }
+    }
+
+    // A limit belongs to the class right before it, with at most its statement in between.
+    private static bool IsClose(List<Token> tokens, Token owner, int at) =>
+        at - owner.End < 16 && !tokens.Any(t => t.IsClass && t.Start > owner.Start && t.End <= at);
+
+    private List<string>? Classes(List<Token> tokens, string text, char[] rest, List<string> doubts)
+    {
+        List<Token> classes = [.. tokens.Where(t => t.IsClass)];
+        List<Token> codes = [.. tokens.Where(t => !t.IsClass)];
+        var found = new List<string>();
+        bool codesComeFirst =
+            tokens.Count > 1
+            && !tokens[0].IsClass
+            && codes.Count == classes.Count
+            && tokens.Where((t, i) => t.IsClass == (i % 2 == 1)).Count() == tokens.Count;
+        var unused = new List<Token>(codes);
+        foreach (Token one in classes)
+        {
+            IEnumerable<Token> byNearness = codesComeFirst
+                ? unused.OrderBy(c => c.Start < one.Start ? one.Start - c.Start : 1000 + c.Start)
+                : unused.OrderBy(c => c.Start > one.Start ? c.Start - one.Start : 1000 + one.Start);
+            Token? code = byNearness.FirstOrDefault(c => vocabulary.TryParse($"{one.Text}, {c.Text}", out _) is not null);
+            if (code is not null)
+            {
+                unused.Remove(code);
+                found.Add($"{one.Text}, {code.Text}");
+                continue;
+            }
+
+            HazardClaim? alone = vocabulary.TryParse(one.Text, out string why);
+            Token? shared = alone is null
+                ? null
+                : codes.FirstOrDefault(c => vocabulary.TryParse($"{one.Text}, {c.Text}", out _) is not null);
+            if (alone is null)
+            {
+                doubts.Add(why);
+                found.Add(one.Text);
+            }
+            else
+            {
+                found.Add($"{one.Text}, {alone.Statement}");
+                if (codes.Count > 0 && shared is null)
+                {
+                    doubts.Add($"the sheet gives {one.Text} without its statement {alone.Statement}");
+                }
+            }
+        }
+
+        foreach (Token code in unused)
+        {
+            AddBareCode(code.Text, found, classes.Count, doubts);
+        }
+
+        found = [.. found.Distinct()];
+        if (found.Count > 0)
+        {
+            return found;
+        }
+
+        string plain = Phrase.Plain(text);
+        string? phrase = wording.Lists["notClassified"].OrderByDescending(p => p.Length).FirstOrDefault(p => Phrase.IsIn(p, plain));
+        if (phrase is null)
+        {
+            return null;
+        }
+
+        int at = text.ToLowerInvariant().IndexOf(phrase, StringComparison.Ordinal);
+        if (at >= 0)
+        {
+            Blank(rest, at, phrase.Length);
+        }
+
+        return [];
+    }
+
+    // A statement without its class: the class follows when only one has the statement, and is doubtful in any case.
+    private void AddBareCode(string code, List<string> found, int classes, List<string> doubts)
+    {
+        if (code.StartsWith("EUH", StringComparison.Ordinal) && vocabulary.TryParse(code, out _) is not null)
+        {
+            found.Add(code);
+            return;
+        }
+
+        List<HazardCategory> owners =
+        [
+            .. vocabulary.Categories.Where(c => c.Statement == code[..Math.Min(4, code.Length)] || c.Statement == code),
+        ];
+        if (owners.Count == 0)
+        {
+            doubts.Add($"{code} belongs to no class that is known here");
+            found.Add(code);
+            return;
+        }
+
+        HazardCategory milder = owners[0];
+        bool oneClass = owners.All(o => o.ClassCode == milder.ClassCode);
+        if (owners.Count > 1 && oneClass)
+        {
+            milder = owners.FirstOrDefault(o => o.Category == "1") ?? milder;
+        }
+
+        if (owners.Count > 1 && !oneClass)
+        {
+            doubts.Add($"{code} stands there without its class, and {string.Join(", ", owners.Select(o => o.Code))} have it");
+            found.Add(code);
+            return;
+        }
+
+        string text = $"{milder.ClassCode} {milder.Category}, {code}";
+        if (!found.Contains(text))
+        {
+            doubts.Add(
+                $"{code} stands there without its class; it was read as {milder.Code}{(owners.Count > 1 ? ", though the sheet may mean another category" : "")}"
+            );
+            found.Add(text);
+        }
+        else if (classes > 0)
+        {
+            doubts.Add($"{code} stands there twice");
+        }
+    }
+
+    private static string Leftover(string rest)
+    {
+        IEnumerable<string> words = rest.Split(
+            [' ', ',', ';', ':', '(', ')', '[', ']', '/', '-', '\u2013', '*', '.', '=', '+', '&', '|'],
+            StringSplitOptions.RemoveEmptyEntries
+        );
+        return string.Join(' ', words.Where(w => w.Any(char.IsLetterOrDigit) && !Harmless().IsMatch(w)));
+    }
+
+    private static void Blank(char[] text, int start, int length) => Array.Fill(text, ' ', start, length);
+
+    private static string Alternatives(IEnumerable<string> phrases) =>
+        string.Join(
+            '|',
+            phrases.OrderByDescending(p => p.Length).Select(p => Regex.Escape(p).Replace(@"\ ", @"\s+", StringComparison.Ordinal))
+        );
+
+    /// <summary>A class or a statement at a place of the text.</summary>
+    private sealed record Token(int Start, int End, string Text, bool IsClass);
+
+    [GeneratedRegex(@"\b(?:EUH|H)\s?[0-9]{3}(?:[A-Za-z]{0,2})?\b")]
+    private static partial Regex CodePattern();
+
+    [GeneratedRegex(@"C\s*(?:>=|≥|>)\s*\d+(?:[.,]\d+)?\s*%|\d+(?:[.,]\d+)?\s*%?\s*(?:<=|≤|<)\s*C\s*(?:<=|≤|<)\s*\d+(?:[.,]\d+)?\s*%")]
+    private static partial Regex LimitPattern();
+
+    [GeneratedRegex(@"^\s*(?<m>[0-9]{1,6})\s*$")]
+    private static partial Regex BareM();
+
+    [GeneratedRegex(@"^[1-9]\d{0,2}[.,]\d{3}$")]
+    private static partial Regex Thousands();
+
+    [GeneratedRegex(
+        @"^(?:GHS0\d|Dgr|Wng|Danger|Warning|Gefahr|Achtung|CLP|SCL|LCS|ATE|ETA|bw|and|und|et|oral|dermal|cat|m|H)$",
+        RegexOptions.IgnoreCase
+    )]
+    private static partial Regex Harmless();
+}

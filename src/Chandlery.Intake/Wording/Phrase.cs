@@ -1,0 +1,77 @@
+using System.Text.RegularExpressions;
+
+namespace Chandlery.Intake.Wording;
+
+/// <summary>Compares phrases without regard to capitals, dots and spacing.</summary>
+internal static partial class Phrase
+{
+    /// <summary>Small letters, single blanks, no dots, colons or stars.</summary>
+    public static string Plain(string text) => Blanks().Replace(Noise().Replace(text.ToLowerInvariant(), ""), " ").Trim();
+
+    /// <summary>True when the plain text holds the plain phrase as whole words.</summary>
+    public static bool IsIn(string phrase, string text) => IndexOf(phrase, text) >= 0;
+
+    /// <summary>Where the phrase stands in the text as whole words; -1 when it does not.</summary>
+    public static int IndexOf(string phrase, string text)
+    {
+        for (int at = text.IndexOf(phrase, StringComparison.Ordinal); at >= 0; at = text.IndexOf(phrase, at + 1, StringComparison.Ordinal))
+        {
+            int end = at + phrase.Length;
+            bool startsWord = at == 0 || !char.IsLetterOrDigit(text[at - 1]) || !char.IsLetterOrDigit(phrase[0]);
+            bool endsWord = end == text.Length || !char.IsLetterOrDigit(text[end]) || !char.IsLetterOrDigit(phrase[^1]);
+            if (startsWord && endsWord)
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>True when the text holds any of the phrases.</summary>
+    public static bool AnyIn(IEnumerable<string> phrases, string text)
+    {
+        string plain = Plain(text);
+        return phrases.Any(p => IsIn(p, plain));
+    }
+
+    /// <summary>
+    /// Takes a label off the start of a text: <c>Product name : Sea Fog</c> gives <c>Sea Fog</c>. Null when the text
+    /// does not start with one of the labels; the longest label wins.
+    /// </summary>
+    public static string? AfterLabel(string text, IEnumerable<string> labels)
+    {
+        foreach (string label in labels.OrderByDescending(l => l.Length))
+        {
+            int at = 0;
+            int matched = 0;
+            while (at < text.Length && matched < label.Length)
+            {
+                char c = char.ToLowerInvariant(text[at]);
+                if (c == label[matched])
+                {
+                    matched++;
+                }
+                else if (c is not ('.' or ':' or '*' or ' '))
+                {
+                    break;
+                }
+
+                at++;
+            }
+
+            if (matched == label.Length && (at == text.Length || !char.IsLetterOrDigit(text[at])))
+            {
+                return text[at..].TrimStart(' ', ':', '.', '*', '-', '\u2013', '=').Trim();
+            }
+        }
+
+        return null;
+    }
+
+    [GeneratedRegex(@"[.:*]")]
+    private static partial Regex Noise();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Blanks();
+}
