@@ -169,20 +169,16 @@ public sealed class DraftTests
     [Fact]
     public void Scanned_pages_are_refused()
     {
-        string pdf = """
-            %PDF-1.4
-            1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj
-            2 0 obj<</Type/Pages/Kids[3 0 R]/Count 1>>endobj
-            3 0 obj<</Type/Page/Parent 2 0 R/MediaBox[0 0 200 200]/Resources<</XObject<</I 5 0 R>>>>/Contents 4 0 R>>endobj
-            4 0 obj<</Length 26>>stream
-            q 200 0 0 200 0 0 cm /I Do Q
-            endstream endobj
-            5 0 obj<</Type/XObject/Subtype/Image/Width 1/Height 1/BitsPerComponent 8/ColorSpace/DeviceGray/Length 1>>stream
-            A
-            endstream endobj
-            trailer<</Root 1 0 R>>
-            """;
-        Assert.Contains("scanned", Refusal(Qpdf(Encoding.ASCII.GetBytes(pdf))), StringComparison.Ordinal);
+        var pdf = new MemoryStream();
+        using (var document = SkiaSharp.SKDocument.CreatePdf(pdf))
+        using (var scan = new SkiaSharp.SKBitmap(200, 280))
+        {
+            document.BeginPage(595, 842).DrawBitmap(scan, 0, 0, SkiaSharp.SKSamplingOptions.Default);
+            document.EndPage();
+            document.Close();
+        }
+
+        Assert.Contains("scanned", Refusal(pdf.ToArray()), StringComparison.Ordinal);
     }
 
     [Fact]
