@@ -18,6 +18,7 @@ internal static class CommandTree
             ArrangeCommand.Build(),
             MeasureCommand.Build(),
             CardCommand.Build(),
+            SafetySheetCommand.Build(),
             DossierCommand.Build(),
             CeilingCommand.Build(),
             UfiCommand.Build(),

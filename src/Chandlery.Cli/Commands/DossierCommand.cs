@@ -19,7 +19,7 @@ internal static class DossierCommand
         paper.Formats.Description = "pdf, png and svg (default: all three), with commas.";
         var command = new Command(
             "dossier",
-            "Write everything for one candle or a whole folder: assessment, label, burn-safety and shop cards, facts for the poison centres, a folder for each candle."
+            "Write everything for one candle or a whole folder: assessment, label, burn-safety and shop cards, safety data sheet, product information, facts for the poison centres, a folder for each candle."
         );
         options.AddTo(command);
         paper.AddTo(command);
@@ -41,6 +41,7 @@ internal static class DossierCommand
                 .. label,
                 .. Enum.GetValues<CardKind>().SelectMany(kind => printer.Card(a, kind, problems)),
                 .. printer.PoisonFacts(a, problems),
+                .. a.StopsSale ? [] : printer.SafetySheets(a, session.Lawbook, 1, _ => { }, problems),
             ];
             dossiers.Add((a, files));
             reasons.AddRange(whyNot is null ? [] : [whyNot]);

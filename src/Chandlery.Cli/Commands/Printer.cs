@@ -2,6 +2,7 @@ using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
+using Chandlery.Core.Sheets;
 using Chandlery.Inspect;
 using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
@@ -100,6 +101,37 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         a.Ufi is not null && PoisonFactsDocument.Make(a, shop, problems) is { } page
             ? [new PendingFile(a.Id + "-poison-facts.pdf", PdfDrawing.Draw(page))]
             : [];
+
+    /// <summary>Files that a candle's safety data sheet and product information make, one for each language of the label.</summary>
+    /// <param name="a">The candle.</param>
+    /// <param name="lawbook">Law and words.</param>
+    /// <param name="revision">Number of the revision.</param>
+    /// <param name="warn">Receives what keeps a sheet from being lawful as it stands.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    public IReadOnlyList<PendingFile> SafetySheets(Assessment a, Lawbook lawbook, int revision, Action<string> warn, Problems problems)
+    {
+        var files = new List<PendingFile>();
+        foreach (Language language in a.Languages)
+        {
+            if (SafetySheetMaker.Make(a, language, lawbook, revision, problems) is not { } sheet)
+            {
+                return [];
+            }
+
+            foreach (string warning in sheet.Warnings)
+            {
+                warn($"{a.Id}, safety data sheet in {language.Name}: {warning}");
+            }
+
+            string name = a.Languages.Count == 1 ? a.Id : $"{a.Id}-{language.Code}";
+            files.AddRange(SafetySheetDocument.Make(sheet, shop, problems) is { } full ? Files($"{name}-safety-sheet", full) : []);
+            files.AddRange(
+                SafetySheetDocument.ProductInformation(sheet, shop, problems) is { } page ? Files($"{name}-product-information", page) : []
+            );
+        }
+
+        return files;
+    }
 
     /// <summary>Writes files into the folder.</summary>
     public void Write(IEnumerable<PendingFile> files, string subfolder, TextWriter output)

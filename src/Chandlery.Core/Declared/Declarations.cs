@@ -100,6 +100,7 @@ public sealed record WaxPart(Reference Wax, MassPercent Share);
 /// <param name="HighestLoad">Highest fragrance load that it holds, when declared.</param>
 /// <param name="SolidDensity">Density of the cold wax, when declared.</param>
 /// <param name="LiquidDensity">Density of the molten wax, when declared.</param>
+/// <param name="MeltingPoint">Melting point, when declared.</param>
 public sealed record Wax(
     string Id,
     TextPlace Place,
@@ -109,7 +110,8 @@ public sealed record Wax(
     IReadOnlyList<WaxPart> Blend,
     FragranceLoad? HighestLoad,
     GramsPerMillilitre? SolidDensity,
-    GramsPerMillilitre? LiquidDensity
+    GramsPerMillilitre? LiquidDensity,
+    Celsius? MeltingPoint = null
 ) : IDeclaration;
 
 /// <summary>A dye, UV absorber or other additive.</summary>

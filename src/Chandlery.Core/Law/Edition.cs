@@ -59,6 +59,7 @@ public sealed record SmallPackageRules(Quantities.Millilitres UpTo, string Claus
 /// <param name="Ufi">Whether a candle that is hazardous to health needs a UFI.</param>
 /// <param name="EmergencyTelephone">Whether the label needs an emergency telephone number.</param>
 /// <param name="SmallPackages">Relief for small packages.</param>
+/// <param name="SafetySheet">When a safety data sheet is due and what it holds.</param>
 public sealed record Edition(
     string Id,
     string Name,
@@ -79,7 +80,8 @@ public sealed record Edition(
     bool HarmonisedClassesBind,
     Requirement Ufi,
     Requirement EmergencyTelephone,
-    SmallPackageRules SmallPackages
+    SmallPackageRules SmallPackages,
+    SafetySheetRules SafetySheet
 )
 {
     /// <summary>The highest number of a hazard category that the rules name.</summary>

@@ -49,13 +49,17 @@ public sealed record BurnAdvice(
 /// <param name="Substances">Harmonised classes and known substances.</param>
 /// <param name="Languages">Languages.</param>
 /// <param name="Burning">Burn-safety figures.</param>
+/// <param name="SheetWords">Headings and words of safety data sheets, by language.</param>
+/// <param name="SheetAdvice">Texts of safety data sheets that follow from no computation.</param>
 public sealed record Lawbook(
     HazardVocabulary Vocabulary,
     IReadOnlyList<Edition> Editions,
     IReadOnlyList<Place> Places,
     SubstanceList Substances,
     IReadOnlyList<Language> Languages,
-    BurnAdvice Burning
+    BurnAdvice Burning,
+    IReadOnlyList<SheetWords> SheetWords,
+    IReadOnlyList<SheetAdvice> SheetAdvice
 )
 {
     /// <summary>The place with this country code, or null.</summary>

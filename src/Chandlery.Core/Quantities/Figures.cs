@@ -17,4 +17,17 @@ public static class Figures
         int decimals = (int)Math.Clamp(3 - magnitude, 0, 12);
         return Math.Round(value, decimals).ToString("0.############", CultureInfo.InvariantCulture);
     }
+
+    /// <summary>Like <see cref="Plain"/>, but never below the value: for the high end of a range.</summary>
+    public static string PlainUp(double value)
+    {
+        string plain = Plain(value);
+        if (value <= 0 || double.Parse(plain, CultureInfo.InvariantCulture) >= value * (1 - MassPercent.RelativeTolerance))
+        {
+            return plain;
+        }
+
+        double step = Math.Pow(10, Math.Floor(Math.Log10(value)) - 3);
+        return Plain(double.Parse(plain, CultureInfo.InvariantCulture) + step);
+    }
 }

@@ -152,7 +152,8 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             blend,
             ReadLoad(fields, "highestLoad"),
             ReadDensity(fields, "solidDensityGramsPerMl"),
-            ReadDensity(fields, "liquidDensityGramsPerMl")
+            ReadDensity(fields, "liquidDensityGramsPerMl"),
+            fields.OptionalNumber("meltingCelsius", 0, 200) is { } melting ? new Celsius(melting) : null
         );
     }
 

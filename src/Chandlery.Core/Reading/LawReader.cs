@@ -54,7 +54,14 @@ public sealed class LawReader
                 SubstanceReader.ReadAllergens(Open("substances/allergens.yaml"))
             ),
             [.. LanguageReader.Read(files, Open)],
-            ReadBurning()
+            ReadBurning(),
+            [
+                .. files
+                    .Keys.Where(k => k.StartsWith("sheets/", StringComparison.Ordinal) && k != "sheets/advice.yaml")
+                    .Order(StringComparer.Ordinal)
+                    .Select(k => SafetySheetReader.ReadWords(Open(k))),
+            ],
+            SafetySheetReader.ReadAdvice(Open("sheets/advice.yaml"))
         );
     }
 
@@ -132,7 +139,8 @@ public sealed class LawReader
             head.OptionalFlag("harmonisedClassesBind") ?? false,
             ReadRequirement(head, "ufi"),
             ReadRequirement(head, "emergencyTelephone"),
-            ReadSmallPackages(OpenFor(id, "small-packages.yaml"))
+            ReadSmallPackages(OpenFor(id, "small-packages.yaml")),
+            new SafetySheetReader(vocabulary).Read(OpenFor(id, "safety-sheet.yaml"))
         );
         head.OptionalText("basedOn");
 

@@ -28,19 +28,27 @@ internal sealed class RowFinder(int anchor, SheetWording wording)
             List<Anchor> anchors = Anchors(lines, split);
             List<Band> bands =
                 anchors.Count == 0 ? [new Band(lines, [])] : Bands(lines, anchors, rules.Where(r => r.Page == page.Key), rows.Count == 0);
+            bool isFirst = true;
             foreach (Band band in bands.Where(b => b.Lines.Count > 0))
             {
                 Cell[] cells = split(band.Lines);
                 bool hasAnchor = anchors.Any(a => band.Lines.Contains(a.Lines[0]));
-                bool goesOn = !hasAnchor && rows.Count > 0 && !cells.Any(c => ColumnKind.HasCas(c.Text));
-                if (goesOn)
+                bool isRow = hasAnchor || rows.Count == 0 || cells.Any(c => ColumnKind.HasCas(c.Text));
+                if (isRow)
+                {
+                    rows.Add(new Row(page.Key, cells, hasAnchor ? band.Doubts : [.. band.Doubts, "the row has no share that can be read"]));
+                }
+                else if (isFirst)
                 {
                     rows[^1] = Joined(rows[^1], cells);
                 }
                 else
                 {
-                    rows.Add(new Row(page.Key, cells, hasAnchor ? band.Doubts : [.. band.Doubts, "the row has no share that can be read"]));
+                    string text = string.Join(' ', band.Lines.Select(l => l.Text));
+                    rows[^1] = rows[^1] with { Doubts = [.. rows[^1].Doubts, $"text below it was left out: '{text}'"] };
                 }
+
+                isFirst = false;
             }
         }
 

@@ -43,11 +43,20 @@ internal sealed class TableFinder(SheetWording wording)
         bool ruled = separators.Count > 0;
         separators = ruled ? separators : ColumnFinder.Gaps(all);
         List<TextLine> clusters = ruled ? Clusters(heading, separators) : [.. Clusters(heading).SelectMany(c => Parted(c, separators))];
+        while (body.Count > 1 && IsProse(body[^1], separators))
+        {
+            body.RemoveAt(body.Count - 1);
+        }
+
         (List<Column> columns, int[] columnOfStrip) = Columns(clusters, separators);
         Column? share = columns.FirstOrDefault(c => c.Kinds.Contains(ColumnKind.Share));
         var rowFinder = new RowFinder(share is null ? -1 : columns.IndexOf(share), wording);
         return new Table(columns, rowFinder.Find(body, l => Split(l, separators, columnOfStrip, columns.Count), rules));
     }
+
+    // A sentence under the table runs across its columns without a gap.
+    private static bool IsProse(TextLine line, IReadOnlyList<double> separators) =>
+        line.Phrases() is [var only] && separators.Any(s => s > only.Box.Left && s < only.Box.Right) && !ColumnKind.HasData(only.Text);
 
     private bool IsEnd(TextLine line) =>
         line.Text.Length > 12 && Phrase.AnyIn(wording.Lists["tableEnds"], line.Text) && !ColumnKind.HasData(line.Text[..12]);
@@ -56,20 +65,19 @@ internal sealed class TableFinder(SheetWording wording)
     // decide; without them, lines close by that say nothing but headings belong to it.
     private (int From, int To) HeadingExtent(IReadOnlyList<TextLine> lines, int first, IReadOnlyList<SheetPage> pages)
     {
-        if (RuledExtent(lines, first, pages) is { } ruled)
-        {
-            return ruled;
-        }
-
+        (double top, double bottom) = RulesAround(lines[first], pages);
+        bool ruled = bottom - top < TallestHeadingMm;
+        bool Belongs(TextLine line, TextLine next) =>
+            line.Page == lines[first].Page && (ruled ? line.Box.CentreY > top && line.Box.CentreY < bottom : IsNear(line, next));
         List<TextLine> heading = [lines[first]];
         int from = first;
-        while (from > 0 && IsNear(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading))
+        while (from > 0 && Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading))
         {
             heading.Add(lines[--from]);
         }
 
         int to = first;
-        while (to + 1 < lines.Count && IsNear(lines[to], lines[to + 1]) && IsHeadingLine(lines[to + 1], heading))
+        while (to + 1 < lines.Count && Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading))
         {
             heading.Add(lines[++to]);
         }
@@ -77,33 +85,20 @@ internal sealed class TableFinder(SheetWording wording)
         return (from, to);
     }
 
-    private static (int From, int To)? RuledExtent(IReadOnlyList<TextLine> lines, int first, IReadOnlyList<SheetPage> pages)
+    // The nearest level lines above and below; NaN where there is none.
+    private static (double Top, double Bottom) RulesAround(TextLine line, IReadOnlyList<SheetPage> pages)
     {
-        TextLine line = lines[first];
         List<double> level =
         [
             .. pages
                 .First(p => p.Number == line.Page)
-                .Rules.Where(r =>
-                    r.IsLevel && r.Box.Left < line.Box.CentreX && r.Box.Width > 20
-                    || r.IsLevel && r.Box.Left < line.Box.Right && r.Box.Right > line.Box.Left
-                )
+                .Rules.Where(r => r.IsLevel && r.Box.Left < line.Box.Right && r.Box.Right > line.Box.Left)
                 .Select(r => r.Box.CentreY),
         ];
-        double top = level.Where(y => y < line.Box.CentreY).DefaultIfEmpty(double.NaN).Max();
-        double bottom = level.Where(y => y > line.Box.CentreY).DefaultIfEmpty(double.NaN).Min();
-        if (!(bottom - top < TallestHeadingMm))
-        {
-            return null;
-        }
-
-        List<int> inside =
-        [
-            .. Enumerable
-                .Range(0, lines.Count)
-                .Where(i => lines[i].Page == line.Page && lines[i].Box.CentreY > top && lines[i].Box.CentreY < bottom),
-        ];
-        return inside.Any(i => ColumnKind.HasData(lines[i].Text)) ? null : (inside[0], inside[^1]);
+        return (
+            level.Where(y => y < line.Box.CentreY).DefaultIfEmpty(double.NaN).Max(),
+            level.Where(y => y > line.Box.CentreY).DefaultIfEmpty(double.NaN).Min()
+        );
     }
 
     private static bool IsNear(TextLine above, TextLine below) =>

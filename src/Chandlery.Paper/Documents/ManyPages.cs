@@ -14,18 +14,18 @@ public static class ManyPages
     /// <summary>The document that a markup text describes; null with problems.</summary>
     public static PaperDocument? FromMarkup(string markup, string name, PaperShop shop, Problems problems) =>
         MarkupReader.Read(markup, name, problems) is { } document
-            ? Lay(document, shop, _ => [], (page, count) => $"{page} / {count}")
+            ? Lay(document, shop, (_, _) => [], (page, count) => $"{page} / {count}")
             : null;
 
     /// <summary>Lays a document.</summary>
     /// <param name="document">Its blocks and page size.</param>
     /// <param name="shop">Drawings.</param>
-    /// <param name="head">Blocks at the head of a page, by page number.</param>
+    /// <param name="head">Blocks at the head of a page, by page number and count.</param>
     /// <param name="foot">Text at the foot, from page number and count.</param>
     internal static PaperDocument Lay(
         MarkupDocument document,
         PaperShop shop,
-        Func<int, IReadOnlyList<Block>> head,
+        Func<int, int, IReadOnlyList<Block>> head,
         Func<int, int, string> foot
     ) =>
         new(
@@ -35,7 +35,8 @@ public static class ManyPages
                 document,
                 new LayoutSizes(document.XHeightMm, LineSpacing, PictogramMm),
                 shop.Symbols,
-                (page, count) => (head(page), [new Paragraph([new Span(foot(page, count), Fonts.Weight.Regular)], 0.9, 0, Align.Right)])
+                (page, count) =>
+                    (head(page, count), [new Paragraph([new Span(foot(page, count), Fonts.Weight.Regular)], 0.9, 0, Align.Right)])
             )
         );
 }

@@ -24,7 +24,7 @@ public static class PoisonFactsDocument
         return ManyPages.Lay(
             document,
             shop,
-            _ => [],
+            (_, _) => [],
             (page, count) => $"{a.Candle.Name}, {a.Id}, as of {a.AsOf:yyyy-MM-dd}: page {page} of {count}"
         );
     }

@@ -28,15 +28,27 @@ internal static class PageFlow
             List<Block> page = pages[^1];
             if (page.Count > 0 && Height([.. page, block]) > bottom - top)
             {
-                // A heading is not left alone at the foot of a page.
-                Block? heading = page[^1] is Paragraph { Size: > 1 } && page.Count > 1 ? page[^1] : null;
-                if (heading is not null)
+                // Headings, and what only leads up to them, are not left alone at the foot of a page.
+                int kept = page.Count;
+                while (kept > 1 && page[kept - 1] is Paragraph { Size: > 1 } or Gap or Rule)
                 {
-                    page.RemoveAt(page.Count - 1);
+                    kept--;
                 }
 
-                pages.Add(heading is null ? [] : [heading]);
-                if (block is Table rows && rows.Rows is [{ IsHeading: false }, ..] && HeadingOf(document.Blocks, rows) is { } repeated)
+                bool headed = page.Skip(kept).Any(b => b is Paragraph);
+                List<Block> moved = headed ? [.. page.Skip(kept).SkipWhile(b => b is Gap)] : [];
+                if (headed)
+                {
+                    page.RemoveRange(kept, page.Count - kept);
+                }
+
+                pages.Add(moved);
+                if (
+                    !headed
+                    && block is Table rows
+                    && rows.Rows is [{ IsHeading: false }, ..]
+                    && HeadingOf(document.Blocks, rows) is { } repeated
+                )
                 {
                     pages[^1].Add(rows with { Rows = [repeated] });
                 }
