@@ -23,5 +23,12 @@ internal static class CommandTree
             CeilingCommand.Build(),
             UfiCommand.Build(),
             DraftCommand.Build(),
+            BenchSheetCommand.Build(),
+            CatalogueCommand.Build(),
+            ChangesCommand.Build(),
+            RegisterCommand.Build(),
+            TransferCommands.BuildExport(),
+            TransferCommands.BuildImport(),
+            TransferCommands.BuildSchemas(),
         };
 }

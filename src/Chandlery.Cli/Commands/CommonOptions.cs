@@ -16,29 +16,32 @@ internal sealed class CommonOptions
         new("--as-of")
         {
             Description = "The day whose law is applied, such as 2028-01-01. Default: today.",
-            CustomParser = result =>
-            {
-                if (
-                    DateOnly.TryParseExact(
-                        result.Tokens[0].Value,
-                        "yyyy-MM-dd",
-                        CultureInfo.InvariantCulture,
-                        DateTimeStyles.None,
-                        out DateOnly day
-                    )
-                )
-                {
-                    return day;
-                }
-
-                result.AddError($"'{result.Tokens[0].Value}' is not a day: write year-month-day, such as 2028-01-01.");
-                return default;
-            },
+            CustomParser = result => Day(result) ?? default,
             DefaultValueFactory = _ => DateOnly.FromDateTime(DateTime.Today),
         };
 
     public Option<string?> Data { get; } =
         new("--data") { Description = "A folder whose files are used instead of the program's own data (same layout as data/)." };
+
+    /// <summary>Reads a day from the command line.</summary>
+    public static DateOnly? Day(System.CommandLine.Parsing.ArgumentResult result)
+    {
+        if (
+            DateOnly.TryParseExact(
+                result.Tokens[0].Value,
+                "yyyy-MM-dd",
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.None,
+                out DateOnly day
+            )
+        )
+        {
+            return day;
+        }
+
+        result.AddError($"'{result.Tokens[0].Value}' is not a day: write year-month-day, such as 2028-01-01.");
+        return null;
+    }
 
     public void AddTo(Command command)
     {

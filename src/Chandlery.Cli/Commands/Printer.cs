@@ -2,6 +2,7 @@ using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
+using Chandlery.Core.Making;
 using Chandlery.Core.Sheets;
 using Chandlery.Inspect;
 using Chandlery.Paper.Documents;
@@ -101,6 +102,10 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         a.Ufi is not null && PoisonFactsDocument.Make(a, shop, problems) is { } page
             ? [new PendingFile(a.Id + "-poison-facts.pdf", PdfDrawing.Draw(page))]
             : [];
+
+    /// <summary>Files that a bench sheet makes.</summary>
+    public IReadOnlyList<PendingFile> BenchSheet(Assessment a, PouringPlan plan, Problems problems) =>
+        BenchSheetDocument.Make(a, plan, shop, problems) is { } sheet ? Files(a.Id + "-bench-sheet", sheet) : [];
 
     /// <summary>Files that a candle's safety data sheet and product information make, one for each language of the label.</summary>
     /// <param name="a">The candle.</param>

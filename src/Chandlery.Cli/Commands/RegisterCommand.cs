@@ -1,0 +1,233 @@
+using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Register;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery register</c>: which batch got which label, from which declarations.</summary>
+internal static class RegisterCommand
+{
+    public static Command Build()
+    {
+        var command = new Command(
+            "register",
+            "The register of issued labels: which batch, from exactly which declarations, under which law, with which documents. It is only ever added to."
+        );
+        command.Add(BuildAdd());
+        command.Add(BuildFind());
+        command.Add(BuildVerify());
+        command.Add(BuildBackup());
+        return command;
+    }
+
+    private static Option<string?> FileOption() =>
+        new("--register") { Description = $"The register's file. Default: {RegisterWriter.FileName} in the maker's folder." };
+
+    private static Command BuildAdd()
+    {
+        var options = new CommonOptions();
+        var register = FileOption();
+        var documents = new Option<string[]>("--documents")
+        {
+            Description = "The issued files: labels, cards, sheets. Their hashes are kept.",
+            AllowMultipleArgumentsPerToken = true,
+        };
+        var by = new Option<string>("--by") { Description = "Who issues them.", Required = true };
+        var command = new Command("add", "Enter a batch or candle with the documents issued for it.");
+        options.AddTo(command);
+        command.Add(documents);
+        command.Add(by);
+        command.Add(register);
+        command.SetAction(parse =>
+            Folder.Guard(
+                parse,
+                session => Add(session, parse, options, parse.GetValue(documents) ?? [], parse.GetValue(by)!, parse.GetValue(register))
+            )
+        );
+        return command;
+    }
+
+    private static int Add(Session session, ParseResult parse, CommonOptions options, string[] documents, string by, string? register)
+    {
+        var problems = new Problems();
+        string path = parse.GetValue(options.Path)!;
+        if (Folder.Open(path, parse.GetValue(options.Data), problems) is not { } folder)
+        {
+            return session.Report(problems);
+        }
+
+        problems.AddRange(folder.Declarations.Problems.Found);
+        var assessor = new Assessor(folder.Lawbook, folder.Declarations.Catalogue, parse.GetValue(options.AsOf));
+        List<Assessment> assessments =
+        [
+            .. folder.Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems)),
+        ];
+        List<(string, byte[])> files = [.. documents.Select(d => (Path.GetFileName(d), File.ReadAllBytes(d)))];
+        List<(RegisterContent Content, IReadOnlyDictionary<string, string> Texts)> contents =
+        [
+            .. assessments.Select(a => RegisterWriter.Content(a, folder.Declarations.Root, folder.Declarations.Catalogue, files, problems)),
+        ];
+        if (!problems.None)
+        {
+            return session.Report(problems);
+        }
+
+        if (assessments.Any(a => a.StopsSale))
+        {
+            session.Complain(
+                $"{string.Join(", ", assessments.Where(a => a.StopsSale).Select(a => a.Id).Distinct())}: something stops the sale (see 'assess'), so no label can have been issued lawfully; nothing was entered."
+            );
+            return ExitCode.StopsSale;
+        }
+
+        using RegisterFile file = RegisterFile.Open(register ?? Path.Combine(folder.Declarations.Root, RegisterWriter.FileName));
+        foreach ((RegisterContent content, IReadOnlyDictionary<string, string> texts) in contents)
+        {
+            RegisterEntry entry = file.Add(content, texts, by, DateTimeOffset.UtcNow);
+            session.Output.WriteLine($"{entry.Number}: {content.Batch}, {content.Candle}, {content.Edition}; {entry.Hash}");
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private static Command BuildFind()
+    {
+        var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
+        var batch = new Option<string?>("--batch") { Description = "Batch code, or name of the batch's declaration." };
+        var substance = new Option<string?>("--substance") { Description = "CAS number, or part of a name." };
+        var oil = new Option<string?>("--oil") { Description = "Name of an oil's declaration, or part of its trade name." };
+        var document = new Option<string?>("--document") { Description = "Part of the supplier document's reference." };
+        var revised = new Option<string?>("--revised") { Description = "Revision date of the supplier's document, such as 2026-02-10." };
+        var format = new Option<string>("--format")
+        {
+            Description = "table, csv or json. Default: table.",
+            DefaultValueFactory = _ => "table",
+        };
+        format.AcceptOnlyFromAmong("table", "csv", "json");
+        var output = new Option<string?>("--out") { Description = "File to write. Default: the terminal." };
+        var command = new Command(
+            "find",
+            "Which labels are out there: with this oil revision, this substance, this batch. Without options: all entries."
+        )
+        {
+            path,
+            batch,
+            substance,
+            oil,
+            document,
+            revised,
+            format,
+            output,
+        };
+        command.SetAction(parse =>
+            Folder.Guard(
+                parse,
+                session =>
+                {
+                    using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
+                    IReadOnlyList<RegisterEntry> entries = file.Find(
+                        new RegisterQuery(
+                            parse.GetValue(batch),
+                            parse.GetValue(substance),
+                            parse.GetValue(oil),
+                            parse.GetValue(document),
+                            parse.GetValue(revised)
+                        )
+                    );
+                    string text = parse.GetValue(format) switch
+                    {
+                        "json" => JsonSerializer.Serialize(entries, RegisterJson.Default.IReadOnlyListRegisterEntry) + "\n",
+                        "csv" => RegisterTable.Csv(entries),
+                        _ => Table(entries),
+                    };
+                    if (parse.GetValue(output) is { } target)
+                    {
+                        AtomicFile.Write(target, text);
+                        session.Output.WriteLine(target);
+                    }
+                    else
+                    {
+                        session.Output.Write(text);
+                    }
+
+                    return ExitCode.Fine;
+                }
+            )
+        );
+        return command;
+    }
+
+    private static string Table(IReadOnlyList<RegisterEntry> entries)
+    {
+        var table = new TextTable("no.", "when (UTC)", "by", "batch", "candle", "law, day", "oils", "documents");
+        foreach (RegisterEntry e in entries)
+        {
+            table.Add(
+                $"{e.Number}",
+                e.At,
+                e.By,
+                e.Content.Batch,
+                e.Content.Candle,
+                $"{e.Content.Edition}, {e.Content.AsOf}",
+                string.Join("; ", e.Content.Oils.Select(o => $"{o.Name} ({o.Document}, {o.Revised})")),
+                string.Join(", ", e.Content.Documents.Select(d => d.Name))
+            );
+        }
+
+        return table.Render(160) + $"{entries.Count} entr{(entries.Count == 1 ? "y" : "ies")}.\n";
+    }
+
+    private static Command BuildVerify()
+    {
+        var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
+        var command = new Command("verify", "Check that no entry was changed or removed.") { path };
+        command.SetAction(parse =>
+            Folder.Guard(
+                parse,
+                session =>
+                {
+                    using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
+                    IReadOnlyList<string> wrong = file.Verify();
+                    IReadOnlyList<RegisterEntry> entries = file.Find(new RegisterQuery());
+                    foreach (string what in wrong)
+                    {
+                        session.Complain(what);
+                    }
+
+                    session.Output.WriteLine(
+                        wrong.Count > 0 ? "The register was tampered with or damaged."
+                        : entries.Count == 0 ? "The register is empty."
+                        : $"{entries.Count} entries hold together. Head: {entries[^1].Hash}. Keep this line elsewhere: entries cut off the end show only against it."
+                    );
+                    return wrong.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+                }
+            )
+        );
+        return command;
+    }
+
+    private static Command BuildBackup()
+    {
+        var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
+        var target = new Argument<string>("copy") { Description = "File to write the copy to." };
+        var command = new Command("backup", "Copy the register, whole and consistent, even while it is in use.") { path, target };
+        command.SetAction(parse =>
+            Folder.Guard(
+                parse,
+                session =>
+                {
+                    using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
+                    file.BackUp(parse.GetValue(target)!);
+                    session.Output.WriteLine(parse.GetValue(target)!);
+                    return ExitCode.Fine;
+                }
+            )
+        );
+        return command;
+    }
+
+    private static string FileOf(string path) => Directory.Exists(path) ? Path.Combine(path, RegisterWriter.FileName) : path;
+}

@@ -1,0 +1,85 @@
+using Chandlery.Core.Declared;
+
+namespace Chandlery.Core.Compared;
+
+/// <summary>Something that begins or ends on a candle between two states.</summary>
+/// <param name="Subject">What it is about, such as "class".</param>
+/// <param name="Begins">True when it is only in the later state.</param>
+/// <param name="Text">The fact.</param>
+/// <param name="Why">Why it holds in the state that has it.</param>
+public sealed record StateChange(string Subject, bool Begins, string Text, string Why);
+
+/// <summary>What changes on one candle.</summary>
+/// <param name="Id">Its name.</param>
+/// <param name="Edition">Edition of the law.</param>
+/// <param name="Changes">What begins and ends; empty when it is only in one of the states.</param>
+/// <param name="Remark">That it is new, gone, or could not be assessed in one state; empty otherwise.</param>
+public sealed record CandleChange(string Id, string Edition, IReadOnlyList<StateChange> Changes, string Remark);
+
+/// <summary>A candle of a catalogue: its assessments, or what is wrong with it.</summary>
+/// <param name="Id">Its name.</param>
+/// <param name="Place">Where it is declared.</param>
+/// <param name="Assessments">One for each edition; empty when there are problems.</param>
+/// <param name="Problems">What is wrong.</param>
+public sealed record CatalogueEntry(
+    string Id,
+    TextPlace Place,
+    IReadOnlyList<Assessed.Assessment> Assessments,
+    IReadOnlyList<Problem> Problems
+);
+
+/// <summary>Compares two states of a catalogue.</summary>
+public static class StateComparison
+{
+    /// <summary>The candles that change, in the order of their names.</summary>
+    public static IReadOnlyList<CandleChange> Compare(IReadOnlyList<CatalogueEntry> before, IReadOnlyList<CatalogueEntry> after)
+    {
+        Dictionary<(string, string), CandleState> old = States(before);
+        Dictionary<(string, string), CandleState> now = States(after);
+        var changes = new List<CandleChange>();
+        foreach ((string Id, string Edition) key in old.Keys.Union(now.Keys).Order())
+        {
+            CandleState? was = old.GetValueOrDefault(key);
+            CandleState? becomes = now.GetValueOrDefault(key);
+            if (was is not null && becomes is not null)
+            {
+                List<StateChange> found = [.. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s]))];
+                if (found.Count > 0)
+                {
+                    changes.Add(new CandleChange(key.Id, key.Edition, found, ""));
+                }
+
+                continue;
+            }
+
+            changes.Add(new CandleChange(key.Id, key.Edition, [], Remark(key.Id, was is null, was is null ? before : after)));
+        }
+
+        return changes;
+    }
+
+    private static Dictionary<(string Id, string Edition), CandleState> States(IReadOnlyList<CatalogueEntry> entries)
+    {
+        var states = new Dictionary<(string, string), CandleState>();
+        foreach (CandleState state in entries.SelectMany(e => e.Assessments).Select(CandleState.Of))
+        {
+            states[(state.Id, state.Edition)] = state;
+        }
+
+        return states;
+    }
+
+    private static IEnumerable<StateChange> Compare(string subject, IReadOnlyList<Fact> before, IReadOnlyList<Fact> after) =>
+        before
+            .Where(b => after.All(a => a.Text != b.Text))
+            .Select(b => new StateChange(subject, false, b.Text, b.Why))
+            .Concat(after.Where(a => before.All(b => b.Text != a.Text)).Select(a => new StateChange(subject, true, a.Text, a.Why)));
+
+    private static string Remark(string id, bool missingBefore, IReadOnlyList<CatalogueEntry> side)
+    {
+        string when = missingBefore ? "before" : "after";
+        return side.FirstOrDefault(e => e.Id == id) is { Problems: [var first, ..] } ? $"it cannot be assessed {when}: {first.What}"
+            : missingBefore ? "it is new"
+            : "it is gone";
+    }
+}

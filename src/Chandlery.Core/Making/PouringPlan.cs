@@ -1,0 +1,209 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Making;
+
+/// <summary>Something to weigh.</summary>
+/// <param name="Name">Oil, wax or extra.</param>
+/// <param name="Kind">What it is, in a word.</param>
+/// <param name="Mass">How much for all candles.</param>
+public sealed record Portion(string Name, string Kind, Grams Mass);
+
+/// <summary>A temperature of the work with the flash points that matter beside it.</summary>
+/// <param name="Step">Melting, adding the oil, pouring, topping up.</param>
+/// <param name="Temperature">The declared temperature; null when none is declared.</param>
+/// <param name="Note">What to mind.</param>
+public sealed record TemperatureStep(string Step, Celsius? Temperature, string Note);
+
+/// <summary>How the wicks stand.</summary>
+/// <param name="Count">Declared count.</param>
+/// <param name="Spacing">Distance between neighbours when they share the surface evenly; null when the vessel's inside is not declared.</param>
+/// <param name="Suggested">Least and most wicks that common practice would take; null when the inside is not declared.</param>
+/// <param name="Note">In words.</param>
+public sealed record WickPlan(int Count, Millimetres? Spacing, (int Least, int Most)? Suggested, string Note);
+
+/// <summary>How the wax fills the vessel.</summary>
+/// <param name="Hot">Volume of one candle's wax when poured; null without a density.</param>
+/// <param name="Cold">Volume when set; null without a density.</param>
+/// <param name="Room">Volume up to the fill line or the headspace; null when not declared.</param>
+/// <param name="ShrinkPercent">How much the volume shrinks on setting, percent; null without both densities.</param>
+/// <param name="NetForRoom">Net mass that would fill the room when set; null when not known.</param>
+/// <param name="Note">In words.</param>
+public sealed record FillPlan(
+    Millilitres? Hot,
+    Millilitres? Cold,
+    Millilitres? Room,
+    double? ShrinkPercent,
+    Grams? NetForRoom,
+    string Note
+);
+
+/// <summary>Everything to weigh and mind for a number of candles.</summary>
+/// <param name="Count">How many candles.</param>
+/// <param name="WastePercent">Allowance for what stays in the jug, percent.</param>
+/// <param name="Total">Mass of everything.</param>
+/// <param name="FirstPour">What goes into the scented melt.</param>
+/// <param name="TopUp">What goes into the second pour; empty when there is none or it comes from the same melt.</param>
+/// <param name="FirstPourEach">First pour into one vessel.</param>
+/// <param name="TopUpEach">Second pour into one vessel; zero when there is none.</param>
+/// <param name="Temperatures">Temperatures.</param>
+/// <param name="Wicks">Wicks.</param>
+/// <param name="Fill">Volumes.</param>
+public sealed record PouringPlan(
+    int Count,
+    double WastePercent,
+    Grams Total,
+    IReadOnlyList<Portion> FirstPour,
+    IReadOnlyList<Portion> TopUp,
+    Grams FirstPourEach,
+    Grams TopUpEach,
+    IReadOnlyList<TemperatureStep> Temperatures,
+    WickPlan Wicks,
+    FillPlan Fill
+)
+{
+    /// <summary>Most candles that one plan is made for.</summary>
+    public const int MostCandles = 10_000;
+
+    // Common practice, no source: wicks of a wide candle stand 3 to 4 cm apart unless the wick maker says otherwise.
+    private const double ClosestWickMm = 30;
+    private const double WidestWickMm = 40;
+
+    /// <summary>Plans a number of candles.</summary>
+    /// <param name="a">The candle, as planned or as a batch was weighed.</param>
+    /// <param name="wax">Its wax or blend.</param>
+    /// <param name="count">How many, from 1.</param>
+    /// <param name="wastePercent">Allowance in percent of the mass, 0 to 50.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Count or allowance are outside their ranges.</exception>
+    public static PouringPlan Make(Assessment a, Wax wax, int count, double wastePercent)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostCandles);
+        ArgumentOutOfRangeException.ThrowIfNegative(wastePercent);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(wastePercent, 50);
+        Recipe recipe = a.Composition.Recipe;
+        double net = a.Candle.NetMass.Value;
+        double total = net * count * (1 + (wastePercent / 100));
+        Grams Of(MassPercent share) => new(total * share.Value / 100);
+
+        double plain = recipe.TopUp.Value;
+        double waxShare = recipe.Waxes.Sum(w => w.Share.Value);
+        List<Portion> first =
+        [
+            .. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", Of(new MassPercent(w.Share.Value * (waxShare - plain) / waxShare)))),
+            .. recipe.Oils.Select(o => new Portion(o.Oil.Name, "fragrance oil", Of(o.Share))),
+            .. recipe.Extras.Select(e => new Portion(e.Extra.Name, e.Extra.Purpose, Of(e.Share))),
+        ];
+        List<Portion> second =
+            plain > 0
+                ? [.. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", Of(new MassPercent(w.Share.Value * plain / waxShare))))]
+                : [];
+        double topUpEach = plain > 0 ? net * plain / 100 : ScentedTopUp(a.Candle, net);
+        return new PouringPlan(
+            count,
+            wastePercent,
+            new Grams(total),
+            first,
+            second,
+            new Grams(net - topUpEach),
+            new Grams(topUpEach),
+            [.. Steps(a.Candle, recipe)],
+            PlanWicks(a.Candle, a.Vessel),
+            PlanFill(a.Candle, a.Vessel, wax)
+        );
+    }
+
+    // Held back from the same melt: it dilutes nothing.
+    private static double ScentedTopUp(Candle candle, double net) =>
+        candle.TopUp switch
+        {
+            { Scented: true, Percent: { } percent } => net * percent.Value / 100,
+            { Scented: true, Weight: { } weight } => Math.Min(weight.Value, net),
+            _ => 0,
+        };
+
+    private static IEnumerable<TemperatureStep> Steps(Candle candle, Recipe recipe)
+    {
+        WorkingTemperatures t = candle.Temperatures;
+        List<Oil> known = [.. recipe.Oils.Select(o => o.Oil).Where(o => o.FlashPoint is not null)];
+        List<string> unknown = [.. recipe.Oils.Select(o => o.Oil).Where(o => o.FlashPoint is null).Select(o => o.Name)];
+        string flash = string.Join(
+            ", ",
+            known.Select(o => $"{o.Name} {(o.FlashPoint!.IsLowerBound ? "> " : "")}{Figures.Plain(o.FlashPoint.Temperature.Value)} °C")
+        );
+        string silent = unknown.Count > 0 ? $" Unknown: {string.Join(", ", unknown)}: ask the supplier." : "";
+        yield return new TemperatureStep("Melt the wax", t.Melt, "Never leave melting wax; use a water bath or a thermostat.");
+        yield return new TemperatureStep(
+            "Stir in the oil",
+            t.AddFragrance,
+            $"Stay below the lowest flash point: {(flash.Length == 0 ? "none is declared." : flash + ".")}{silent}"
+        );
+        yield return new TemperatureStep("Pour", t.Pour, "Warm, dry vessels; wicks centred and straight.");
+        if (candle.TopUp is { } topUp)
+        {
+            yield return new TemperatureStep(
+                "Top up, when the first pour has set",
+                t.TopUp,
+                topUp.Scented ? "From the same scented melt." : "Plain wax: it dilutes the fragrance."
+            );
+        }
+    }
+
+    private static WickPlan PlanWicks(Candle candle, Vessel vessel)
+    {
+        int count = candle.Wicks.Count;
+        if (vessel.Inner is not { } inner)
+        {
+            return new WickPlan(count, null, null, "The vessel's inside is not declared, so the spacing is not known.");
+        }
+
+        double area = inner.CrossSectionSquareMillimetres;
+        if (count == 1)
+        {
+            double across = inner.Diameter?.Value ?? Math.Min(inner.Length!.Value.Value, inner.Width!.Value.Value);
+            return new WickPlan(
+                1,
+                null,
+                (1, 1),
+                $"One wick in the middle of {Figures.Plain(across)} mm: choose its size by the wick maker's table for this wax, and test."
+            );
+        }
+
+        // Each wick has its equal share of the surface; neighbours on such a grid stand the share's side apart.
+        double spacing = Math.Sqrt(area / count);
+        int least = Math.Max(1, (int)Math.Ceiling(area / (WidestWickMm * WidestWickMm)));
+        int most = Math.Max(least, (int)Math.Floor(area / (ClosestWickMm * ClosestWickMm)));
+        string verdict =
+            count < least ? "fewer than"
+            : count > most ? "more than"
+            : "within";
+        return new WickPlan(
+            count,
+            new Millimetres(spacing),
+            (least, most),
+            $"Spread evenly they stand about {spacing / 10:0.0} cm apart. Common practice (no source) is 3 to 4 cm unless the wick maker says otherwise: {least} to {most} wicks for this surface; {count} is {verdict} that."
+        );
+    }
+
+    private static FillPlan PlanFill(Candle candle, Vessel vessel, Wax wax)
+    {
+        Millilitres? hot = wax.LiquidDensity is { } liquid ? liquid.VolumeOf(candle.NetMass) : null;
+        Millilitres? cold = wax.SolidDensity is { } solid ? solid.VolumeOf(candle.NetMass) : null;
+        Millilitres? room =
+            vessel.Fill is { } fill ? fill
+            : candle.Headspace is { } headspace && vessel.Inner is { } inner
+                ? new Millilitres(Math.Max(0, vessel.Brimful.Value - (inner.CrossSectionSquareMillimetres * headspace.Value / 1000)))
+            : null;
+        double? shrink = wax is { LiquidDensity: { } l, SolidDensity: { } s } ? 100 * (1 - (l.Value / s.Value)) : null;
+        Grams? net = room is { } r && wax.SolidDensity is { } d ? new Grams(r.Value * d.Value) : null;
+        string note =
+            hot is null || cold is null ? "The wax's densities are not declared, so volumes are not known."
+            : room is null ? "No fill line or headspace is declared, so the room is not known."
+            : hot.Value.Value > vessel.Brimful.Value ? $"Poured at once it would overflow: {hot} hot, {vessel.Brimful} to the brim."
+            : cold.Value.Value > room.Value.Value ? $"When set it stands above the fill line: {cold} in {room}."
+            : $"Fits: {hot} when poured, {cold} when set, room for {room}.";
+        return new FillPlan(hot, cold, room, shrink, net, note);
+    }
+}

@@ -1,0 +1,9 @@
+using System.Text.Json.Serialization;
+
+namespace Chandlery.Register;
+
+/// <summary>JSON of the register, made at build time.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(RegisterContent))]
+[JsonSerializable(typeof(IReadOnlyList<RegisterEntry>))]
+public sealed partial class RegisterJson : JsonSerializerContext;

@@ -1,0 +1,71 @@
+using Chandlery.Core.Reading;
+
+namespace Chandlery.Tests.Declared;
+
+public sealed class YamlEditTests
+{
+    private const string Text = """
+        # a candle
+        declares: candle # kind
+        load: { percent: 8, of: wax }  # as agreed
+        oils:
+          - { oil: a, share: 30 } # the first
+
+          # about b
+          - { oil: b, share: 70 }
+        soldIn: [IE, DE] # places
+        wicks:
+          count: 1 # one
+          trimToMm: 5
+        """;
+
+    [Fact]
+    public void A_value_changes_and_nothing_else()
+    {
+        string text = YamlEdit.Set(Text, ["load", "percent"], "6.5");
+        Assert.Equal(Text.Replace("percent: 8", "percent: 6.5", StringComparison.Ordinal), text);
+        Assert.Equal(Text.Replace("count: 1 ", "count: 3 ", StringComparison.Ordinal), YamlEdit.Set(Text, ["wicks", "count"], "3"));
+        Assert.Equal(Text.Replace("share: 70", "share: 65", StringComparison.Ordinal), YamlEdit.Set(Text, ["oils", 1, "share"], "65"));
+    }
+
+    [Fact]
+    public void A_field_is_added_where_its_map_ends()
+    {
+        Assert.Contains("of: wax, note: x }  # as agreed", YamlEdit.Set(Text, ["load", "note"], "x"), StringComparison.Ordinal);
+        Assert.EndsWith("  trimToMm: 5\n  kind: cotton\n", YamlEdit.Set(Text, ["wicks", "kind"], "cotton"), StringComparison.Ordinal);
+        Assert.EndsWith("  trimToMm: 5\nnetGrams: 80\n", YamlEdit.Set(Text, ["netGrams"], "80"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Items_come_and_go_with_their_lines()
+    {
+        string more = YamlEdit.Add(Text, ["oils"], "{ oil: c, share: 5 }");
+        Assert.Contains("  - { oil: b, share: 70 }\n  - { oil: c, share: 5 }\nsoldIn", more, StringComparison.Ordinal);
+        Assert.Equal(Text, YamlEdit.Remove(more, ["oils", 2]));
+        Assert.DoesNotContain("the first", YamlEdit.Remove(Text, ["oils", 0]), StringComparison.Ordinal);
+        Assert.Contains("# about b", YamlEdit.Remove(Text, ["oils", 0]), StringComparison.Ordinal);
+        Assert.Contains("[IE, DE, FR]", YamlEdit.Add(Text, ["soldIn"], "FR"), StringComparison.Ordinal);
+        Assert.Contains("[DE]", YamlEdit.Remove(Text, ["soldIn", 0]), StringComparison.Ordinal);
+        Assert.Contains("[IE]", YamlEdit.Remove(Text, ["soldIn", 1]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_field_gets_another_name() =>
+        Assert.Contains("{ oil: a, grams: 30 }", YamlEdit.Rename(Text, ["oils", 0, "share"], "grams"), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("Fig Tin", "Fig Tin")]
+    [InlineData("no", "\"no\"")]
+    [InlineData("a: b", "\"a: b\"")]
+    [InlineData("# x", "\"# x\"")]
+    [InlineData("say \"hi\"", "\"say \\\"hi\\\"\"")]
+    [InlineData("12.5", "12.5")]
+    [InlineData("", "\"\"")]
+    public void Texts_are_quoted_where_yaml_would_misread_them(string value, string written) =>
+        Assert.Equal(written, YamlEdit.Scalar(value));
+
+    [Theory]
+    [InlineData("oils: [")]
+    [InlineData("a: 1")]
+    public void What_is_not_there_is_said(string text) => Assert.Throws<FormatException>(() => YamlEdit.Add(text, ["oils"], "x"));
+}
