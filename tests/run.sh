@@ -11,9 +11,11 @@ fail() { echo "$1" >&2; echo "0 passed, 1 failed"; exit 1; }
 packages=()
 command -v pdftoppm >/dev/null || packages+=(poppler-utils)
 command -v qpdf >/dev/null || packages+=(qpdf)
+command -v chromium >/dev/null || packages+=(chromium)
+command -v npm >/dev/null || packages+=(npm)
 cache=tests/.cache
 if [ ${#packages[@]} -gt 0 ] || [ ! -e $cache/ghsystem/ghsystem_english.def ]; then
-  command -v apt-get >/dev/null || fail "The tests need poppler-utils, qpdf and the LaTeX package ghsystem; this script knows only apt-get."
+  command -v apt-get >/dev/null || fail "The tests need poppler-utils, qpdf, Chromium, npm and the LaTeX package ghsystem; this script knows only apt-get."
   as_root apt-get update -qq || fail "apt-get update failed"
   if [ ${#packages[@]} -gt 0 ]; then
     as_root apt-get install -y -qq --no-install-recommends "${packages[@]}" >/dev/null || fail "could not install ${packages[*]}"
@@ -25,6 +27,14 @@ if [ ! -e $cache/ghsystem/ghsystem_english.def ]; then
   (cd "$unpack" && apt-get download -qq texlive-science && dpkg-deb -x texlive-science_*.deb .) || fail "could not fetch texlive-science"
   mkdir -p $cache/ghsystem
   cp "$unpack"/usr/share/texlive/texmf-dist/tex/latex/ghsystem/language/*.def $cache/ghsystem/
+  rm -rf "$unpack"
+fi
+
+if [ ! -e $cache/axe/package/axe.min.js ]; then
+  unpack=$(mktemp -d)
+  (cd "$unpack" && npm pack --silent axe-core@4.10.3 >/dev/null && tar -xzf axe-core-4.10.3.tgz package/axe.min.js) || fail "could not fetch axe-core"
+  mkdir -p $cache/axe/package
+  cp "$unpack"/package/axe.min.js $cache/axe/package/
   rm -rf "$unpack"
 fi
 

@@ -6,11 +6,13 @@ namespace Chandlery.Cli;
 /// <summary>The commands and their options.</summary>
 internal static class CommandTree
 {
-    public static RootCommand Build() =>
-        new(
+    public static RootCommand Build()
+    {
+        var root = new RootCommand(
             "From a YAML blend to a lawful candle label: what is in the finished candle, what the law makes of it, and the papers to print. It helps; it does not replace local law or a competent person."
         )
         {
+            WorkbenchCommand.Build(),
             AssessCommand.Build(),
             TraceCommand.Build(),
             LabelCommand.Build(),
@@ -31,4 +33,7 @@ internal static class CommandTree
             TransferCommands.BuildImport(),
             TransferCommands.BuildSchemas(),
         };
+        root.SetAction((parse, _) => WorkbenchCommand.Run(parse, ".", 0, browser: true));
+        return root;
+    }
 }

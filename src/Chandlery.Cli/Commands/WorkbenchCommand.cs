@@ -1,0 +1,84 @@
+using System.CommandLine;
+using System.Diagnostics;
+using Chandlery.Core.Declared;
+using Chandlery.Workbench;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery</c> alone, and <c>chandlery workbench</c>: the local page.</summary>
+internal static class WorkbenchCommand
+{
+    public static Command Build()
+    {
+        var path = new Argument<string>("folder")
+        {
+            Description = "The maker's folder. Default: the present one.",
+            DefaultValueFactory = _ => ".",
+        };
+        var port = new Option<int>("--port") { Description = "Port on this machine. Default: a free one.", DefaultValueFactory = _ => 0 };
+        var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address." };
+        port.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<int>() is < 0 or > 65_535)
+            {
+                r.AddError("--port must be between 0 and 65535.");
+            }
+        });
+        var command = new Command(
+            "workbench",
+            "Open the local page: change a blend and watch label and limits change. Only this machine can reach it."
+        )
+        {
+            path,
+            port,
+            noBrowser,
+        };
+        command.SetAction(parse => Run(parse, parse.GetValue(path)!, parse.GetValue(port), !parse.GetValue(noBrowser)));
+        return command;
+    }
+
+    /// <summary>Starts the page and waits until the user stops it.</summary>
+    public static async Task<int> Run(ParseResult parse, string folder, int port, bool browser)
+    {
+        var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
+        var problems = new Problems();
+        if (Workroom.Open(folder, problems) is not { } room)
+        {
+            return session.Report(problems);
+        }
+
+        try
+        {
+            await using WorkbenchServer server = await WorkbenchServer.Start(room, port);
+            await session.Output.WriteLineAsync($"{server.Address}/");
+            await session.Output.WriteLineAsync("Stop with Ctrl+C.");
+            await session.Output.FlushAsync();
+            if (browser)
+            {
+                OpenBrowser(server.Address);
+            }
+
+            await server.WaitForShutdown();
+            return ExitCode.Fine;
+        }
+        catch (IOException error)
+        {
+            session.Complain(error.Message);
+            return ExitCode.BadInput;
+        }
+    }
+
+    // A machine without a browser still has the printed address.
+    private static void OpenBrowser(string address)
+    {
+        try
+        {
+            Process.Start(new ProcessStartInfo(address) { UseShellExecute = true })?.Dispose();
+        }
+        catch (Exception error)
+            when (error is System.ComponentModel.Win32Exception or InvalidOperationException or PlatformNotSupportedException)
+        {
+            // Nothing to do: the address is on the terminal.
+        }
+    }
+}

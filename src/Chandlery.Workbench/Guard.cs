@@ -1,0 +1,55 @@
+using Microsoft.AspNetCore.Http;
+
+namespace Chandlery.Workbench;
+
+/// <summary>
+/// Lets only the page itself talk to the program: pages of other origins, and names that merely point at this machine,
+/// are refused.
+/// </summary>
+internal static class Guard
+{
+    /// <summary>A header that no other page can send without asking first, which is then refused.</summary>
+    public const string Header = "X-Workbench";
+
+    private const string Policy =
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+    public static async Task Check(HttpContext context, RequestDelegate next)
+    {
+        IHeaderDictionary headers = context.Response.Headers;
+        headers.ContentSecurityPolicy = Policy;
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers.CacheControl = "no-store";
+        string? why = Refusal(context);
+        if (why is null)
+        {
+            await next(context);
+            return;
+        }
+
+        context.Response.StatusCode = StatusCodes.Status403Forbidden;
+        context.Response.ContentType = "text/plain; charset=utf-8";
+        await context.Response.WriteAsync(why);
+    }
+
+    private static string? Refusal(HttpContext context)
+    {
+        HostString host = context.Request.Host;
+        if (host.Host is not ("127.0.0.1" or "localhost") || host.Port != context.Connection.LocalPort)
+        {
+            return "This address is not the workbench's own.";
+        }
+
+        string origin = context.Request.Headers.Origin.ToString();
+        if (origin.Length > 0 && origin != $"http://{host}")
+        {
+            return "Another page may not use the workbench.";
+        }
+
+        bool changes = !HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method);
+        return changes && context.Request.Headers[Header] != "1" ? "Only the workbench's own page may ask for this." : null;
+    }
+}

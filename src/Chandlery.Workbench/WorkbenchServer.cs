@@ -1,0 +1,382 @@
+using System.Net;
+using System.Text.Json;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Compared;
+using Chandlery.Core.Declared;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Scenes;
+using Chandlery.Register;
+using Chandlery.Workshop;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+
+namespace Chandlery.Workbench;
+
+/// <summary>What the page sends: a candle and what was changed on it.</summary>
+/// <param name="Id">Name of the candle or batch.</param>
+/// <param name="Edits">What was changed; null for nothing.</param>
+/// <param name="Hash">Hash of the text that the page had read, for saving.</param>
+/// <param name="Edition">Edition of the law, for papers.</param>
+/// <param name="Kind">Kind of paper.</param>
+/// <param name="Format">pdf, png, svg, yaml or json.</param>
+/// <param name="Count">How many candles, for the bench sheet.</param>
+/// <param name="By">Who issues, for the register.</param>
+public sealed record DeskRequest(
+    string Id,
+    CandleEdits? Edits = null,
+    string? Hash = null,
+    string? Edition = null,
+    string? Kind = null,
+    string? Format = null,
+    int? Count = null,
+    string? By = null
+);
+
+/// <summary>The workbench: a page on this machine alone.</summary>
+public sealed class WorkbenchServer : IAsyncDisposable
+{
+    private const long LargestRequestBytes = 200_000;
+    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
+    private readonly WebApplication application;
+    private readonly Workroom room;
+
+    private WorkbenchServer(WebApplication application, Workroom room)
+    {
+        this.application = application;
+        this.room = room;
+    }
+
+    /// <summary>Address of the page; there once the server has started.</summary>
+    public string Address => application.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+
+    /// <summary>Starts the page.</summary>
+    /// <param name="room">The opened folder.</param>
+    /// <param name="port">Port on the loopback address; 0 for a free one.</param>
+    /// <exception cref="IOException">The port is taken.</exception>
+    public static async Task<WorkbenchServer> Start(Workroom room, int port)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
+        builder.Logging.ClearProviders();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = LargestRequestBytes;
+            kestrel.Limits.MaxRequestHeadersTotalSize = 16_384;
+            kestrel.Listen(IPAddress.Loopback, port);
+        });
+        WebApplication application = builder.Build();
+        var server = new WorkbenchServer(application, room);
+        application.Use(next => context => Guard.Check(context, next));
+        server.Map();
+        await application.StartAsync();
+        return server;
+    }
+
+    /// <summary>Runs until the user stops the program.</summary>
+    public Task WaitForShutdown() => application.WaitForShutdownAsync();
+
+    /// <inheritdoc/>
+    public ValueTask DisposeAsync() => application.DisposeAsync();
+
+    private static DateOnly Today => DateOnly.FromDateTime(DateTime.Today);
+
+    private void Map()
+    {
+        application.MapGet("/", () => PageFile("workbench.html", "text/html; charset=utf-8"));
+        application.MapGet("/workbench.js", () => PageFile("workbench.js", "text/javascript; charset=utf-8"));
+        application.MapGet("/workbench.css", () => PageFile("workbench.css", "text/css; charset=utf-8"));
+        application.MapGet("/api/catalogue", () => Answer(Catalogue()));
+        Post("/api/desk", (desk, _) => Answer(Desk(desk)));
+        Post("/api/save", Save);
+        Post("/api/preview", Preview);
+        Post("/api/paper", Paper);
+        Post("/api/register", Enter);
+        application.MapGet("/api/register", (string? find) => Answer(Entries(find)));
+        application.MapGet("/api/changes", (string? from, string? to) => Answer(Changes(from, to)));
+    }
+
+    private void Post(string path, Func<CandleDesk, DeskRequest, IResult> work) =>
+        application.MapPost(
+            path,
+            async (HttpContext context) =>
+            {
+                IResult result = await OnDesk(context, work);
+                await result.ExecuteAsync(context);
+            }
+        );
+
+    private static IResult Answer(object value) => Results.Json(value, Json);
+
+    private static IResult Complaint(int status, string what) => Results.Json(new { problems = new[] { what } }, Json, statusCode: status);
+
+    private static IResult PageFile(string name, string type)
+    {
+        using Stream stream = typeof(WorkbenchServer).Assembly.GetManifestResourceStream("page/" + name)!;
+        using var copy = new MemoryStream();
+        stream.CopyTo(copy);
+        return Results.Bytes(copy.ToArray(), type);
+    }
+
+    private async Task<IResult> OnDesk(HttpContext context, Func<CandleDesk, DeskRequest, IResult> work)
+    {
+        DeskRequest? request;
+        try
+        {
+            request = await context.Request.ReadFromJsonAsync<DeskRequest>(Json, context.RequestAborted);
+        }
+        catch (Exception error) when (error is JsonException or InvalidOperationException or BadHttpRequestException)
+        {
+            return Complaint(StatusCodes.Status400BadRequest, "The request cannot be read.");
+        }
+
+        if (request?.Id is null || CandleDesk.Lay(room, request.Id, request.Edits, Today) is not { } desk)
+        {
+            return Complaint(StatusCodes.Status404NotFound, "There is no candle of that name in the folder.");
+        }
+
+        try
+        {
+            return work(desk, request);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return Complaint(StatusCodes.Status500InternalServerError, error.Message);
+        }
+    }
+
+    private object Catalogue()
+    {
+        DeclarationFolder folder = room.Folder();
+        IReadOnlyList<CatalogueEntry> entries = CatalogueRun.Assess(folder.Catalogue, room.Lawbook, Today, null);
+        return new
+        {
+            folder = Path.GetFileName(room.Root),
+            maker = folder.Catalogue.OfKind<Maker>().FirstOrDefault()?.Name,
+            rows = entries.SelectMany(e => e.Assessments).Select(CatalogueRow.Of),
+            problems = folder.Problems.Found.Concat(entries.SelectMany(e => e.Problems)).Select(Shown),
+            kinds = DeskPapers.Kinds,
+        };
+    }
+
+    private string Shown(Problem problem) =>
+        problem.ToString().Replace(room.Root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
+
+    private object Desk(CandleDesk desk)
+    {
+        Assessment? first = desk.Assessments.Count > 0 ? desk.Assessments[0] : null;
+        Wax? wax = first is null ? null : desk.Catalogue.Find<Wax>(first.Candle.Wax, new Problems());
+        return new
+        {
+            desk.Id,
+            desk.Hash,
+            desk.Yaml,
+            editable = desk.Candle is not null,
+            form = desk.Candle is { } candle
+                ? new
+                {
+                    name = candle.Name,
+                    netGrams = candle.NetMass.Value,
+                    loadPercent = candle.Load?.Percent.Value,
+                    loadOf = candle.Load is { } load ? (load.Basis == LoadBasis.Wax ? "wax" : "candle") : null,
+                    oils = CandleDesk.OilsOf(candle),
+                    wickCount = candle.Wicks.Count,
+                }
+                : null,
+            oils = desk.Catalogue.OfKind<Oil>().Select(o => new { id = o.Id, name = o.Name }),
+            recipe = first?.Composition.Recipe.Oils.Select(o => new
+            {
+                id = o.Oil.Id,
+                name = o.Oil.Name,
+                blendPercent = o.ShareOfBlend.Value,
+                candlePercent = o.Share.Value,
+                grams = o.Share.Value / 100 * first.Candle.NetMass.Value,
+                millilitres = o.Oil.Density is { } density
+                    ? o.Share.Value / 100 * first.Candle.NetMass.Value / density.Value
+                    : (double?)null,
+                drops = o.Oil.DropMass is { } drop ? o.Share.Value / 100 * first.Candle.NetMass.Value / drop.Value : (double?)null,
+            }),
+            assessments = desk.Assessments.Select(a => JsonDocument.Parse(AssessmentJson.Write(a)).RootElement),
+            plot = first is not null && wax is not null ? LoadPlot.Of(first, wax) : null,
+            problems = desk.Problems.Select(Shown),
+        };
+    }
+
+    private IResult Save(CandleDesk desk, DeskRequest request)
+    {
+        if (desk.Hash != request.Hash)
+        {
+            return Complaint(
+                StatusCodes.Status409Conflict,
+                "The file was changed on disk since you opened it. Nothing was saved. Note your changes, load the candle again, and make them anew."
+            );
+        }
+
+        if (desk.Problems.Count > 0 || desk.Candle is null)
+        {
+            return Complaint(StatusCodes.Status422UnprocessableEntity, "Not saved, because of the problems shown.");
+        }
+
+        AtomicFile.Write(desk.File, desk.Yaml);
+        return Answer(new { hash = RegisterFile.Sha256(desk.Yaml) });
+    }
+
+    private static Assessment? Chosen(CandleDesk desk, DeskRequest request) =>
+        desk.Assessments.FirstOrDefault(a => a.Edition.Id == request.Edition) ?? (desk.Assessments.Count > 0 ? desk.Assessments[0] : null);
+
+    private PaperDocument? Document(CandleDesk desk, DeskRequest request, out string whyNot)
+    {
+        whyNot = "The candle cannot be assessed; see the problems.";
+        int count = Math.Clamp(request.Count ?? 1, 1, Core.Making.PouringPlan.MostCandles);
+        return Chosen(desk, request) is { } a ? DeskPapers.Make(room, desk, a, request.Kind ?? "label", count, out whyNot) : null;
+    }
+
+    private IResult Preview(CandleDesk desk, DeskRequest request) =>
+        Document(desk, request, out string whyNot) is { } document
+            ? Answer(
+                new
+                {
+                    pages = document.Pages.Select(p => new
+                    {
+                        widthMm = p.WidthMm,
+                        heightMm = p.HeightMm,
+                        svg = SvgDrawing.Draw(p, document.Title),
+                    }),
+                }
+            )
+            : Answer(new { pages = Array.Empty<object>(), whyNot });
+
+    private IResult Paper(CandleDesk desk, DeskRequest request)
+    {
+        switch (request.Format)
+        {
+            case "yaml":
+                return Results.Text(desk.Yaml, "application/yaml; charset=utf-8");
+            case "json":
+                return Results.Text(AssessmentJson.Write(desk.Assessments), "application/json; charset=utf-8");
+            default:
+                if (Document(desk, request, out string whyNot) is not { } document)
+                {
+                    return Complaint(StatusCodes.Status422UnprocessableEntity, whyNot);
+                }
+
+                (byte[] bytes, string type) = DeskPapers.Draw(document, request.Format ?? "pdf");
+                return Results.Bytes(bytes, type);
+        }
+    }
+
+    private string RegisterPath => Path.Combine(room.Root, RegisterWriter.FileName);
+
+    private IResult Enter(CandleDesk desk, DeskRequest request)
+    {
+        if (request.Edits is not null)
+        {
+            return Complaint(StatusCodes.Status422UnprocessableEntity, "Save the changes first: the register keeps what is in the files.");
+        }
+
+        if (string.IsNullOrWhiteSpace(request.By) || request.By.Length > 100)
+        {
+            return Complaint(StatusCodes.Status422UnprocessableEntity, "Say who issues the label.");
+        }
+
+        if (Chosen(desk, request) is not { StopsSale: false } a)
+        {
+            return Complaint(StatusCodes.Status422UnprocessableEntity, "Something stops the sale, so nothing was entered.");
+        }
+
+        PaperDocument? label = DeskPapers.Make(room, desk, a, "label", 1, out string whyNot);
+        if (label is null)
+        {
+            return Complaint(StatusCodes.Status422UnprocessableEntity, whyNot);
+        }
+
+        var problems = new Problems();
+        (RegisterContent content, IReadOnlyDictionary<string, string> texts) = RegisterWriter.Content(
+            a,
+            room.Root,
+            desk.Catalogue,
+            [($"{a.Id}-label.pdf", PdfDrawing.Draw(label))],
+            problems
+        );
+        if (!problems.None)
+        {
+            return Complaint(StatusCodes.Status422UnprocessableEntity, string.Join(' ', problems.Found.Select(Shown)));
+        }
+
+        using RegisterFile register = RegisterFile.Open(RegisterPath);
+        RegisterEntry entry = register.Add(content, texts, request.By.Trim(), DateTimeOffset.UtcNow);
+        return Answer(new { number = entry.Number, hash = entry.Hash });
+    }
+
+    private object Entries(string? find)
+    {
+        if (!File.Exists(RegisterPath))
+        {
+            return new { entries = Array.Empty<object>(), wrong = Array.Empty<string>() };
+        }
+
+        try
+        {
+            using RegisterFile register = RegisterFile.OpenToRead(RegisterPath);
+            IEnumerable<RegisterEntry> entries = string.IsNullOrWhiteSpace(find)
+                ? register.Find(new RegisterQuery())
+                : register
+                    .Find(new RegisterQuery(Batch: find))
+                    .Concat(register.Find(new RegisterQuery(Substance: find)))
+                    .Concat(register.Find(new RegisterQuery(Oil: find)))
+                    .Concat(register.Find(new RegisterQuery(Document: find)))
+                    .DistinctBy(e => e.Number)
+                    .OrderBy(e => e.Number);
+            return new
+            {
+                entries = entries.Select(e => new
+                {
+                    number = e.Number,
+                    at = e.At,
+                    by = e.By,
+                    batch = e.Content.Batch,
+                    candle = e.Content.Candle,
+                    law = $"{e.Content.Edition}, {e.Content.AsOf}",
+                    oils = e.Content.Oils.Select(o => $"{o.Name} ({o.Document}, {o.Revised})"),
+                    documents = e.Content.Documents.Select(d => d.Name),
+                }),
+                wrong = register.Verify(),
+            };
+        }
+        catch (IOException error)
+        {
+            return new { entries = Array.Empty<object>(), wrong = new[] { error.Message } };
+        }
+    }
+
+    private object Changes(string? from, string? to)
+    {
+        if (!Day(from, out DateOnly before) || !Day(to, out DateOnly after))
+        {
+            return new { problems = new[] { "Write both days as year-month-day." } };
+        }
+
+        Catalogue catalogue = room.Folder().Catalogue;
+        return new
+        {
+            changes = StateComparison.Compare(
+                CatalogueRun.Assess(catalogue, room.Lawbook, before, null),
+                CatalogueRun.Assess(catalogue, room.Lawbook, after, null)
+            ),
+        };
+    }
+
+    private static bool Day(string? text, out DateOnly day) =>
+        DateOnly.TryParseExact(
+            text,
+            "yyyy-MM-dd",
+            System.Globalization.CultureInfo.InvariantCulture,
+            System.Globalization.DateTimeStyles.None,
+            out day
+        );
+}
