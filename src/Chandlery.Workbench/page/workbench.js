@@ -149,11 +149,10 @@ function drawEditor() {
   const measures = ["share", "grams", "millilitres", "drops"];
   const names = Object.fromEntries(desk.oils.map((o) => [o.id, o.name]));
   const oilRow = (oil, i) => el("tr", {},
-    el("td", {}, names[oil.oil] ?? oil.oil),
+    el("td", {}, names[oil.oil] ?? oil.oil, el("br"), el("span", { class: "soft", "data-grams": oil.oil })),
     el("td", {}, el("input", { "aria-label": `Amount of ${names[oil.oil] ?? oil.oil}`, inputmode: "decimal", value: oil.amount, oninput: (e) => { oil.amount = e.target.value; touched(); } })),
     el("td", {}, el("select", { "aria-label": `Measure of ${names[oil.oil] ?? oil.oil}`, onchange: (e) => { oil.measure = e.target.value; touched(); } },
-      measures.map((m) => el("option", { value: m, selected: m === oil.measure }, m === "share" ? "% of the blend" : m)))),
-    el("td", { class: "num", "data-grams": oil.oil }, ""),
+      measures.map((m) => el("option", { value: m, selected: m === oil.measure }, m === "share" ? "% of blend" : m)))),
     el("td", {}, el("button", { type: "button", "aria-label": `Take ${names[oil.oil] ?? oil.oil} out`, onclick: () => { form.oils.splice(i, 1); drawEditor(); touched(); } }, "Take out")));
   const adding = el("select", { id: "add-oil" }, desk.oils.filter((o) => form.oils.every((f) => f.oil !== o.id)).map((o) => el("option", { value: o.id }, o.name)));
   editor.replaceChildren(el("form", { class: "panel", "aria-label": "Blend", onsubmit: (e) => { e.preventDefault(); save(); } },
@@ -164,7 +163,7 @@ function drawEditor() {
       load ? el("div", {}, el("label", { for: "f-loadOf" }, "of the"), el("select", { id: "f-loadOf", onchange: (e) => { form.loadOf = e.target.value; touched(); } },
         el("option", { value: "wax", selected: form.loadOf === "wax" }, "wax"), el("option", { value: "candle", selected: form.loadOf === "candle" }, "scented melt"))) : null),
     el("p", { id: "load-hint", class: "soft" }),
-    table("Oils", ["Oil", "Amount", "Measure", "Per candle", "Change"], form.oils.map(oilRow)),
+    table("Oils", ["Oil, per candle", "Amount", "Measure", "Change"], form.oils.map(oilRow)),
     adding.options.length ? el("div", { class: "row" }, el("div", {}, el("label", { for: "add-oil" }, "Another oil"), adding),
       el("button", { type: "button", onclick: () => { form.oils.push({ oil: adding.value, amount: "10", measure: form.oils[0]?.measure ?? "share" }); drawEditor(); touched(); } }, "Add")) : null,
     el("div", { class: "row" },
@@ -249,13 +248,13 @@ function drawResults() {
 /** Load against consequences. The mark is a slider: drag it, or use the arrow keys on the range below. */
 function plot() {
   const p = desk.plot;
-  const width = 640, left = 210, right = 16, lane = 24, top = 8;
+  const width = 480, left = 168, right = 14, lane = 24, top = 8;
   const height = top + lane * Math.max(1, p.lanes.length) + 34;
   const x = (v) => left + (width - left - right) * v / p.most;
   const svg = drawn("svg", { class: "plot", viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": `Load against consequences, ${figure(p.now)} % of the ${p.basis} now. ${p.lanes.map((l) => `${l.what}: ${l.spans.map((s) => `${figure(s[0])} to ${figure(s[1])} %`).join(", ")}`).join(". ")}` });
   p.lanes.forEach((l, i) => {
     const y = top + i * lane;
-    svg.append(drawn("text", { x: left - 8, y: y + 15, "text-anchor": "end" }, l.what.length > 32 ? l.what.slice(0, 31) + "…" : l.what));
+    svg.append(drawn("text", { x: left - 8, y: y + 15, "text-anchor": "end" }, l.what.length > 27 ? l.what.slice(0, 26) + "…" : l.what));
     for (const s of l.spans) svg.append(drawn("rect", { class: "band", x: x(s[0]), y: y + 3, width: Math.max(1, x(s[1]) - x(s[0])), height: lane - 6, rx: 3 }));
   });
   const base = height - 28;

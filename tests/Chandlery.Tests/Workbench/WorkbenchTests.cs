@@ -85,6 +85,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         );
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take Rain on Slate out" }).ClickAsync();
         await visit.Page.GetByLabel("Amount of Fig Leaf").FillAsync("100");
+        await Says(visit, "with your changes");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save to the file" }).ClickAsync();
         await Says(visit, "Saved");
         Assert.DoesNotContain("rain-on-slate", visit.Read("candles/slate-jar.yaml"), StringComparison.Ordinal);
