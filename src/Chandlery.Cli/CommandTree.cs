@@ -32,7 +32,12 @@ internal static class CommandTree
             TransferCommands.BuildExport(),
             TransferCommands.BuildImport(),
             TransferCommands.BuildSchemas(),
+            NewCommand.Build(),
+            VersionCommand.Build(),
+            CompletionsCommand.Build(),
         };
+        root.Add(ManualCommand.Build(root));
+        root.Add(ReferenceCommand.Build(root));
         root.SetAction((parse, _) => WorkbenchCommand.Run(parse, ".", 0, browser: true));
         return root;
     }

@@ -56,6 +56,11 @@ public sealed record CandleEdits(
             throw new FormatException($"A blend of more than {MostOils} oils is not edited here.");
         }
 
+        if (wanted.Any(o => o?.Oil is null || o.Amount is null || o.Measure is null))
+        {
+            throw new FormatException("An oil of the blend lacks its name, amount or measure.");
+        }
+
         if (wanted.Select(o => o.Oil).Distinct().Count() < wanted.Count)
         {
             throw new FormatException("The same oil stands in the blend twice: add its amounts up.");

@@ -7,21 +7,21 @@ namespace Chandlery.Workshop;
 /// <summary>The data and templates that travel inside the program, each of which a folder of the user's may replace.</summary>
 public static class ShippedFiles
 {
+    private static readonly string[] NotLaw = ["demo/", "schemas/", "starter/", "guide/"];
+
     private static readonly Assembly Home = typeof(ShippedFiles).Assembly;
 
     /// <summary>Texts under <c>data/</c> by relative path.</summary>
     /// <param name="overrides">A folder laid out like <c>data/</c> whose files win; null for none.</param>
     /// <param name="problems">Receives unreadable files.</param>
     public static IReadOnlyDictionary<string, string> Data(string? overrides, Problems problems) =>
-        Read(
-            "data/",
-            overrides,
-            name => !name.StartsWith("demo/", StringComparison.Ordinal) && !name.StartsWith("schemas/", StringComparison.Ordinal),
-            problems
-        );
+        Read("data/", overrides, name => !NotLaw.Any(folder => name.StartsWith(folder, StringComparison.Ordinal)), problems);
 
     /// <summary>The program's own label stocks by file name.</summary>
     public static IReadOnlyDictionary<string, string> Stocks() => Read("data/stocks/", null, _ => true, new Problems());
+
+    /// <summary>The files of a new maker's folder by relative path.</summary>
+    public static IReadOnlyDictionary<string, string> Starter() => Read("data/starter/", null, _ => true, new Problems());
 
     /// <summary>JSON Schemas by file name.</summary>
     public static IReadOnlyDictionary<string, string> Schemas() => Read("data/schemas/", null, _ => true, new Problems());

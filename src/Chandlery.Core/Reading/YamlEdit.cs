@@ -97,6 +97,10 @@ public static partial class YamlEdit
         {
             throw new FormatException($"line {error.Start.Line}: {error.Message}", error);
         }
+        catch (Exception error) when (error is not FormatException && YamlText.IsOfBrokenText(error))
+        {
+            throw new FormatException("This is not valid YAML.", error);
+        }
     }
 
     private static Node Read(Parser parser, int depth)

@@ -33,9 +33,9 @@ internal static class YamlText
             return null;
         }
 
+        var parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
         try
         {
-            var parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
             parser.Consume<StreamStart>();
             if (!parser.Accept<DocumentStart>(out _))
             {
@@ -70,9 +70,18 @@ internal static class YamlText
         {
             problems.Add(Place(error.Start, file), "This is not valid YAML: " + Plain(error.Message), Hint(text, error.Start));
         }
+        catch (Exception error) when (IsOfBrokenText(error))
+        {
+            Mark at = parser.Current?.End ?? Mark.Empty;
+            problems.Add(Place(at, file), "This is not valid YAML.", Hint(text, at));
+        }
 
         return null;
     }
+
+    /// <summary>What the library throws, besides its own exception, on text that is broken in certain ways.</summary>
+    internal static bool IsOfBrokenText(Exception error) =>
+        error is InvalidOperationException or ArgumentException or FormatException or OverflowException or IndexOutOfRangeException;
 
     private static YamlValue ReadValue(Parser parser, string file, int depth)
     {

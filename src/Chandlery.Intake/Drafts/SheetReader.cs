@@ -13,6 +13,7 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
 {
     private const int FewestSections = 3;
     private const int LinesOfHead = 60;
+    private const int LongestIfraLine = 400;
     private readonly HazardText hazards = new(vocabulary, wording);
     private readonly LabelFinder labels = new(wording);
 
@@ -338,7 +339,7 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
             $@"(?:^|\b(?:{words})\.?\s*)\s*(?<c>1[0-2][AB]?|[1-9][A-F]?)\b(?!\s*[.,]\d)(?:(?!\b(?:{words})\b).)*?(?<v>\d+(?:[.,]\d+)?\s*%|{special})",
             RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
         );
-        foreach (TextLine line in lines)
+        foreach (TextLine line in lines.Where(l => l.Text.Length < LongestIfraLine))
         {
             foreach (Match match in pattern.Matches(line.Text))
             {

@@ -7,6 +7,8 @@ namespace Chandlery.Intake.Pages;
 /// <param name="Words">The words.</param>
 internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words)
 {
+    private const double TallestStepMm = 3;
+
     /// <summary>The words with single blanks.</summary>
     public string Text { get; } = string.Join(' ', Words.Select(w => w.Text));
 
@@ -39,9 +41,13 @@ internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words)
         var lines = new List<List<Word>>();
         foreach (Word word in page.Words.OrderBy(w => w.Box.Bottom).ThenBy(w => w.Box.Left))
         {
-            List<Word>? line = lines.LastOrDefault(l =>
-                Math.Abs(l[0].Box.Bottom - word.Box.Bottom) < 0.3 * Math.Min(l[0].TypeSize, word.TypeSize)
-            );
+            List<Word>? line = null;
+            for (int i = lines.Count - 1; i >= 0 && line is null && word.Box.Bottom - lines[i][0].Box.Bottom < TallestStepMm; i--)
+            {
+                bool same = Math.Abs(lines[i][0].Box.Bottom - word.Box.Bottom) < 0.3 * Math.Min(lines[i][0].TypeSize, word.TypeSize);
+                line = same ? lines[i] : null;
+            }
+
             if (line is null)
             {
                 lines.Add([word]);

@@ -23,11 +23,12 @@ internal sealed record HazardReading(
 /// <summary>Reads classes, statements, M-factors, specific limits and acute toxicity estimates from running text.</summary>
 internal sealed partial class HazardText
 {
+    private const int LongestCell = 3000;
+    private const int LongestLead = 80;
     private readonly HazardVocabulary vocabulary;
     private readonly SheetWording wording;
     private readonly Regex classPattern;
     private readonly Regex mPattern;
-    private readonly Regex toxicityPattern;
     private readonly Dictionary<string, string> codeByLongName;
 
     public HazardText(HazardVocabulary vocabulary, SheetWording wording)
@@ -56,11 +57,6 @@ internal sealed partial class HazardText
             $@"(?:(?<when>{when})\s*)?(?<![\p{{L}}])(?:facteurs?\s+M|M(?:\s*-\s*fa[ck]tor(?:s|en)?|\s+factor)?)(?![\p{{L}}])\s*(?:[,(\[]?\s*(?<when>{when})(?:\s*1)?\s*[)\]]?)?\s*[:=]\s*(?<m>[0-9]{{1,6}})(?![0-9.,])",
             options
         );
-        string routes = Alternatives(wording.Routes.Values.SelectMany(r => r));
-        toxicityPattern = new Regex(
-            $@"(?:(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)\s*)?[\s(,:/]*(?:inhal\p{{L}}*)?[\s(,:/]*(?<route>{routes})[\s):,;]*(?:\((?:{routes}|[\p{{L}}\s]+)\))?[\s):,;]*(?:(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)[\s):]*)?(?:rat\p{{L}}*|rabbit|lapin|kaninchen)?[\s=:]*(?<sign>[<>≤≥]=?)?\s*(?<value>\d[\d.,]*(?:\s\d{{3}})?)\s*(?<unit>mg\s*/\s*kg|mg\s*/\s*l|ppmV?|ppm)(?:\s*\(?(?:bw|kg|kw|pc|4\s*h)\)?)*",
-            options
-        );
     }
 
     /// <summary>Reads a cell's text.</summary>
@@ -69,6 +65,12 @@ internal sealed partial class HazardText
     public HazardReading Read(string text, bool bareM = false)
     {
         var doubts = new List<string>();
+        if (text.Length > LongestCell)
+        {
+            doubts.Add($"the cell is longer than {LongestCell} characters; only its start was read");
+        }
+
+        text = Tidy(text);
         char[] rest = [.. text];
         List<ToxicityEstimate> toxicity = [.. Toxicity(text, rest, doubts)];
         MFactors? m = ReadM(new string(rest), rest, bareM, doubts);
@@ -85,23 +87,39 @@ internal sealed partial class HazardText
     }
 
     /// <summary>Acute toxicity estimates in a line of text, for sections 11 and 12; bounds ("over 5000") are none.</summary>
-    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text) => [.. Toxicity(text, [.. text], [])];
+    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text) => [.. Toxicity(Tidy(text), [.. Tidy(text)], [])];
 
     /// <summary>M-factors in a line of text; null when there are none.</summary>
-    public MFactors? ReadM(string text) => ReadM(text, [.. text], false, []);
+    public MFactors? ReadM(string text) => ReadM(Tidy(text), [.. Tidy(text)], false, []);
 
+    // Runs of blanks and of one sign say nothing, and would make the patterns slow on hostile text.
+    private static string Tidy(string text) =>
+        RepeatedSigns().Replace(RepeatedBlanks().Replace(text.Length > LongestCell ? text[..LongestCell] : text, " "), "$1$1");
+
+    // Every figure with a unit, and the words before it up to the figure before.
     private IEnumerable<ToxicityEstimate> Toxicity(string text, char[] rest, List<string> doubts)
     {
-        foreach (Match match in toxicityPattern.Matches(text))
+        int after = 0;
+        foreach (Match match in Estimate().Matches(text))
         {
-            Blank(rest, match.Index, match.Length);
+            int from = Math.Max(after, match.Index - LongestLead);
+            string lead = text[from..match.Index];
+            after = match.Index + match.Length;
+            string around = Phrase.Plain(lead);
+            int start = StartOfLead(lead);
+            if (start < 0)
+            {
+                continue;
+            }
+
+            Blank(rest, from + start, after - from - start);
             string figure = match.Groups["value"].Value.TrimEnd('.', ',');
             string unit = match.Groups["unit"].Value.Replace(" ", "", StringComparison.Ordinal).ToLowerInvariant();
-            string around = Phrase.Plain(match.Value);
+            string printed = text[(from + start)..after].Trim();
             ExposureRoute? route = RouteOf(around, unit);
             if (match.Groups["sign"].Success)
             {
-                doubts.Add($"'{match.Value.Trim()}' is a bound, not an estimate; it was left out");
+                doubts.Add($"'{printed}' is a bound, not an estimate; it was left out");
             }
             else if (Thousands().IsMatch(figure) || figure.Contains(' ', StringComparison.Ordinal))
             {
@@ -109,13 +127,29 @@ internal sealed partial class HazardText
             }
             else if (route is null)
             {
-                doubts.Add($"'{match.Value.Trim()}': the route and the unit do not go together; it was left out");
+                doubts.Add($"'{printed}': the route and the unit do not go together; it was left out");
+            }
+            else if (
+                double.TryParse(figure.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value)
+                && value > 0
+            )
+            {
+                yield return new ToxicityEstimate(route.Value, value);
             }
             else
             {
-                yield return new ToxicityEstimate(route.Value, double.Parse(figure.Replace(',', '.'), CultureInfo.InvariantCulture));
+                doubts.Add($"'{printed}' holds no figure that can be read; it was left out");
             }
         }
+    }
+
+    // Where the words of an estimate begin: its name or its route, whichever comes first; -1 when there is neither.
+    private int StartOfLead(string lead)
+    {
+        string small = lead.ToLowerInvariant();
+        IEnumerable<int> routes = wording.Routes.Values.SelectMany(r => r).Select(r => Phrase.IndexOf(r, small)).Where(at => at >= 0);
+        Match name = EstimateName().Match(lead);
+        return routes.Concat(name.Success ? [name.Index] : []).DefaultIfEmpty(-1).Min();
     }
 
     private ExposureRoute? RouteOf(string around, string unit)
@@ -393,6 +427,21 @@ internal sealed partial class HazardText
 
     [GeneratedRegex(@"C\s*(?:>=|≥|>)\s*\d+(?:[.,]\d+)?\s*%|\d+(?:[.,]\d+)?\s*%?\s*(?:<=|≤|<)\s*C\s*(?:<=|≤|<)\s*\d+(?:[.,]\d+)?\s*%")]
     private static partial Regex LimitPattern();
+
+    [GeneratedRegex(
+        @"(?<sign>[<>≤≥]=?)?\s?(?<value>\d[\d.,]{0,12}(?:\s\d{3})?)\s?(?<unit>mg\s?/\s?kg|mg\s?/\s?l|ppmV?)(?![\p{L}])(?:\s?\(?(?:bw|kg|kw|pc|4\s?h)\)?(?![\p{L}])){0,2}",
+        RegexOptions.IgnoreCase
+    )]
+    private static partial Regex Estimate();
+
+    [GeneratedRegex(@"(?<![\p{L}])(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)(?![\p{L}\d])|inhal", RegexOptions.IgnoreCase)]
+    private static partial Regex EstimateName();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex RepeatedBlanks();
+
+    [GeneratedRegex(@"([^\p{L}\p{Nd}\s])\1{2,}")]
+    private static partial Regex RepeatedSigns();
 
     [GeneratedRegex(@"^\s*(?<m>[0-9]{1,6})\s*$")]
     private static partial Regex BareM();

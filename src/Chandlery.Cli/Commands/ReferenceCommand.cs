@@ -1,0 +1,194 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery reference</c>: the reference, made from commands, schemas and law data.</summary>
+internal static class ReferenceCommand
+{
+    public static Command Build(RootCommand root)
+    {
+        var law = new Option<bool>("--law")
+        {
+            Description = "Every row of the law with its clause and how it was checked, instead of commands and fields.",
+        };
+        var command = new Command(
+            "reference",
+            "Print the reference as Markdown: commands and fields, or with --law the rows of the law and their clauses."
+        )
+        {
+            law,
+        };
+        command.SetAction(parse =>
+            Folder.Guard(
+                parse,
+                session =>
+                {
+                    var problems = new Problems();
+                    if (LawReader.Read(ShippedFiles.Data(null, problems), problems) is not { } lawbook)
+                    {
+                        return session.Report(problems);
+                    }
+
+                    session.Output.Write(parse.GetValue(law) ? Law(lawbook) : Fields(root, lawbook));
+                    return ExitCode.Fine;
+                }
+            )
+        );
+        return command;
+    }
+
+    private static string Fields(RootCommand root, Lawbook lawbook)
+    {
+        var page = new StringBuilder("# Reference\n\nMade by `chandlery reference`. Do not edit.\n\n## Commands\n\n```\n");
+        page.Append(ManualCommand.Plain(root)).Append("```\n\n## What is declared\n");
+        foreach (
+            (string file, string text) in ShippedFiles
+                .Schemas()
+                .Where(s => !s.Key.StartsWith("assessment", StringComparison.Ordinal))
+                .OrderBy(s => s.Key, StringComparer.Ordinal)
+        )
+        {
+            using JsonDocument schema = JsonDocument.Parse(text);
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"\n### {file.Split('.')[0]}\n\n{schema.RootElement.GetProperty("title").GetString()}.\n\n| field | needed | what |\n|---|---|---|\n"
+            );
+            Properties(page, schema.RootElement, "");
+        }
+
+        page.Append("\n## Languages\n\n| code | name | texts |\n|---|---|---|\n");
+        foreach (Language language in lawbook.Languages)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| {language.Code} | {language.Name} | {Cell(language.Checked)} |\n");
+        }
+
+        page.Append("\n## Places of sale\n\n| code | place | edition | languages |\n|---|---|---|---|\n");
+        foreach (Place place in lawbook.Places)
+        {
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {place.Code} | {place.Name} | {place.EditionId} | {string.Join(place.EitherOf ? " or " : ", ", place.Languages)} |\n"
+            );
+        }
+
+        page.Append("\n## Label stocks\n\n").Append(string.Join(", ", StockShelf.Names.Select(n => $"`{n}`"))).Append('\n');
+        return page.ToString();
+    }
+
+    private static void Properties(StringBuilder page, JsonElement schema, string above)
+    {
+        if (!schema.TryGetProperty("properties", out JsonElement properties))
+        {
+            return;
+        }
+
+        HashSet<string> required = schema.TryGetProperty("required", out JsonElement list)
+            ? [.. list.EnumerateArray().Select(r => r.GetString()!)]
+            : [];
+        foreach (JsonProperty property in properties.EnumerateObject().Where(p => p.Name != "declares"))
+        {
+            string name = above + property.Name;
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| `{name}` | {(required.Contains(property.Name) ? "yes" : "")} | {Cell(Description(property.Value))} |\n"
+            );
+            Properties(page, property.Value, name + ".");
+            if (property.Value.TryGetProperty("items", out JsonElement items))
+            {
+                Properties(page, items, name + "[].");
+            }
+        }
+    }
+
+    private static string Description(JsonElement schema)
+    {
+        string text = schema.TryGetProperty("description", out JsonElement description) ? description.GetString()! : "";
+        return schema.TryGetProperty("enum", out JsonElement choices)
+            ? $"{text} One of: {string.Join(", ", choices.EnumerateArray())}."
+            : text;
+    }
+
+    private static string Law(Lawbook lawbook)
+    {
+        var page = new StringBuilder(
+            "# Rows of the law and their clauses\n\nMade by `chandlery reference --law`. Do not edit. The rows are data under `data/law`; *confidence* says how a row was checked.\n"
+        );
+        foreach (Edition edition in lawbook.Editions)
+        {
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"\n## {edition.Id}\n\n{edition.Name}. Sources looked up {edition.LookedUp:yyyy-MM-dd}.\n\n"
+            );
+            Points(page, "From", edition.Sources);
+            Points(page, "Leaves to others", edition.DoesNotCover);
+            page.Append("\n| hazard group | clause | holds from | confidence | stricter reading taken |\n|---|---|---|---|---|\n");
+            foreach (ClassRule rule in edition.Rules)
+            {
+                string from = rule.InForce.From is { } day ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "";
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| {rule.Group} | {Cell(rule.Clause)} | {from} | {Cell(rule.Confidence)} | {Cell(rule.Stricter)} |\n"
+                );
+            }
+
+            page.Append("\n| not computed | why | clause |\n|---|---|---|\n");
+            foreach (NotComputed left in edition.NotComputed)
+            {
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| {string.Join(", ", left.Hazards.Select(h => h.Code))} | {Cell(left.Why)} | {Cell(left.Clause)} |\n"
+                );
+            }
+
+            page.Append("\n| label | clause | from | status |\n|---|---|---|---|\n");
+            foreach (LabelFormat format in edition.Formats.Formats)
+            {
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| {format.Id} | {Cell(format.Clause)} | {format.From:yyyy-MM-dd} | {format.Status.ToString().ToLowerInvariant()} |\n"
+                );
+            }
+
+            page.Append("\n| safety data sheet: named or due from | percent | clause | confidence |\n|---|---|---|---|\n");
+            foreach (ShareRow row in edition.SafetySheet.NamedFrom.Concat(edition.SafetySheet.OnRequestFrom))
+            {
+                string hazards = string.Join(", ", row.Hazards.Select(h => h.ClassCode).Distinct());
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| {hazards} | {row.From.Value} | {Cell(row.Clause)} | {Cell(row.Confidence)} |\n"
+                );
+            }
+        }
+
+        page.Append("\n## Substances\n\n| substance | CAS | classes | act | confidence |\n|---|---|---|---|---|\n");
+        foreach (SubstanceEntry entry in lawbook.Substances.Entries)
+        {
+            string classes = entry.Claims is null
+                ? "no harmonised entry known"
+                : string.Join("; ", entry.Claims.Select(c => $"{c.Category.Code}, {c.Statement}"));
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {Cell(entry.Names[0])} | {string.Join(", ", entry.CasNumbers)} | {Cell(classes)} | {Cell(entry.Act)} | {Cell(entry.Confidence)} |\n"
+            );
+        }
+
+        return page.ToString();
+    }
+
+    private static void Points(StringBuilder page, string head, IReadOnlyList<string> lines)
+    {
+        foreach (string line in lines)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"* {head}: {line}\n");
+        }
+    }
+
+    private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal).ReplaceLineEndings(" ").Trim();
+}

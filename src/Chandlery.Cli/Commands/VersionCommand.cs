@@ -1,0 +1,58 @@
+using System.CommandLine;
+using System.Reflection;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Workshop;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery version</c>: the program and the editions of the law that it carries.</summary>
+internal static class VersionCommand
+{
+    public static Command Build()
+    {
+        var full = new Option<bool>("--full") { Description = "Sources, and what each edition leaves to others." };
+        var command = new Command(
+            "version",
+            "The program's version, and the editions of the law with the day their sources were looked up."
+        )
+        {
+            full,
+        };
+        command.SetAction(parse => Folder.Guard(parse, session => Run(session, parse.GetValue(full))));
+        return command;
+    }
+
+    private static int Run(Session session, bool full)
+    {
+        var problems = new Problems();
+        if (LawReader.Read(ShippedFiles.Data(null, problems), problems) is not { } lawbook)
+        {
+            return session.Report(problems);
+        }
+
+        string version = typeof(VersionCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+        session.Output.WriteLine($"Chandlery {version.Split('+')[0]}");
+        foreach (Edition edition in lawbook.Editions)
+        {
+            session.Output.WriteLine($"{edition.Id}: {edition.Name}; sources looked up {edition.LookedUp:yyyy-MM-dd}");
+            if (full)
+            {
+                Print(session, "from", edition.Sources);
+                Print(session, "covers", edition.Covers);
+                Print(session, "leaves to others", edition.DoesNotCover);
+            }
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private static void Print(Session session, string head, IReadOnlyList<string> lines)
+    {
+        foreach (string line in lines)
+        {
+            session.Output.WriteLine($"    {head}: {line}");
+        }
+    }
+}

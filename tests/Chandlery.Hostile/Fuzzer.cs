@@ -1,0 +1,219 @@
+using System.Diagnostics;
+using System.Reflection;
+using System.Text;
+using System.Text.Json;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Intake.Drafts;
+using Chandlery.Intake.Pages;
+using Chandlery.Intake.Wording;
+using Chandlery.Paper.Documents;
+using Chandlery.Paper.Symbols;
+using Chandlery.Paper.Templates;
+using Chandlery.Workbench;
+using Chandlery.Workshop;
+
+namespace Chandlery.Hostile;
+
+/// <summary>Feeds bent input to every reader. Nothing may throw what a user would see as a crash, and nothing may yield a number that is none.</summary>
+public sealed class Fuzzer
+{
+    private const int SlowestMilliseconds = 1500;
+    private static readonly string[] Sheets = ["dune.own-lines-en.pdf", "dune.latex-grid-de.pdf", "dune.ifra-en.pdf"];
+    private static readonly DateOnly Day = new(2026, 11, 25);
+    private readonly Lawbook lawbook;
+    private readonly IReadOnlyDictionary<string, string> data;
+    private readonly IReadOnlyDictionary<string, string> templates;
+    private readonly SymbolSheet symbols;
+    private readonly List<(string File, string Id, string Text)> declarations = [];
+    private readonly Catalogue catalogue;
+    private readonly Assessment assessment;
+    private readonly List<byte[]> pdfs;
+    private readonly HazardText hazards;
+    private readonly SheetWording wording;
+
+    public Fuzzer()
+    {
+        var problems = new Problems();
+        data = ShippedFiles.Data(null, problems);
+        templates = ShippedFiles.Templates(null, problems);
+        lawbook = LawReader.Read(data, problems)!;
+        symbols = SymbolSheet.Read(data, problems);
+        wording = SheetWording.Read(data, problems);
+        hazards = new HazardText(lawbook.Vocabulary, wording);
+        string root = typeof(Fuzzer)
+            .Assembly.GetCustomAttributes<AssemblyMetadataAttribute>()
+            .Single(a => a.Key == "RepositoryFolder")
+            .Value!;
+        string demo = Path.Combine(root, "data", "demo");
+        foreach (string file in Directory.GetFiles(demo, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
+        {
+            declarations.Add((file, Path.GetFileNameWithoutExtension(file), File.ReadAllText(file)));
+        }
+
+        catalogue = DeclarationFolder.Open(demo, lawbook.Vocabulary).Catalogue;
+        assessment = new Assessor(lawbook, catalogue, Day).Assess(
+            catalogue.OfKind<Candle>().First(c => c.Id == "harbour-bowl"),
+            null,
+            problems
+        )[0];
+        string sheets = Path.Combine(root, "tests", "Chandlery.Sheets", "pdf");
+        pdfs = [.. Sheets.Select(f => File.ReadAllBytes(Path.Combine(sheets, f)))];
+    }
+
+    /// <summary>Kinds of input by name, each with its share of the cases out of a thousand.</summary>
+    public static IReadOnlyDictionary<string, int> Kinds { get; } =
+        new Dictionary<string, int>
+        {
+            ["declaration"] = 640,
+            ["sheet text"] = 150,
+            ["csv"] = 80,
+            ["page edit"] = 110,
+            ["template"] = 15,
+            ["pdf"] = 5,
+        };
+
+    /// <summary>Runs a case; the result is empty, or what went wrong.</summary>
+    public string Run(string kind, int seed)
+    {
+        try
+        {
+            var mangler = new Mangler(seed);
+            switch (kind)
+            {
+                case "declaration":
+                    return Declaration(mangler);
+                case "sheet text":
+                    return SheetText(mangler);
+                case "csv":
+                    CandleTable.Read(mangler.Text(CandleTable.Candles(catalogue.OfKind<Candle>())), "c.csv", new Problems());
+                    return "";
+                case "page edit":
+                    return PageEdit(mangler);
+                case "template":
+                    Template(mangler);
+                    return "";
+                default:
+                    Pdf(mangler);
+                    return "";
+            }
+        }
+        catch (Exception error)
+        {
+            return $"{kind} {seed}: {error.GetType().Name}: {error.Message} {error.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("Chandlery", StringComparison.Ordinal))?.Trim()}";
+        }
+    }
+
+    private string Declaration(Mangler mangler)
+    {
+        (string file, string id, string text) = mangler.Pick(declarations);
+        var problems = new Problems();
+        IDeclaration? read = new DeclarationReader(lawbook.Vocabulary).Read(mangler.Text(text), file, id, problems);
+        if (read is null)
+        {
+            return problems.None ? "a declaration was refused without a word" : "";
+        }
+
+        List<IDeclaration> all = [.. catalogue.All.Where(d => d.Id != id || d.GetType() != read.GetType()), read];
+        var bent = new Catalogue(all, problems);
+        var assessor = new Assessor(lawbook, bent, Day);
+        foreach (IDeclaration candle in all.Where(d => d is Candle or Batch).Take(2))
+        {
+            var own = new Problems();
+            foreach (Assessment a in assessor.Assess(candle, null, own))
+            {
+                if (
+                    a.Substances.Any(s =>
+                        !double.IsFinite(s.Ingredient.High.Value) || s.Ingredient.High.Value < 0 || s.Ingredient.High.Value > 100 + 1e-6
+                    )
+                )
+                {
+                    return "a share is no share";
+                }
+
+                AssessmentJson.Write(a);
+            }
+        }
+
+        return "";
+    }
+
+    private string SheetText(Mangler mangler)
+    {
+        string text = mangler.Text(
+            "Skin Sens. 1B - H317; Aquatic Acute 1, H400 (M=1), Acute Tox. 4, H302, ATE (oral) = 500 mg/kg, C >= 0,01 %"
+        );
+        var clock = Stopwatch.StartNew();
+        HazardReading read = hazards.Read(text);
+        if (clock.ElapsedMilliseconds > SlowestMilliseconds)
+        {
+            return $"{clock.ElapsedMilliseconds} ms for '{text}'";
+        }
+
+        if (read.M is { } m && (m.Acute is <= 0 || m.Chronic is <= 0))
+        {
+            return $"an M-factor of nothing from '{text}'";
+        }
+
+        Chandlery.Intake.Wording.ShareText.Read(mangler.Text(">= 2,5 - < 10 %"), wording, out _);
+        DateText.Read(mangler.Text("10. März 2026"), wording, out _);
+        return "";
+    }
+
+    private string PageEdit(Mangler mangler)
+    {
+        string json = mangler.Text(
+            """{"id":"harbour-bowl","edits":{"name":"A","netGrams":"100","loadPercent":"7,5","loadOf":"wax","oils":[{"oil":"fig-leaf","amount":"20","measure":"share"},{"oil":"x","amount":"80","measure":"drops"}]}}"""
+        );
+        DeskRequest? request;
+        try
+        {
+            request = JsonSerializer.Deserialize<DeskRequest>(Encoding.UTF8.GetBytes(json), JsonSerializerOptions.Web);
+        }
+        catch (JsonException)
+        {
+            return "";
+        }
+
+        (string _, string _, string text) = declarations.Single(d => d.Id == "harbour-bowl");
+        try
+        {
+            string edited = request?.Edits?.ApplyTo(text, CandleDesk.OilsOf(assessment.Candle)) ?? text;
+            new DeclarationReader(lawbook.Vocabulary).Read(edited, "c.yaml", "c", new Problems());
+        }
+        catch (FormatException)
+        {
+            // What the page is told in words.
+        }
+
+        return "";
+    }
+
+    private void Template(Mangler mangler)
+    {
+        string name = mangler.Pick(["burn-card-pocket.sbn", "shop-card.sbn", "burn-card.sbn"]);
+        var bent = new Dictionary<string, string>(templates) { [name] = mangler.Text(templates[name]) };
+        CardKind kind = name switch
+        {
+            "burn-card.sbn" => CardKind.Buyer,
+            "shop-card.sbn" => CardKind.Shop,
+            _ => CardKind.Pocket,
+        };
+        CardDocument.Make(assessment, kind, new PaperShop(new TemplateShelf(bent), symbols), lawbook.Burning, new Problems());
+    }
+
+    private void Pdf(Mangler mangler)
+    {
+        byte[] bent = mangler.Bytes(mangler.Pick(pdfs));
+        if (PdfWords.Read(bent, out _) is { } pages)
+        {
+            OilDraft? draft = DraftMaker.Make([new SupplierPdf("bent.pdf", bent, pages)], data, lawbook.Vocabulary, new Problems());
+            if (draft is not null)
+            {
+                DraftYaml.Write(draft);
+            }
+        }
+    }
+}

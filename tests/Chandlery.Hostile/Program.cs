@@ -1,0 +1,55 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using System.Globalization;
+using Chandlery.Hostile;
+
+// fuzz COUNT [SEED]: that many bent inputs, all kinds. kill PROGRAM ROUNDS: kills every writing command in the middle.
+if (args is ["kill", var program, var rounds])
+{
+    IReadOnlyList<string> half = KillLoop.Run(program, int.Parse(rounds, CultureInfo.InvariantCulture));
+    Console.WriteLine(half.Count == 0 ? "nothing half-written" : string.Join('\n', half));
+    return half.Count == 0 ? 0 : 1;
+}
+
+if (args is not ["fuzz", var countText, ..])
+{
+    Console.Error.WriteLine("fuzz COUNT [SEED], or kill PROGRAM ROUNDS");
+    return 2;
+}
+
+int count = int.Parse(countText, CultureInfo.InvariantCulture);
+int seed = args.Length > 2 ? int.Parse(args[2], CultureInfo.InvariantCulture) : 1;
+var fuzzer = new Fuzzer();
+var wrong = new ConcurrentBag<string>();
+int done = 0;
+var clock = Stopwatch.StartNew();
+foreach ((string kind, int share) in Fuzzer.Kinds)
+{
+    int cases = (int)((long)count * share / 1000);
+    long started = clock.ElapsedMilliseconds;
+    Parallel.For(
+        0,
+        cases,
+        i =>
+        {
+            string what = fuzzer.Run(kind, unchecked((seed * 1_000_003) + i));
+            if (what.Length > 0)
+            {
+                wrong.Add(what);
+            }
+
+            Interlocked.Increment(ref done);
+        }
+    );
+    Console.WriteLine($"{kind}: {cases} cases in {(clock.ElapsedMilliseconds - started) / 1000.0:0.0} s");
+}
+
+foreach (string what in wrong.Take(20))
+{
+    Console.WriteLine(what);
+}
+
+Console.WriteLine(
+    $"{done} cases, {wrong.Count} wrong, {clock.Elapsed.TotalSeconds:0} s, peak {Process.GetCurrentProcess().PeakWorkingSet64 / 1_000_000} MB"
+);
+return wrong.IsEmpty ? 0 : 1;
