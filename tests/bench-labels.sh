@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# A thousand different labels in one PDF: this program, and LaTeX setting the same text on pages of the same size.
-# Installs LaTeX from Debian's archive when it is missing.
+# A thousand different labels in one PDF: this program, and LaTeX and LibreOffice setting the same text on as many pages (what a
+# mail merge leaves to print).
+# Installs them from Debian's archive when they are missing.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 count=${1:-1000}
@@ -10,6 +11,10 @@ trap 'rm -rf "$work"' EXIT
 if ! command -v pdflatex >/dev/null; then
   apt-get update -qq
   apt-get install -y -qq --no-install-recommends texlive-latex-base texlive-latex-recommended >/dev/null
+fi
+if ! command -v soffice >/dev/null; then
+  apt-get update -qq
+  apt-get install -y -qq --no-install-recommends libreoffice-writer >/dev/null
 fi
 dotnet build tests/Chandlery.Bench -c Release >/dev/null
 bench() { dotnet tests/Chandlery.Bench/bin/Release/net10.0/Chandlery.Bench.dll labels "$candle" "$1" "$2"; }
@@ -28,4 +33,16 @@ text=$(pdftotext "$work/one.pdf" - | tr '\n' ' ' | sed 's/[&%$#_{}]/\\&/g; s/≥
 start=$(date +%s%N)
 (cd "$work" && pdflatex -interaction=batchmode -halt-on-error labels.tex >/dev/null) || { tail -20 "$work/labels.log"; exit 1; }
 latex=$(( ($(date +%s%N) - start) / 1000000 ))
-echo "whole process: this program $ours ms (every label fitted anew), LaTeX $latex ms (text only, nothing fitted, no pictogram)"
+plain=$(pdftotext "$work/one.pdf" - | tr '\n' ' ' | sed 's/\f//g; s/&/\&amp;/g; s/</\&lt;/g')
+{
+  echo '<?xml version="1.0" encoding="UTF-8"?><office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:style="urn:oasis:names:tc:opendocument:xmlns:style:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0" xmlns:fo="urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0" office:mimetype="application/vnd.oasis.opendocument.text" office:version="1.3">'
+  echo '<office:automatic-styles><style:page-layout style:name="L"><style:page-layout-properties fo:page-width="120mm" fo:page-height="90mm" fo:margin="2.5mm"/></style:page-layout><style:style style:name="P" style:family="paragraph"><style:paragraph-properties fo:break-before="page"/><style:text-properties fo:font-size="6pt"/></style:style></office:automatic-styles>'
+  echo '<office:master-styles><style:master-page style:name="Standard" style:page-layout-name="L"/></office:master-styles><office:body><office:text>'
+  for i in $(seq 1 "$count"); do printf '<text:p text:style-name="P">%s %s, B-%05d</text:p>\n' "$plain" "$i" "$i"; done
+  echo '</office:text></office:body></office:document>'
+} > "$work/merged.fodt"
+start=$(date +%s%N)
+soffice --headless "-env:UserInstallation=file://$work/profile" --convert-to pdf --outdir "$work" "$work/merged.fodt" >/dev/null 2>&1
+office=$(( ($(date +%s%N) - start) / 1000000 ))
+echo "whole process: this program $ours ms (every label fitted anew), LaTeX $latex ms and LibreOffice $office ms (text only, nothing fitted, no pictogram)"
+echo "ratios: LaTeX / ours $(awk "BEGIN { printf \"%.2f\", $latex / $ours }"), LibreOffice / ours $(awk "BEGIN { printf \"%.2f\", $office / $ours }"); LibreOffice made $(pdfinfo "$work/merged.pdf" | awk '/Pages/ { print $2 }') pages"

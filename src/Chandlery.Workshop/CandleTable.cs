@@ -49,7 +49,7 @@ public static class CandleTable
 
     /// <summary>A row for each candle.</summary>
     public static string Candles(IEnumerable<Candle> candles) =>
-        Csv(
+        Csv.Write(
             CandleHeads,
             candles.Select(c =>
                 new[]
@@ -87,7 +87,7 @@ public static class CandleTable
 
     /// <summary>A row for each oil of each candle, with what it comes to in the finished candle.</summary>
     public static string Blends(IEnumerable<Assessment> assessments) =>
-        Csv(
+        Csv.Write(
             BlendHeads,
             assessments
                 .DistinctBy(a => a.Id)
@@ -271,25 +271,6 @@ public static class CandleTable
     private static string MeasureName(OilMeasure measure) => measure.ToString().ToLowerInvariant();
 
     private static string Number(double value) => Math.Round(value, 6).ToString(CultureInfo.InvariantCulture);
-
-    private static string Csv(IReadOnlyList<string> heads, IEnumerable<string[]> rows)
-    {
-        var csv = new StringBuilder();
-        foreach (IReadOnlyList<string> row in rows.Prepend([.. heads]))
-        {
-            csv.AppendJoin(',', row.Select(Quoted)).Append("\r\n");
-        }
-
-        return csv.ToString();
-    }
-
-    // A cell that starts like a formula gets an apostrophe, so that no spreadsheet runs it.
-    private static string Quoted(string cell)
-    {
-        string safe =
-            cell is ['=' or '+' or '-' or '@', ..] && !double.TryParse(cell, CultureInfo.InvariantCulture, out _) ? "'" + cell : cell;
-        return safe.AsSpan().ContainsAny(",\"\r\n;") ? $"\"{safe.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : safe;
-    }
 
     private sealed record CsvRow(int Line, IReadOnlyList<string> Cells);
 

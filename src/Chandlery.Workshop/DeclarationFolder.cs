@@ -34,16 +34,23 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
         var reader = new DeclarationReader(vocabulary);
         var declarations = new List<IDeclaration>();
         IDeclaration? asked = null;
-        foreach (string file in YamlFiles(root, problems))
-        {
-            bool isAsked = isFile && Path.GetFullPath(file) == Path.GetFullPath(path);
-            string shown = isAsked ? path : file;
-            if (TextFile.Read(file, shown, problems) is not { } text)
+        IEnumerable<(IDeclaration? Declaration, bool IsAsked, Problems Problems)> read = YamlFiles(root, problems)
+            .AsParallel()
+            .AsOrdered()
+            .Select(file =>
             {
-                continue;
-            }
-
-            if (reader.Read(text, shown, Path.GetFileNameWithoutExtension(file), problems) is { } declaration)
+                var own = new Problems();
+                bool isAsked = isFile && Path.GetFullPath(file) == Path.GetFullPath(path);
+                string shown = isAsked ? path : file;
+                IDeclaration? declaration = TextFile.Read(file, shown, own) is { } text
+                    ? reader.Read(text, shown, Path.GetFileNameWithoutExtension(file), own)
+                    : null;
+                return (declaration, isAsked, own);
+            });
+        foreach ((IDeclaration? declaration, bool isAsked, Problems own) in read)
+        {
+            problems.AddRange(own.Found);
+            if (declaration is not null)
             {
                 declarations.Add(declaration);
                 asked = isAsked ? declaration : asked;

@@ -2,14 +2,9 @@ using System.Diagnostics;
 using System.Globalization;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
 using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
-using Chandlery.Paper.Symbols;
-using Chandlery.Paper.Templates;
-using Chandlery.Workshop;
 
 namespace Chandlery.Bench;
 
@@ -22,12 +17,8 @@ internal static class LabelRun
     /// <param name="output">The PDF to write.</param>
     public static void Run(string candle, int count, string output)
     {
-        var problems = new Problems();
-        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-        Lawbook lawbook = LawReader.Read(data, problems)!;
-        var shop = new PaperShop(new TemplateShelf(ShippedFiles.Templates(null, problems)), SymbolSheet.Read(data, problems));
-        DeclarationFolder folder = DeclarationFolder.Open(candle, lawbook.Vocabulary);
-        Assessment one = new Assessor(lawbook, folder.Catalogue, new DateOnly(2026, 11, 25)).Assess(folder.Asked[0], null, problems)[0];
+        Desk desk = Desk.Lay(candle);
+        Assessment one = desk.Assessment;
         var watch = Stopwatch.StartNew();
         Scene[] scenes =
         [
@@ -38,7 +29,7 @@ internal static class LabelRun
                 .Select(i =>
                 {
                     Assessment a = one with { Candle = one.Candle with { Name = $"{one.Candle.Name} {i}", BatchCode = $"B-{i:00000}" } };
-                    return LabelDocument.Make(a, shop, lawbook.Burning, new Problems())!.Fitted!.Scene;
+                    return LabelDocument.Make(a, desk.Shop, desk.Lawbook.Burning, new Problems())!.Fitted!.Scene;
                 }),
         ];
         TimeSpan fitted = watch.Elapsed;

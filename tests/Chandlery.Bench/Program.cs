@@ -11,6 +11,24 @@ if (args is ["labels", var candle, var count, var output])
     return;
 }
 
+if (args is ["make-catalogue", var demo, var candles, var target])
+{
+    CatalogueBench.Make(demo, int.Parse(candles, CultureInfo.InvariantCulture), target);
+    return;
+}
+
+if (args is ["catalogue", var folder])
+{
+    CatalogueBench.Run(folder);
+    return;
+}
+
+if (args is ["skia", var drawn, var pages])
+{
+    SkiaRun.Run(drawn, int.Parse(pages, CultureInfo.InvariantCulture));
+    return;
+}
+
 // In this process: a generated project would not find the repository's pinned packages.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessNoEmitToolchain.Instance));
-BenchmarkSwitcher.FromTypes([typeof(ClassificationBenchmark)]).Run(args, config);
+BenchmarkSwitcher.FromTypes([typeof(ClassificationBenchmark), typeof(PaperBenchmark)]).Run(args, config);

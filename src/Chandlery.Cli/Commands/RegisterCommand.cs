@@ -140,7 +140,7 @@ internal static class RegisterCommand
                     string text = parse.GetValue(format) switch
                     {
                         "json" => JsonSerializer.Serialize(entries, RegisterJson.Default.IReadOnlyListRegisterEntry) + "\n",
-                        "csv" => RegisterTable.Csv(entries),
+                        "csv" => RegisterTable.Write(entries),
                         _ => Table(entries),
                     };
                     if (parse.GetValue(output) is { } target)

@@ -39,8 +39,7 @@ public sealed record Finding(Gravity Gravity, string What, string Clause);
 /// <param name="Findings">What the maker must know.</param>
 /// <param name="SmallPackageRelief">Statements that may be left off because the package is small.</param>
 /// <param name="Ufi">The UFI; null when none is needed or none can be made yet.</param>
-/// <param name="NextLaw">The next change of the law that would alter the label.</param>
-/// <param name="NextExpected">The next change that is agreed but not yet law.</param>
+/// <param name="NextChanges">The next changes of the law that would alter the label; found when somebody asks.</param>
 public sealed record Assessment(
     Candle Candle,
     Batch? Batch,
@@ -59,10 +58,15 @@ public sealed record Assessment(
     IReadOnlyList<Finding> Findings,
     IReadOnlyList<LabelChoice> SmallPackageRelief,
     string? Ufi,
-    LegalChange? NextLaw,
-    LegalChange? NextExpected
+    Lazy<(LegalChange? Law, LegalChange? Expected)> NextChanges
 )
 {
+    /// <summary>The next change of the law that would alter the label.</summary>
+    public LegalChange? NextLaw => NextChanges.Value.Law;
+
+    /// <summary>The next change that is agreed but not yet law.</summary>
+    public LegalChange? NextExpected => NextChanges.Value.Expected;
+
     /// <summary>Name of the declaration that was assessed: the batch's where there is one.</summary>
     public string Id => Batch?.Id ?? Candle.Id;
 

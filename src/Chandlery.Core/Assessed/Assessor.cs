@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
@@ -11,6 +13,8 @@ namespace Chandlery.Core.Assessed;
 /// <param name="asOf">The day that decides which rules hold.</param>
 public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
 {
+    private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
+
     /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
     /// <param name="declaration">A candle or a batch.</param>
     /// <param name="onlyPlace">Restricts the answer to one place of sale; null for all of them.</param>
@@ -66,7 +70,6 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         LabelElements label = edition.LabelKind == LabelKind.Consumer ? LabelElements.None : LabelSelector.Select(edition, classification);
         string? ufi = UfiMaker.Make(subject.Maker, candle, edition, classification, out Finding? ufiFinding);
         var changes = new ChangeFinder(edition, lawbook.Substances, composition, subject.Vessel.Brimful, candle.OnMarketSince);
-        (LegalChange? law, LegalChange? expected) = changes.Next(asOf);
         return new Assessment(
             candle,
             subject.Batch,
@@ -83,15 +86,18 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             subject.Limits,
             [.. OpenQuestions.Unassessed(edition, substances, composition.UnknownHigh), .. NotDeclared(subject.Recipe)],
             [
-                .. FindingList.Of(subject, edition, substances, classification, lawbook.Substances, asOf, languages),
+                .. FindingList.Of(subject, edition, substances, classification, oil => Contradictions(oil, edition), languages),
                 .. ufiFinding is null ? [] : new[] { ufiFinding },
             ],
             SmallPackages.MayLeaveOff(edition, classification, label, subject.Vessel.Brimful),
             ufi,
-            law,
-            expected
+            new Lazy<(LegalChange?, LegalChange?)>(() => changes.Next(asOf))
         );
     }
+
+    // An oil says the same in every candle of a catalogue.
+    private IReadOnlyList<string> Contradictions(Oil oil, Edition edition) =>
+        contradictions.GetOrAdd((oil, edition.Id), _ => [.. OilComparison.Contradictions(oil, edition, lawbook.Substances, asOf)]);
 
     private Maker? TheMaker(Candle candle, Problems problems)
     {
@@ -201,3 +207,14 @@ internal sealed record Subject(
     Composition Composition,
     IReadOnlyList<LimitCheck> Limits
 );
+
+/// <summary>Tells oils apart as objects: comparing their tables line by line would cost more than it saves.</summary>
+internal sealed class OilAndEdition : IEqualityComparer<(Oil Oil, string Edition)>
+{
+    public static readonly OilAndEdition Instance = new();
+
+    public bool Equals((Oil Oil, string Edition) x, (Oil Oil, string Edition) y) => ReferenceEquals(x.Oil, y.Oil) && x.Edition == y.Edition;
+
+    public int GetHashCode((Oil Oil, string Edition) pair) =>
+        HashCode.Combine(RuntimeHelpers.GetHashCode(pair.Oil), pair.Edition.GetHashCode(StringComparison.Ordinal));
+}

@@ -13,8 +13,7 @@ internal static class FindingList
         Edition edition,
         IReadOnlyList<Substance> substances,
         Classification classification,
-        SubstanceList list,
-        DateOnly day,
+        Func<Oil, IReadOnlyList<string>> contradictions,
         IReadOnlyList<Language> languages
     ) =>
         [
@@ -25,9 +24,7 @@ internal static class FindingList
             .. OpenQuestions
                 .NonAdditive(edition, substances, classification.Classes)
                 .Select(q => new Finding(Gravity.Look, q.What, q.Clause)),
-            .. subject
-                .Recipe.Oils.SelectMany(o => OilComparison.Contradictions(o.Oil, edition, list, day))
-                .Select(text => new Finding(Gravity.Look, text, "")),
+            .. subject.Recipe.Oils.SelectMany(o => contradictions(o.Oil)).Select(text => new Finding(Gravity.Look, text, "")),
             .. Consumer(edition, classification),
             .. languages
                 .Where(l => !l.IsVerified)

@@ -1,0 +1,60 @@
+using System.Diagnostics;
+using System.Globalization;
+using Chandlery.Core.Compared;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Workshop;
+
+namespace Chandlery.Bench;
+
+/// <summary>Makes a folder with many candles of the demo's kind, then reads and assesses all of it.</summary>
+internal static class CatalogueBench
+{
+    /// <summary>Writes the folder.</summary>
+    public static void Make(string demo, int count, string folder)
+    {
+        foreach (
+            string file in Directory
+                .GetFiles(demo, "*.yaml", SearchOption.AllDirectories)
+                .Where(f => !f.Contains("candles", StringComparison.Ordinal) && !f.Contains("batches", StringComparison.Ordinal))
+        )
+        {
+            string copy = Path.Combine(folder, Path.GetRelativePath(demo, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy, overwrite: true);
+        }
+
+        string[] texts =
+        [
+            .. Directory.GetFiles(Path.Combine(demo, "candles"), "*.yaml").Order(StringComparer.Ordinal).Select(File.ReadAllText),
+        ];
+        Directory.CreateDirectory(Path.Combine(folder, "candles"));
+        for (int i = 0; i < count; i++)
+        {
+            string load = (4 + (i % 60 / 10.0)).ToString(CultureInfo.InvariantCulture);
+            string text = texts[i % texts.Length].Replace("load: { percent: 8,", $"load: {{ percent: {load},", StringComparison.Ordinal);
+            File.WriteAllText(Path.Combine(folder, "candles", $"candle-{i}.yaml"), text);
+        }
+    }
+
+    /// <summary>Reads and assesses it; prints the parts' times and the peak of memory.</summary>
+    public static void Run(string folder)
+    {
+        var watch = Stopwatch.StartNew();
+        var problems = new Problems();
+        Lawbook lawbook = LawReader.Read(ShippedFiles.Data(null, problems), problems)!;
+        double law = watch.Elapsed.TotalSeconds;
+        DeclarationFolder read = DeclarationFolder.Open(folder, lawbook.Vocabulary);
+        double reading = watch.Elapsed.TotalSeconds - law;
+        IReadOnlyList<CatalogueEntry> entries = Workshop.CatalogueRun.Assess(read.Catalogue, lawbook, new DateOnly(2026, 11, 25), null);
+        CatalogueRow[] rows = [.. entries.SelectMany(e => e.Assessments).Select(CatalogueRow.Of)];
+        watch.Stop();
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{rows.Length} candles: law {law:0.00} s, reading {reading:0.00} s, assessing {watch.Elapsed.TotalSeconds - law - reading:0.00} s, together {watch.Elapsed.TotalSeconds:0.00} s, peak {Process.GetCurrentProcess().PeakWorkingSet64 / 1_000_000} MB"
+            )
+        );
+    }
+}

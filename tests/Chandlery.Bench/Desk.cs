@@ -1,0 +1,30 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Paper.Documents;
+using Chandlery.Paper.Symbols;
+using Chandlery.Paper.Templates;
+using Chandlery.Workshop;
+
+namespace Chandlery.Bench;
+
+/// <summary>Law, templates and one assessed candle: what most benchmarks start from.</summary>
+internal sealed record Desk(IReadOnlyDictionary<string, string> Data, Lawbook Lawbook, PaperShop Shop, Assessment Assessment)
+{
+    /// <summary>Lays a candle's file on the desk.</summary>
+    public static Desk Lay(string candle)
+    {
+        var problems = new Problems();
+        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
+        Lawbook lawbook = LawReader.Read(data, problems)!;
+        var shop = new PaperShop(new TemplateShelf(ShippedFiles.Templates(null, problems)), SymbolSheet.Read(data, problems));
+        DeclarationFolder folder = DeclarationFolder.Open(candle, lawbook.Vocabulary);
+        Assessment assessment = new Assessor(lawbook, folder.Catalogue, new DateOnly(2026, 11, 25)).Assess(folder.Asked[0], null, problems)[
+            0
+        ];
+        return problems.None
+            ? new Desk(data, lawbook, shop, assessment)
+            : throw new InvalidOperationException(string.Join('\n', problems.Found));
+    }
+}

@@ -1,0 +1,52 @@
+using BenchmarkDotNet.Attributes;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Reading;
+using Chandlery.Core.Sheets;
+using Chandlery.Paper.Documents;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Scenes;
+
+namespace Chandlery.Bench;
+
+/// <summary>Documents of the demo's garden bowl, warm: fitting, drawing, the safety data sheet, reading the law.</summary>
+[MemoryDiagnoser]
+public class PaperBenchmark
+{
+    private readonly Problems problems = new();
+    private Desk desk = null!;
+    private PaperDocument label = null!;
+
+    /// <summary>The demo candle that is measured.</summary>
+    public static string Candle { get; set; } = "data/demo/candles/harbour-bowl.yaml";
+
+    [GlobalSetup]
+    public void Setup()
+    {
+        desk = Desk.Lay(Candle);
+        label = new PaperDocument(
+            "label",
+            "en",
+            LabelDocument.Make(desk.Assessment, desk.Shop, desk.Lawbook.Burning, problems)!.Fitted!.Pages
+        );
+    }
+
+    [Benchmark]
+    public Lawbook? ReadTheLaw() => LawReader.Read(desk.Data, new Problems());
+
+    [Benchmark]
+    public LabelResult? FitLabel() => LabelDocument.Make(desk.Assessment, desk.Shop, desk.Lawbook.Burning, problems);
+
+    [Benchmark]
+    public byte[] DrawLabelPdf() => PdfDrawing.Draw(label);
+
+    [Benchmark]
+    public byte[] SafetyDataSheetPdf() =>
+        PdfDrawing.Draw(
+            SafetySheetDocument.Make(
+                SafetySheetMaker.Make(desk.Assessment, desk.Assessment.Languages[0], desk.Lawbook, 1, problems)!,
+                desk.Shop,
+                problems
+            )!
+        );
+}
