@@ -1,0 +1,248 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Law;
+
+/// <summary>Whose word on a substance counts.</summary>
+public sealed class ResolverTests
+{
+    private static readonly DateOnly Day = Bench.Today;
+
+    private static Ingredient Line(
+        string[]? classes,
+        string[]? limits = null,
+        double? acuteM = null,
+        double? chronicM = null,
+        ToxicityEstimate[]? ate = null
+    ) =>
+        Bench.Line("d-Limonene", 10, classes ?? [], limits, cas: "5989-27-5", ate: ate) with
+        {
+            Claims = classes is null ? null : [.. classes.Select(Bench.Claim)],
+            AcuteM = acuteM,
+            ChronicM = chronicM,
+        };
+
+    // Two sheets about one substance, each in its own oil.
+    private static Substance Resolve(SubstanceList list, params Ingredient[] sheets) => Resolve(list, true, sheets);
+
+    private static Substance Resolve(SubstanceList list, bool binding, params Ingredient[] sheets)
+    {
+        List<OilShare> oils = [.. sheets.Select((s, i) => new OilShare(Oil(i, s), new MassPercent(50), new MassPercent(50)))];
+        var recipe = new Recipe(oils, [], [], MassPercent.Zero, MassPercent.Zero, MassPercent.Whole, MassPercent.Zero);
+        return new SubstanceResolver(list, Day, binding)
+            .Resolve(Composer.Compose(recipe))
+            .Single(s => s.Ingredient.Identity.Cas?.Text == "5989-27-5");
+    }
+
+    private static Oil Oil(int i, Ingredient line) =>
+        new($"oil{i}", new TextPlace("t", 1, 1), $"Oil {i}", "S", $"SDS {i}", Day, [line], null, null, null, null, null, null, []);
+
+    private static SubstanceList Nothing => new([], new Dictionary<string, string>());
+
+    private static SubstanceList Harmonised(
+        string[] classes,
+        string[]? limits = null,
+        double? acuteM = null,
+        double? chronicM = null,
+        ToxicityEstimate[]? ate = null
+    ) =>
+        new(
+            [
+                new SubstanceEntry(
+                    ["Limonene by law", "other name"],
+                    ["5989-27-5"],
+                    [],
+                    "601-096-00-2",
+                    [.. classes.Select(Bench.Claim)],
+                    [
+                        .. (limits ?? []).Select(l => new SpecificLimit(
+                            Bench.Claim(l.Split(':')[0]).Category,
+                            new MassPercent(double.Parse(l.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture)),
+                            null
+                        )),
+                    ],
+                    acuteM,
+                    chronicM,
+                    ate ?? [],
+                    new InForce(null, null),
+                    "an act",
+                    "test",
+                    null
+                ),
+            ],
+            new Dictionary<string, string>()
+        );
+
+    [Fact]
+    public void The_worst_word_of_two_sheets_counts_and_the_difference_is_said()
+    {
+        Substance s = Resolve(Nothing, Line(["Skin Sens. 1B, H317"]), Line(["Skin Sens. 1A, H317"]));
+        SubstanceHazard hazard = Assert.Single(s.Hazards);
+        Assert.Equal("Skin Sens. 1A", hazard.Category.Code);
+        Assert.Equal("Oil 1 (SDS 1, revised 2026-11-25)", hazard.Source);
+        string remark = Assert.Single(s.Remarks);
+        Assert.StartsWith(
+            "d-Limonene: the sheets disagree; the worst class, Skin Sens. 1A (Oil 1 (SDS 1",
+            remark,
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith("), is used.", remark, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Equal_words_of_two_sheets_are_named_both_and_need_no_remark()
+    {
+        Substance s = Resolve(Nothing, Line(["Skin Sens. 1B, H317"]), Line(["Skin Sens. 1B, H317"]));
+        Assert.Empty(s.Remarks);
+        Assert.Contains("Oil 0", s.Hazards[0].Source, StringComparison.Ordinal);
+        Assert.Contains("; Oil 1", s.Hazards[0].Source, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Outside("CLP Art. 4(3)")]
+    public void A_harmonised_class_overrides_a_weaker_word()
+    {
+        Substance s = Resolve(Harmonised(["Skin Sens. 1A, H317"]), Line(["Skin Sens. 1B, H317"]));
+        Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
+        Assert.Equal("Limonene by law", s.Name);
+        Assert.Contains(
+            "the harmonised class Skin Sens. 1A (CLP Annex VI, 601-096-00-2 (an act)) is used; the supplier's sheet says Skin Sens. 1B.",
+            Assert.Single(s.Remarks),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_harmonised_class_that_no_sheet_has_is_added()
+    {
+        Substance s = Resolve(Harmonised(["Skin Sens. 1A, H317"]), Line([]));
+        Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
+        Assert.Contains("the supplier's sheet does not have it.", Assert.Single(s.Remarks), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_harmonised_classes_do_not_bind_they_are_evidence() =>
+        Assert.Contains(
+            "is used as evidence, though it does not bind here; ",
+            Assert.Single(Resolve(Harmonised(["Skin Sens. 1A, H317"]), false, Line([])).Remarks),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void A_stricter_sheet_beats_the_list_without_a_remark()
+    {
+        Substance s = Resolve(Harmonised(["Skin Sens. 1B, H317"]), Line(["Skin Sens. 1A, H317"]));
+        Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
+        Assert.Empty(s.Remarks);
+    }
+
+    [Fact]
+    public void A_silent_sheet_beside_a_speaking_one_is_said()
+    {
+        Substance s = Resolve(Nothing, Line(null), Line(["Skin Sens. 1B, H317"]));
+        Assert.True(s.IsKnown);
+        Assert.Equal(
+            "d-Limonene: one sheet says nothing about its classes; those of the other sheet are used for all of it.",
+            Assert.Single(s.Remarks)
+        );
+        Assert.False(Resolve(Nothing, Line(null)).IsKnown);
+        Assert.Empty(Resolve(Nothing, Line(null)).Remarks);
+        Assert.True(Resolve(Harmonised(["Skin Sens. 1B, H317"]), Line(null)).IsKnown);
+    }
+
+    [Fact]
+    public void The_lowest_specific_limit_counts_and_a_milder_one_only_when_all_have_it()
+    {
+        Substance both = Resolve(
+            Nothing,
+            Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]),
+            Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.02"])
+        );
+        Assert.Equal(0.02, both.Hazards.Single().Limits.Single().From.Value);
+        Assert.True(both.Hazards.Single().MilderLimitsCount);
+        Substance one = Resolve(Nothing, Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]), Line(["Skin Sens. 1A, H317"]));
+        Assert.False(one.Hazards.Single().MilderLimitsCount);
+        Assert.False(
+            Resolve(Harmonised(["Skin Sens. 1A, H317"]), Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]))
+                .Hazards.Single()
+                .MilderLimitsCount
+        );
+        Assert.True(
+            Resolve(
+                Harmonised(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.04"]),
+                Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"])
+            )
+                .Hazards.Single()
+                .MilderLimitsCount
+        );
+        Assert.Empty(Resolve(Nothing, Line(["Skin Sens. 1A, H317"], ["Skin Irrit. 2, H315:5"])).Hazards.Single().Limits);
+    }
+
+    [Fact]
+    public void The_highest_M_counts_each_for_its_own_class()
+    {
+        Substance s = Resolve(
+            Nothing,
+            Line(["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410"], acuteM: 10, chronicM: 1),
+            Line(["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410"], acuteM: 1, chronicM: 100)
+        );
+        Assert.Equal(10, s.Hazards.Single(h => h.Category.Code == "Aquatic Acute 1").M);
+        Assert.Equal(100, s.Hazards.Single(h => h.Category.Code == "Aquatic Chronic 1").M);
+        Assert.All(s.Hazards, h => Assert.True(h.MIsKnown));
+        Substance unknown = Resolve(Nothing, Line(["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410", "Skin Sens. 1B, H317"]));
+        Assert.Equal([false, false, true], unknown.Hazards.Select(h => h.MIsKnown));
+        Assert.All(unknown.Hazards, h => Assert.Equal(1, h.M));
+        Substance other = Resolve(Nothing, Line(["Aquatic Chronic 2, H411", "Skin Irrit. 2, H315"], acuteM: 10, chronicM: 10));
+        Assert.All(other.Hazards, h => Assert.Equal((1d, true), (h.M, h.MIsKnown)));
+        Assert.Equal(
+            10,
+            Resolve(Harmonised(["Aquatic Acute 1, H400"], acuteM: 10), Line(["Aquatic Acute 1, H400"], acuteM: 1)).Hazards.Single().M
+        );
+    }
+
+    [Fact]
+    public void The_lowest_estimate_of_each_route_counts_and_the_harmonised_one_before_all()
+    {
+        ToxicityEstimate Oral(double value) => new(ExposureRoute.Oral, value);
+        Substance s = Resolve(
+            Nothing,
+            Line(["Acute Tox. 4, H302"], ate: [Oral(900)]),
+            Line(["Acute Tox. 4, H302"], ate: [Oral(600), new ToxicityEstimate(ExposureRoute.Dermal, 1500)])
+        );
+        Assert.Equal([600d, 1500d], s.Toxicity.Select(t => t.Value));
+        Assert.Equal(
+            [1000d],
+            Resolve(Harmonised(["Acute Tox. 4, H302"], ate: [Oral(1000)]), Line(["Acute Tox. 4, H302"], ate: [Oral(600)]))
+                .Toxicity.Select(t => t.Value)
+        );
+    }
+
+    [Fact]
+    public void Names_come_from_the_law_first_then_the_cosmetics_law_then_the_sheet()
+    {
+        Assert.Equal("d-Limonene", Resolve(Nothing, Line([])).Name);
+        Assert.Equal(
+            "Limonene",
+            Resolve(new SubstanceList([], new Dictionary<string, string> { ["5989-27-5"] = "Limonene" }), Line([])).Name
+        );
+        SubstanceEntry known = new(
+            ["Known name"],
+            ["5989-27-5"],
+            [],
+            null,
+            null,
+            [],
+            null,
+            null,
+            [],
+            new InForce(null, null),
+            "",
+            "test",
+            null
+        );
+        Assert.Equal("Known name", Resolve(new SubstanceList([known], new Dictionary<string, string>()), Line([])).Name);
+    }
+}
