@@ -153,12 +153,18 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private object Catalogue()
     {
         DeclarationFolder folder = room.Folder();
-        IReadOnlyList<CatalogueEntry> entries = CatalogueRun.Assess(folder.Catalogue, room.Lawbook, Today, null);
+        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = CatalogueRun.Assess(
+            folder.Catalogue,
+            room.Lawbook,
+            Today,
+            null,
+            CatalogueRow.Of
+        );
         return new
         {
             folder = Path.GetFileName(room.Root),
             maker = folder.Catalogue.OfKind<Maker>().FirstOrDefault()?.Name,
-            rows = entries.SelectMany(e => e.Assessments).Select(CatalogueRow.Of),
+            rows = entries.SelectMany(e => e.Results),
             problems = folder.Problems.Found.Concat(entries.SelectMany(e => e.Problems)).Select(Shown),
             kinds = DeskPapers.Kinds,
         };
@@ -365,8 +371,8 @@ public sealed class WorkbenchServer : IAsyncDisposable
         return new
         {
             changes = StateComparison.Compare(
-                CatalogueRun.Assess(catalogue, room.Lawbook, before, null),
-                CatalogueRun.Assess(catalogue, room.Lawbook, after, null)
+                CatalogueRun.Assess(catalogue, room.Lawbook, before, null, CandleState.Of),
+                CatalogueRun.Assess(catalogue, room.Lawbook, after, null, CandleState.Of)
             ),
         };
     }

@@ -14,17 +14,19 @@ public static class CatalogueRun
     /// <param name="lawbook">The law.</param>
     /// <param name="asOf">The day whose law holds.</param>
     /// <param name="onlyPlace">One place of sale, or null for each candle's own.</param>
+    /// <param name="keep">Takes from an assessment what is wanted.</param>
     /// <param name="done">Told how many are done; called from several threads.</param>
-    public static IReadOnlyList<CatalogueEntry> Assess(
+    public static IReadOnlyList<CatalogueEntry<T>> Assess<T>(
         Catalogue catalogue,
         Lawbook lawbook,
         DateOnly asOf,
         string? onlyPlace,
+        Func<Assessment, T> keep,
         Action<int>? done = null
     )
     {
         List<IDeclaration> all = [.. catalogue.OfKind<Candle>(), .. catalogue.OfKind<Batch>()];
-        var entries = new CatalogueEntry[all.Count];
+        var entries = new CatalogueEntry<T>[all.Count];
         var assessor = new Assessor(lawbook, catalogue, asOf);
         int finished = 0;
         Parallel.ForEach(
@@ -35,7 +37,7 @@ public static class CatalogueRun
                 {
                     var problems = new Problems();
                     IReadOnlyList<Assessment> assessments = assessor.Assess(all[i], onlyPlace, problems);
-                    entries[i] = new CatalogueEntry(all[i].Id, all[i].Place, assessments, problems.Found);
+                    entries[i] = new CatalogueEntry<T>(all[i].Id, all[i].Place, [.. assessments.Select(keep)], problems.Found);
                     done?.Invoke(Interlocked.Increment(ref finished));
                 }
             }

@@ -47,8 +47,14 @@ internal static class CatalogueBench
         double law = watch.Elapsed.TotalSeconds;
         DeclarationFolder read = DeclarationFolder.Open(folder, lawbook.Vocabulary);
         double reading = watch.Elapsed.TotalSeconds - law;
-        IReadOnlyList<CatalogueEntry> entries = Workshop.CatalogueRun.Assess(read.Catalogue, lawbook, new DateOnly(2026, 11, 25), null);
-        CatalogueRow[] rows = [.. entries.SelectMany(e => e.Assessments).Select(CatalogueRow.Of)];
+        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = Workshop.CatalogueRun.Assess(
+            read.Catalogue,
+            lawbook,
+            new DateOnly(2026, 11, 25),
+            null,
+            CatalogueRow.Of
+        );
+        CatalogueRow[] rows = [.. entries.SelectMany(e => e.Results)];
         watch.Stop();
         Console.WriteLine(
             string.Create(

@@ -33,21 +33,23 @@ internal static class CatalogueCommand
             return session.Report(problems);
         }
 
-        IReadOnlyList<CatalogueEntry> entries = Assess(session, folder, parse.GetValue(options.AsOf), parse.GetValue(options.Place));
+        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = Assess(
+            session,
+            folder,
+            parse.GetValue(options.AsOf),
+            parse.GetValue(options.Place)
+        );
         List<Problem> wrong = [.. folder.Declarations.Problems.Found, .. entries.SelectMany(e => e.Problems).Distinct()];
         if (json)
         {
             session.Output.WriteLine(
-                JsonSerializer.Serialize(
-                    [.. entries.SelectMany(e => e.Assessments).Select(CatalogueRow.Of)],
-                    ComparedJson.Default.CatalogueRowArray
-                )
+                JsonSerializer.Serialize([.. entries.SelectMany(e => e.Results)], ComparedJson.Default.CatalogueRowArray)
             );
         }
         else
         {
             var table = new TextTable("candle", "law", "classes", "signal word", "statements", "limits", "sale");
-            foreach (CatalogueRow row in entries.SelectMany(e => e.Assessments).Select(CatalogueRow.Of))
+            foreach (CatalogueRow row in entries.SelectMany(e => e.Results))
             {
                 table.Add(
                     row.Id,
@@ -69,21 +71,22 @@ internal static class CatalogueCommand
         }
 
         return wrong.Count > 0 ? ExitCode.BadInput
-            : entries.Any(e => e.Assessments.Any(a => a.StopsSale)) ? ExitCode.StopsSale
+            : entries.Any(e => e.Results.Any(r => r.StopsSale)) ? ExitCode.StopsSale
             : ExitCode.Fine;
     }
 
     /// <summary>Assesses a folder and draws a progress bar on a terminal.</summary>
-    public static IReadOnlyList<CatalogueEntry> Assess(Session session, Folder folder, DateOnly asOf, string? place)
+    public static IReadOnlyList<CatalogueEntry<CatalogueRow>> Assess(Session session, Folder folder, DateOnly asOf, string? place)
     {
         int count = folder.Declarations.Catalogue.OfKind<Candle>().Count() + folder.Declarations.Catalogue.OfKind<Batch>().Count();
         bool bar = !Console.IsErrorRedirected && count > 200;
         int shown = -1;
-        IReadOnlyList<CatalogueEntry> entries = CatalogueRun.Assess(
+        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = CatalogueRun.Assess(
             folder.Declarations.Catalogue,
             folder.Lawbook,
             asOf,
             place,
+            CatalogueRow.Of,
             bar
                 ? done =>
                 {

@@ -84,8 +84,8 @@ internal static class ChangesCommand
         DateOnly asOf = parse.GetValue(options.AsOf);
         string? place = parse.GetValue(options.Place);
         IReadOnlyList<CandleChange> changes = StateComparison.Compare(
-            CatalogueRun.Assess(before.Declarations.Catalogue, before.Lawbook, asOf, place),
-            CatalogueRun.Assess(later, after.Lawbook, toAsOf ?? asOf, place)
+            CatalogueRun.Assess(before.Declarations.Catalogue, before.Lawbook, asOf, place, CandleState.Of),
+            CatalogueRun.Assess(later, after.Lawbook, toAsOf ?? asOf, place, CandleState.Of)
         );
         foreach (Problem problem in before.Declarations.Problems.Found.Concat(to is null ? [] : after.Declarations.Problems.Found))
         {

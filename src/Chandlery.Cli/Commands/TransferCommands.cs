@@ -35,16 +35,17 @@ internal static class TransferCommands
                         return session.Report(problems);
                     }
 
-                    IReadOnlyList<CatalogueEntry> entries = CatalogueRun.Assess(
+                    IReadOnlyList<CatalogueEntry<Assessment>> entries = CatalogueRun.Assess(
                         folder.Declarations.Catalogue,
                         folder.Lawbook,
                         parse.GetValue(options.AsOf),
-                        parse.GetValue(options.Place)
+                        parse.GetValue(options.Place),
+                        a => a
                     );
                     string text = parse.GetValue(what) switch
                     {
-                        "blends" => CandleTable.Blends(entries.SelectMany(e => e.Assessments)),
-                        "all" => AssessmentJson.Write(entries.SelectMany(e => e.Assessments)),
+                        "blends" => CandleTable.Blends(entries.SelectMany(e => e.Results)),
+                        "all" => AssessmentJson.Write(entries.SelectMany(e => e.Results)),
                         _ => CandleTable.Candles(folder.Declarations.Catalogue.OfKind<Candle>()),
                     };
                     List<Problem> wrong = [.. folder.Declarations.Problems.Found, .. entries.SelectMany(e => e.Problems)];

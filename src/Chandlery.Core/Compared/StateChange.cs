@@ -16,23 +16,22 @@ public sealed record StateChange(string Subject, bool Begins, string Text, strin
 /// <param name="Remark">That it is new, gone, or could not be assessed in one state; empty otherwise.</param>
 public sealed record CandleChange(string Id, string Edition, IReadOnlyList<StateChange> Changes, string Remark);
 
-/// <summary>A candle of a catalogue: its assessments, or what is wrong with it.</summary>
+/// <summary>A candle of a catalogue: what was kept of its assessments, or what is wrong with it.</summary>
+/// <typeparam name="T">What is kept of an assessment; a catalogue of thousands does not keep them whole.</typeparam>
 /// <param name="Id">Its name.</param>
 /// <param name="Place">Where it is declared.</param>
-/// <param name="Assessments">One for each edition; empty when there are problems.</param>
+/// <param name="Results">One for each edition; empty when there are problems.</param>
 /// <param name="Problems">What is wrong.</param>
-public sealed record CatalogueEntry(
-    string Id,
-    TextPlace Place,
-    IReadOnlyList<Assessed.Assessment> Assessments,
-    IReadOnlyList<Problem> Problems
-);
+public sealed record CatalogueEntry<T>(string Id, TextPlace Place, IReadOnlyList<T> Results, IReadOnlyList<Problem> Problems);
 
 /// <summary>Compares two states of a catalogue.</summary>
 public static class StateComparison
 {
     /// <summary>The candles that change, in the order of their names.</summary>
-    public static IReadOnlyList<CandleChange> Compare(IReadOnlyList<CatalogueEntry> before, IReadOnlyList<CatalogueEntry> after)
+    public static IReadOnlyList<CandleChange> Compare(
+        IReadOnlyList<CatalogueEntry<CandleState>> before,
+        IReadOnlyList<CatalogueEntry<CandleState>> after
+    )
     {
         Dictionary<(string, string), CandleState> old = States(before);
         Dictionary<(string, string), CandleState> now = States(after);
@@ -58,10 +57,10 @@ public static class StateComparison
         return changes;
     }
 
-    private static Dictionary<(string Id, string Edition), CandleState> States(IReadOnlyList<CatalogueEntry> entries)
+    private static Dictionary<(string Id, string Edition), CandleState> States(IReadOnlyList<CatalogueEntry<CandleState>> entries)
     {
         var states = new Dictionary<(string, string), CandleState>();
-        foreach (CandleState state in entries.SelectMany(e => e.Assessments).Select(CandleState.Of))
+        foreach (CandleState state in entries.SelectMany(e => e.Results))
         {
             states[(state.Id, state.Edition)] = state;
         }
@@ -75,7 +74,7 @@ public static class StateComparison
             .Select(b => new StateChange(subject, false, b.Text, b.Why))
             .Concat(after.Where(a => before.All(b => b.Text != a.Text)).Select(a => new StateChange(subject, true, a.Text, a.Why)));
 
-    private static string Remark(string id, bool missingBefore, IReadOnlyList<CatalogueEntry> side)
+    private static string Remark(string id, bool missingBefore, IReadOnlyList<CatalogueEntry<CandleState>> side)
     {
         string when = missingBefore ? "before" : "after";
         return side.FirstOrDefault(e => e.Id == id) is { Problems: [var first, ..] } ? $"it cannot be assessed {when}: {first.What}"

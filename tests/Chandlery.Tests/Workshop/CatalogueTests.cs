@@ -12,8 +12,8 @@ public sealed class CatalogueTests
 {
     private static Catalogue Demo() => DeclarationFolder.Open(Bench.DemoFolder, Bench.Lawbook.Vocabulary).Catalogue;
 
-    private static IReadOnlyList<CatalogueEntry> Assess(Catalogue catalogue, DateOnly? asOf = null) =>
-        CatalogueRun.Assess(catalogue, Bench.Lawbook, asOf ?? Bench.Today, null);
+    private static IReadOnlyList<CatalogueEntry<CandleState>> Assess(Catalogue catalogue, DateOnly? asOf = null) =>
+        CatalogueRun.Assess(catalogue, Bench.Lawbook, asOf ?? Bench.Today, null, CandleState.Of);
 
     private static Catalogue With(string id, Func<string, string> edit)
     {
@@ -61,11 +61,11 @@ public sealed class CatalogueTests
     [Fact]
     public void An_error_in_one_candle_does_not_hide_the_others()
     {
-        IReadOnlyList<CatalogueEntry> entries = Assess(
+        IReadOnlyList<CatalogueEntry<CandleState>> entries = Assess(
             With("fig-tin", t => t.Replace("wax: soy-flake", "wax: soy-flaky", StringComparison.Ordinal))
         );
         Assert.Contains("Did you mean 'soy-flake'", entries.Single(e => e.Id == "fig-tin").Problems[0].Remedy, StringComparison.Ordinal);
-        Assert.All(entries.Where(e => e.Id != "fig-tin"), e => Assert.NotEmpty(e.Assessments));
+        Assert.All(entries.Where(e => e.Id != "fig-tin"), e => Assert.NotEmpty(e.Results));
         IReadOnlyList<CandleChange> changes = StateComparison.Compare(Assess(Demo()), entries);
         Assert.Contains("cannot be assessed after", changes.Single(c => c.Id == "fig-tin").Remark, StringComparison.Ordinal);
     }
