@@ -36,9 +36,7 @@ internal sealed record SheetWording(
         "chronic",
         "notRestricted",
         "notPermitted",
-        "amendment",
         "category",
-        "safetySheet",
         "ifraCertificate",
         "allergenStatement",
     ];
@@ -66,9 +64,6 @@ internal sealed record SheetWording(
 
             var fields = new Fields(map, problems);
             fields.OptionalText("language");
-            fields.OptionalFlag("dayComesFirst");
-            fields.OptionalText("closedCupPrinted");
-            fields.OptionalText("openCupPrinted");
             sections.AddRange(fields.Texts("section"));
             foreach ((string key, IReadOnlyList<string> texts) in Group(fields, "sectionTitles"))
             {
