@@ -13,6 +13,7 @@ namespace Chandlery.Core.Assessed;
 /// <param name="asOf">The day that decides which rules hold.</param>
 public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
 {
+    private readonly ConcurrentDictionary<string, SubstanceResolver> resolvers = new();
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
 
     /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
@@ -63,9 +64,9 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
     {
         Composition composition = subject.Composition;
         Candle candle = subject.Candle;
-        IReadOnlyList<Substance> substances = new SubstanceResolver(lawbook.Substances, asOf, edition.HarmonisedClassesBind).Resolve(
-            composition
-        );
+        IReadOnlyList<Substance> substances = resolvers
+            .GetOrAdd(edition.Id, _ => new SubstanceResolver(lawbook.Substances, asOf, edition.HarmonisedClassesBind))
+            .Resolve(composition);
         Classification classification = Classifier.Classify(edition, asOf, substances, composition.UnknownHigh, candle.OnMarketSince);
         LabelElements label = edition.LabelKind == LabelKind.Consumer ? LabelElements.None : LabelSelector.Select(edition, classification);
         string? ufi = UfiMaker.Make(subject.Maker, candle, edition, classification, out Finding? ufiFinding);

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 
@@ -12,10 +14,19 @@ namespace Chandlery.Core.Law;
 /// <param name="binding">False where harmonised classes are only evidence.</param>
 public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool binding = true)
 {
+    private readonly ConcurrentDictionary<DeclaredLines, Substance> known = new();
+
     /// <summary>All substances of a composition.</summary>
     public IReadOnlyList<Substance> Resolve(Composition composition) => [.. composition.Ingredients.Select(Resolve)];
 
-    private Substance Resolve(ComposedIngredient ingredient)
+    // What counts depends on the declared lines, not on shares: candles of the same oils share the answer.
+    private Substance Resolve(ComposedIngredient ingredient) =>
+        known.GetOrAdd(new DeclaredLines(ingredient.Parts), _ => Decide(ingredient)) with
+        {
+            Ingredient = ingredient,
+        };
+
+    private Substance Decide(ComposedIngredient ingredient)
     {
         SubstanceEntry? entry = list.Find(ingredient.Identity.Cas, day);
         var remarks = new List<string>();
@@ -134,6 +145,28 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool bin
         : list.AllergenName(ingredient.Identity.Cas) is { } allergen ? allergen
         : entry is { Names: [var known, ..] } ? known
         : ingredient.Identity.Name;
+
+    /// <summary>The declared lines that one substance of a candle comes from, told apart as objects.</summary>
+    private readonly struct DeclaredLines(IReadOnlyList<Contribution> parts) : IEquatable<DeclaredLines>
+    {
+        private readonly Ingredient[] lines = [.. parts.Select(p => p.Ingredient)];
+
+        public bool Equals(DeclaredLines other) =>
+            lines.Length == other.lines.Length && lines.Zip(other.lines).All(pair => ReferenceEquals(pair.First, pair.Second));
+
+        public override bool Equals(object? obj) => obj is DeclaredLines other && Equals(other);
+
+        public override int GetHashCode()
+        {
+            var hash = new HashCode();
+            foreach (Ingredient line in lines)
+            {
+                hash.Add(RuntimeHelpers.GetHashCode(line));
+            }
+
+            return hash.ToHashCode();
+        }
+    }
 
     private sealed record Word(
         HazardClaim Claim,

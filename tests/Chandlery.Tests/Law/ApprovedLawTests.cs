@@ -61,7 +61,7 @@ public sealed class ApprovedLawTests
                 text,
                 edition,
                 $"{rule.Group} {r}.{t} in two",
-                [Line("alpha", hazard, alone * 0.6, m), Line("beta", hazard, alone * 0.5, m)],
+                [Line("alpha", hazard, alone * 0.5, m), Line("beta", hazard, alone * 0.6, m)],
                 classesOnly: true
             );
         }
@@ -110,6 +110,30 @@ public sealed class ApprovedLawTests
         );
         Say(text, edition, "unknown", [Silent("alpha", 2), Of("beta", 0.5, "Skin Sens. 1B, H317")]);
         Say(text, edition, "not computed", [Of("alpha", 2, "Flam. Liq. 3, H226", "Asp. Tox. 1, H304", "EUH066")]);
+        Say(
+            text,
+            edition,
+            "small and mixed",
+            [Of("alpha", 12, "Skin Irrit. 2, H315"), Of("beta", 1.5, "Skin Sens. 1B, H317"), Of("gamma", 30, "Aquatic Chronic 3, H412")]
+        );
+        Say(
+            text,
+            edition,
+            "several irritants",
+            [Of("alpha", 15, "Skin Irrit. 2, H315"), Of("beta", 20, "Eye Irrit. 2, H319"), Of("gamma", 30, "Aquatic Chronic 2, H411")]
+        );
+        Say(
+            text,
+            edition,
+            "sensitisers by weight",
+            [Of("alpha", 0.2, "Skin Sens. 1B, H317"), Of("beta", 0.05, "Skin Sens. 1A, H317"), Of("gamma", 0.5, "Resp. Sens. 1, H334")]
+        );
+        Say(
+            text,
+            edition,
+            "classified and named",
+            [Of("alpha", 0.2, "Skin Sens. 1B, H317"), Of("beta", 2, "Skin Sens. 1B, H317"), Of("gamma", 12, "Skin Irrit. 2, H315")]
+        );
         foreach (string route in new[] { "H300", "H301", "H302", "H310", "H311", "H312", "H330", "H331", "H332" })
         {
             string category = route[3] switch

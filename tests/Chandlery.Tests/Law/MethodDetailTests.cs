@@ -1,0 +1,226 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Law.Methods;
+using Chandlery.Core.Quantities;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Law;
+
+/// <summary>The corners of the methods, one by one.</summary>
+public sealed class MethodDetailTests
+{
+    private static HazardCategory Category(string code) => Bench.Lawbook.Vocabulary.Find(code)!;
+
+    private static SubstanceHazard Hazard(string code, bool milder = false, double m = 1, params (string Code, double From)[] limits) =>
+        new(
+            Category(code),
+            Category(code).Statement,
+            [.. limits.Select(l => new SpecificLimit(Category(l.Code), new MassPercent(l.From), null))],
+            milder,
+            m,
+            true,
+            "test"
+        );
+
+    private static (Rung Rung, Term Term) Rung(string group, string result, string hazard)
+    {
+        LimitRule rule = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == group);
+        Rung rung = rule.Rungs.First(r => r.Result.Code == result);
+        return (rung, rung.Terms.First(t => t.Hazards.Contains(Category(hazard))));
+    }
+
+    [Theory]
+    [InlineData(5, false, 5)]
+    [InlineData(5, true, 5)]
+    [InlineData(15, false, 10)]
+    [InlineData(15, true, 15)]
+    [Outside("CLP Art. 10(1) and Annex I, 3.2.3.3.2: a specific limit replaces the general one (10 %, Table 3.2.3)")]
+    public void A_milder_own_limit_counts_only_when_every_source_gives_it(double own, bool milder, double limit)
+    {
+        (Rung rung, Term term) = Rung("skin corrosion and irritation", "Skin Irrit. 2", "Skin Irrit. 2");
+        Assert.Equal(limit, LimitMethod.OwnLimit(rung, term, Hazard("Skin Irrit. 2", milder, 1, ("Skin Irrit. 2", own))));
+    }
+
+    [Theory]
+    [InlineData("Skin Sens. 1A", "Skin Sens. 1", "Skin Sens. 1A", 0.02)]
+    [InlineData("Skin Sens. 1A", "Skin Sens. 1A", "Skin Sens. 1A", 0.02)]
+    [InlineData("Skin Sens. 1A", "Resp. Sens. 1A", "Skin Sens. 1A", 0.1)]
+    [InlineData("Skin Sens. 1A", "Skin Irrit. 2", "Skin Sens. 1A", 0.1)]
+    public void A_limit_fits_its_own_class_whatever_the_letter(string hazard, string limitFor, string countedAs, double expected)
+    {
+        LimitRule rule = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation");
+        Rung rung = rule.Rungs.First(r => r.Terms.Any(t => t.Hazards.Contains(Category(countedAs))));
+        Term term = rung.Terms.First(t => t.Hazards.Contains(Category(countedAs)));
+        Assert.Equal(expected, LimitMethod.OwnLimit(rung, term, Hazard(hazard, false, 1, (limitFor, 0.02))), 12);
+    }
+
+    [Fact]
+    public void A_limit_for_one_effect_is_none_for_another()
+    {
+        (Rung rung, Term term) = Rung("single exposure, narcotic effects", "STOT SE 3 (narcotic effects)", "STOT SE 3 (narcotic effects)");
+        Assert.Equal(
+            20,
+            LimitMethod.OwnLimit(rung, term, Hazard("STOT SE 3 (narcotic effects)", false, 1, ("STOT SE 3 (respiratory irritation)", 5)))
+        );
+        Assert.Equal(
+            5,
+            LimitMethod.OwnLimit(rung, term, Hazard("STOT SE 3 (narcotic effects)", false, 1, ("STOT SE 3 (narcotic effects)", 5)))
+        );
+        (Rung corrosive, Term own) = Rung("skin corrosion and irritation", "Skin Irrit. 2", "Skin Corr. 1B");
+        Assert.Equal(1, LimitMethod.OwnLimit(corrosive, own, Hazard("Skin Corr. 1B", false, 1, ("Skin Corr. 1B", 0.5))));
+    }
+
+    [Fact]
+    [Outside("CLP Annex I, Table 4.1.2: M multiplies Chronic 1 only in the sums that say so")]
+    public void M_divides_a_limit_only_where_the_term_uses_it()
+    {
+        (Rung chronic, Term withM) = Rung("aquatic, chronic", "Aquatic Chronic 1", "Aquatic Chronic 1");
+        Assert.Equal(2.5, LimitMethod.OwnLimit(chronic, withM, Hazard("Aquatic Chronic 1", m: 10)));
+        Assert.Equal(0.01, LimitMethod.IgnoreBelow(chronic, withM, Hazard("Aquatic Chronic 1", m: 10)), 12);
+        (Rung sens, Term without) = Rung("skin sensitisation", "Skin Sens. 1B", "Skin Sens. 1B");
+        Assert.Equal(1, LimitMethod.OwnLimit(sens, without, Hazard("Skin Sens. 1B", m: 10)));
+    }
+
+    [Fact]
+    public void A_natural_oil_counts_whole_where_substances_are_not_added()
+    {
+        Substance oil = Of("Orange oil", 2, 10);
+        Assert.Equal(2, LimitMethod.Share(adds: true, oil).Value);
+        Assert.Equal(10, LimitMethod.Share(adds: false, oil).Value);
+    }
+
+    private static Substance Of(string name, double high, double whole, params ToxicityEstimate[] toxicity) =>
+        new(
+            new ComposedIngredient(
+                new SubstanceIdentity(name, null, null),
+                MassPercent.Zero,
+                new MassPercent(high),
+                new MassPercent(whole),
+                []
+            ),
+            true,
+            [],
+            toxicity,
+            name,
+            null,
+            []
+        );
+
+    [Theory]
+    [InlineData(new double[0], false, 0.01)]
+    [InlineData(new[] { 0.05 }, false, 0.005)]
+    [InlineData(new[] { 0.05 }, true, 0.005)]
+    [InlineData(new[] { 1.0 }, false, 0.01)]
+    [InlineData(new[] { 1.0 }, true, 0.1)]
+    [InlineData(new[] { 0.05, 0.02 }, false, 0.002)]
+    [Outside("CLP Annex I, Table 3.4.6 and note 1: 0.01 % for 1A, or a tenth of the specific limit")]
+    public void A_tenth_of_the_lowest_own_limit_elicits(double[] limits, bool milder, double expected)
+    {
+        Elicitation elicitation = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation").Elicitation!;
+        SubstanceHazard hazard = Hazard("Skin Sens. 1A", milder, 1, [.. limits.Select(l => ("Skin Sens. 1A", l))]);
+        Assert.Equal(expected, ElicitationMethod.LimitFor(elicitation, hazard)!.Value.Value, 12);
+        Assert.Null(ElicitationMethod.LimitFor(elicitation, Hazard("Skin Irrit. 2")));
+    }
+
+    private static AcuteToxicityRule Acute(string group) => Bench.Eu.Rules.OfType<AcuteToxicityRule>().First(r => r.Group == group);
+
+    private static ToxicityEstimate Oral(double value) => new(ExposureRoute.Oral, value);
+
+    [Theory]
+    [InlineData(0, 1000)]
+    [InlineData(10, 1000)]
+    [InlineData(20, 800)]
+    [Outside("CLP Annex I, 3.1.3.6.2.3: taken out of the hundred when over 10 %")]
+    public void Unknown_shares_are_taken_out_only_above_a_tenth(double unknown, double estimate) =>
+        Assert.Equal(
+            estimate,
+            AcuteToxicityMethod.Estimate(Acute("acute toxicity, oral"), [Of("x", 30, 30, Oral(300))], new MassPercent(unknown)),
+            9
+        );
+
+    [Fact]
+    public void Nothing_toxic_is_infinitely_mild() =>
+        Assert.Equal(
+            double.PositiveInfinity,
+            AcuteToxicityMethod.Estimate(Acute("acute toxicity, oral"), [Of("x", 30, 30)], MassPercent.Zero)
+        );
+
+    [Theory]
+    [InlineData(2000, 2000)]
+    [InlineData(2001, double.PositiveInfinity)]
+    [Outside("CLP Annex I, Table 3.1.1: category 4 up to and including 2000 mg/kg")]
+    public void The_bound_itself_belongs_to_the_category(double value, double estimate) =>
+        Assert.Equal(
+            estimate,
+            AcuteToxicityMethod.Estimate(Acute("acute toxicity, oral"), [Of("x", 100, 100, Oral(value))], MassPercent.Zero),
+            6
+        );
+
+    [Fact]
+    [Outside("CLP Annex I, Table 3.1.1: category 3 ends at 1 mg/l for dusts and at 10 mg/l for vapours")]
+    public void Dusts_and_vapours_are_brought_to_one_scale_and_the_first_estimate_counts()
+    {
+        AcuteToxicityRule rule = Acute("acute toxicity, inhalation");
+        var dust = new ToxicityEstimate(ExposureRoute.InhalationDust, 1);
+        var vapour = new ToxicityEstimate(ExposureRoute.InhalationVapour, 11);
+        Assert.Equal(10, AcuteToxicityMethod.Estimate(rule, [Of("x", 100, 100, dust)], MassPercent.Zero), 9);
+        Assert.Equal(11, AcuteToxicityMethod.Estimate(rule, [Of("x", 100, 100, vapour, dust)], MassPercent.Zero), 9);
+        Assert.Equal(double.PositiveInfinity, AcuteToxicityMethod.Estimate(rule, [Of("x", 100, 100, Oral(1))], MassPercent.Zero));
+    }
+
+    [Fact]
+    [Outside("CLP Annex I, Table 1.1: category 4 counts from 1 %")]
+    public void Small_shares_do_not_count()
+    {
+        AcuteToxicityRule rule = Acute("acute toxicity, oral");
+        Assert.Equal(double.PositiveInfinity, AcuteToxicityMethod.Estimate(rule, [Of("x", 0.99, 0.99, Oral(500))], MassPercent.Zero));
+        Assert.Equal(50_000, AcuteToxicityMethod.Estimate(rule, [Of("x", 1, 1, Oral(500))], MassPercent.Zero), 6);
+    }
+
+    [Fact]
+    public void The_working_starts_with_what_matters_most_and_leaves_out_what_does_not_count()
+    {
+        ClassResult result = AcuteToxicityMethod.Evaluate(
+            Acute("acute toxicity, oral"),
+            [Of("mild", 50, 50, Oral(1500)), Of("strong", 20, 20, Oral(301)), Of("trace", 0.5, 0.5, Oral(400))],
+            MassPercent.Zero
+        )!;
+        Assert.Equal(["strong", "mild"], result.Working.Lines.Select(l => l.Substance));
+    }
+
+    [Fact]
+    [Outside("CLP Annex I, 1.5.2.1.1 and 1.5.2.1.2: relief up to 125 ml, class by class")]
+    public void On_small_packages_only_statements_of_relieved_classes_may_go()
+    {
+        Classification c = Bench.Classify(
+            Bench.Line("a", 20, ["Skin Irrit. 2, H315"]),
+            Bench.Line("b", 2, ["Skin Sens. 1B, H317"]),
+            Bench.Line("d", 30, ["Aquatic Chronic 3, H412"])
+        );
+        LabelElements label = LabelSelector.Select(Bench.Eu, c);
+        List<string> gone = [.. SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(125)).Select(g => g.Code)];
+        Assert.Contains("H315", gone);
+        Assert.DoesNotContain("H317", gone);
+        Assert.DoesNotContain("H412", gone);
+        foreach (LabelChoice precaution in label.Precautionary)
+        {
+            bool calledByKept = Bench.Eu.Precautions.Offers.Any(o => o.Code == precaution.Code && o.For.Contains("H317"));
+            bool calledByRelieved = Bench.Eu.Precautions.Offers.Any(o =>
+                o.Code == precaution.Code && (o.For.Contains("H315") || o.For.Contains("H412"))
+            );
+            Assert.Equal(!calledByKept && calledByRelieved, gone.Contains(precaution.Code));
+        }
+
+        Assert.Empty(SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(125.01)));
+    }
+
+    [Fact]
+    public void A_statement_for_two_classes_may_go_only_when_both_are_there_and_relieved()
+    {
+        Classification c = Bench.Classify(Bench.Line("a", 30, ["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410"], m: 1));
+        LabelElements label = LabelSelector.Select(Bench.Eu, c);
+        Assert.Equal(["H410"], label.Hazard.Select(h => h.Code));
+        Assert.Contains("H410", SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code));
+    }
+}
