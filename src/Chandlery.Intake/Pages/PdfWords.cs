@@ -18,6 +18,7 @@ public static class PdfWords
 
     private const int MostPages = 60;
     private const int MostLetters = 400_000;
+    private const double LargestPagePoints = 8000;
     private const int FewestLettersOfText = 40;
     private const double MmPerPoint = 25.4 / 72;
     private const double ThinMm = 0.9;
@@ -96,7 +97,7 @@ public static class PdfWords
     private static IEnumerable<Word> Words(Page page)
     {
         var run = new List<Letter>();
-        foreach (Letter letter in page.Letters.Where(IsLevel))
+        foreach (Letter letter in page.Letters.Where(l => IsLevel(l) && IsOnPage(l, page)))
         {
             bool goesOn =
                 run.Count > 0
@@ -125,6 +126,14 @@ public static class PdfWords
         letter.TextOrientation == TextOrientation.Horizontal
         && double.IsFinite(letter.StartBaseLine.X)
         && double.IsFinite(letter.StartBaseLine.Y);
+
+    // A damaged file may place letters kilometres away, where nobody reads them.
+    private static bool IsOnPage(Letter letter, Page page) =>
+        letter.StartBaseLine.X >= 0
+        && letter.EndBaseLine.X <= page.Width
+        && letter.EndBaseLine.X >= letter.StartBaseLine.X
+        && letter.StartBaseLine.Y >= 0
+        && letter.StartBaseLine.Y <= page.Height;
 
     private static double Size(Letter letter) => letter.PointSize is > 1 and < 400 ? letter.PointSize : 9;
 

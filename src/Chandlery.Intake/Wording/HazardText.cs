@@ -174,6 +174,12 @@ internal sealed partial class HazardText
         {
             Blank(rest, match.Index, match.Length);
             double m = double.Parse(match.Groups["m"].Value, CultureInfo.InvariantCulture);
+            if (m < 1)
+            {
+                doubts.Add($"'{match.Value.Trim()}' is no M-factor; it was left out");
+                continue;
+            }
+
             string when = Phrase.Plain(match.Groups["when"].Value);
             bool isAcute = wording.Lists["acute"].Contains(when);
             bool isChronic = wording.Lists["chronic"].Contains(when);
@@ -181,7 +187,13 @@ internal sealed partial class HazardText
             chronic = isAcute ? chronic : Math.Max(chronic ?? 0, m);
         }
 
-        if (bare && acute is null && chronic is null && BareM().Match(text) is { Success: true } figure)
+        if (
+            bare
+            && acute is null
+            && chronic is null
+            && BareM().Match(text) is { Success: true } figure
+            && figure.Groups["m"].Value.Trim('0').Length > 0
+        )
         {
             Blank(rest, figure.Index, figure.Length);
             acute = chronic = double.Parse(figure.Groups["m"].Value, CultureInfo.InvariantCulture);
