@@ -41,7 +41,7 @@ internal static class DossierCommand
                 .. label,
                 .. Enum.GetValues<CardKind>().SelectMany(kind => printer.Card(a, kind, problems)),
                 .. printer.PoisonFacts(a, problems),
-                .. a.StopsSale ? [] : printer.SafetySheets(a, session.Lawbook, 1, _ => { }, problems),
+                .. SafetySheet(session, printer, a),
             ];
             dossiers.Add((a, files));
             reasons.AddRange(whyNot is null ? [] : [whyNot]);
@@ -60,5 +60,23 @@ internal static class DossierCommand
 
         reasons.ForEach(session.Complain);
         return assessments.Any(a => a.StopsSale) || reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+    }
+
+    // A sheet that cannot be made yet must not keep the label from being printed.
+    private static IReadOnlyList<PendingFile> SafetySheet(Session session, Printer printer, Assessment a)
+    {
+        if (a.StopsSale)
+        {
+            return [];
+        }
+
+        var problems = new Problems();
+        IReadOnlyList<PendingFile> files = printer.SafetySheets(a, session.Lawbook, 1, _ => { }, problems, pdfOnly: true);
+        foreach (Problem problem in problems.Found)
+        {
+            session.Complain($"{a.Id}: no safety data sheet yet. {problem}");
+        }
+
+        return problems.None ? files : [];
     }
 }

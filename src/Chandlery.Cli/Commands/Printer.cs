@@ -113,7 +113,15 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
     /// <param name="revision">Number of the revision.</param>
     /// <param name="warn">Receives what keeps a sheet from being lawful as it stands.</param>
     /// <param name="problems">Collects what is wrong.</param>
-    public IReadOnlyList<PendingFile> SafetySheets(Assessment a, Lawbook lawbook, int revision, Action<string> warn, Problems problems)
+    /// <param name="pdfOnly">Leaves out pictures of the pages, whatever formats were asked for.</param>
+    public IReadOnlyList<PendingFile> SafetySheets(
+        Assessment a,
+        Lawbook lawbook,
+        int revision,
+        Action<string> warn,
+        Problems problems,
+        bool pdfOnly = false
+    )
     {
         var files = new List<PendingFile>();
         foreach (Language language in a.Languages)
@@ -129,9 +137,11 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
             }
 
             string name = a.Languages.Count == 1 ? a.Id : $"{a.Id}-{language.Code}";
-            files.AddRange(SafetySheetDocument.Make(sheet, shop, problems) is { } full ? Files($"{name}-safety-sheet", full) : []);
+            files.AddRange(SafetySheetDocument.Make(sheet, shop, problems) is { } full ? Files($"{name}-safety-sheet", full, pdfOnly) : []);
             files.AddRange(
-                SafetySheetDocument.ProductInformation(sheet, shop, problems) is { } page ? Files($"{name}-product-information", page) : []
+                SafetySheetDocument.ProductInformation(sheet, shop, problems) is { } page
+                    ? Files($"{name}-product-information", page, pdfOnly)
+                    : []
             );
         }
 
@@ -166,15 +176,15 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
     }
 
     // Drawing is the slow part and every file is on its own, so all cores draw.
-    private List<PendingFile> Files(string name, PaperDocument document)
+    private List<PendingFile> Files(string name, PaperDocument document, bool pdfOnly = false)
     {
         var work = new List<(string File, Func<byte[]> Draw)>();
-        if (formats.Contains("pdf"))
+        if (pdfOnly || formats.Contains("pdf"))
         {
             work.Add((name + ".pdf", () => PdfDrawing.Draw(document)));
         }
 
-        for (int i = 0; i < document.Pages.Count; i++)
+        for (int i = 0; i < document.Pages.Count && !pdfOnly; i++)
         {
             Scene scene = document.Pages[i];
             string page = document.Pages.Count == 1 ? name : $"{name}-{i + 1}";

@@ -101,7 +101,10 @@ public sealed partial class DocumentedCommandTests : IDisposable
         Assert.Equal(0, Run("new mine").Code);
         Assert.Equal(0, Run("assess mine").Code);
         Assert.Equal(0, Run("label mine/candles/first-candle.yaml --out print").Code);
-        (int code, string said) = Run("new mine");
+        (int code, string said) = Run("dossier mine --out print");
+        Assert.Equal(0, code);
+        Assert.Contains("no safety data sheet yet", said, StringComparison.Ordinal);
+        (code, said) = Run("new mine");
         Assert.Equal(2, code);
         Assert.Contains("exists already", said, StringComparison.Ordinal);
     }
