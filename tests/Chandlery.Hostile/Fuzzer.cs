@@ -20,7 +20,7 @@ namespace Chandlery.Hostile;
 /// <summary>Feeds bent input to every reader. Nothing may throw what a user would see as a crash, and nothing may yield a number that is none.</summary>
 public sealed class Fuzzer
 {
-    private const int SlowestMilliseconds = 1500;
+    private const int SlowestMilliseconds = 15_000;
     private static readonly string[] Sheets = ["dune.own-lines-en.pdf", "dune.latex-grid-de.pdf", "dune.ifra-en.pdf"];
     private static readonly DateOnly Day = new(2026, 11, 25);
     private readonly Lawbook lawbook;
