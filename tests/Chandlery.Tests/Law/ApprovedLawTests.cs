@@ -11,7 +11,7 @@ namespace Chandlery.Tests.Law;
 
 /// <summary>
 /// Every rung of every rule, just reached and just missed, alone and added up, with all that is said about it: classes,
-/// workings, sentences, label elements and what was left off. The approved text was read by a person; a difference means
+/// workings, sentences, label elements and what was left off. The approved text was read in parts; a difference means
 /// that somebody must read again. Limits themselves are checked against the law in the other tests of this folder.
 /// </summary>
 public sealed class ApprovedLawTests
