@@ -1,8 +1,8 @@
-using System.Globalization;
 using System.Security.Cryptography;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
 using Chandlery.Workshop;
 
 namespace Chandlery.Register;
@@ -39,17 +39,16 @@ public static class RegisterWriter
             }
         }
 
-        string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         var content = new RegisterContent(
             a.BatchCode ?? a.Id,
             a.Id,
             a.Candle.Name,
             a.Edition.Id,
-            Day(a.AsOf),
-            Day(a.Edition.LookedUp),
+            IsoDay.Plain(a.AsOf),
+            IsoDay.Plain(a.Edition.LookedUp),
             AssessmentJson.Write(a),
             used,
-            [.. a.Composition.Recipe.Oils.Select(o => new UsedOil(o.Oil.Id, o.Oil.Name, o.Oil.Document, Day(o.Oil.Revised)))],
+            [.. a.Composition.Recipe.Oils.Select(o => new UsedOil(o.Oil.Id, o.Oil.Name, o.Oil.Document, IsoDay.Plain(o.Oil.Revised)))],
             [.. a.Substances.Select(s => new HeldSubstance(s.Name, s.Ingredient.Identity.Cas?.Text ?? "", s.Ingredient.WholeHigh.Value))],
             [.. documents.Select(d => new IssuedDocument(d.Name, Convert.ToHexStringLower(SHA256.HashData(d.Bytes))))]
         );

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Compared;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
 using Chandlery.Register;
@@ -362,7 +363,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
 
     private object Changes(string? from, string? to)
     {
-        if (!Day(from, out DateOnly before) || !Day(to, out DateOnly after))
+        if (!IsoDay.TryParse(from, out DateOnly before) || !IsoDay.TryParse(to, out DateOnly after))
         {
             return new { problems = new[] { "Write both days as year-month-day." } };
         }
@@ -376,13 +377,4 @@ public sealed class WorkbenchServer : IAsyncDisposable
             ),
         };
     }
-
-    private static bool Day(string? text, out DateOnly day) =>
-        DateOnly.TryParseExact(
-            text,
-            "yyyy-MM-dd",
-            System.Globalization.CultureInfo.InvariantCulture,
-            System.Globalization.DateTimeStyles.None,
-            out day
-        );
 }

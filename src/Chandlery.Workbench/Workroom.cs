@@ -2,8 +2,6 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Reading;
 using Chandlery.Paper.Documents;
-using Chandlery.Paper.Symbols;
-using Chandlery.Paper.Templates;
 using Chandlery.Workshop;
 
 namespace Chandlery.Workbench;
@@ -42,7 +40,7 @@ public sealed class Workroom
 
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
         Lawbook? lawbook = LawReader.Read(data, problems);
-        var shop = new PaperShop(new TemplateShelf(ShippedFiles.Templates(null, problems)), SymbolSheet.Read(data, problems));
+        PaperShop shop = ShippedShop.Open(data, null, problems);
         return lawbook is null || !problems.None ? null : new Workroom(Path.GetFullPath(root), lawbook, shop);
     }
 

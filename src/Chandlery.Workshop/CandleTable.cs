@@ -3,6 +3,7 @@ using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
 using Chandlery.Core.Reading;
 
 namespace Chandlery.Workshop;
@@ -102,7 +103,7 @@ public static class CandleTable
                             Number(o.ShareOfBlend.Value),
                             Number(o.Share.Value),
                             o.Oil.Document,
-                            o.Oil.Revised.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+                            IsoDay.Plain(o.Oil.Revised),
                         }
                     )
                 )

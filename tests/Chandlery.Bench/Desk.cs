@@ -3,8 +3,6 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Reading;
 using Chandlery.Paper.Documents;
-using Chandlery.Paper.Symbols;
-using Chandlery.Paper.Templates;
 using Chandlery.Workshop;
 
 namespace Chandlery.Bench;
@@ -18,7 +16,7 @@ internal sealed record Desk(IReadOnlyDictionary<string, string> Data, Lawbook La
         var problems = new Problems();
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
         Lawbook lawbook = LawReader.Read(data, problems)!;
-        var shop = new PaperShop(new TemplateShelf(ShippedFiles.Templates(null, problems)), SymbolSheet.Read(data, problems));
+        PaperShop shop = ShippedShop.Open(data, null, problems);
         DeclarationFolder folder = DeclarationFolder.Open(candle, lawbook.Vocabulary);
         Assessment assessment = new Assessor(lawbook, folder.Catalogue, new DateOnly(2026, 11, 25)).Assess(folder.Asked[0], null, problems)[
             0

@@ -11,6 +11,22 @@ namespace Chandlery.Bench;
 /// <summary>Many different labels in one run, fitted and drawn into one PDF; prints labels per second and peak memory.</summary>
 internal static class LabelRun
 {
+    private const double PictureDotsPerInch = 300;
+
+    /// <summary>Writes one label, and its pictograms and symbols alone, for other programs to lay out.</summary>
+    /// <param name="candle">A candle's file.</param>
+    /// <param name="folder">Receives <c>label.pdf</c>, <c>drawing.pdf</c> and <c>drawing.png</c>.</param>
+    public static void WriteKit(string candle, string folder)
+    {
+        Desk desk = Desk.Lay(candle);
+        Scene label = LabelDocument.Make(desk.Assessment, desk.Shop, desk.Lawbook.Burning, new Problems())!.Fitted!.Scene;
+        Scene drawing = label with { Items = [.. label.Items.OfType<PathItem>()] };
+        Directory.CreateDirectory(folder);
+        File.WriteAllBytes(Path.Combine(folder, "label.pdf"), PdfDrawing.Draw(new PaperDocument("label", "en", [label])));
+        File.WriteAllBytes(Path.Combine(folder, "drawing.pdf"), PdfDrawing.Draw(new PaperDocument("drawing", "en", [drawing])));
+        File.WriteAllBytes(Path.Combine(folder, "drawing.png"), PngDrawing.Draw(drawing, PictureDotsPerInch));
+    }
+
     /// <summary>Runs it.</summary>
     /// <param name="candle">A candle's file.</param>
     /// <param name="count">How many labels.</param>

@@ -11,6 +11,12 @@ if (args is ["labels", var candle, var count, var output])
     return;
 }
 
+if (args is ["label-kit", var printed, var kit])
+{
+    LabelRun.WriteKit(printed, kit);
+    return;
+}
+
 if (args is ["make-catalogue", var demo, var candles, var target])
 {
     CatalogueBench.Make(demo, int.Parse(candles, CultureInfo.InvariantCulture), target);

@@ -1,8 +1,6 @@
 using Chandlery.Core.Declared;
 using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
-using Chandlery.Paper.Symbols;
-using Chandlery.Paper.Templates;
 using Chandlery.Sheets;
 using Chandlery.Workshop;
 
@@ -11,7 +9,7 @@ string folder = args.Length == 1 ? args[0] : throw new ArgumentException("Name t
 Directory.CreateDirectory(folder);
 var problems = new Problems();
 IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-var shop = new PaperShop(new TemplateShelf(ShippedFiles.Templates(null, problems)), SymbolSheet.Read(data, problems));
+PaperShop shop = ShippedShop.Open(data, null, problems);
 foreach (Truth t in Truth.All())
 {
     void Save(string name, string text) => File.WriteAllText(Path.Combine(folder, $"{t.Id}.{name}"), text);

@@ -33,12 +33,7 @@ internal static class CatalogueCommand
             return session.Report(problems);
         }
 
-        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = Assess(
-            session,
-            folder,
-            parse.GetValue(options.AsOf),
-            parse.GetValue(options.Place)
-        );
+        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = Assess(folder, parse.GetValue(options.AsOf), parse.GetValue(options.Place));
         List<Problem> wrong = [.. folder.Declarations.Problems.Found, .. entries.SelectMany(e => e.Problems).Distinct()];
         if (json)
         {
@@ -75,8 +70,8 @@ internal static class CatalogueCommand
             : ExitCode.Fine;
     }
 
-    /// <summary>Assesses a folder and draws a progress bar on a terminal.</summary>
-    public static IReadOnlyList<CatalogueEntry<CatalogueRow>> Assess(Session session, Folder folder, DateOnly asOf, string? place)
+    // Draws a progress bar on a terminal.
+    private static IReadOnlyList<CatalogueEntry<CatalogueRow>> Assess(Folder folder, DateOnly asOf, string? place)
     {
         int count = folder.Declarations.Catalogue.OfKind<Candle>().Count() + folder.Declarations.Catalogue.OfKind<Batch>().Count();
         bool bar = !Console.IsErrorRedirected && count > 200;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Cli.Commands;
 
@@ -26,15 +26,7 @@ internal sealed class CommonOptions
     /// <summary>Reads a day from the command line.</summary>
     public static DateOnly? Day(System.CommandLine.Parsing.ArgumentResult result)
     {
-        if (
-            DateOnly.TryParseExact(
-                result.Tokens[0].Value,
-                "yyyy-MM-dd",
-                CultureInfo.InvariantCulture,
-                DateTimeStyles.None,
-                out DateOnly day
-            )
-        )
+        if (IsoDay.TryParse(result.Tokens[0].Value, out DateOnly day))
         {
             return day;
         }

@@ -46,20 +46,16 @@ internal static class DraftCommand
             data,
         };
         command.SetAction(parse =>
-        {
-            var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
-            try
-            {
-                string[] files = parse.GetValue(pdfs)!;
-                string target = parse.GetValue(output) ?? Path.GetFileNameWithoutExtension(files[0]) + ".yaml";
-                return Draft(session, files, target, parse.GetValue(replace), parse.GetValue(review), parse.GetValue(data));
-            }
-            catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-            {
-                session.Complain(error.Message);
-                return ExitCode.BadInput;
-            }
-        });
+            Folder.Guard(
+                parse,
+                session =>
+                {
+                    string[] files = parse.GetValue(pdfs)!;
+                    string target = parse.GetValue(output) ?? Path.GetFileNameWithoutExtension(files[0]) + ".yaml";
+                    return Draft(session, files, target, parse.GetValue(replace), parse.GetValue(review), parse.GetValue(data));
+                }
+            )
+        );
         return command;
     }
 

@@ -8,8 +8,6 @@ using Chandlery.Inspect;
 using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
-using Chandlery.Paper.Symbols;
-using Chandlery.Paper.Templates;
 using Chandlery.Workshop;
 
 namespace Chandlery.Cli.Commands;
@@ -26,10 +24,7 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         Problems problems
     ) =>
         new(
-            new PaperShop(
-                new TemplateShelf(ShippedFiles.Templates(parse.GetValue(paper.Templates), problems)),
-                SymbolSheet.Read(data, problems)
-            ),
+            ShippedShop.Open(data, parse.GetValue(paper.Templates), problems),
             advice,
             parse.GetValue(paper.Out) ?? ".",
             parse.GetValue(paper.Formats) ?? ["pdf"],

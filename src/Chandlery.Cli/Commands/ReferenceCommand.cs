@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
 using Chandlery.Core.Reading;
 using Chandlery.Workshop;
 
@@ -131,7 +132,7 @@ internal static class ReferenceCommand
             page.Append("\n| hazard group | clause | holds from | confidence | stricter reading taken |\n|---|---|---|---|---|\n");
             foreach (ClassRule rule in edition.Rules)
             {
-                string from = rule.InForce.From is { } day ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "";
+                string from = rule.InForce.From is { } day ? IsoDay.Plain(day) : "";
                 page.Append(
                     CultureInfo.InvariantCulture,
                     $"| {rule.Group} | {Cell(rule.Clause)} | {from} | {Cell(rule.Confidence)} | {Cell(rule.Stricter)} |\n"

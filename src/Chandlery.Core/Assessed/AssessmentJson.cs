@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -32,7 +31,7 @@ public static class AssessmentJson
             a.Candle.Name,
             a.BatchCode,
             a.Edition.Id,
-            a.AsOf.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            IsoDay.Plain(a.AsOf),
             [.. a.Places.Select(p => p.Code)],
             [.. a.Languages.Select(l => l.Code)],
             new LoadReport(
@@ -89,7 +88,7 @@ public static class AssessmentJson
         );
 
     private static ChangeReport? Change(LegalChange? change) =>
-        change is null ? null : new(change.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), change.What, change.Clause);
+        change is null ? null : new(IsoDay.Plain(change.On), change.What, change.Clause);
 
     private static string CategoryOf(HazardCategory category) =>
         category.Variant.Length == 0 ? category.Category : $"{category.Category} ({category.Variant})";

@@ -21,7 +21,11 @@ public interface IDeclaration
 /// <param name="Temperature">The temperature; a lower bound when <paramref name="IsLowerBound"/>.</param>
 /// <param name="IsLowerBound">True for "above 93 °C".</param>
 /// <param name="Method">Such as "closed cup"; null when the sheet does not say.</param>
-public sealed record FlashPoint(Celsius Temperature, bool IsLowerBound, string? Method);
+public sealed record FlashPoint(Celsius Temperature, bool IsLowerBound, string? Method)
+{
+    /// <summary>Such as "&gt; 93 °C".</summary>
+    public override string ToString() => $"{(IsLowerBound ? "> " : "")}{Temperature}";
+}
 
 /// <summary>What an IFRA certificate allows in one product category.</summary>
 /// <param name="Highest">Highest share of the finished product; 100 % when not restricted; 0 % when not permitted.</param>
@@ -189,7 +193,14 @@ public sealed record Vessel(
     Millilitres? Fill,
     VesselSize? Inner,
     VesselSize? Outer
-) : IDeclaration;
+) : IDeclaration
+{
+    /// <summary>Volume below a headspace kept free under the brim; null when the inner size is not declared.</summary>
+    public Millilitres? Below(Millimetres headspace) =>
+        Inner is { } inner
+            ? new Millilitres(Math.Max(0, Brimful.Value - (inner.CrossSectionSquareMillimetres * headspace.Value / 1000)))
+            : null;
+}
 
 /// <summary>Where a candle is meant to burn.</summary>
 public enum CandleUse

@@ -150,26 +150,16 @@ public static class LimitChecker
             return Unknown(name, wax.Supplier, $"The density of molten {wax.Name} is not declared.");
         }
 
-        double free;
-        if (candle.Headspace is { } headspace)
+        Millilitres? below = candle.Headspace is { } headspace ? vessel.Below(headspace) : vessel.Brimful;
+        if (below is not { } free)
         {
-            if (vessel.Inner is not { } inner)
-            {
-                return Unknown(name, vessel.Name, $"A headspace is asked for, but the inner size of {vessel.Name} is not declared.");
-            }
-
-            free = inner.CrossSectionSquareMillimetres * headspace.Value / 1000;
-        }
-        else
-        {
-            free = 0;
+            return Unknown(name, vessel.Name, $"A headspace is asked for, but the inner size of {vessel.Name} is not declared.");
         }
 
-        double room = Math.Min(vessel.Brimful.Value - free, vessel.Fill?.Value ?? double.PositiveInfinity);
         return Compare(
             name,
             density.VolumeOf(candle.NetMass).Value,
-            Math.Max(0, room),
+            Math.Min(free.Value, vessel.Fill?.Value ?? double.PositiveInfinity),
             "ml",
             vessel.Name,
             "What does not fit runs over; a flame too near the brim heats the vessel."

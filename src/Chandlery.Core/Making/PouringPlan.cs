@@ -129,10 +129,7 @@ public sealed record PouringPlan(
         WorkingTemperatures t = candle.Temperatures;
         List<Oil> known = [.. recipe.Oils.Select(o => o.Oil).Where(o => o.FlashPoint is not null)];
         List<string> unknown = [.. recipe.Oils.Select(o => o.Oil).Where(o => o.FlashPoint is null).Select(o => o.Name)];
-        string flash = string.Join(
-            ", ",
-            known.Select(o => $"{o.Name} {(o.FlashPoint!.IsLowerBound ? "> " : "")}{Figures.Plain(o.FlashPoint.Temperature.Value)} °C")
-        );
+        string flash = string.Join(", ", known.Select(o => $"{o.Name} {o.FlashPoint}"));
         string silent = unknown.Count > 0 ? $" Unknown: {string.Join(", ", unknown)}: ask the supplier." : "";
         yield return new TemperatureStep("Melt the wax", t.Melt, "Never leave melting wax; use a water bath or a thermostat.");
         yield return new TemperatureStep(
@@ -193,8 +190,7 @@ public sealed record PouringPlan(
         Millilitres? cold = wax.SolidDensity is { } solid ? solid.VolumeOf(candle.NetMass) : null;
         Millilitres? room =
             vessel.Fill is { } fill ? fill
-            : candle.Headspace is { } headspace && vessel.Inner is { } inner
-                ? new Millilitres(Math.Max(0, vessel.Brimful.Value - (inner.CrossSectionSquareMillimetres * headspace.Value / 1000)))
+            : candle.Headspace is { } headspace ? vessel.Below(headspace)
             : null;
         double? shrink = wax is { LiquidDensity: { } l, SolidDensity: { } s } ? 100 * (1 - (l.Value / s.Value)) : null;
         Grams? net = room is { } r && wax.SolidDensity is { } d ? new Grams(r.Value * d.Value) : null;

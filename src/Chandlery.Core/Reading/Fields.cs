@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Reading;
 
@@ -65,7 +66,7 @@ internal sealed partial class Fields(YamlMap map, Problems problems)
     public DateOnly Day(string key)
     {
         string text = Text(key, "2026-11-25");
-        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
+        if (IsoDay.TryParse(text, out DateOnly day))
         {
             return day;
         }

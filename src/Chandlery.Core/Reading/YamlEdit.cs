@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Text.RegularExpressions;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
@@ -213,18 +214,31 @@ public static partial class YamlEdit
         new($"There is no '{string.Join('.', path.Select(p => Convert.ToString(p, CultureInfo.InvariantCulture)))}' in the file.");
 
     /// <summary>A text as YAML writes it: plain where that is safe, else in double quotes.</summary>
-    public static string Scalar(string value) =>
-        Safe().IsMatch(value) && !Special().IsMatch(value)
-            ? value
-            : "\""
-                + string.Concat(
-                    value.Select(c =>
-                        c is '"' or '\\' ? "\\" + c
-                        : char.IsControl(c) ? $"\\u{(int)c:x4}"
-                        : c.ToString()
-                    )
-                )
-                + "\"";
+    public static string Scalar(string value) => Safe().IsMatch(value) && !Special().IsMatch(value) ? value : Quoted(value);
+
+    /// <summary>A text in double quotes; whatever a hostile document holds stays inside them.</summary>
+    public static string Quoted(string value)
+    {
+        var quoted = new StringBuilder("\"");
+        for (int i = 0; i < value.Length; i++)
+        {
+            char c = value[i];
+            bool pair = i + 1 < value.Length && char.IsSurrogatePair(c, value[i + 1]);
+            quoted.Append(
+                c switch
+                {
+                    '"' => "\\\"",
+                    '\\' => "\\\\",
+                    _ when pair => value.Substring(i++, 2),
+                    _ when char.IsSurrogate(c) => "\ufffd",
+                    _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\ufeff' => $"\\u{(int)c:x4}",
+                    _ => c.ToString(),
+                }
+            );
+        }
+
+        return quoted.Append('"').ToString();
+    }
 
     [GeneratedRegex(@"^[\p{L}\p{Nd}](?:[\p{L}\p{Nd} ._%/()+&'-]*[\p{L}\p{Nd}._%)])?$")]
     private static partial Regex Safe();

@@ -69,11 +69,7 @@ internal static class PhysicalProperties
         [
             .. a
                 .Composition.Recipe.Oils.Select(o => o.Oil)
-                .Select(o =>
-                    o.FlashPoint is { } f
-                        ? $"{o.Name} {(f.IsLowerBound ? "> " : "")}{Figures.Plain(f.Temperature.Value)} °C"
-                        : $"{o.Name} not declared"
-                ),
+                .Select(o => $"{o.Name} {(o.FlashPoint is { } flash ? flash.ToString() : "not declared")}"),
         ];
         return $"no data available for the candle; the fragrance oils before mixing: {string.Join(", ", oils)}";
     }

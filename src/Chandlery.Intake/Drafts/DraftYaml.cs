@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
+using Chandlery.Core.Reading;
 
 namespace Chandlery.Intake.Drafts;
 
@@ -45,14 +46,14 @@ public sealed partial class DraftYaml
         Line("  from:");
         foreach (DraftSource source in draft.Sources)
         {
-            Line($"    - {{ file: {Quoted(source.File)}, sha256: {source.Sha256} }}");
+            Line($"    - {{ file: {YamlEdit.Quoted(source.File)}, sha256: {source.Sha256} }}");
         }
 
         Line("  reviewed: no # then: { by: your name, on: year-month-day }");
         Text("", "name", draft.Name, "the product's name");
         Text("", "supplier", draft.Supplier, "the supplier");
         Sheet();
-        Value("", "revised", draft.Revised, d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), "the sheet's revision date");
+        Value("", "revised", draft.Revised, IsoDay.Plain, "the sheet's revision date");
         Classes("", draft.Classes);
         Ingredients();
         FlashPoint();
@@ -100,7 +101,7 @@ public sealed partial class DraftYaml
     private void Item(Found<string> name)
     {
         Doubts("  ", "name", name.Doubts);
-        Line($"  - name: {Quoted(name.Value)} {Place(name)}");
+        Line($"  - name: {YamlEdit.Quoted(name.Value)} {Place(name)}");
     }
 
     private void Limits(Found<IReadOnlyList<string>>? limits)
@@ -108,7 +109,7 @@ public sealed partial class DraftYaml
         if (limits is not null)
         {
             Doubts("    ", "limits", limits.Doubts);
-            Line($"    limits: [{string.Join(", ", limits.Value.Select(Quoted))}] {Place(limits)}");
+            Line($"    limits: [{string.Join(", ", limits.Value.Select(YamlEdit.Quoted))}] {Place(limits)}");
         }
     }
 
@@ -120,7 +121,7 @@ public sealed partial class DraftYaml
         }
 
         Doubts(indent, "classes", classes.Doubts);
-        string list = classes.Value.Count == 0 ? "not classified" : $"[{string.Join(", ", classes.Value.Select(Quoted))}]";
+        string list = classes.Value.Count == 0 ? "not classified" : $"[{string.Join(", ", classes.Value.Select(YamlEdit.Quoted))}]";
         Line($"{indent}classes: {list} {Place(classes)}");
     }
 
@@ -147,7 +148,7 @@ public sealed partial class DraftYaml
 
         Line("ifra:");
         Value("  ", "amendment", ifra.Amendment, a => a.ToString(CultureInfo.InvariantCulture), "the number of the amendment");
-        Value("  ", "date", ifra.Date, d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), "the certificate's date");
+        Value("  ", "date", ifra.Date, IsoDay.Plain, "the certificate's date");
         Line("  limits:");
         foreach ((string category, Found<string> limit) in ifra.Limits)
         {
@@ -156,7 +157,8 @@ public sealed partial class DraftYaml
         }
     }
 
-    private void Text(string indent, string key, Found<string>? found, string missing) => Value(indent, key, found, Quoted, missing);
+    private void Text(string indent, string key, Found<string>? found, string missing) =>
+        Value(indent, key, found, YamlEdit.Quoted, missing);
 
     private void Value<T>(string indent, string key, Found<T>? found, Func<T, string> write, string missing)
     {
@@ -219,27 +221,6 @@ public sealed partial class DraftYaml
     {
         text.Append(content.TrimEnd()).Append('\n');
         line++;
-    }
-
-    // Double-quoted YAML; whatever a hostile PDF holds stays inside the quotes.
-    private static string Quoted(string value)
-    {
-        var quoted = new StringBuilder("\"");
-        foreach (char c in value)
-        {
-            quoted.Append(
-                c switch
-                {
-                    '"' => "\\\"",
-                    '\\' => "\\\\",
-                    _ when char.IsSurrogate(c) => "\ufffd",
-                    _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\ufeff' => $"\\u{(int)c:x4}",
-                    _ => c.ToString(),
-                }
-            );
-        }
-
-        return quoted.Append('"').ToString();
     }
 
     [GeneratedRegex(@"[\p{Cc}\u2028\u2029]+")]

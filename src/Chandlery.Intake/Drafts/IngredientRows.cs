@@ -35,7 +35,14 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         Cell? nameCell = table.CellOf(row, ColumnKind.Name) ?? table.CellOf(row, ColumnKind.Cas);
         List<Cell> identifying = [.. IdentifyingKinds.Select(k => table.CellOf(row, k)).OfType<Cell>().Distinct()];
         var doubts = new List<string>(row.Doubts);
-        Found<string>? cas = Number(table.CellOf(row, ColumnKind.Cas), identifying, row, CasPattern(), CasNumber.TryParse, "CAS");
+        Found<string>? cas = Number(
+            table.CellOf(row, ColumnKind.Cas),
+            identifying,
+            row,
+            ColumnKind.CasPattern(),
+            CasNumber.TryParse,
+            "CAS"
+        );
         Found<string>? ec = Number(table.CellOf(row, ColumnKind.Ec), identifying, row, EcPattern(), EcNumber.TryParse, "EC");
         Found<string> name = Name(nameCell, row);
         if (cas is null && ec is null)
@@ -110,7 +117,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return new Found<string>("", document, row.Page, row.Box, ["the row gives no name"]);
         }
 
-        string text = EcPattern().Replace(CasPattern().Replace(OtherNumbers().Replace(cell.Text, " "), " "), " ");
+        string text = EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(cell.Text, " "), " "), " ");
         foreach (string label in IdentifierLabels.SelectMany(k => wording.Labels[k]).OrderByDescending(l => l.Length))
         {
             string pattern = $@"(?<![\p{{L}}\d]){Regex.Escape(label).Replace(@"\ ", @"\.?\s*", StringComparison.Ordinal)}\.?\s*[:#]+";
@@ -211,10 +218,6 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
         return new HazardReading(own.Classes, limits, m, toxicity, doubts);
     }
-
-    /// <summary>CAS numbers as printed, also with a wrong check digit.</summary>
-    [GeneratedRegex(@"(?<![\d-])[1-9]\d{1,6}-\d{2}-\d(?![\d-])")]
-    public static partial Regex CasPattern();
 
     [GeneratedRegex(@"(?<![\d-])\d{3}-\d{3}-\d(?![\d-])")]
     private static partial Regex EcPattern();

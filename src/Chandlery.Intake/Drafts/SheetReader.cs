@@ -77,7 +77,7 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
     // A CAS number that stands in section 3 and in no row means that a row was lost.
     private static void AddMissing(IReadOnlyList<DraftIngredient> ingredients, IReadOnlyList<TextLine> composition, List<string> doubts)
     {
-        HashSet<string> printed = [.. composition.SelectMany(l => IngredientRows.CasPattern().Matches(l.Text).Select(m => m.Value))];
+        HashSet<string> printed = [.. composition.SelectMany(l => ColumnKind.CasPattern().Matches(l.Text).Select(m => m.Value))];
         printed.ExceptWith(ingredients.Select(i => i.Cas?.Value ?? ""));
         foreach (string cas in printed)
         {
@@ -288,7 +288,7 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
                     && plain.StartsWith(name, StringComparison.Ordinal)
                     && (plain.Length == name.Length || !char.IsLetter(plain[name.Length]))
                 );
-            bool another = !named && (IngredientRows.CasPattern().IsMatch(line.Text) || SubHeading().IsMatch(line.Text));
+            bool another = !named && (ColumnKind.HasCas(line.Text) || SubHeading().IsMatch(line.Text));
             about = named || (about && !another);
             if (about)
             {

@@ -46,7 +46,7 @@ internal static partial class ColumnKind
     public static bool HasData(string text) => Data().IsMatch(LawReference().Replace(text, ""));
 
     /// <summary>True when a text holds a CAS number.</summary>
-    public static bool HasCas(string text) => CasNumber().IsMatch(text);
+    public static bool HasCas(string text) => CasPattern().IsMatch(text);
 
     // The longest phrase first, each taking its words away, so that "specific conc. limits" is no share.
     private static List<string> Of(string heading, SheetWording wording, string[] kinds)
@@ -73,8 +73,9 @@ internal static partial class ColumnKind
     [GeneratedRegex(@"\((?:ec|eg|ce|eu)\)\s*(?:no|nr|n°)?\.?\s*\d+/\d+", RegexOptions.IgnoreCase)]
     private static partial Regex LawReference();
 
+    /// <summary>CAS numbers as printed, also with a wrong check digit.</summary>
     [GeneratedRegex(@"(?<![\d-])[1-9]\d{1,6}-\d{2}-\d(?![\d-])")]
-    private static partial Regex CasNumber();
+    public static partial Regex CasPattern();
 
     [GeneratedRegex(@"\b[1-9]\d{1,6}-\d{2}-\d\b|\b(?:EUH|H)\d{3}|\d\s*[-\u2013]\s*<?\s*\d|[<>≤≥]=?\s*\d")]
     private static partial Regex Data();

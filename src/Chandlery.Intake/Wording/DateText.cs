@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Intake.Wording;
 
@@ -64,15 +65,7 @@ internal static partial class DateText
     }
 
     private static DateOnly? Day(string year, string month, string day) =>
-        DateOnly.TryParseExact(
-            $"{year}-{month.PadLeft(2, '0')}-{day.PadLeft(2, '0')}",
-            "yyyy-MM-dd",
-            CultureInfo.InvariantCulture,
-            DateTimeStyles.None,
-            out DateOnly date
-        )
-            ? date
-            : null;
+        IsoDay.TryParse($"{year}-{month.PadLeft(2, '0')}-{day.PadLeft(2, '0')}", out DateOnly date) ? date : null;
 
     [GeneratedRegex(@"(?<y>\d{4})-(?<m>\d{1,2})-(?<d>\d{1,2})")]
     private static partial Regex Iso();

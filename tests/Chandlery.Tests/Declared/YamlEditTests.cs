@@ -61,8 +61,13 @@ public sealed class YamlEditTests
     [InlineData("say \"hi\"", "\"say \\\"hi\\\"\"")]
     [InlineData("12.5", "12.5")]
     [InlineData("", "\"\"")]
+    [InlineData("a\u2028b\ufeff\u0007", "\"a\\u2028b\\ufeff\\u0007\"")]
+    [InlineData("wax \ud83d\udd6f", "\"wax \ud83d\udd6f\"")]
     public void Texts_are_quoted_where_yaml_would_misread_them(string value, string written) =>
         Assert.Equal(written, YamlEdit.Scalar(value));
+
+    [Fact]
+    public void Half_a_character_is_replaced() => Assert.Equal("\"half \ufffd\"", YamlEdit.Quoted("half " + '\ud83d'));
 
     [Theory]
     [InlineData("oils: [")]

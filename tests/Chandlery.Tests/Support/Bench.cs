@@ -6,8 +6,6 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Core.Reading;
 using Chandlery.Paper.Documents;
-using Chandlery.Paper.Symbols;
-using Chandlery.Paper.Templates;
 using Chandlery.Workshop;
 
 namespace Chandlery.Tests.Support;
@@ -35,11 +33,7 @@ internal static class Bench
 
     public static string DemoFolder => Path.Combine(Repository, "data", "demo");
 
-    public static PaperShop Shop { get; } =
-        new(
-            new TemplateShelf(ShippedFiles.Templates(null, new Problems())),
-            SymbolSheet.Read(ShippedFiles.Data(null, new Problems()), new Problems())
-        );
+    public static PaperShop Shop { get; } = ShippedShop.Open(ShippedFiles.Data(null, new Problems()), null, new Problems());
 
     /// <summary>An ingredient of a mixture for the law: its share in the finished candle and its classes.</summary>
     public static Ingredient Line(
