@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Builds what users install, into the folder named (default: out/publish): one self-contained program for each system,
-# and the package for 'dotnet tool install'.
+# and for each a package for 'dotnet tool install'.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 out=${1:-out/publish}
@@ -10,5 +10,5 @@ for system in linux-x64 win-x64 osx-arm64; do
     -p:DebugType=none -p:NuGetLockFilePath=obj/publish.lock.json
   rm -f "$out/$system"/*.xml "$out/$system"/*.pdb
 done
-dotnet pack src/Chandlery.Cli -c Release -o "$out/tool" -p:NuGetLockFilePath=obj/publish.lock.json
+dotnet pack src/Chandlery.Cli -c Release -o "$out/tool" -p:NuGetLockFilePath=obj/publish.lock.json -p:PackForEachSystem=true
 ls -l "$out"/*/

@@ -328,7 +328,7 @@ public sealed class RegisterFile : IDisposable
                 5 or 6 => "another program holds it; try again in a moment",
                 8 => "it cannot be written (read-only file or folder)",
                 13 => "the disk is full; nothing was written",
-                14 => "it cannot be opened: does the folder exist, and may you write there?",
+                14 => "it cannot be opened; see that the folder exists and that you may write there",
                 11 or 26 => "it is damaged, or no register; restore the last backup",
                 1 => "it is no register",
                 _ => error.Message,

@@ -4,6 +4,7 @@ using System.Globalization;
 using Chandlery.Hostile;
 
 // fuzz COUNT [SEED]: that many bent inputs, all kinds. kill PROGRAM ROUNDS: kills every writing command in the middle.
+// disk PROGRAM: gives every writing command full, small and read-only disks.
 if (args is ["kill", var program, var rounds])
 {
     IReadOnlyList<string> half = KillLoop.Run(program, int.Parse(rounds, CultureInfo.InvariantCulture));
@@ -11,9 +12,16 @@ if (args is ["kill", var program, var rounds])
     return half.Count == 0 ? 0 : 1;
 }
 
+if (args is ["disk", var writer])
+{
+    IReadOnlyList<string> lost = BadDisks.Run(writer);
+    Console.WriteLine(lost.Count == 0 ? "nothing half-written, nothing lost" : string.Join('\n', lost));
+    return lost.Count == 0 ? 0 : 1;
+}
+
 if (args is not ["fuzz", var countText, ..])
 {
-    Console.Error.WriteLine("fuzz COUNT [SEED], or kill PROGRAM ROUNDS");
+    Console.Error.WriteLine("fuzz COUNT [SEED], kill PROGRAM ROUNDS, or disk PROGRAM");
     return 2;
 }
 

@@ -1,4 +1,5 @@
 using Chandlery.Hostile;
+using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests;
 
@@ -35,4 +36,8 @@ public sealed class HostileTests
     [Fact]
     public void Killed_commands_leave_whole_files_or_none() =>
         Assert.Empty(KillLoop.Run(Path.Combine(AppContext.BaseDirectory, "chandlery.dll"), 1));
+
+    [NeedsOwnDisksFact]
+    public void A_full_or_read_only_disk_loses_nothing() =>
+        Assert.Empty(BadDisks.Run(Path.Combine(AppContext.BaseDirectory, "chandlery.dll"), "label", "draft", "register"));
 }
