@@ -1,48 +1,75 @@
 #!/usr/bin/env bash
-# A thousand different labels in one PDF: this program, and LaTeX and LibreOffice setting the same text on as many pages (what a
-# mail merge leaves to print).
-# Installs them from Debian's archive when they are missing.
+# A thousand different labels in one PDF, made by this program, by a mail merge in LibreOffice Writer and by LaTeX, in one run:
+#   the same job   every label's name, batch and text set anew, with its pictograms; LaTeX also fits the text to its box, as we do
+#   bare text      the merged text of all labels only, nothing fitted and no picture: the least that each could be asked
+# Installs the other two from Debian's archive when they are missing. Usage: bench-labels.sh [COUNT]
 set -euo pipefail
 cd "$(dirname "$0")/.."
 count=${1:-1000}
 candle=data/demo/candles/harbour-bowl.yaml
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-if ! command -v pdflatex >/dev/null; then
-  apt-get update -qq
-  apt-get install -y -qq --no-install-recommends texlive-latex-base texlive-latex-recommended >/dev/null
+as_root() { if [ "$(id -u)" = 0 ]; then "$@"; else sudo "$@"; fi; }
+if [ ! -e /usr/lib/libreoffice/program/libdbaxmllo.so ] || ! kpsewhich tcolorbox.sty lmodern.sty >/dev/null; then
+  as_root apt-get update -qq
+  as_root apt-get install -y -qq --no-install-recommends libreoffice-writer libreoffice-base libreoffice-base-drivers python3-uno \
+    texlive-latex-base texlive-latex-recommended texlive-latex-extra texlive-pictures lmodern >/dev/null
 fi
-if ! command -v soffice >/dev/null; then
-  apt-get update -qq
-  apt-get install -y -qq --no-install-recommends libreoffice-writer >/dev/null
-fi
-dotnet build tests/Chandlery.Bench -c Release >/dev/null
-bench() { dotnet tests/Chandlery.Bench/bin/Release/net10.0/Chandlery.Bench.dll labels "$candle" "$1" "$2"; }
-bench 1 "$work/one.pdf" >/dev/null
-start=$(date +%s%N)
-bench "$count" "$work/labels.pdf"
-ours=$(( ($(date +%s%N) - start) / 1000000 ))
-text=$(pdftotext "$work/one.pdf" - | tr '\n' ' ' | sed 's/[&%$#_{}]/\\&/g; s/≥/at least/g; s/·/,/g; s/\f//g')
+
+now() { echo $(( $(date +%s%N) / 1000000 )); }
+dotnet publish tests/Chandlery.Bench -c Release -r linux-x64 --self-contained -o "$work/bench" -p:PublishReadyToRun=true \
+  -p:TieredPGO=false -p:DebugType=none -p:NuGetLockFilePath=obj/publish.lock.json >/dev/null
+"$work/bench/Chandlery.Bench" label-kit "$candle" "$work/kit"
+start=$(now)
+"$work/bench/Chandlery.Bench" labels "$candle" "$count" "$work/labels.pdf"
+ours=$(( $(now) - start ))
+
+pdftotext "$work/kit/label.pdf" - | sed 's/\f//g' > "$work/kit/label.txt"
+merge=$(/usr/bin/python3 tests/bench-merge.py "$work/kit" "$count")
+merged=$(pdfinfo "$work/kit/merged/labels0.pdf" | awk '/Pages/ { print $2 }')
+
+tex=$(tr '\n' ' ' < "$work/kit/label.txt" | sed 's/[&%$#_{}]/\\&/g; s/≥/at least/g; s/·/,/g')
+latex() { # file: milliseconds to set it, the fonts already made
+  (cd "$work/kit" && pdflatex -interaction=batchmode -halt-on-error -draftmode "$1" >/dev/null) || { tail -20 "$work/kit/${1%.tex}.log" >&2; exit 1; }
+  local start
+  start=$(now)
+  (cd "$work/kit" && pdflatex -interaction=batchmode -halt-on-error "$1" >/dev/null)
+  echo $(( $(now) - start ))
+}
+head='\documentclass{article}\usepackage[T1]{fontenc}\usepackage[utf8]{inputenc}\usepackage{lmodern}
+\usepackage[paperwidth=120mm,paperheight=90mm,margin=2.5mm]{geometry}\pagestyle{empty}\parindent0pt\renewcommand\familydefault\sfdefault'
 {
-  echo '\documentclass[7pt]{extarticle}\usepackage[T1]{fontenc}\usepackage[utf8]{inputenc}'
-  echo '\usepackage[paperwidth=120mm,paperheight=90mm,margin=2.5mm]{geometry}\pagestyle{empty}\renewcommand\familydefault\sfdefault'
-  echo '\begin{document}\tiny'
-  for i in $(seq 1 "$count"); do printf '%s %s, B-%05d\\newpage\n' "$text" "$i" "$i"; done
+  echo "$head"'\usepackage{graphicx}\usepackage[fitting]{tcolorbox}
+\newtcboxfit{\labelbox}{width=84mm,height=82mm,nobeforeafter,blank,fit basedim=8pt}
+\newcommand\Label[1]{\noindent\includegraphics[width=28mm]{drawing.pdf}\hfill\labelbox{#1}\newpage}\begin{document}'
+  for i in $(seq 1 "$count"); do printf '\\Label{Harbour Bowl %d %s Batch B-%05d}\n' "$i" "$tex" "$i"; done
   echo '\end{document}'
-} | sed 's/extarticle/article/; s/\[7pt\]//' > "$work/labels.tex"
-start=$(date +%s%N)
-(cd "$work" && pdflatex -interaction=batchmode -halt-on-error labels.tex >/dev/null) || { tail -20 "$work/labels.log"; exit 1; }
-latex=$(( ($(date +%s%N) - start) / 1000000 ))
-plain=$(pdftotext "$work/one.pdf" - | tr '\n' ' ' | sed 's/\f//g; s/&/\&amp;/g; s/</\&lt;/g')
+} > "$work/kit/fitted.tex"
+{
+  echo "$head"'\begin{document}\tiny'
+  for i in $(seq 1 "$count"); do printf '%s %s, B-%05d\\newpage\n' "$tex" "$i" "$i"; done
+  echo '\end{document}'
+} > "$work/kit/bare.tex"
+fitted=$(latex fitted.tex)
+bare=$(latex bare.tex)
+
+text=$(tr '\n' ' ' < "$work/kit/label.txt" | sed 's/&/\&amp;/g; s/</\&lt;/g')
 {
   echo '<?xml version="1.0" encoding="UTF-8"?><office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:style="urn:oasis:names:tc:opendocument:xmlns:style:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0" xmlns:fo="urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0" office:mimetype="application/vnd.oasis.opendocument.text" office:version="1.3">'
   echo '<office:automatic-styles><style:page-layout style:name="L"><style:page-layout-properties fo:page-width="120mm" fo:page-height="90mm" fo:margin="2.5mm"/></style:page-layout><style:style style:name="P" style:family="paragraph"><style:paragraph-properties fo:break-before="page"/><style:text-properties fo:font-size="6pt"/></style:style></office:automatic-styles>'
   echo '<office:master-styles><style:master-page style:name="Standard" style:page-layout-name="L"/></office:master-styles><office:body><office:text>'
-  for i in $(seq 1 "$count"); do printf '<text:p text:style-name="P">%s %s, B-%05d</text:p>\n' "$plain" "$i" "$i"; done
+  for i in $(seq 1 "$count"); do printf '<text:p text:style-name="P">%s %s, B-%05d</text:p>\n' "$text" "$i" "$i"; done
   echo '</office:text></office:body></office:document>'
-} > "$work/merged.fodt"
-start=$(date +%s%N)
-soffice --headless "-env:UserInstallation=file://$work/profile" --convert-to pdf --outdir "$work" "$work/merged.fodt" >/dev/null 2>&1
-office=$(( ($(date +%s%N) - start) / 1000000 ))
-echo "whole process: this program $ours ms (every label fitted anew), LaTeX $latex ms and LibreOffice $office ms (text only, nothing fitted, no pictogram)"
-echo "ratios: LaTeX / ours $(awk "BEGIN { printf \"%.2f\", $latex / $ours }"), LibreOffice / ours $(awk "BEGIN { printf \"%.2f\", $office / $ours }"); LibreOffice made $(pdfinfo "$work/merged.pdf" | awk '/Pages/ { print $2 }') pages"
+} > "$work/bare.fodt"
+start=$(now)
+soffice --headless "-env:UserInstallation=file://$work/kit/profile" --convert-to pdf --outdir "$work" "$work/bare.fodt" >/dev/null 2>&1
+converted=$(( $(now) - start ))
+
+ratio() { awk "BEGIN { printf \"%.2f\", $1 / $ours }"; }
+echo "| $count labels in one PDF, whole process | time | times ours |"
+echo "|---|---|---|"
+echo "| ours: fitted, with pictograms | $ours ms | 1 |"
+echo "| LibreOffice mail merge, with pictograms ($merged pages) | $merge ms | $(ratio "$merge") |"
+echo "| LaTeX, fitted, with pictograms | $fitted ms | $(ratio "$fitted") |"
+echo "| LibreOffice, bare text already merged | $converted ms | $(ratio "$converted") |"
+echo "| LaTeX, bare text | $bare ms | $(ratio "$bare") |"

@@ -140,20 +140,19 @@ public sealed class LabelDocument
             return ChooseAsked(Arrangements.Asked(request, assessment.Vessel));
         }
 
-        List<ArrangementResult> tried = [];
+        List<LabelShape> tried = [];
         foreach (LabelShape shape in Candidates())
         {
-            ArrangementResult result = Try(shape);
-            if (result.Fitted is not null)
+            if (Fit(shape) is { } fitted)
             {
-                return new LabelResult(result.Fitted, null, format, leftOff);
+                return new LabelResult(fitted, null, format, leftOff);
             }
 
-            tried.Add(result);
+            tried.Add(shape);
         }
 
-        Misfit nearest = tried.Select(t => t.Missing!).MinBy(m => m.MissingHeight.Value)!;
-        return new LabelResult(null, nearest, format, leftOff);
+        LabelShape nearest = tried.MinBy(s => fitter.Missing(whole, s).Height.Value)!;
+        return new LabelResult(null, Explain(nearest), format, leftOff);
     }
 
     private LabelResult ChooseAsked(LabelShape shape)
@@ -190,12 +189,13 @@ public sealed class LabelDocument
 
     private ArrangementResult Try(LabelShape shape)
     {
-        bool holds = shape.Holds(band.Label);
-        FittedLabel? fitted = shape.Request.Form == LabelForm.Leaflet ? FitLeaflet(shape) : FitOne(shape, holds);
-        return new ArrangementResult(shape, holds, fitted, fitted is null ? Explain(shape) : null);
+        FittedLabel? fitted = Fit(shape);
+        return new ArrangementResult(shape, shape.Holds(band.Label), fitted, fitted is null ? Explain(shape) : null);
     }
 
-    private FittedLabel? FitOne(LabelShape shape, bool holds)
+    private FittedLabel? Fit(LabelShape shape) => shape.Request.Form == LabelForm.Leaflet ? FitLeaflet(shape) : FitOne(shape);
+
+    private FittedLabel? FitOne(LabelShape shape)
     {
         if (fitter.TryFit(whole, shape) is not { } page)
         {
@@ -203,7 +203,7 @@ public sealed class LabelDocument
         }
 
         List<string> notes = [.. LeftOffNotes()];
-        if (!holds)
+        if (!shape.Holds(band.Label))
         {
             notes.Add(
                 $"smaller than {band.Label}, which the law asks for \"if possible\" ({format.Clause}): {(assessment.Candle.Label is null ? "no larger face of the vessel holds one" : "as the maker asked")}"
@@ -248,7 +248,7 @@ public sealed class LabelDocument
             .Edition.Formats.OfferedSizes.Select(s => Arrangements.Rectangle(s, ""))
             .Where(s => s.Holds(band.Label) && s.AreaMm2 > shape.AreaMm2)
             .OrderBy(s => s.AreaMm2)
-            .FirstOrDefault(s => fitter.TryFit(whole, s) is not null);
+            .FirstOrDefault(s => fitter.Holds(whole, s));
         if (larger is not null)
         {
             remedies.Add($"a larger label: {larger.Request} holds it");

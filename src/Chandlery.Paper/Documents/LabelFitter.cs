@@ -22,13 +22,16 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     private const double StepMm = 0.01;
     private const double OutlineMm = 0.15;
 
+    /// <summary>Whether a document fits a shape at the least sizes.</summary>
+    public bool Holds(MarkupDocument document, LabelShape shape) => Fits(document, shape, band.XHeight.Value, band.Pictogram.Value);
+
     /// <summary>Fits a document into a shape; null when it does not fit at the least sizes.</summary>
     public FittedPage? TryFit(MarkupDocument document, LabelShape shape)
     {
         foreach (Millimetres pictogram in new[] { band.PictogramIfPossible, band.Pictogram }.Distinct())
         {
             double least = band.XHeight.Value;
-            if (Lay(document, shape, least, pictogram.Value) is null)
+            if (!Fits(document, shape, least, pictogram.Value))
             {
                 continue;
             }
@@ -39,18 +42,18 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
             while (low < high)
             {
                 int middle = (low + high + 1) / 2;
-                if (Lay(document, shape, least + (middle * StepMm), pictogram.Value) is null)
+                if (Fits(document, shape, least + (middle * StepMm), pictogram.Value))
                 {
-                    high = middle - 1;
+                    low = middle;
                 }
                 else
                 {
-                    low = middle;
+                    high = middle - 1;
                 }
             }
 
             double xHeight = least + (low * StepMm);
-            LayoutResult layout = Lay(document, shape, xHeight, pictogram.Value)!;
+            LayoutResult layout = FlowLayout.Lay(document.Blocks, shape.Room(document.MarginMm), Sizes(xHeight, pictogram.Value), symbols);
             string outline = shape.Outline();
             IEnumerable<SceneItem> edge = outline.Length == 0 ? [] : [new PathItem(outline, 0, 0, 1, null, Ink.Grey, OutlineMm)];
             var scene = new Scene(shape.WidthMm, shape.HeightMm, [.. edge, .. layout.Items], layout.Marks);
@@ -63,20 +66,22 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     /// <summary>What a shape lacks at the least sizes that the law allows; round shapes are measured as their rectangle.</summary>
     public (Millimetres Height, Millimetres Width) Missing(MarkupDocument document, LabelShape shape)
     {
-        LayoutResult layout = FlowLayout.Lay(
+        LayoutResult layout = FlowLayout.Measure(
             document.Blocks,
             shape.Room(document.MarginMm, endless: true),
-            new LayoutSizes(band.XHeight.Value, format.LineSpacing, band.Pictogram.Value),
+            Sizes(band.XHeight.Value, band.Pictogram.Value),
             symbols
         );
         double room = shape.HeightMm - document.MarginMm;
         return (new Millimetres(Math.Max(0, layout.EndMm - room)), new Millimetres(Math.Max(0, layout.OverflowMm)));
     }
 
-    private LayoutResult? Lay(MarkupDocument document, LabelShape shape, double xHeight, double pictogram)
+    private bool Fits(MarkupDocument document, LabelShape shape, double xHeight, double pictogram)
     {
         Region room = shape.Room(document.MarginMm);
-        LayoutResult layout = FlowLayout.Lay(document.Blocks, room, new LayoutSizes(xHeight, format.LineSpacing, pictogram), symbols);
-        return layout.EndMm <= room.BottomMm && layout.OverflowMm <= 0 ? layout : null;
+        LayoutResult layout = FlowLayout.Measure(document.Blocks, room, Sizes(xHeight, pictogram), symbols);
+        return layout.EndMm <= room.BottomMm && layout.OverflowMm <= 0;
     }
+
+    private LayoutSizes Sizes(double xHeight, double pictogram) => new(xHeight, format.LineSpacing, pictogram);
 }

@@ -60,6 +60,7 @@ public sealed class Face
         DigitHeight = -GlyphBounds(measuring, '1').Top / UnitsPerEm;
         Ascent = -GlyphBounds(measuring, 'Å').Top / UnitsPerEm;
         Descent = GlyphBounds(measuring, 'p').Bottom / UnitsPerEm;
+        BlankWidth = (double)Shape(" ").Advance / UnitsPerEm;
     }
 
     /// <summary>The font file.</summary>
@@ -82,6 +83,9 @@ public sealed class Face
 
     /// <summary>How far capitals with accents reach above the baseline, as a share of the type size, measured on the Å.</summary>
     public double Ascent { get; }
+
+    /// <summary>Width of a blank as a share of the type size.</summary>
+    public double BlankWidth { get; }
 
     /// <summary>The face of this weight.</summary>
     public static Face Of(Weight weight) => weight == Weight.Bold ? BoldFace.Value : RegularFace.Value;

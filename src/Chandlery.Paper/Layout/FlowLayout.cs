@@ -33,23 +33,32 @@ internal sealed class FlowLayout
     private readonly Region region;
     private readonly LayoutSizes sizes;
     private readonly SymbolSheet symbols;
+    private readonly bool placing;
     private readonly List<SceneItem> items = [];
     private readonly List<Mark> marks = [];
     private double y;
     private double overflow;
 
-    private FlowLayout(Region region, LayoutSizes sizes, SymbolSheet symbols)
+    private FlowLayout(Region region, LayoutSizes sizes, SymbolSheet symbols, bool placing)
     {
         this.region = region;
         this.sizes = sizes;
         this.symbols = symbols;
+        this.placing = placing;
         y = region.TopMm;
     }
 
     /// <summary>Lays blocks out; the result may end below the region, which then is too small.</summary>
-    public static LayoutResult Lay(IReadOnlyList<Block> blocks, Region region, LayoutSizes sizes, SymbolSheet symbols)
+    public static LayoutResult Lay(IReadOnlyList<Block> blocks, Region region, LayoutSizes sizes, SymbolSheet symbols) =>
+        Lay(blocks, region, sizes, symbols, placing: true);
+
+    /// <summary>What a layout would come to, without its items and marks: most sizes are only tried.</summary>
+    public static LayoutResult Measure(IReadOnlyList<Block> blocks, Region region, LayoutSizes sizes, SymbolSheet symbols) =>
+        Lay(blocks, region, sizes, symbols, placing: false);
+
+    private static LayoutResult Lay(IReadOnlyList<Block> blocks, Region region, LayoutSizes sizes, SymbolSheet symbols, bool placing)
     {
-        var layout = new FlowLayout(region, sizes, symbols);
+        var layout = new FlowLayout(region, sizes, symbols, placing);
         foreach (Block block in blocks)
         {
             layout.Add(block);
@@ -135,7 +144,11 @@ internal sealed class FlowLayout
                 }
 
                 overflow = Math.Max(overflow, tooWide);
-                AddLine(pieces.GetRange(at, count), size, align, (left, right), line + (aboveBaseline * size));
+                if (placing)
+                {
+                    AddLine(pieces.GetRange(at, count), size, align, (left, right), line + (aboveBaseline * size));
+                }
+
                 at += count;
                 set = true;
             }
@@ -222,8 +235,7 @@ internal sealed class FlowLayout
                 top += width;
             }
 
-            items.AddRange(symbols.Place(code, x, top, width));
-            marks.Add(new Mark(code, x, top, width, width));
+            PlaceSymbol(code, x, top, width);
             x += width;
             right = Math.Max(right, x);
         }
@@ -285,8 +297,7 @@ internal sealed class FlowLayout
 
             overflow = Math.Max(overflow, x.Value + width - free!.Value.Right);
             double left = x.Value + ((width - row.SideMm) / 2);
-            items.AddRange(symbols.Place(name, left, y, row.SideMm));
-            marks.Add(new Mark(name, left, y, row.SideMm, row.SideMm));
+            PlaceSymbol(name, left, y, row.SideMm);
             if (text.Length > 0)
             {
                 AddText(
@@ -328,8 +339,7 @@ internal sealed class FlowLayout
                 end = Math.Max(end, AddText(pieces, sizes.TypeSizeMm, Align.Left, textTop, (_, _) => [(textLeft, left + column)]));
                 if (symbol.Length > 0)
                 {
-                    items.AddRange(symbols.Place(symbol, left, y, messages.SideMm));
-                    marks.Add(new Mark(symbol, left, y, messages.SideMm, messages.SideMm));
+                    PlaceSymbol(symbol, left, y, messages.SideMm);
                     end = Math.Max(end, y + messages.SideMm);
                 }
             }
@@ -361,15 +371,13 @@ internal sealed class FlowLayout
         overflow = Math.Max(overflow, qrSide + eanWidth - (free.Right - free.Left));
         if (qrSide > 0)
         {
-            items.Add(CodeDrawing.Qr(codes.QrText, free.Left, y, qrSide));
-            marks.Add(new Mark("QR code", free.Left, y, qrSide, qrSide));
+            Place(() => CodeDrawing.Qr(codes.QrText, free.Left, y, qrSide), new Mark("QR code", free.Left, y, qrSide, qrSide));
         }
 
         if (eanWidth > 0)
         {
             double left = free.Left + qrSide;
-            items.Add(CodeDrawing.Ean13(codes.Gtin, left, y));
-            marks.Add(new Mark("EAN-13", left, y, eanWidth, CodeDrawing.EanBarsMm));
+            Place(() => CodeDrawing.Ean13(codes.Gtin, left, y), new Mark("EAN-13", left, y, eanWidth, CodeDrawing.EanBarsMm));
             AddText(
                 [new Piece(codes.Gtin, Weight.Regular, false)],
                 sizes.TypeSizeMm,
@@ -418,6 +426,24 @@ internal sealed class FlowLayout
                     RuleUnits
                 )
             );
+        }
+    }
+
+    private void PlaceSymbol(string name, double left, double top, double side)
+    {
+        if (placing)
+        {
+            items.AddRange(symbols.Place(name, left, top, side));
+            marks.Add(new Mark(name, left, top, side, side));
+        }
+    }
+
+    private void Place(Func<SceneItem> draw, Mark mark)
+    {
+        if (placing)
+        {
+            items.Add(draw());
+            marks.Add(mark);
         }
     }
 

@@ -7,7 +7,11 @@ namespace Chandlery.Paper.Layout;
 /// <param name="Text">Text without surrounding blanks.</param>
 /// <param name="Weight">Weight.</param>
 /// <param name="SpaceBefore">Whether a blank separates it from the piece before.</param>
-internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore);
+internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore)
+{
+    /// <summary>Width as a multiple of the type size; a layout is tried at many sizes, and shaping does not depend on them.</summary>
+    public double WidthEm { get; } = LineBreaker.Width(Text, Weight, 1);
+}
 
 /// <summary>Cuts paragraphs into pieces and fills lines with them.</summary>
 internal static class LineBreaker
@@ -69,8 +73,8 @@ internal static class LineBreaker
         for (int i = first; i < pieces.Count; i++)
         {
             Piece piece = pieces[i];
-            double space = i > first && piece.SpaceBefore ? Width(" ", piece.Weight, sizeMm) : 0;
-            double width = Width(piece.Text, piece.Weight, sizeMm);
+            double space = i > first && piece.SpaceBefore ? Face.Of(piece.Weight).BlankWidth * sizeMm : 0;
+            double width = piece.WidthEm * sizeMm;
             if (used + space + width > widthMm)
             {
                 if (count == 0)
