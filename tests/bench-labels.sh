@@ -30,7 +30,7 @@ merged=$(pdfinfo "$work/kit/merged/labels0.pdf" | awk '/Pages/ { print $2 }')
 
 tex=$(tr '\n' ' ' < "$work/kit/label.txt" | sed 's/[&%$#_{}]/\\&/g; s/≥/at least/g; s/·/,/g')
 latex() { # file: milliseconds to set it, the fonts already made
-  (cd "$work/kit" && pdflatex -interaction=batchmode -halt-on-error -draftmode "$1" >/dev/null) || { tail -20 "$work/kit/${1%.tex}.log" >&2; exit 1; }
+  (cd "$work/kit" && pdflatex -interaction=batchmode -halt-on-error -draftmode "$1" >/dev/null) || { grep -A5 "^!" "$work/kit/${1%.tex}.log" >&2; exit 1; }
   local start
   start=$(now)
   (cd "$work/kit" && pdflatex -interaction=batchmode -halt-on-error "$1" >/dev/null)
@@ -40,7 +40,7 @@ head='\documentclass{article}\usepackage[T1]{fontenc}\usepackage[utf8]{inputenc}
 \usepackage[paperwidth=120mm,paperheight=90mm,margin=2.5mm]{geometry}\pagestyle{empty}\parindent0pt\renewcommand\familydefault\sfdefault'
 {
   echo "$head"'\usepackage{graphicx}\usepackage[fitting]{tcolorbox}
-\newtcboxfit{\labelbox}{width=84mm,height=82mm,nobeforeafter,blank,fit basedim=8pt}
+\newtcboxfit{\labelbox}{width=84mm,height=82mm,nobeforeafter,boxrule=0pt,colback=white,colframe=white,fit basedim=8pt}
 \newcommand\Label[1]{\noindent\includegraphics[width=28mm]{drawing.pdf}\hfill\labelbox{#1}\newpage}\begin{document}'
   for i in $(seq 1 "$count"); do printf '\\Label{Harbour Bowl %d %s Batch B-%05d}\n' "$i" "$tex" "$i"; done
   echo '\end{document}'

@@ -136,7 +136,7 @@ public static class Composer
         foreach (Line line in lines.OrderBy(l => l.Rank))
         {
             SubstanceIdentity identity = line.Part.Ingredient.Identity;
-            string name = PlainName(identity.Name);
+            string name = identity.PlainName;
             List<Line>? group = Join(identity, name, byCas, byEc, byName);
             if (group is null)
             {
@@ -144,7 +144,7 @@ public static class Composer
                 sums.Add(group);
                 Remark(identity, name, byName, remarks);
             }
-            else if (PlainName(group[0].Part.Ingredient.Identity.Name) != name)
+            else if (group[0].Part.Ingredient.Identity.PlainName != name)
             {
                 AddOnce(
                     remarks,
@@ -216,11 +216,14 @@ public static class Composer
     private static ComposedIngredient Merge(List<Line> lines)
     {
         SubstanceIdentity first = lines[0].Part.Ingredient.Identity;
-        var identity = new SubstanceIdentity(
-            first.Name,
-            first.Cas ?? lines.Select(l => l.Part.Ingredient.Identity.Cas).FirstOrDefault(c => c is not null),
-            first.Ec ?? lines.Select(l => l.Part.Ingredient.Identity.Ec).FirstOrDefault(e => e is not null)
-        );
+        SubstanceIdentity identity =
+            lines.Count == 1
+                ? first
+                : new SubstanceIdentity(
+                    first.Name,
+                    first.Cas ?? lines.Select(l => l.Part.Ingredient.Identity.Cas).FirstOrDefault(c => c is not null),
+                    first.Ec ?? lines.Select(l => l.Part.Ingredient.Identity.Ec).FirstOrDefault(e => e is not null)
+                );
         return new ComposedIngredient(
             identity,
             new MassPercent(lines.Sum(l => l.Part.Low.Value)),
@@ -229,8 +232,6 @@ public static class Composer
             [.. lines.Select(l => l.Part)]
         );
     }
-
-    private static string PlainName(string name) => new([.. name.Where(char.IsLetterOrDigit).Select(char.ToLowerInvariant)]);
 
     private sealed record Line(Contribution Part, double WholeHigh)
     {

@@ -7,7 +7,11 @@ namespace Chandlery.Core.Declared;
 /// <param name="Name">Name as the sheet prints it.</param>
 /// <param name="Cas">CAS number, when given.</param>
 /// <param name="Ec">EC number, when given.</param>
-public sealed record SubstanceIdentity(string Name, CasNumber? Cas, EcNumber? Ec);
+public sealed record SubstanceIdentity(string Name, CasNumber? Cas, EcNumber? Ec)
+{
+    /// <summary>The name's letters and figures in lower case: sheets differ in blanks, hyphens and capitals.</summary>
+    public string PlainName { get; } = new([.. Name.Where(char.IsLetterOrDigit).Select(char.ToLowerInvariant)]);
+}
 
 /// <summary>One line of a supplier's ingredient table.</summary>
 /// <param name="Identity">Which substance.</param>

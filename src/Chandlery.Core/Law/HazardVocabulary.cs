@@ -25,7 +25,7 @@ public sealed record HazardCategory(
 )
 {
     /// <summary>Class and category, such as <c>Skin Sens. 1B</c>; with the route or effect where there are several.</summary>
-    public string Code =>
+    public string Code { get; } =
         (Category.Length == 0 ? ClassCode : ClassCode + " " + Category) + (Variant.Length == 0 ? "" : " (" + Variant + ")");
 
     /// <inheritdoc/>

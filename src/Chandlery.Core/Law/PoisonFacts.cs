@@ -26,13 +26,14 @@ public static class PoisonFacts
         foreach (Substance s in substances)
         {
             double high = s.Ingredient.High.Value;
-            bool hazardous = s.Hazards.Any(h => h.Category.Area != HazardArea.Environment);
+            // Of what nobody knows, the stricter side is taken: it may be hazardous, and of major concern.
+            bool hazardous = !s.IsKnown || s.Hazards.Any(h => h.Category.Area != HazardArea.Environment);
             if (high < (hazardous ? 0.1 : 1))
             {
                 continue;
             }
 
-            bool major = s.Hazards.Any(h => IsOfMajorConcern(h.Category));
+            bool major = !s.IsKnown || s.Hazards.Any(h => IsOfMajorConcern(h.Category));
             yield return new PoisonFact(
                 s.Name,
                 s.Ingredient.Identity.Cas?.Text,

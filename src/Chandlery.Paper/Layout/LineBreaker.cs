@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Markup;
 
@@ -20,8 +21,13 @@ internal static class LineBreaker
     private const int ShortestBeforeBreak = 3;
     private static readonly char[] BreakAfter = ['/', '-'];
 
-    /// <summary>The pieces of a paragraph, in order.</summary>
-    public static List<Piece> Pieces(IReadOnlyList<Span> spans)
+    // A paragraph is laid out at many sizes, and its pieces are the same at all of them.
+    private static readonly ConditionalWeakTable<IReadOnlyList<Span>, List<Piece>> Known = [];
+
+    /// <summary>The pieces of a paragraph, in order; kept for as long as its spans are.</summary>
+    public static List<Piece> Pieces(IReadOnlyList<Span> spans) => Known.GetValue(spans, Cut);
+
+    private static List<Piece> Cut(IReadOnlyList<Span> spans)
     {
         var pieces = new List<Piece>();
         bool space = false;

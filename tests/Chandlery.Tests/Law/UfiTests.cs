@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Numerics;
 using Chandlery.Core.Law;
 using Chandlery.Tests.Support;
 
@@ -101,5 +103,125 @@ public class UfiTests
                 Assert.Null(Ufi.Read(right[..i] + c + right[(i + 1)..], out _));
             }
         }
+    }
+
+    // What the published vectors leave out, taken apart bit by bit: version, VAT number, country in its group, group.
+    [Theory]
+    [InlineData("SE", "123456789012", 3, 1, 1)]
+    [InlineData("LV", "12345678901", 4, 4, 2)]
+    [InlineData("NL", "123456789B01", 4, 4, 3)]
+    [InlineData("PL", "1234567890", 5, 7, 4)]
+    [InlineData("SK", "1234567890", 5, 7, 6)]
+    [InlineData("BE", "0123456789", 5, 7, 9)]
+    [InlineData("DE", "123456789", 5, 7, 10)]
+    [InlineData("EE", "123456789", 5, 7, 11)]
+    [InlineData("FI", "12345678", 5, 7, 17)]
+    [InlineData("HU", "12345678", 5, 7, 18)]
+    [InlineData("LI", "12345", 5, 7, 22)]
+    [Outside("ECHA, UFI Developers Manual, version 1.4, table of country groups and codes (from memory)")]
+    public void CountriesLieInTheirGroups(string country, string vat, int group, int countryBits, int number)
+    {
+        const string alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
+        int[] order = [6, 5, 4, 8, 3, 9, 10, 11, 2, 1, 12, 7, 13, 14, 15];
+        string ufi = Ufi.Make(country, vat, 77, out string why)!;
+        Assert.Empty(why);
+        string signs = ufi.Replace("-", "", StringComparison.Ordinal)[1..];
+        BigInteger payload = Enumerable
+            .Range(1, 15)
+            .Aggregate(
+                BigInteger.Zero,
+                (sum, digit) => (sum * 31) + alphabet.IndexOf(signs[Array.IndexOf(order, digit)], StringComparison.Ordinal)
+            );
+        string bits = string.Concat(Enumerable.Range(0, 74).Reverse().Select(b => (payload & (BigInteger.One << b)).IsZero ? '0' : '1'));
+        Assert.Equal(77, Convert.ToInt32(bits[..28], 2));
+        Assert.Equal(group, Convert.ToInt32(bits[28..32], 2));
+        Assert.Equal(number, Convert.ToInt32(bits[32..(32 + countryBits)], 2));
+        string digits = vat.Replace("B", "", StringComparison.Ordinal);
+        Assert.Equal(long.Parse(digits, CultureInfo.InvariantCulture), Convert.ToInt64(bits[(32 + countryBits)..73], 2));
+        Assert.Equal('0', bits[73]);
+        Assert.Equal((country, 77L), (Ufi.Read(ufi, out _)!.Country, Ufi.Read(ufi, out _)!.FormulationNumber));
+    }
+
+    [Theory]
+    [InlineData("KEY", "a company key is a number of up to 41 bits")]
+    [InlineData("FR", "two signs and nine digits")]
+    [InlineData("GB", "nine or twelve digits, or two letters and three digits")]
+    [InlineData("LT", "nine or twelve digits")]
+    [InlineData("SE", "twelve digits")]
+    [InlineData("HR", "eleven digits")]
+    [InlineData("IT", "eleven digits")]
+    [InlineData("LV", "eleven digits")]
+    [InlineData("NL", "nine digits, B, two digits")]
+    [InlineData("BG", "nine or ten digits")]
+    [InlineData("CZ", "eight to ten digits")]
+    [InlineData("IE", "seven digits and one or two letters, or a digit, a sign, five digits and a letter")]
+    [InlineData("ES", "a sign, seven digits and a sign")]
+    [InlineData("PL", "ten digits")]
+    [InlineData("RO", "two to ten digits")]
+    [InlineData("SK", "ten digits")]
+    [InlineData("CY", "eight digits and a letter")]
+    [InlineData("IS", "six signs")]
+    [InlineData("BE", "ten digits, the first 0")]
+    [InlineData("DE", "nine digits")]
+    [InlineData("EE", "nine digits")]
+    [InlineData("EL", "nine digits")]
+    [InlineData("NO", "nine digits")]
+    [InlineData("PT", "nine digits")]
+    [InlineData("AT", "U and eight digits")]
+    [InlineData("DK", "eight digits")]
+    [InlineData("FI", "eight digits")]
+    [InlineData("HU", "eight digits")]
+    [InlineData("LU", "eight digits")]
+    [InlineData("MT", "eight digits")]
+    [InlineData("SI", "eight digits")]
+    [InlineData("LI", "five digits")]
+    public void AWrongVatNumberIsToldItsForm(string country, string form)
+    {
+        Assert.Null(Ufi.Make(country, "?", 1, out string why));
+        Assert.Equal($"'?' is no VAT number of {country}: {form}.", why);
+    }
+
+    [Fact]
+    public void EveryCountryOfTheFormatIsThere()
+    {
+        Assert.Equal(32, Ufi.Countries.Count);
+        Assert.Null(Ufi.Make("XI", "1", 1, out string why));
+        Assert.Contains("SE, HR, IT", why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void GreeceGoesByEitherCode() => Assert.Equal(Ufi.Make("EL", "567438921", 3, out _), Ufi.Make(" gr ", "567438921", 3, out _));
+
+    [Fact]
+    public void TheLargestCompanyKeyHas41Bits()
+    {
+        Assert.NotNull(Ufi.Make("KEY", "2199023255551", 1, out _));
+        Assert.Null(Ufi.Make("KEY", "2199023255552", 1, out _));
+    }
+
+    // Made for this test with the check character worked out by hand: an odd number is a later version, group 15 is nobody's.
+    [Theory]
+    [InlineData("1", "is of a later version of the format.")]
+    [InlineData("65970697666560", "names no country that the format knows.")]
+    public void WhatALaterFormatMayBringIsRefused(string payload, string expected)
+    {
+        string ufi = Written(BigInteger.Parse(payload, CultureInfo.InvariantCulture));
+        Assert.Null(Ufi.Read(ufi, out string why));
+        Assert.Equal($"'{ufi}' {expected}", why);
+    }
+
+    private static string Written(BigInteger payload)
+    {
+        const string alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
+        int[] order = [6, 5, 4, 8, 3, 9, 10, 11, 2, 1, 12, 7, 13, 14, 15];
+        int[] digits = new int[15];
+        for (int i = 14; i >= 0; i--, payload /= 31)
+        {
+            digits[i] = (int)(payload % 31);
+        }
+
+        int[] signs = [.. order.Select(o => digits[o - 1])];
+        int check = 31 - (signs.Select((s, i) => (i + 2) * s).Sum() % 31);
+        return string.Concat(signs.Prepend(check % 31).Select(s => alphabet[s]));
     }
 }

@@ -1,0 +1,131 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Law;
+
+/// <summary>Which sizes hold for which package, on both sides of every step.</summary>
+public sealed class LabelFormatTests
+{
+    private static readonly TextPlace Place = new("test", 1, 1);
+
+    private static Vessel Round(double diameterMm, double heightMm) =>
+        new(
+            "v",
+            Place,
+            "v",
+            "glass",
+            new Millilitres(1000),
+            null,
+            null,
+            new VesselSize(new Millimetres(diameterMm), null, null, new Millimetres(heightMm))
+        );
+
+    [Theory]
+    [InlineData(3000, 52, 74, 10)]
+    [InlineData(3000.1, 74, 105, 23)]
+    [InlineData(50000, 74, 105, 23)]
+    [InlineData(50000.1, 105, 148, 32)]
+    [InlineData(500000, 105, 148, 32)]
+    [InlineData(500000.1, 148, 210, 46)]
+    [Outside("CLP Annex I, 1.2.1.4, Table 1.3: not exceeding 3 litres, greater than 3 but not exceeding 50, ...")]
+    public void The_capacity_decides_the_band(double ml, double width, double height, double pictogram)
+    {
+        SizeBand band = Bench.Eu.Formats.On(new DateOnly(2026, 11, 25)).BandFor(new Millilitres(ml));
+        Assert.Equal((width, height, pictogram), (band.Label.Width.Value, band.Label.Height.Value, band.Pictogram.Value));
+    }
+
+    [Theory]
+    [InlineData(500, 1.2)]
+    [InlineData(501, 1.4)]
+    [InlineData(3000, 1.4)]
+    [InlineData(3001, 1.8)]
+    [InlineData(50001, 2.0)]
+    [Outside("Regulation (EU) 2024/2865, Annex I, 1.2.1.5, Table 1.3: x-height by capacity")]
+    public void From_2028_on_letters_grow_with_the_package(double ml, double xHeight) =>
+        Assert.Equal(xHeight, Bench.Eu.Formats.On(new DateOnly(2028, 1, 1)).BandFor(new Millilitres(ml)).XHeight.Value);
+
+    [Fact]
+    public void Formats_to_come_stand_in_the_order_of_their_dates()
+    {
+        Assert.Equal(
+            ["table-1.3-of-2024-2865", "omnibus-2026"],
+            new LabelFormats([.. Bench.Eu.Formats.Formats.Reverse()], Bench.Eu.Formats.Quantity, [])
+                .After(new DateOnly(2026, 11, 25))
+                .Select(f => f.Id)
+        );
+        Assert.Equal(["omnibus-2026"], Bench.Eu.Formats.After(new DateOnly(2028, 1, 1)).Select(f => f.Id));
+        InvalidOperationException none = Assert.Throws<InvalidOperationException>(() => Bench.Eu.Formats.On(new DateOnly(1999, 1, 2)));
+        Assert.Equal("no label format holds on 1999-01-02", none.Message);
+    }
+
+    [Theory]
+    [InlineData(50, 2)]
+    [InlineData(50.1, 3)]
+    [InlineData(200, 3)]
+    [InlineData(200.1, 4)]
+    [InlineData(1000, 4)]
+    [InlineData(1000.1, 6)]
+    [Outside("Directive 76/211/EEC, Annex I, 3.1: 2, 3, 4 and 6 mm (from memory)")]
+    public void Figures_grow_with_the_quantity(double grams, double height) =>
+        Assert.Equal(height, Bench.Eu.Formats.Quantity.HeightFor(new Grams(grams), Round(80, 90)).Value);
+
+    // 40 % of height times circumference: 25.4 mm wide and high gives 0.4 x 1 x pi = 1.26 square inches.
+    [Theory]
+    [InlineData(25.4, 25.4, 1.6)]
+    [InlineData(25.4, 101.05, 1.6)]
+    [InlineData(25.4, 101.15, 3.2)]
+    [InlineData(50.8, 252.6, 3.2)]
+    [InlineData(50.8, 252.8, 4.8)]
+    [InlineData(254, 202.1, 4.8)]
+    [InlineData(254, 202.2, 6.4)]
+    [InlineData(508, 404.2, 6.4)]
+    [InlineData(508, 404.3, 12.7)]
+    [Outside("16 CFR 500.3 (40 % of height times circumference) and 500.21 (5, 25, 100, 400 square inches; from memory)")]
+    public void Figures_grow_with_the_main_panel_in_the_United_States(double diameter, double height, double figures) =>
+        Assert.Equal(
+            figures,
+            Bench.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), Round(diameter, height)).Value
+        );
+
+    [Fact]
+    public void A_vessel_of_unknown_size_gets_the_tallest_figures()
+    {
+        var unknown = new Vessel("v", Place, "v", "glass", new Millilitres(100), null, null, null);
+        Assert.Equal(12.7, Bench.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
+    }
+
+    [Theory]
+    [InlineData("2025-05-01", null, true)]
+    [InlineData("2025-04-30", null, false)]
+    [InlineData("2025-05-01", "2024-05-01", false)]
+    [InlineData("2026-11-01", "2025-04-30", true)]
+    [InlineData("2026-10-31", "2025-04-30", false)]
+    [InlineData("2026-10-31", "2025-05-01", true)]
+    [InlineData("2026-12-31", null, true)]
+    [InlineData("2027-01-01", null, false)]
+    [Outside("Regulation (EU) 2023/707, Art. 2: new mixtures from one day, those on the market before it from a later one")]
+    public void A_rule_begins_later_for_what_was_on_the_market(string day, string? since, bool holds)
+    {
+        var rule = new InForce(new DateOnly(2025, 5, 1), new DateOnly(2026, 12, 31), new DateOnly(2026, 11, 1));
+        DateOnly? onMarket = since is null ? null : DateOnly.ParseExact(since, "yyyy-MM-dd");
+        Assert.Equal(holds, rule.On(DateOnly.ParseExact(day, "yyyy-MM-dd"), onMarket));
+    }
+
+    [Theory]
+    [InlineData(0.01, 10, true)]
+    [InlineData(0.009, 10, false)]
+    [InlineData(0.1, 1, true)]
+    [Outside(
+        "REACH Annex II, 3.2.1(a), Table 1.1 with CLP Annex I, 4.1: the share of Aquatic Chronic 1 divided by its M-factor (from memory)"
+    )]
+    public void An_M_factor_lowers_the_share_that_is_named(double percent, double m, bool named)
+    {
+        IReadOnlyList<Substance> substances = Bench.Substances(
+            Bench.Mixture(Bench.Line("fish bane", percent, ["Aquatic Chronic 1"], m: m))
+        );
+        ShareRow row = Bench.Eu.SafetySheet.NamedFrom.Single(r => r.DividedBy == MWeight.Chronic);
+        Assert.Equal(named, row.Reached(substances.Single(s => s.Name == "fish bane")));
+    }
+}

@@ -1,0 +1,98 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Law;
+
+/// <summary>What a notification to the poison centres says of the ingredients.</summary>
+public sealed class PoisonFactTests
+{
+    private static Substance Of(double low, double high, bool known, params string[] codes) =>
+        new(
+            new ComposedIngredient(
+                new SubstanceIdentity("Smoke", CasNumber.TryParse("78-70-6", out _), null),
+                new MassPercent(low),
+                new MassPercent(high),
+                new MassPercent(high),
+                []
+            ),
+            known,
+            [
+                .. codes
+                    .Select(c => Bench.Lawbook.Vocabulary.Find(c)!)
+                    .Select(c => new SubstanceHazard(c, c.Statement, [], false, 1, true, "test")),
+            ],
+            [],
+            "Smoke",
+            null,
+            []
+        );
+
+    private static PoisonFact? Fact(double low, double high, params string[] codes) =>
+        PoisonFacts.Ingredients([Of(low, high, true, codes)]).SingleOrDefault();
+
+    [Theory]
+    [InlineData("Acute Tox. 1 (oral)", true)]
+    [InlineData("Acute Tox. 2 (dermal)", true)]
+    [InlineData("Acute Tox. 3 (inhalation)", true)]
+    [InlineData("Acute Tox. 4 (oral)", false)]
+    [InlineData("STOT SE 1", true)]
+    [InlineData("STOT SE 2", true)]
+    [InlineData("STOT SE 3 (narcotic effects)", false)]
+    [InlineData("STOT RE 1", true)]
+    [InlineData("STOT RE 2", true)]
+    [InlineData("Skin Corr. 1B", true)]
+    [InlineData("Eye Dam. 1", true)]
+    [InlineData("Muta. 2", true)]
+    [InlineData("Carc. 1B", true)]
+    [InlineData("Repr. 2", true)]
+    [InlineData("Resp. Sens. 1", true)]
+    [InlineData("Skin Sens. 1A", false)]
+    [InlineData("Eye Irrit. 2", false)]
+    [InlineData("Aquatic Chronic 1", false)]
+    [Outside(
+        "CLP Annex VIII, Part B, 3.4.1 (components of major concern) with Tables 1 and 2, from memory; CMR and respiratory sensitisers are taken in as the stricter side"
+    )]
+    public void Of_major_concern_means_the_narrow_ranges(string code, bool major) =>
+        Assert.Equal(major ? "25 - 30 % (the sheet's range is wider: ask the supplier)" : "10 - 30 %", Fact(10, 30, code)!.Band);
+
+    [Theory]
+    [InlineData("Eye Dam. 1", 26, 30, "26 - 30 %")]
+    [InlineData("Eye Dam. 1", 25, 30, "25 - 30 %")]
+    [InlineData("Eye Dam. 1", 20, 30, "25 - 30 % (the sheet's range is wider: ask the supplier)")]
+    [InlineData("Eye Dam. 1", 20, 25, "22 - 25 % (the sheet's range is wider: ask the supplier)")]
+    [InlineData("Eye Dam. 1", 9, 10, "9 - 10 %")]
+    [InlineData("Eye Dam. 1", 8, 10, "9 - 10 % (the sheet's range is wider: ask the supplier)")]
+    [InlineData("Eye Dam. 1", 0.5, 1, "0.7 - 1 % (the sheet's range is wider: ask the supplier)")]
+    [InlineData("Eye Dam. 1", 0, 0.1, "0 - 0.1 %")]
+    [InlineData("Skin Sens. 1", 5, 25, "15 - 25 % (the sheet's range is wider: ask the supplier)")]
+    [InlineData("Skin Sens. 1", 5, 10, "7 - 10 % (the sheet's range is wider: ask the supplier)")]
+    [InlineData("Skin Sens. 1", 0, 1, "0 - 1 %")]
+    [InlineData("Skin Sens. 1", 3, 3, "3 %")]
+    [Outside("CLP Annex VIII, Part B, 3.4.1 and 3.4.2, Tables 1 and 2 (widths of the ranges; from memory)")]
+    public void A_range_is_no_wider_than_allowed_and_holds_the_high_end(string code, double low, double high, string band) =>
+        Assert.Equal(band, Fact(low, high, code)!.Band);
+
+    [Theory]
+    [InlineData(0.1, true, "Skin Sens. 1")]
+    [InlineData(0.09, false, "Skin Sens. 1")]
+    [InlineData(0.1, true, "Aquatic Chronic 1", "Skin Sens. 1")]
+    [InlineData(0.99, false, "Aquatic Chronic 1")]
+    [InlineData(1, true, "Aquatic Chronic 1")]
+    [InlineData(0.99, false)]
+    [InlineData(1, true)]
+    [Outside("CLP Annex VIII, Part B, 3.3 (0.1 % where hazardous to health or by its physical effects, 1 % otherwise; from memory)")]
+    public void Small_shares_are_left_out_by_hazard(double share, bool named, params string[] codes) =>
+        Assert.Equal(named, Fact(share, share, codes) is not null);
+
+    [Fact]
+    public void What_nobody_knows_is_named_as_if_it_were_hazardous()
+    {
+        PoisonFact fact = PoisonFacts.Ingredients([Of(0, 0.5, false)]).Single();
+        Assert.Equal(("unknown", "0.2 - 0.5 % (the sheet's range is wider: ask the supplier)"), (fact.Hazards, fact.Band));
+        Assert.Equal(("Smoke", "78-70-6", (string?)null), (fact.Name, fact.Cas, fact.Ec));
+        Assert.Equal("Skin Sens. 1, Eye Irrit. 2", Fact(2, 2, "Skin Sens. 1", "Eye Irrit. 2")!.Hazards);
+    }
+}

@@ -1,0 +1,144 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Law;
+
+/// <summary>Hazard classes as sheets print them, kinds told from names, and what is said when something is open.</summary>
+public sealed class VocabularyTests
+{
+    [Theory]
+    [InlineData("Skin Sens. 1B, H317", "Skin Sens. 1B", "H317")]
+    [InlineData("Acute Tox. 4 * - H302", "Acute Tox. 4 (oral)", "H302")]
+    [InlineData("Aquatic Chronic 2", "Aquatic Chronic 2", "H411")]
+    [InlineData("Repr. 2, H361d", "Repr. 2", "H361d")]
+    [InlineData("Repr. 1B H360FD", "Repr. 1B", "H360FD")]
+    public void A_class_is_read_as_printed(string text, string code, string statement)
+    {
+        HazardClaim? claim = Bench.Lawbook.Vocabulary.TryParse(text, out string why);
+        Assert.Equal((code, statement, ""), (claim?.Category.Code, claim?.Statement, why));
+    }
+
+    [Theory]
+    [InlineData(
+        "Skin Sence. 1B",
+        "'Skin Sence. 1B' names no hazard class that is known here. Did you mean 'Skin Sens. 1B'? Write it as CLP abbreviates it, such as 'Skin Sens. 1B, H317'."
+    )]
+    [InlineData(
+        " dangerous to hedgehogs ",
+        "'dangerous to hedgehogs' names no hazard class that is known here. Write it as CLP abbreviates it, such as 'Skin Sens. 1B, H317'."
+    )]
+    [InlineData(
+        "Acute Tox. 4",
+        "'Acute Tox. 4' leaves open which of H302 (oral), H312 (dermal), H332 (inhalation) is meant: add the statement."
+    )]
+    [InlineData(
+        "Acute Tox. 4, H301",
+        "'Acute Tox. 4, H301': H301 does not belong to Acute Tox. 4, whose statement is H302 or H312 or H332."
+    )]
+    [InlineData("Skin Sens. 1, H319", "'Skin Sens. 1, H319': H319 does not belong to Skin Sens. 1, whose statement is H317.")]
+    public void What_cannot_be_read_is_explained(string text, string expected)
+    {
+        Assert.Null(Bench.Lawbook.Vocabulary.TryParse(text, out string why));
+        Assert.Equal(expected, why);
+    }
+
+    [Fact]
+    public void Categories_are_told_apart()
+    {
+        HazardVocabulary vocabulary = Bench.Lawbook.Vocabulary;
+        Assert.Null(vocabulary.Find("Skin Sens. 9"));
+        HazardCategory first = vocabulary.Categories[0];
+        HazardCategory second = vocabulary.Categories[1];
+        HazardCategory namesake = second with { Index = first.Index };
+        Assert.False(first.Equals(second));
+        Assert.False(first.Equals(null));
+        Assert.False(first.Equals(namesake));
+        Assert.False(second.Equals(namesake));
+        Assert.Null(Bench.Lawbook.FindPlace("XX"));
+        Assert.Throws<InvalidOperationException>(() => Bench.Lawbook.Edition("of the moon"));
+    }
+
+    [Theory]
+    [InlineData("Benzaldehyde", "aldehyde")]
+    [InlineData("Hexyl cinnamal", "aldehyde")]
+    [InlineData("Citral", "aldehyde")]
+    [InlineData("Ethyl vanillin", "aldehyde and phenol")]
+    [InlineData("Piperonal", "aldehyde")]
+    [InlineData("Octanal", "aldehyde")]
+    [InlineData("Nonanal", "aldehyde")]
+    [InlineData("Decanal", "aldehyde")]
+    [InlineData("Undecanal", "aldehyde")]
+    [InlineData("10-Undecenal", "aldehyde")]
+    [InlineData("trans-2-Hexenal", "aldehyde")]
+    [InlineData("2-Methyl-3-(p-isopropylphenyl)propanal", "aldehyde")]
+    [InlineData("Hydroxycitronellal", "aldehyde")]
+    [InlineData("4-Ethylphenol", "phenol")]
+    [InlineData("Isoeugenol", "phenol")]
+    [InlineData("Guaiacol", "phenol")]
+    [InlineData("Thymol", "phenol")]
+    [InlineData("Carvacrol", "phenol")]
+    [InlineData("p-Cresol", "phenol")]
+    [InlineData("Amyl salicylate", "phenol")]
+    [InlineData("Benzoic acid", "acid")]
+    [InlineData("Sodium dodecylbenzene sulfonate", "surfactant")]
+    [InlineData("Sodium hydroxide", "base")]
+    [InlineData("Triethanolamine", "base")]
+    [InlineData("Linalool", null)]
+    [InlineData("Paraffin wax", null)]
+    [Outside(
+        "CLP Annex I, 3.2.3.3.4.1 names acids, bases, inorganic salts, aldehydes, phenols and surfactants; which substance is which is chemistry's common knowledge"
+    )]
+    public void A_name_hints_at_the_kind(string name, string? kind) =>
+        Assert.Equal(kind, NonAdditiveKinds.Of(new SubstanceIdentity(name, null, null), null));
+
+    [Fact]
+    public void The_list_decides_over_the_name()
+    {
+        SubstanceEntry entry = new(["Citral"], [], [], null, null, [], null, null, [], new InForce(null, null), "test", "test", "acid");
+        Assert.Equal("acid", NonAdditiveKinds.Of(new SubstanceIdentity("Citral", null, null), entry));
+    }
+
+    [Fact]
+    public void Names_are_filled_into_a_statement()
+    {
+        LabelElements label = LabelElements.None with
+        {
+            Named = [new NamedSubstance("Citral", null, "test", "test"), new NamedSubstance("Linalool", null, "test", "test")],
+        };
+        Language english = Bench.Lawbook.FindLanguage("en")!;
+        Assert.Equal("Contains Citral, Linalool. May produce an allergic reaction.", StatementText.Printed(english, "EUH208", label));
+        Assert.Equal("May cause an allergic skin reaction.", StatementText.Printed(english, "H317", label));
+        InvalidOperationException none = Assert.Throws<InvalidOperationException>(() => StatementText.Printed(english, "H999", label));
+        Assert.Equal("English lacks the statement H999: its label cannot be printed.", none.Message);
+    }
+
+    [Theory]
+    [InlineData("EUH208", false)]
+    [InlineData("EUH210", false)]
+    [InlineData("GHS-ELICITATION", false)]
+    [InlineData("EUH066", true)]
+    public void Some_supplements_are_no_hazard(string code, bool hazardous) =>
+        Assert.Equal(hazardous, (LabelElements.None with { Supplemental = [new LabelChoice(code, "test", "test")] }).IsHazardous);
+
+    [Fact]
+    public void The_undeclared_rest_is_an_open_question()
+    {
+        string[] Said(double rest, params Ingredient[] lines) =>
+            [.. OpenQuestions.Unassessed(Bench.Eu, Bench.Substances(Bench.Mixture(lines)), new MassPercent(rest))];
+
+        Assert.Empty(Said(0.005));
+        Assert.Equal(["Up to 0.51 % of the candle is not declared by anybody; what is in it was not assessed."], Said(0.51));
+    }
+
+    [Theory]
+    [InlineData(4, "Flam. Liq. 3 (from oil 0, oil 1, oil 2, oil 3): ")]
+    [InlineData(5, "Flam. Liq. 3 (from oil 0, oil 1, oil 2, oil 3, ...): ")]
+    public void What_is_not_computed_names_its_first_four_causes(int count, string start)
+    {
+        Ingredient[] lines = [.. Enumerable.Range(0, count).Select(i => Bench.Line($"oil {i}", 2, ["Flam. Liq. 3, H226"]))];
+        string said = Assert.Single(OpenQuestions.Unassessed(Bench.Eu, Bench.Substances(Bench.Mixture(lines)), MassPercent.Zero));
+        Assert.StartsWith(start, said, StringComparison.Ordinal);
+    }
+}
