@@ -4,6 +4,7 @@ Run with the system's Python, which has LibreOffice's bridge: bench-merge.py FOL
 label.txt (the label's text without its name and batch). Prints the milliseconds from starting LibreOffice to the PDF.
 """
 
+import base64
 import os
 import subprocess
 import sys
@@ -70,8 +71,6 @@ def connect(pipe):
 
 
 def main():
-    import base64
-
     os.makedirs(os.path.join(FOLDER, "table"), exist_ok=True)
     os.makedirs(os.path.join(FOLDER, "merged"), exist_ok=True)
     with open(os.path.join(FOLDER, "table", "records.csv"), "w", encoding="utf-8") as table:

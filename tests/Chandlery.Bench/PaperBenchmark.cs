@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Reading;
@@ -6,6 +7,7 @@ using Chandlery.Core.Sheets;
 using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
+using Chandlery.Workshop;
 
 namespace Chandlery.Bench;
 
@@ -16,6 +18,7 @@ public class PaperBenchmark
     private readonly Problems problems = new();
     private Desk desk = null!;
     private PaperDocument label = null!;
+    private Stock stock = null!;
 
     /// <summary>The demo candle that is measured.</summary>
     public static string Candle { get; set; } = "data/demo/candles/harbour-bowl.yaml";
@@ -24,6 +27,7 @@ public class PaperBenchmark
     public void Setup()
     {
         desk = Desk.Lay(Candle);
+        stock = StockShelf.Find("a4-2x2", problems)!;
         label = new PaperDocument(
             "label",
             "en",
@@ -39,6 +43,16 @@ public class PaperBenchmark
 
     [Benchmark]
     public byte[] DrawLabelPdf() => PdfDrawing.Draw(label);
+
+    /// <summary>A label fitted to a stock, and a sheet full of it as PDF.</summary>
+    [Benchmark]
+    public byte[] SheetOfLabelsPdf()
+    {
+        Assessment onStock = desk.Assessment with { Candle = desk.Assessment.Candle with { Label = stock.Label } };
+        Scene fitted = LabelDocument.Make(onStock, desk.Shop, desk.Lawbook.Burning, problems)!.Fitted!.Scene;
+        Scene[] labels = [.. Enumerable.Repeat(fitted, stock.Sheet!.Count)];
+        return PdfDrawing.Draw(SheetDocument.Make("sheet", "en", labels, stock, new SheetOptions(1, false, default, default)));
+    }
 
     [Benchmark]
     public byte[] SafetyDataSheetPdf() =>

@@ -3,6 +3,7 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Reading;
+using Chandlery.Paper.Fonts;
 using Chandlery.Workshop;
 
 namespace Chandlery.Cli.Commands;
@@ -53,8 +54,10 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         CommonOptions options,
         PaperOptions paper,
         Func<Session, Printer, IReadOnlyList<Assessment>, Problems, int> work
-    ) =>
-        Run(
+    )
+    {
+        Face.LoadAhead();
+        return Run(
             parse,
             options,
             (session, assessments) =>
@@ -64,6 +67,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
                 return problems.None ? work(session, printer, assessments, problems) : session.Report(problems);
             }
         );
+    }
 
     /// <summary>Prints what is wrong with the input.</summary>
     public int Report(Problems problems)

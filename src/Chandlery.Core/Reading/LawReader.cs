@@ -14,14 +14,22 @@ public sealed class LawReader
         ["inhalation"] = [ExposureRoute.InhalationVapour, ExposureRoute.InhalationDust, ExposureRoute.InhalationGas],
     };
 
+    // Parsing takes most of the time and no file depends on another: a second core parses the languages meanwhile.
+    private static readonly string[] Languages = ["statements/", "words/", "sheets/"];
+
     private readonly IReadOnlyDictionary<string, string> files;
     private readonly Problems problems;
     private readonly HazardVocabulary vocabulary;
+    private readonly Task<Dictionary<string, ParsedFile>> languages;
+
+    // Editions share the files of the edition that they are based on.
+    private readonly Dictionary<string, ParsedFile> parsed = [];
 
     private LawReader(IReadOnlyDictionary<string, string> files, Problems problems)
     {
         this.files = files;
         this.problems = problems;
+        languages = Task.Run(() => files.Where(f => IsLanguage(f.Key)).ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value)));
         vocabulary = ReadVocabulary();
     }
 
@@ -544,6 +552,25 @@ public sealed class LawReader
             return new Fields(new YamlMap([], new TextPlace(name, 0, 0)), new Problems());
         }
 
-        return new Fields(YamlText.Read(text, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0)), problems);
+        if (!parsed.TryGetValue(path, out ParsedFile? file))
+        {
+            file = IsLanguage(path) ? languages.Result[path] : ParsedFile.Of(path, text);
+            parsed[path] = file;
+            problems.AddRange(file.Problems.Found);
+        }
+
+        return new Fields(file.Map, problems);
+    }
+
+    private static bool IsLanguage(string path) => Languages.Any(folder => path.StartsWith(folder, StringComparison.Ordinal));
+
+    private sealed record ParsedFile(YamlMap Map, Problems Problems)
+    {
+        public static ParsedFile Of(string path, string text)
+        {
+            string name = "data/" + path;
+            var problems = new Problems();
+            return new ParsedFile(YamlText.Read(text, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0)), problems);
+        }
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
@@ -9,8 +8,6 @@ namespace Chandlery.Paper.Drawing;
 /// <summary>Draws scenes on a Skia canvas whose unit is the millimetre.</summary>
 internal static class Canvas
 {
-    private static readonly ConcurrentDictionary<string, SKPath> Paths = new();
-
     public static void Draw(SKCanvas canvas, Scene scene, Func<Weight, SKTypeface> typefaces)
     {
         foreach (SceneItem item in scene.Items)
@@ -37,56 +34,6 @@ internal static class Canvas
             Ink.Red => new SKColor(0xE3, 0x00, 0x0F),
             _ => new SKColor(0x80, 0x80, 0x80),
         };
-
-    public static SKPath PathOf(string data) =>
-        Paths.GetOrAdd(
-            data,
-            d =>
-            {
-                using SKPath parsed = SKPath.ParseSvgPathData(d) ?? throw new FormatException($"this is no path: {d}");
-                return WithoutConics(parsed);
-            }
-        );
-
-    // A PDF knows no conics. Left to itself, the engine writes a quarter of a circle as many short curves; one cubic strays from
-    // it by less than 0.03 % of the radius.
-    private static SKPath WithoutConics(SKPath path)
-    {
-        using var builder = new SKPathBuilder { FillType = path.FillType };
-        using SKPath.RawIterator steps = path.CreateRawIterator();
-        var points = new SKPoint[4];
-        for (SKPathVerb verb = steps.Next(points); verb != SKPathVerb.Done; verb = steps.Next(points))
-        {
-            switch (verb)
-            {
-                case SKPathVerb.Move:
-                    builder.MoveTo(points[0]);
-                    break;
-                case SKPathVerb.Line:
-                    builder.LineTo(points[1]);
-                    break;
-                case SKPathVerb.Quad:
-                    builder.QuadTo(points[1], points[2]);
-                    break;
-                case SKPathVerb.Conic:
-                    float weight = steps.ConicWeight();
-                    float towards = 4 * weight / (3 * (1 + weight));
-                    builder.CubicTo(Between(points[0], points[1], towards), Between(points[2], points[1], towards), points[2]);
-                    break;
-                case SKPathVerb.Cubic:
-                    builder.CubicTo(points[1], points[2], points[3]);
-                    break;
-                default:
-                    builder.Close();
-                    break;
-            }
-        }
-
-        return builder.Detach();
-    }
-
-    private static SKPoint Between(SKPoint from, SKPoint to, float share) =>
-        new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
 
     private static void DrawText(SKCanvas canvas, TextItem item, SKTypeface typeface)
     {
@@ -131,7 +78,7 @@ internal static class Canvas
 
     private static void DrawPath(SKCanvas canvas, PathItem item)
     {
-        SKPath path = PathOf(item.Path);
+        SKPath path = SkiaPaths.Of(item.Path);
         canvas.Save();
         canvas.Translate((float)item.XMm, (float)item.YMm);
         canvas.Scale((float)item.ScaleMm);

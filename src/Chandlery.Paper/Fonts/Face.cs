@@ -90,6 +90,9 @@ public sealed class Face
     /// <summary>The face of this weight.</summary>
     public static Face Of(Weight weight) => weight == Weight.Bold ? BoldFace.Value : RegularFace.Value;
 
+    /// <summary>Starts loading the faces, so that they are there when a document is laid out.</summary>
+    public static void LoadAhead() => _ = Task.Run(() => (RegularFace.Value, BoldFace.Value));
+
     /// <summary>Shapes a text; results are kept, since labels say the same words again and again.</summary>
     public ShapedText Shape(string text)
     {

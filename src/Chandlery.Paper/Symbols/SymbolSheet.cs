@@ -60,7 +60,7 @@ public sealed record SymbolSheet(IReadOnlyDictionary<string, IReadOnlyList<Symbo
         row.Done();
         try
         {
-            Canvas.PathOf(path);
+            SkiaPaths.Of(path);
         }
         catch (FormatException)
         {
