@@ -67,8 +67,9 @@ public sealed class Fuzzer
     public static IReadOnlyDictionary<string, int> Kinds { get; } =
         new Dictionary<string, int>
         {
-            ["declaration"] = 640,
+            ["declaration"] = 635,
             ["sheet text"] = 150,
+            ["sheet page"] = 5,
             ["csv"] = 80,
             ["page edit"] = 110,
             ["template"] = 15,
@@ -87,6 +88,9 @@ public sealed class Fuzzer
                     return Declaration(mangler);
                 case "sheet text":
                     return SheetText(mangler);
+                case "sheet page":
+                    Draft([1], [TypedPage.Of(mangler.Text(TypedPage.Sample))]);
+                    return "";
                 case "csv":
                     CandleTable.Read(mangler.Text(CandleTable.Candles(catalogue.OfKind<Candle>())), "c.csv", new Problems());
                     return "";
@@ -209,11 +213,16 @@ public sealed class Fuzzer
         byte[] bent = mangler.Bytes(mangler.Pick(pdfs));
         if (PdfWords.Read(bent, out _) is { } pages)
         {
-            OilDraft? draft = DraftMaker.Make([new SupplierPdf("bent.pdf", bent, pages)], data, lawbook.Vocabulary, new Problems());
-            if (draft is not null)
-            {
-                DraftYaml.Write(draft);
-            }
+            Draft(bent, pages);
+        }
+    }
+
+    private void Draft(byte[] content, IReadOnlyList<SheetPage> pages)
+    {
+        OilDraft? draft = DraftMaker.Make([new SupplierPdf("bent.pdf", content, pages)], data, lawbook.Vocabulary, new Problems());
+        if (draft is not null)
+        {
+            DraftYaml.Write(draft);
         }
     }
 }

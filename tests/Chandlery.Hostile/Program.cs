@@ -4,12 +4,19 @@ using System.Globalization;
 using Chandlery.Hostile;
 
 // fuzz COUNT [SEED]: that many bent inputs, all kinds. kill PROGRAM ROUNDS: kills every writing command in the middle.
+// guided TARGET: serves a fuzzer that watches the branches (tests/fuzz-guided.sh).
 // disk PROGRAM: gives every writing command full, small and read-only disks.
 if (args is ["kill", var program, var rounds])
 {
     IReadOnlyList<string> half = KillLoop.Run(program, int.Parse(rounds, CultureInfo.InvariantCulture));
     Console.WriteLine(half.Count == 0 ? "nothing half-written" : string.Join('\n', half));
     return half.Count == 0 ? 0 : 1;
+}
+
+if (args is ["guided", var target])
+{
+    GuidedFuzz.Run(target);
+    return 0;
 }
 
 if (args is ["disk", var writer])

@@ -11,6 +11,7 @@ public sealed class HostileTests
     [Theory]
     [InlineData("declaration", 3000)]
     [InlineData("sheet text", 1500)]
+    [InlineData("sheet page", 60)]
     [InlineData("csv", 800)]
     [InlineData("page edit", 800)]
     [InlineData("template", 150)]

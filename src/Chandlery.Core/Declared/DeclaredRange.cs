@@ -108,15 +108,15 @@ public sealed partial record DeclaredRange(MassPercent Low, MassPercent High, bo
         return double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
     }
 
-    [GeneratedRegex(@"^(?:>=|>)?\s*(?<low>\d+(?:[.,]\d+)?)\s*(?:-|to|,?\s*(?=<))\s*(?:<=|<)?\s*(?<high>\d+(?:[.,]\d+)?)$")]
+    [GeneratedRegex(@"^(?:>=|>)?\s*(?<low>[0-9]+(?:[.,][0-9]+)?)\s*(?:-|to|,?\s*(?=<))\s*(?:<=|<)?\s*(?<high>[0-9]+(?:[.,][0-9]+)?)$")]
     private static partial Regex Between();
 
-    [GeneratedRegex(@"^(?<sign><=|>=|<|>)\s*(?<value>\d+(?:[.,]\d+)?)$")]
+    [GeneratedRegex(@"^(?<sign><=|>=|<|>)\s*(?<value>[0-9]+(?:[.,][0-9]+)?)$")]
     private static partial Regex Bound();
 
-    [GeneratedRegex(@"^(?<value>\d+(?:[.,]\d+)?)$")]
+    [GeneratedRegex(@"^(?<value>[0-9]+(?:[.,][0-9]+)?)$")]
     private static partial Regex Exact();
 
-    [GeneratedRegex(@"^[1-9]\d*,\d{3}$")]
+    [GeneratedRegex(@"^[1-9][0-9]*,[0-9]{3}$")]
     private static partial Regex Thousands();
 }

@@ -135,7 +135,7 @@ public sealed partial class HazardVocabulary
     // H360FD, H361d, H350i... are variants that say more about the same category.
     private static bool Belongs(string printed, string own) =>
         printed == own
-        || (printed.Length > own.Length && printed.StartsWith(own, StringComparison.Ordinal) && !char.IsDigit(printed[own.Length]));
+        || (printed.Length > own.Length && printed.StartsWith(own, StringComparison.Ordinal) && !char.IsAsciiDigit(printed[own.Length]));
 
     private static string Plain(string text) => new([.. text.Where(char.IsLetterOrDigit).Select(char.ToLowerInvariant)]);
 

@@ -286,5 +286,5 @@ internal static class UfiCountries
 
     private static int Letter(string letter) => letter[0] - 'A';
 
-    private static int Base36(string sign) => char.IsDigit(sign[0]) ? sign[0] - '0' : Letter(sign) + 10;
+    private static int Base36(string sign) => char.IsAsciiDigit(sign[0]) ? sign[0] - '0' : Letter(sign) + 10;
 }

@@ -233,7 +233,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
     }
 
     [GeneratedRegex(
-        @"^\s*(?:C\s*>=?\s*(?<from>\d+(?:[.,]\d+)?)\s*%|(?<from>\d+(?:[.,]\d+)?)\s*%?\s*<=?\s*C\s*<=?\s*(?<below>\d+(?:[.,]\d+)?)\s*%)\s*$"
+        @"^\s*(?:C\s*>=?\s*(?<from>[0-9]+(?:[.,][0-9]+)?)\s*%|(?<from>[0-9]+(?:[.,][0-9]+)?)\s*%?\s*<=?\s*C\s*<=?\s*(?<below>[0-9]+(?:[.,][0-9]+)?)\s*%)\s*$"
     )]
     private static partial Regex LimitCondition();
 }

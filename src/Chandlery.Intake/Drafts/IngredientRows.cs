@@ -105,7 +105,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return new Found<string>(numbers[0], document, row.Page, BoxOf(cell, row), doubts);
         }
 
-        return own is not null && own.Text.Any(char.IsDigit)
+        return own is not null && own.Text.Any(char.IsAsciiDigit)
             ? new Found<string>(own.Text, document, row.Page, BoxOf(own, row), [$"'{own.Text}' is no {what} number"])
             : null;
     }
@@ -120,11 +120,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         string text = EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(cell.Text, " "), " "), " ");
         foreach (string label in IdentifierLabels.SelectMany(k => wording.Labels[k]).OrderByDescending(l => l.Length))
         {
-            string pattern = $@"(?<![\p{{L}}\d]){Regex.Escape(label).Replace(@"\ ", @"\.?\s*", StringComparison.Ordinal)}\.?\s*[:#]+";
+            string pattern = $@"(?<![\p{{L}}0-9]){Regex.Escape(label).Replace(@"\ ", @"\.?\s*", StringComparison.Ordinal)}\.?\s*[:#]+";
             text = Regex.Replace(text, pattern, " ", RegexOptions.IgnoreCase);
             text = Regex.Replace(
                 text,
-                $@"(?<![\p{{L}}\d]){Regex.Escape(label)}\.?(?=\s*(?:$|[,;/)]|\s{{2}}))",
+                $@"(?<![\p{{L}}0-9]){Regex.Escape(label)}\.?(?=\s*(?:$|[,;/)]|\s{{2}}))",
                 " ",
                 RegexOptions.IgnoreCase
             );
@@ -219,11 +219,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         return new HazardReading(own.Classes, limits, m, toxicity, doubts);
     }
 
-    [GeneratedRegex(@"(?<![\d-])\d{3}-\d{3}-\d(?![\d-])")]
+    [GeneratedRegex(@"(?<![0-9-])[0-9]{3}-[0-9]{3}-[0-9](?![0-9-])")]
     private static partial Regex EcPattern();
 
     // REACH registration and index numbers, which hold what looks like EC numbers.
-    [GeneratedRegex(@"(?<!\d)0\d-\d{10}-\d{2}(?:-[\dxX]{4})?|(?<![\d-])\d{3}-\d{3}-\d{2}-[\dX](?![\d-])")]
+    [GeneratedRegex(@"(?<![0-9])0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9xX]{4})?|(?<![0-9-])[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X](?![0-9-])")]
     private static partial Regex OtherNumbers();
 
     [GeneratedRegex(@"(?:\b(?:no|nr|number|nummer|numéro|num)\.?|n°|:)\s*$|\b(?:CAS|EINECS|REACH)\b", RegexOptions.IgnoreCase)]

@@ -336,7 +336,7 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
             wording.Lists["notRestricted"].Concat(wording.Lists["notPermitted"]).OrderByDescending(p => p.Length).Select(Regex.Escape)
         );
         var pattern = new Regex(
-            $@"(?:^|\b(?:{words})\.?\s*)\s*(?<c>1[0-2][AB]?|[1-9][A-F]?)\b(?!\s*[.,]\d)(?:(?!\b(?:{words})\b).)*?(?<v>\d+(?:[.,]\d+)?\s*%|{special})",
+            $@"(?:^|\b(?:{words})\.?\s*)\s*(?<c>1[0-2][AB]?|[1-9][A-F]?)\b(?!\s*[.,][0-9])(?:(?!\b(?:{words})\b).)*?(?<v>[0-9]+(?:[.,][0-9]+)?\s*%|{special})",
             RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
         );
         foreach (TextLine line in lines.Where(l => l.Text.Length < LongestIfraLine))
@@ -386,19 +386,19 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
     private static double Number(string text) => double.Parse(text.Replace(',', '.').Replace('\u2212', '-'), CultureInfo.InvariantCulture);
 
     [GeneratedRegex(
-        @"(?<sign>[<>≤≥]=?)?\s*(?<t>-?\d{1,3}(?:[.,]\d+)?)(?:\s*[-\u2013]\s*(?<to>\d{1,3}(?:[.,]\d+)?))?\s*(?:°|º|deg\.?|degrees)?\s*(?<unit>[CF])\b",
+        @"(?<sign>[<>≤≥]=?)?\s*(?<t>-?[0-9]{1,3}(?:[.,][0-9]+)?)(?:\s*[-\u2013]\s*(?<to>[0-9]{1,3}(?:[.,][0-9]+)?))?\s*(?:°|º|deg\.?|degrees)?\s*(?<unit>[CF])\b",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Temperature();
 
     [GeneratedRegex(
-        @"(?<d>\d+[.,]\d+|\d{3,4}(?=\s*kg))(?:\s*(?:[-\u2013]|to|bis|à)\s*(?<to>\d+[.,]\d+|\d{3,4}))?\s*(?<unit>g\s*/\s*(?:cm|ml|cc)|kg\s*/\s*(?:l|dm)|(?<perCubicMetre>kg\s*/\s*m))?",
+        @"(?<d>[0-9]+[.,][0-9]+|[0-9]{3,4}(?=\s*kg))(?:\s*(?:[-\u2013]|to|bis|à)\s*(?<to>[0-9]+[.,][0-9]+|[0-9]{3,4}))?\s*(?<unit>g\s*/\s*(?:cm|ml|cc)|kg\s*/\s*(?:l|dm)|(?<perCubicMetre>kg\s*/\s*m))?",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Density();
 
     [GeneratedRegex(
-        @"\b(?:(?<n>\d{2})(?:st|nd|rd|th|\.|e|er|ème)?\s+(?:ifra\s+)?amende?ment|amende?ment\s*(?:no|nr|n°|number)?\.?\s*(?<n>\d{2}))\b",
+        @"\b(?:(?<n>[0-9]{2})(?:st|nd|rd|th|\.|e|er|ème)?\s+(?:ifra\s+)?amende?ment|amende?ment\s*(?:no|nr|n°|number)?\.?\s*(?<n>[0-9]{2}))\b",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Amendment();
@@ -406,7 +406,7 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
     [GeneratedRegex(@"^(?:\p{L}+\.?\s)?(?<c>1[0-2][AB]?|[1-9][A-F]?)$")]
     private static partial Regex BareCategory();
 
-    [GeneratedRegex(@"^\d{1,2}\.\d")]
+    [GeneratedRegex(@"^[0-9]{1,2}\.[0-9]")]
     private static partial Regex SubHeading();
 
     [GeneratedRegex(@"^2\.2\b")]

@@ -87,6 +87,6 @@ internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words)
         ];
     }
 
-    [GeneratedRegex(@"\d+")]
+    [GeneratedRegex(@"[0-9]+")]
     private static partial Regex Digits();
 }

@@ -70,13 +70,13 @@ internal static partial class ColumnKind
         return [.. found.Distinct().Where(k => k != Ignored || found.All(f => f == Ignored))];
     }
 
-    [GeneratedRegex(@"\((?:ec|eg|ce|eu)\)\s*(?:no|nr|n°)?\.?\s*\d+/\d+", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\((?:ec|eg|ce|eu)\)\s*(?:no|nr|n°)?\.?\s*[0-9]+/[0-9]+", RegexOptions.IgnoreCase)]
     private static partial Regex LawReference();
 
     /// <summary>CAS numbers as printed, also with a wrong check digit.</summary>
-    [GeneratedRegex(@"(?<![\d-])[1-9]\d{1,6}-\d{2}-\d(?![\d-])")]
+    [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])")]
     public static partial Regex CasPattern();
 
-    [GeneratedRegex(@"\b[1-9]\d{1,6}-\d{2}-\d\b|\b(?:EUH|H)\d{3}|\d\s*[-\u2013]\s*<?\s*\d|[<>≤≥]=?\s*\d")]
+    [GeneratedRegex(@"\b[1-9][0-9]{1,6}-[0-9]{2}-[0-9]\b|\b(?:EUH|H)[0-9]{3}|[0-9]\s*[-\u2013]\s*<?\s*[0-9]|[<>≤≥]=?\s*[0-9]")]
     private static partial Regex Data();
 }

@@ -82,7 +82,7 @@ internal sealed class RowFinder(int anchor, SheetWording wording)
         foreach (TextLine line in lines)
         {
             string text = split([line])[anchor].Text;
-            if (!text.Any(char.IsDigit) && !text.Any(c => c is '<' or '>' or '≤' or '≥'))
+            if (!text.Any(char.IsAsciiDigit) && !text.Any(c => c is '<' or '>' or '≤' or '≥'))
             {
                 continue;
             }

@@ -67,15 +67,15 @@ internal static partial class DateText
     private static DateOnly? Day(string year, string month, string day) =>
         IsoDay.TryParse($"{year}-{month.PadLeft(2, '0')}-{day.PadLeft(2, '0')}", out DateOnly date) ? date : null;
 
-    [GeneratedRegex(@"(?<y>\d{4})-(?<m>\d{1,2})-(?<d>\d{1,2})")]
+    [GeneratedRegex(@"(?<y>[0-9]{4})-(?<m>[0-9]{1,2})-(?<d>[0-9]{1,2})")]
     private static partial Regex Iso();
 
-    [GeneratedRegex(@"(?<d>\d{1,2})(?:st|nd|rd|th|er|\.)?[\s-]+(?<m>\p{L}{3,})\.?[\s,-]+(?<y>\d{4})")]
+    [GeneratedRegex(@"(?<d>[0-9]{1,2})(?:st|nd|rd|th|er|\.)?[\s-]+(?<m>\p{L}{3,})\.?[\s,-]+(?<y>[0-9]{4})")]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"(?<m>\p{L}{3,})\.?\s+(?<d>\d{1,2})(?:st|nd|rd|th)?,?\s+(?<y>\d{4})")]
+    [GeneratedRegex(@"(?<m>\p{L}{3,})\.?\s+(?<d>[0-9]{1,2})(?:st|nd|rd|th)?,?\s+(?<y>[0-9]{4})")]
     private static partial Regex NamedFirst();
 
-    [GeneratedRegex(@"(?<a>\d{1,2})(?<sep>[./])(?<b>\d{1,2})[./](?<y>\d{4})")]
+    [GeneratedRegex(@"(?<a>[0-9]{1,2})(?<sep>[./])(?<b>[0-9]{1,2})[./](?<y>[0-9]{4})")]
     private static partial Regex Figures();
 }

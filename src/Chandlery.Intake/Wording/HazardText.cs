@@ -437,16 +437,18 @@ internal sealed partial class HazardText
     [GeneratedRegex(@"\b(?:EUH|H)\s?[0-9]{3}(?:[A-Za-z]{0,2})?\b")]
     private static partial Regex CodePattern();
 
-    [GeneratedRegex(@"C\s*(?:>=|≥|>)\s*\d+(?:[.,]\d+)?\s*%|\d+(?:[.,]\d+)?\s*%?\s*(?:<=|≤|<)\s*C\s*(?:<=|≤|<)\s*\d+(?:[.,]\d+)?\s*%")]
+    [GeneratedRegex(
+        @"C\s*(?:>=|≥|>)\s*[0-9]+(?:[.,][0-9]+)?\s*%|[0-9]+(?:[.,][0-9]+)?\s*%?\s*(?:<=|≤|<)\s*C\s*(?:<=|≤|<)\s*[0-9]+(?:[.,][0-9]+)?\s*%"
+    )]
     private static partial Regex LimitPattern();
 
     [GeneratedRegex(
-        @"(?<sign>[<>≤≥]=?)?\s?(?<value>\d[\d.,]{0,12}(?:\s\d{3})?)\s?(?<unit>mg\s?/\s?kg|mg\s?/\s?l|ppmV?)(?![\p{L}])(?:\s?\(?(?:bw|kg|kw|pc|4\s?h)\)?(?![\p{L}])){0,2}",
+        @"(?<sign>[<>≤≥]=?)?\s?(?<value>[0-9][0-9.,]{0,12}(?:\s[0-9]{3})?)\s?(?<unit>mg\s?/\s?kg|mg\s?/\s?l|ppmV?)(?![\p{L}])(?:\s?\(?(?:bw|kg|kw|pc|4\s?h)\)?(?![\p{L}])){0,2}",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Estimate();
 
-    [GeneratedRegex(@"(?<![\p{L}])(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)(?![\p{L}\d])|inhal", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\p{L}])(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)(?![\p{L}0-9])|inhal", RegexOptions.IgnoreCase)]
     private static partial Regex EstimateName();
 
     [GeneratedRegex(@"\s+")]
@@ -458,11 +460,11 @@ internal sealed partial class HazardText
     [GeneratedRegex(@"^\s*(?<m>[0-9]{1,6})\s*$")]
     private static partial Regex BareM();
 
-    [GeneratedRegex(@"^[1-9]\d{0,2}[.,]\d{3}$")]
+    [GeneratedRegex(@"^[1-9][0-9]{0,2}[.,][0-9]{3}$")]
     private static partial Regex Thousands();
 
     [GeneratedRegex(
-        @"^(?:GHS0\d|Dgr|Wng|Danger|Warning|Gefahr|Achtung|CLP|SCL|LCS|ATE|ETA|bw|and|und|et|oral|dermal|cat|m|H)$",
+        @"^(?:GHS0[0-9]|Dgr|Wng|Danger|Warning|Gefahr|Achtung|CLP|SCL|LCS|ATE|ETA|bw|and|und|et|oral|dermal|cat|m|H)$",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Harmless();

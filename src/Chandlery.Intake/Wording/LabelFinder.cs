@@ -59,7 +59,7 @@ internal sealed partial class LabelFinder(SheetWording wording)
         int at = OftenInOneLine.Contains(kind)
             ? wording.Labels[kind].Select(l => Phrase.IndexOf(l, text.ToLowerInvariant())).Where(i => i > 0).DefaultIfEmpty(-1).Min()
             : -1;
-        return at > 0 && Phrase.AfterLabel(text[at..], wording.Labels[kind]) is { Length: > 0 } later && later.Any(char.IsDigit)
+        return at > 0 && Phrase.AfterLabel(text[at..], wording.Labels[kind]) is { Length: > 0 } later && later.Any(char.IsAsciiDigit)
             ? later
             : null;
     }
@@ -107,9 +107,9 @@ internal sealed partial class LabelFinder(SheetWording wording)
 
     private static string WithoutMark(string text) => Mark().Replace(text, "");
 
-    [GeneratedRegex(@"^(?:\(?[a-z]\)|\d+(?:\.\d+)*\.?|[\u2022\u2013-])\s+")]
+    [GeneratedRegex(@"^(?:\(?[a-z]\)|[0-9]+(?:\.[0-9]+)*\.?|[\u2022\u2013-])\s+")]
     private static partial Regex Mark();
 
-    [GeneratedRegex(@"^\d+\.\d+")]
+    [GeneratedRegex(@"^[0-9]+\.[0-9]+")]
     private static partial Regex Numbered();
 }

@@ -91,9 +91,9 @@ internal sealed partial class Sections
             ? (int.Parse(m.Groups["n"].Value, CultureInfo.InvariantCulture), int.Parse(m.Groups["s"].Value, CultureInfo.InvariantCulture))
             : null;
 
-    [GeneratedRegex(@"^(?<n>\d{1,2})(?![\d.,/-]\d)\s*[-\u2013)]?\s*")]
+    [GeneratedRegex(@"^(?<n>[0-9]{1,2})(?![0-9.,/-][0-9])\s*[-\u2013)]?\s*")]
     private static partial Regex Leading();
 
-    [GeneratedRegex(@"^(?<n>\d{1,2})\.(?<s>\d)\.?\s+\p{L}")]
+    [GeneratedRegex(@"^(?<n>[0-9]{1,2})\.(?<s>[0-9])\.?\s+\p{L}")]
     private static partial Regex Subsection();
 }

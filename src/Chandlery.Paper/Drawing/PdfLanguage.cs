@@ -45,15 +45,15 @@ internal static partial class PdfLanguage
         return [.. pdf, .. Encoding.Latin1.GetBytes(update.ToString())];
     }
 
-    [GeneratedRegex(@"/Root (\d+) 0 R")]
+    [GeneratedRegex(@"/Root ([0-9]+) 0 R")]
     private static partial Regex Root();
 
-    [GeneratedRegex(@"/Size (\d+)")]
+    [GeneratedRegex(@"/Size ([0-9]+)")]
     private static partial Regex Size();
 
-    [GeneratedRegex(@"/Info (\d+) 0 R")]
+    [GeneratedRegex(@"/Info ([0-9]+) 0 R")]
     private static partial Regex Info();
 
-    [GeneratedRegex(@"startxref\s+(\d+)")]
+    [GeneratedRegex(@"startxref\s+([0-9]+)")]
     private static partial Regex StartXref();
 }

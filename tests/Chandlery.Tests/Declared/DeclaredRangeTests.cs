@@ -36,6 +36,7 @@ public class DeclaredRangeTests
     [InlineData("1e3", "write it as the sheet does")]
     [InlineData("1,000", "decimal or a thousand")]
     [InlineData("", "write it as the sheet does")]
+    [InlineData("\u0661\u0660", "write it as the sheet does")]
     public void RefusesWhatCannotBeAShare(string text, string expected)
     {
         Assert.Null(DeclaredRange.TryParse(text, out string why));
