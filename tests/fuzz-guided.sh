@@ -19,10 +19,10 @@ for watched in Chandlery.Core Chandlery.Intake YamlDotNet; do "$work/tool/sharpf
 mkdir "$work/seeds"
 if [ "$target" = sheet ]; then
   for sheet in night-fig.own-lines-en dune.latex-grid-de pine-smoke.chromium-list-fr; do
-    pdftotext -layout "tests/Chandlery.Sheets/pdf/$sheet.pdf" - | grep -v '^ *$' | head -c 2500 > "$work/seeds/$sheet"
+    pdftotext -layout "tests/Chandlery.Sheets/pdf/$sheet.pdf" - | grep -v "^ *$" | head -c 2500 > "$work/seeds/$sheet" || true
   done
 else
-  for file in data/demo/*.yaml data/demo/*/*.yaml; do grep -v '^ *#' "$file" | head -c 1500 > "$work/seeds/$(basename "$file")"; done
+  for file in data/demo/*.yaml data/demo/*/*.yaml; do grep -v '^ *#' "$file" | head -c 1500 > "$work/seeds/$(basename "$file")" || true; done
 fi
 AFL_SKIP_BIN_CHECK=1 AFL_SKIP_CPUFREQ=1 AFL_NO_UI=1 AFL_NO_AFFINITY=1 AFL_I_DONT_CARE_ABOUT_MISSING_CRASHES=1 \
   afl-fuzz -i "$work/seeds" -o "$work/found" -t 5000 -m none -V "$seconds" \

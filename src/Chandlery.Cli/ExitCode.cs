@@ -11,4 +11,7 @@ internal static class ExitCode
 
     /// <summary>The input is wrong; nothing was written.</summary>
     public const int BadInput = 2;
+
+    /// <summary>The program itself is at fault.</summary>
+    public const int Fault = 3;
 }

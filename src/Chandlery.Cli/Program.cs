@@ -7,5 +7,13 @@ if (args is [PdfWorker.Argument])
 }
 
 ParseResult parse = CommandTree.Build().Parse(args);
-int code = parse.Invoke();
-return parse.Errors.Count > 0 ? ExitCode.BadInput : code;
+try
+{
+    int code = parse.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+    return parse.Errors.Count > 0 ? ExitCode.BadInput : code;
+}
+catch (Exception fault)
+{
+    Console.Error.WriteLine(LastResort.Say(fault));
+    return ExitCode.Fault;
+}

@@ -51,6 +51,7 @@ internal static class ManualCommand
         page.Entry("0", "Fine.");
         page.Entry("1", "Something stops the sale of a candle, or the register does not hold together.");
         page.Entry("2", "The input is wrong; nothing was written.");
+        page.Entry("3", "The program itself is at fault; its message says what to report.");
         page.Section("FILES");
         page.Entry("maker.yaml", "Marks a maker's folder; the other declarations are found below it by their names.");
         page.Entry("register.sqlite", "The register of a maker's folder.");

@@ -174,6 +174,15 @@ public class CliTests : IDisposable
     public void AWrongCommandLineIsBadInput(params string[] arguments) => Assert.Equal(2, Run(arguments).Code);
 
     [Fact]
+    public void AFaultOfTheProgramIsSaidInOneLine()
+    {
+        string said = LastResort.Say(Assert.Throws<InvalidOperationException>(() => Bench.Lawbook.Edition("of the moon")));
+        Assert.DoesNotContain('\n', said);
+        Assert.Contains("InvalidOperationException at Chandlery.Core.Law.Lawbook.Edition(", said, StringComparison.Ordinal);
+        Assert.Contains("Please report this line", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void APlaceWithoutAnEditionListsThoseThereAre()
     {
         (int code, _, string errors) = Run("assess", Demo("candles/slate-jar.yaml"), "--place", "XX");
