@@ -125,7 +125,9 @@ public sealed class LabelFormatTests
         IReadOnlyList<Substance> substances = Bench.Substances(
             Bench.Mixture(Bench.Line("fish bane", percent, ["Aquatic Chronic 1"], m: m))
         );
+        Substance bane = substances.Single(s => s.Name == "fish bane");
         ShareRow row = Bench.Eu.SafetySheet.NamedFrom.Single(r => r.DividedBy == MWeight.Chronic);
-        Assert.Equal(named, row.Reached(substances.Single(s => s.Name == "fish bane")));
+        Assert.Equal(named, row.Reached(bane));
+        Assert.Equal(percent >= row.From.Value, (row with { DividedBy = MWeight.None }).Reached(bane));
     }
 }

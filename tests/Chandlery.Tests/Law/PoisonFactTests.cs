@@ -58,6 +58,10 @@ public sealed class PoisonFactTests
     public void Of_major_concern_means_the_narrow_ranges(string code, bool major) =>
         Assert.Equal(major ? "25 - 30 % (the sheet's range is wider: ask the supplier)" : "10 - 30 %", Fact(10, 30, code)!.Band);
 
+    [Fact]
+    public void One_class_of_major_concern_is_enough() =>
+        Assert.StartsWith("25 - 30 %", Fact(10, 30, "Skin Sens. 1", "Eye Dam. 1")!.Band, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("Eye Dam. 1", 26, 30, "26 - 30 %")]
     [InlineData("Eye Dam. 1", 25, 30, "25 - 30 %")]

@@ -142,6 +142,14 @@ public class UfiTests
         Assert.Equal((country, 77L), (Ufi.Read(ufi, out _)!.Country, Ufi.Read(ufi, out _)!.FormulationNumber));
     }
 
+    // Letters count from 0, + and * follow Z (ECHA, UFI Developers Manual, version 1.4, Ireland; from memory).
+    [Theory]
+    [InlineData("9+54321Y", ((26 * 26) + 24) * 1_000_000L + 954321)]
+    [InlineData("9*54321Y", ((26 * 27) + 24) * 1_000_000L + 954321)]
+    [InlineData("9A54321B", 1_000_000L + 954321)]
+    public void IrishSignsHaveTheirValues(string vat, long value) =>
+        Assert.Equal(value, Ufi.Read(Ufi.Make("IE", vat, 1, out _)!, out _)!.VatValue);
+
     [Theory]
     [InlineData("KEY", "a company key is a number of up to 41 bits")]
     [InlineData("FR", "two signs and nine digits")]

@@ -114,6 +114,17 @@ public sealed class VocabularyTests
         Assert.Equal("English lacks the statement H999: its label cannot be printed.", none.Message);
     }
 
+    [Fact]
+    public void One_hazard_among_supplements_is_enough() =>
+        Assert.True(
+            (
+                LabelElements.None with
+                {
+                    Supplemental = [new LabelChoice("EUH208", "test", "test"), new LabelChoice("EUH066", "test", "test")],
+                }
+            ).IsHazardous
+        );
+
     [Theory]
     [InlineData("EUH208", false)]
     [InlineData("EUH210", false)]
