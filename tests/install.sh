@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs the program in both ways that README names and tries each as a newcomer would: version, a new folder, its dossier.
-# Builds all packages, so it needs NuGet and about three minutes; linux-x64 only.
+# Builds all packages, so it needs NuGet and about six minutes; on linux-x64 only.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 work=$(mktemp -d)
