@@ -30,6 +30,16 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
             return new DeclarationFolder(path, new Catalogue([], problems), [], problems);
         }
 
+        if (isFile && File.GetAttributes(path).HasFlag(FileAttributes.ReparsePoint))
+        {
+            problems.Add(
+                new TextPlace(path, 0, 0),
+                "This is a link, and links are not followed: what is read lies in the folder itself.",
+                "Name the file that it leads to, or put a copy here."
+            );
+            return new DeclarationFolder(path, new Catalogue([], problems), [], problems);
+        }
+
         string root = isFile ? RootOf(path) : path;
         var reader = new DeclarationReader(vocabulary);
         var declarations = new List<IDeclaration>();
