@@ -3,7 +3,7 @@ using System.Diagnostics;
 using System.Globalization;
 using Chandlery.Hostile;
 
-// fuzz COUNT [SEED]: that many bent inputs, all kinds. kill PROGRAM ROUNDS: kills every writing command in the middle.
+// fuzz COUNT [SEED [KIND]]: that many bent inputs, of all kinds or of one. kill PROGRAM ROUNDS: kills every writing command in the middle.
 // guided TARGET: serves a fuzzer that watches the branches (tests/fuzz-guided.sh).
 // disk PROGRAM: gives every writing command full, small and read-only disks.
 if (args is ["kill", var program, var rounds])
@@ -28,7 +28,7 @@ if (args is ["disk", var writer])
 
 if (args is not ["fuzz", var countText, ..])
 {
-    Console.Error.WriteLine("fuzz COUNT [SEED], kill PROGRAM ROUNDS, or disk PROGRAM");
+    Console.Error.WriteLine("fuzz COUNT [SEED [KIND]], kill PROGRAM ROUNDS, or disk PROGRAM");
     return 2;
 }
 
@@ -40,7 +40,12 @@ int done = 0;
 var clock = Stopwatch.StartNew();
 foreach ((string kind, int share) in Fuzzer.Kinds)
 {
-    int cases = (int)((long)count * share / 1000);
+    if (args.Length > 3 && args[3] != kind)
+    {
+        continue;
+    }
+
+    int cases = args.Length > 3 ? count : (int)((long)count * share / 1000);
     long started = clock.ElapsedMilliseconds;
     Parallel.For(
         0,
