@@ -1,9 +1,15 @@
 using System.CommandLine;
 using Chandlery.Cli;
+using Chandlery.Cli.Commands;
 
 if (args is [PdfWorker.Argument])
 {
     return PdfWorker.Work(Console.OpenStandardInput(), Console.OpenStandardOutput());
+}
+
+if (args is [MeasureCommand.Name, ..])
+{
+    MeasureCommand.BoundMemory();
 }
 
 ParseResult parse = CommandTree.Build().Parse(args);

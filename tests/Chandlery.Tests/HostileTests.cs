@@ -1,3 +1,6 @@
+using System.Diagnostics;
+using System.IO.Compression;
+using System.Text;
 using Chandlery.Hostile;
 using Chandlery.Tests.Support;
 
@@ -41,4 +44,74 @@ public sealed class HostileTests
     [NeedsOwnDisksFact]
     public void A_full_or_read_only_disk_loses_nothing() =>
         Assert.Empty(BadDisks.Run(Path.Combine(AppContext.BaseDirectory, "chandlery.dll"), "label", "draft", "register"));
+
+    [Fact]
+    public async Task A_PDF_that_unpacks_to_gigabytes_takes_no_more_than_its_bound()
+    {
+        const long bound = 1_500_000_000;
+        string folder = Directory.CreateTempSubdirectory("chandlery-bomb-").FullName;
+        string pdf = Path.Combine(folder, "bomb.pdf");
+        await File.WriteAllBytesAsync(pdf, UnpacksTo(3_000_000_000));
+        string program = Path.Combine(AppContext.BaseDirectory, "chandlery.dll");
+        using Process process = Process.Start(
+            new ProcessStartInfo("dotnet", [program, "measure", pdf, Path.Combine(Bench.DemoFolder, "candles", "fig-tin.yaml")])
+            {
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
+        Task<string> output = process.StandardOutput.ReadToEndAsync();
+        Task<string> errors = process.StandardError.ReadToEndAsync();
+        long most = 0;
+        while (!process.WaitForExit(30))
+        {
+            process.Refresh();
+            most = Math.Max(most, process.HasExited ? 0 : process.WorkingSet64);
+        }
+
+        Directory.Delete(folder, recursive: true);
+        Assert.InRange(most, 1, bound);
+        Assert.InRange(process.ExitCode, 1, 2);
+        Assert.DoesNotContain("   at Chandlery.", await output + await errors, StringComparison.Ordinal);
+    }
+
+    // A page whose content is blanks, packed.
+    private static byte[] UnpacksTo(long bytes)
+    {
+        using var packed = new MemoryStream();
+        using (var packer = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true))
+        {
+            byte[] blanks = new byte[10_000_000];
+            Array.Fill(blanks, (byte)' ');
+            for (long done = 0; done < bytes; done += blanks.Length)
+            {
+                packer.Write(blanks);
+            }
+        }
+
+        using var pdf = new MemoryStream();
+        var places = new List<long>();
+        void Text(string text) => pdf.Write(Encoding.Latin1.GetBytes(text));
+        void Begin()
+        {
+            places.Add(pdf.Length);
+            Text($"{places.Count} 0 obj\n");
+        }
+
+        Text("%PDF-1.4\n");
+        Begin();
+        Text("<< /Type /Catalog /Pages 2 0 R >>\nendobj\n");
+        Begin();
+        Text("<< /Type /Pages /Kids [3 0 R] /Count 1 >>\nendobj\n");
+        Begin();
+        Text("<< /Type /Page /Parent 2 0 R /MediaBox [0 0 300 300] /Contents 4 0 R /Resources << >> >>\nendobj\n");
+        Begin();
+        Text($"<< /Length {packed.Length} /Filter /FlateDecode >>\nstream\n");
+        packed.WriteTo(pdf);
+        Text("\nendstream\nendobj\n");
+        long table = pdf.Length;
+        Text($"xref\n0 5\n0000000000 65535 f \n{string.Concat(places.Select(p => $"{p:D10} 00000 n \n"))}");
+        Text($"trailer << /Size 5 /Root 1 0 R >>\nstartxref\n{table}\n%%EOF\n");
+        return pdf.ToArray();
+    }
 }

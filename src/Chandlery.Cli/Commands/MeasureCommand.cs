@@ -7,11 +7,26 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery measure</c>: the legal dimensions of a label's PDF, from the PDF itself.</summary>
 internal static class MeasureCommand
 {
+    /// <summary>The command's name.</summary>
+    public const string Name = "measure";
+
+    private const ulong MostMemoryBytes = 800_000_000;
+
+    /// <summary>
+    /// Bounds this process's memory, for the PDF may be anybody's and a small one can unpack to more than there is. It cannot be
+    /// undone, so the program calls it when it starts to measure and does nothing else.
+    /// </summary>
+    public static void BoundMemory()
+    {
+        AppContext.SetData("GCHeapHardLimit", MostMemoryBytes);
+        GC.RefreshMemoryLimit();
+    }
+
     public static Command Build()
     {
         var options = new CommonOptions();
         var pdf = new Argument<string>("pdf") { Description = "A label's PDF that this program made." };
-        var command = new Command("measure", "Measure a label's PDF and say of each legal dimension and text whether it holds.");
+        var command = new Command(Name, "Measure a label's PDF and say of each legal dimension and text whether it holds.");
         command.Add(pdf);
         options.AddTo(command);
         command.SetAction(parse =>
@@ -33,10 +48,11 @@ internal static class MeasureCommand
         {
             pages = MeasuredPage.ReadAll(File.ReadAllBytes(file));
         }
-        catch (Exception error) when (error is not (IOException or UnauthorizedAccessException or OutOfMemoryException))
+        catch (Exception error) when (error is not (IOException or UnauthorizedAccessException))
         {
             // The reader throws many kinds of exceptions on files that are no PDF.
-            session.Complain($"{file}: this PDF cannot be read: {error.Message}");
+            string why = error is OutOfMemoryException ? "it needs more memory than a label's PDF should" : error.Message;
+            session.Complain($"{file}: this PDF cannot be read: {why}");
             return ExitCode.BadInput;
         }
 
