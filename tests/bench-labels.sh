@@ -2,7 +2,8 @@
 # A thousand different labels in one PDF, made by this program, by a mail merge in LibreOffice Writer and by LaTeX, in one run:
 #   the same job   every label's name, batch and text set anew, with its pictograms; LaTeX also fits the text to its box, as we do
 #   bare text      the merged text of all labels only, nothing fitted and no picture: the least that each could be asked
-# Installs the other two from Debian's archive when they are missing. Usage: bench-labels.sh [COUNT]
+# Installs the other two from Debian's archive when they are missing. Usage: bench-labels.sh [COUNT [FOLDER]];
+# FOLDER holds the published benchmark, which is made when none is named.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 count=${1:-1000}
@@ -17,11 +18,14 @@ if [ ! -e /usr/lib/libreoffice/program/libdbaxmllo.so ] || ! kpsewhich tcolorbox
 fi
 
 now() { echo $(( $(date +%s%N) / 1000000 )); }
-dotnet publish tests/Chandlery.Bench -c Release -r linux-x64 --self-contained -o "$work/bench" -p:PublishReadyToRun=true \
-  -p:TieredPGO=false -p:DebugType=none -p:NuGetLockFilePath=obj/publish.lock.json >/dev/null
-"$work/bench/Chandlery.Bench" label-kit "$candle" "$work/kit"
+bench=${2:-$work/bench}
+if [ ! -e "$bench/Chandlery.Bench" ]; then
+  dotnet publish tests/Chandlery.Bench -c Release -r linux-x64 --self-contained -o "$bench" -p:PublishReadyToRun=true \
+    -p:TieredPGO=false -p:DebugType=none -p:NuGetLockFilePath=obj/publish.lock.json >/dev/null
+fi
+"$bench/Chandlery.Bench" label-kit "$candle" "$work/kit"
 start=$(now)
-"$work/bench/Chandlery.Bench" labels "$candle" "$count" "$work/labels.pdf"
+"$bench/Chandlery.Bench" labels "$candle" "$count" "$work/labels.pdf"
 ours=$(( $(now) - start ))
 
 pdftotext "$work/kit/label.pdf" - | sed 's/\f//g' > "$work/kit/label.txt"

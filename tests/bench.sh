@@ -30,4 +30,4 @@ echo "catalogue of 10,000, as published: $(median 5 "$work/program/chandlery" ca
 "$work/bench/Chandlery.Bench" make-catalogue data/demo 2000 "$work/fifth"
 "$work/bench/Chandlery.Bench" catalogue "$work/fifth"
 "$work/bench/Chandlery.Bench" skia data/demo/candles/harbour-bowl.yaml 1000
-bash tests/bench-labels.sh 1000
+bash tests/bench-labels.sh 1000 "$work/bench"

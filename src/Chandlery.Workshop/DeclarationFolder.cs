@@ -22,22 +22,15 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
         bool isFile = File.Exists(path);
         if (!isFile && !Directory.Exists(path))
         {
-            problems.Add(
-                new TextPlace(path, 0, 0),
-                "There is no such file or folder.",
-                "Name a folder of declarations, or one candle's or batch's file."
-            );
-            return new DeclarationFolder(path, new Catalogue([], problems), [], problems);
+            return Nothing("There is no such file or folder.", "Name a folder of declarations, or one candle's or batch's file.");
         }
 
         if (isFile && File.GetAttributes(path).HasFlag(FileAttributes.ReparsePoint))
         {
-            problems.Add(
-                new TextPlace(path, 0, 0),
+            return Nothing(
                 "This is a link, and links are not followed: what is read lies in the folder itself.",
                 "Name the file that it leads to, or put a copy here."
             );
-            return new DeclarationFolder(path, new Catalogue([], problems), [], problems);
         }
 
         string root = isFile ? RootOf(path) : path;
@@ -85,6 +78,12 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
         }
 
         return new DeclarationFolder(root, catalogue, all, problems);
+
+        DeclarationFolder Nothing(string what, string remedy)
+        {
+            problems.Add(new TextPlace(path, 0, 0), what, remedy);
+            return new DeclarationFolder(path, new Catalogue([], problems), [], problems);
+        }
     }
 
     private static string RootOf(string file)

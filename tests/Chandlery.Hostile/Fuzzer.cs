@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Reflection;
 using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Assessed;
@@ -43,24 +42,18 @@ public sealed class Fuzzer
         symbols = SymbolSheet.Read(data, problems);
         wording = SheetWording.Read(data, problems);
         hazards = new HazardText(lawbook.Vocabulary, wording);
-        string root = typeof(Fuzzer)
-            .Assembly.GetCustomAttributes<AssemblyMetadataAttribute>()
-            .Single(a => a.Key == "RepositoryFolder")
-            .Value!;
-        string demo = Path.Combine(root, "data", "demo");
-        foreach (string file in Directory.GetFiles(demo, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
+        foreach (string file in Directory.GetFiles(Repository.Demo, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
             declarations.Add((file, Path.GetFileNameWithoutExtension(file), File.ReadAllText(file)));
         }
 
-        catalogue = DeclarationFolder.Open(demo, lawbook.Vocabulary).Catalogue;
+        catalogue = DeclarationFolder.Open(Repository.Demo, lawbook.Vocabulary).Catalogue;
         assessment = new Assessor(lawbook, catalogue, Day).Assess(
             catalogue.OfKind<Candle>().First(c => c.Id == "harbour-bowl"),
             null,
             problems
         )[0];
-        string sheets = Path.Combine(root, "tests", "Chandlery.Sheets", "pdf");
-        pdfs = [.. Sheets.Select(f => File.ReadAllBytes(Path.Combine(sheets, f)))];
+        pdfs = [.. Sheets.Select(f => File.ReadAllBytes(Path.Combine(Repository.Sheets, f)))];
     }
 
     /// <summary>Kinds of input by name, each with its share of the cases out of a thousand.</summary>

@@ -1,4 +1,3 @@
-using System.Reflection;
 using System.Text;
 
 namespace Chandlery.Hostile;
@@ -6,11 +5,6 @@ namespace Chandlery.Hostile;
 /// <summary>Every command that writes files, aimed at one folder, and how to see whether what it left is whole.</summary>
 internal static class WritingCommands
 {
-    private static readonly string Root = typeof(WritingCommands)
-        .Assembly.GetCustomAttributes<AssemblyMetadataAttribute>()
-        .Single(a => a.Key == "RepositoryFolder")
-        .Value!;
-
     /// <summary>The register's name in the folder.</summary>
     public const string Register = "register.sqlite";
 
@@ -18,28 +12,27 @@ internal static class WritingCommands
     /// <param name="folder">Where they write.</param>
     public static string[][] Into(string folder)
     {
-        string demo = Path.Combine(Root, "data", "demo");
-        string bowl = Path.Combine(demo, "candles", "harbour-bowl.yaml");
+        string bowl = Path.Combine(Repository.Demo, "candles", "harbour-bowl.yaml");
         string Out(string name) => Path.Combine(folder, name);
         return
         [
             ["dossier", bowl, "--out", Out("dossier")],
             ["label", bowl, "--format", "pdf,png,svg", "--out", Out("label")],
             ["card", bowl, "--out", Out("card")],
-            ["sheet", Path.Combine(demo, "candles", "fig-tin.yaml"), "--stock", "a4-3x4-circles-60", "--out", Out("sheet")],
+            ["sheet", Path.Combine(Repository.Demo, "candles", "fig-tin.yaml"), "--stock", "a4-3x4-circles-60", "--out", Out("sheet")],
             ["safety-sheet", bowl, "--out", Out("safety")],
             ["bench-sheet", bowl, "--out", Out("bench")],
             ["ceiling", bowl, "--plot", Out("plot.svg")],
             [
                 "draft",
-                Path.Combine(Root, "tests", "Chandlery.Sheets", "pdf", "dune.own-lines-en.pdf"),
+                Path.Combine(Repository.Sheets, "dune.own-lines-en.pdf"),
                 "--out",
                 Out("oil.yaml"),
                 "--replace",
                 "--review-pages",
                 Out("review"),
             ],
-            ["export", demo, "--out", Out("candles.csv")],
+            ["export", Repository.Demo, "--out", Out("candles.csv")],
             ["schemas", "--out", Out("schemas")],
             ["new", Out("new")],
             ["register", "add", bowl, "--by", "nobody", "--register", Out(Register)],

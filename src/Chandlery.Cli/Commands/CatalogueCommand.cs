@@ -21,7 +21,7 @@ internal static class CatalogueCommand
         );
         options.AddTo(command);
         command.Add(json);
-        command.SetAction(parse => Folder.Guard(parse, session => Run(session, parse, options, parse.GetValue(json))));
+        command.SetAction(parse => Session.Guard(parse, session => Run(session, parse, options, parse.GetValue(json))));
         return command;
     }
 

@@ -39,7 +39,7 @@ internal static class ChangesCommand
         command.Add(toAsOf);
         command.Add(json);
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                     Run(

@@ -46,7 +46,7 @@ internal static class DraftCommand
             data,
         };
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                 {

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Reading;
@@ -9,21 +8,6 @@ namespace Chandlery.Cli.Commands;
 /// <summary>Opens law and folder for commands that go on when some declarations are wrong.</summary>
 internal sealed record Folder(IReadOnlyDictionary<string, string> Data, Lawbook Lawbook, DeclarationFolder Declarations)
 {
-    /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
-    public static int Guard(ParseResult parse, Func<Session, int> work)
-    {
-        var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
-        try
-        {
-            return work(session);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            session.Complain(error.Message);
-            return ExitCode.BadInput;
-        }
-    }
-
     /// <summary>The folder; null with problems when law or path cannot be read at all.</summary>
     public static Folder? Open(string path, string? dataFolder, Problems problems)
     {

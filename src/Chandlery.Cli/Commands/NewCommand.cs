@@ -11,7 +11,7 @@ internal static class NewCommand
     {
         var path = new Argument<string>("folder") { Description = "The folder to make." };
         var command = new Command("new", "Make a maker's folder with commented examples to replace by your own.") { path };
-        command.SetAction(parse => Folder.Guard(parse, session => Run(session, parse.GetValue(path)!)));
+        command.SetAction(parse => Session.Guard(parse, session => Run(session, parse.GetValue(path)!)));
         return command;
     }
 

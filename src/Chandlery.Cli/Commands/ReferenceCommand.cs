@@ -27,7 +27,7 @@ internal static class ReferenceCommand
             law,
         };
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                 {

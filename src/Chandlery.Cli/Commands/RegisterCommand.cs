@@ -42,7 +42,7 @@ internal static class RegisterCommand
         command.Add(by);
         command.Add(register);
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session => Add(session, parse, options, parse.GetValue(documents) ?? [], parse.GetValue(by)!, parse.GetValue(register))
             )
@@ -123,7 +123,7 @@ internal static class RegisterCommand
             output,
         };
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                 {
@@ -185,7 +185,7 @@ internal static class RegisterCommand
         var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
         var command = new Command("verify", "Check that no entry was changed or removed.") { path };
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                 {
@@ -215,7 +215,7 @@ internal static class RegisterCommand
         var target = new Argument<string>("copy") { Description = "File to write the copy to." };
         var command = new Command("backup", "Copy the register, whole and consistent, even while it is in use.") { path, target };
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                 {

@@ -24,18 +24,13 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     /// <summary>The wax of an assessed candle.</summary>
     public Wax WaxOf(Assessment assessment) => catalogue!.Find<Wax>(assessment.Candle.Wax, new Problems())!;
 
-    /// <summary>Runs a command's work on the assessments that its path and options mean.</summary>
-    /// <param name="parse">The parsed command line.</param>
-    /// <param name="options">Its common options.</param>
-    /// <param name="work">Does the work; returns the exit code.</param>
-    public static int Run(ParseResult parse, CommonOptions options, Func<Session, IReadOnlyList<Assessment>, int> work)
+    /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
+    public static int Guard(ParseResult parse, Func<Session, int> work)
     {
         var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
         try
         {
-            var problems = new Problems();
-            IReadOnlyList<Assessment> assessments = session.Assess(parse, options, problems);
-            return problems.None ? work(session, assessments) : session.Report(problems);
+            return work(session);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
@@ -43,6 +38,21 @@ internal sealed class Session(TextWriter output, TextWriter errors)
             return ExitCode.BadInput;
         }
     }
+
+    /// <summary>Runs a command's work on the assessments that its path and options mean.</summary>
+    /// <param name="parse">The parsed command line.</param>
+    /// <param name="options">Its common options.</param>
+    /// <param name="work">Does the work; returns the exit code.</param>
+    public static int Run(ParseResult parse, CommonOptions options, Func<Session, IReadOnlyList<Assessment>, int> work) =>
+        Guard(
+            parse,
+            session =>
+            {
+                var problems = new Problems();
+                IReadOnlyList<Assessment> assessments = session.Assess(parse, options, problems);
+                return problems.None ? work(session, assessments) : session.Report(problems);
+            }
+        );
 
     /// <summary>Runs a command that prints.</summary>
     /// <param name="parse">The parsed command line.</param>

@@ -25,7 +25,7 @@ internal static class TransferCommands
         command.Add(what);
         command.Add(output);
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                 {
@@ -83,7 +83,7 @@ internal static class TransferCommands
             file,
             into,
         };
-        command.SetAction(parse => Folder.Guard(parse, session => Import(session, parse.GetValue(file)!, parse.GetValue(into)!)));
+        command.SetAction(parse => Session.Guard(parse, session => Import(session, parse.GetValue(file)!, parse.GetValue(into)!)));
         return command;
     }
 
@@ -132,7 +132,7 @@ internal static class TransferCommands
             output,
         };
         command.SetAction(parse =>
-            Folder.Guard(
+            Session.Guard(
                 parse,
                 session =>
                 {

@@ -20,7 +20,7 @@ internal static class VersionCommand
         {
             full,
         };
-        command.SetAction(parse => Folder.Guard(parse, session => Run(session, parse.GetValue(full))));
+        command.SetAction(parse => Session.Guard(parse, session => Run(session, parse.GetValue(full))));
         return command;
     }
 

@@ -9,8 +9,8 @@ namespace Chandlery.Core.Declared;
 /// <param name="Ec">EC number, when given.</param>
 public sealed record SubstanceIdentity(string Name, CasNumber? Cas, EcNumber? Ec)
 {
-    /// <summary>The name's letters and figures in lower case: sheets differ in blanks, hyphens and capitals.</summary>
-    public string PlainName { get; } = new([.. Name.Where(char.IsLetterOrDigit).Select(char.ToLowerInvariant)]);
+    /// <summary>The name's letters and figures in lower case, by which names are compared.</summary>
+    public string PlainName { get; } = PlainText.Of(Name);
 }
 
 /// <summary>One line of a supplier's ingredient table.</summary>

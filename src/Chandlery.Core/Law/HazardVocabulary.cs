@@ -62,7 +62,7 @@ public sealed partial class HazardVocabulary
         Categories = categories;
         foreach (HazardCategory category in categories)
         {
-            string plain = Plain(category.ClassCode + category.Category);
+            string plain = PlainText.Of(category.ClassCode + category.Category);
             if (!byPlainName.TryGetValue(plain, out List<HazardCategory>? list))
             {
                 byPlainName[plain] = list = [];
@@ -89,10 +89,10 @@ public sealed partial class HazardVocabulary
         Match statementMatch = StatementCode().Match(text);
         string statement = statementMatch.Success ? statementMatch.Value : "";
         string name = statementMatch.Success ? text.Remove(statementMatch.Index, statementMatch.Length) : text;
-        string plain = Plain(name);
+        string plain = PlainText.Of(name);
         if (plain.Length == 0 && statement.StartsWith("EUH", StringComparison.Ordinal))
         {
-            plain = Plain(statement);
+            plain = PlainText.Of(statement);
         }
 
         if (!byPlainName.TryGetValue(plain, out List<HazardCategory>? candidates))
@@ -136,8 +136,6 @@ public sealed partial class HazardVocabulary
     private static bool Belongs(string printed, string own) =>
         printed == own
         || (printed.Length > own.Length && printed.StartsWith(own, StringComparison.Ordinal) && !char.IsAsciiDigit(printed[own.Length]));
-
-    private static string Plain(string text) => new([.. text.Where(char.IsLetterOrDigit).Select(char.ToLowerInvariant)]);
 
     [GeneratedRegex(@"\b(?:EUH|H)[0-9]{3}(?:[A-Za-z]{0,2})?", RegexOptions.CultureInvariant)]
     private static partial Regex StatementCode();

@@ -219,20 +219,18 @@ public static partial class YamlEdit
     /// <summary>A text in double quotes; whatever a hostile document holds stays inside them.</summary>
     public static string Quoted(string value)
     {
+        // Halves of characters come out of the enumeration as replacement characters.
         var quoted = new StringBuilder("\"");
-        for (int i = 0; i < value.Length; i++)
+        foreach (Rune rune in value.EnumerateRunes())
         {
-            char c = value[i];
-            bool pair = i + 1 < value.Length && char.IsSurrogatePair(c, value[i + 1]);
             quoted.Append(
-                c switch
+                rune.Value switch
                 {
                     '"' => "\\\"",
                     '\\' => "\\\\",
-                    _ when pair => value.Substring(i++, 2),
-                    _ when char.IsSurrogate(c) => "\ufffd",
-                    _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\ufeff' => $"\\u{(int)c:x4}",
-                    _ => c.ToString(),
+                    '\u2028' or '\u2029' or '\ufeff' => $"\\u{rune.Value:x4}",
+                    _ when Rune.IsControl(rune) => $"\\u{rune.Value:x4}",
+                    _ => rune.ToString(),
                 }
             );
         }

@@ -87,10 +87,18 @@ internal sealed partial class HazardText
     }
 
     /// <summary>Acute toxicity estimates in a line of text, for sections 11 and 12; bounds ("over 5000") are none.</summary>
-    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text) => [.. Toxicity(Tidy(text), [.. Tidy(text)], [])];
+    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text)
+    {
+        string tidy = Tidy(text);
+        return [.. Toxicity(tidy, [.. tidy], [])];
+    }
 
     /// <summary>M-factors in a line of text; null when there are none.</summary>
-    public MFactors? ReadM(string text) => ReadM(Tidy(text), [.. Tidy(text)], false, []);
+    public MFactors? ReadM(string text)
+    {
+        string tidy = Tidy(text);
+        return ReadM(tidy, [.. tidy], false, []);
+    }
 
     // Runs of blanks and of one sign say nothing, and would make the patterns slow on hostile text.
     private static string Tidy(string text) =>

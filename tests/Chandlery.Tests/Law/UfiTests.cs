@@ -7,6 +7,10 @@ namespace Chandlery.Tests.Law;
 
 public class UfiTests
 {
+    // ECHA, UFI Developers Manual, version 1.4: the signs, and which digit of the number stands at which place.
+    private const string Alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
+    private static readonly int[] Order = [6, 5, 4, 8, 3, 9, 10, 11, 2, 1, 12, 7, 13, 14, 15];
+
     [Outside("ECHA, UFI Developers Manual, version 1.4, November 2021: published vectors")]
     [Theory]
     [InlineData("AT", "U12345678", 178956970, "C23S-PQ2V-AMH9-VVRF")]
@@ -95,10 +99,9 @@ public class UfiTests
     public void EverySingleWrongSignIsCaught()
     {
         const string right = "C23SPQ2VAMH9VVRF";
-        const string alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
         for (int i = 0; i < right.Length; i++)
         {
-            foreach (char c in alphabet.Where(c => c != right[i]))
+            foreach (char c in Alphabet.Where(c => c != right[i]))
             {
                 Assert.Null(Ufi.Read(right[..i] + c + right[(i + 1)..], out _));
             }
@@ -121,8 +124,6 @@ public class UfiTests
     [Outside("ECHA, UFI Developers Manual, version 1.4, table of country groups and codes (from memory)")]
     public void CountriesLieInTheirGroups(string country, string vat, int group, int countryBits, int number)
     {
-        const string alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
-        int[] order = [6, 5, 4, 8, 3, 9, 10, 11, 2, 1, 12, 7, 13, 14, 15];
         string ufi = Ufi.Make(country, vat, 77, out string why)!;
         Assert.Empty(why);
         string signs = ufi.Replace("-", "", StringComparison.Ordinal)[1..];
@@ -130,7 +131,7 @@ public class UfiTests
             .Range(1, 15)
             .Aggregate(
                 BigInteger.Zero,
-                (sum, digit) => (sum * 31) + alphabet.IndexOf(signs[Array.IndexOf(order, digit)], StringComparison.Ordinal)
+                (sum, digit) => (sum * 31) + Alphabet.IndexOf(signs[Array.IndexOf(Order, digit)], StringComparison.Ordinal)
             );
         string bits = string.Concat(Enumerable.Range(0, 74).Reverse().Select(b => (payload & (BigInteger.One << b)).IsZero ? '0' : '1'));
         Assert.Equal(77, Convert.ToInt32(bits[..28], 2));
@@ -220,16 +221,14 @@ public class UfiTests
 
     private static string Written(BigInteger payload)
     {
-        const string alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
-        int[] order = [6, 5, 4, 8, 3, 9, 10, 11, 2, 1, 12, 7, 13, 14, 15];
         int[] digits = new int[15];
         for (int i = 14; i >= 0; i--, payload /= 31)
         {
             digits[i] = (int)(payload % 31);
         }
 
-        int[] signs = [.. order.Select(o => digits[o - 1])];
+        int[] signs = [.. Order.Select(o => digits[o - 1])];
         int check = 31 - (signs.Select((s, i) => (i + 2) * s).Sum() % 31);
-        return string.Concat(signs.Prepend(check % 31).Select(s => alphabet[s]));
+        return string.Concat(signs.Prepend(check % 31).Select(s => Alphabet[s]));
     }
 }
