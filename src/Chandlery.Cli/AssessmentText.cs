@@ -1,6 +1,8 @@
 using System.Text;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;

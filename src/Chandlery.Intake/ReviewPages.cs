@@ -1,4 +1,4 @@
-using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Paper.Fonts;

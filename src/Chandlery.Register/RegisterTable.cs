@@ -1,4 +1,4 @@
-using Chandlery.Workshop;
+using Chandlery.Files;
 
 namespace Chandlery.Register;
 

@@ -1,9 +1,10 @@
 using System.Security.Cryptography;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Quantities;
-using Chandlery.Workshop;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Register;
 

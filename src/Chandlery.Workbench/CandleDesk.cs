@@ -1,9 +1,10 @@
 using System.Globalization;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Reading;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Files;
 using Chandlery.Register;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
 

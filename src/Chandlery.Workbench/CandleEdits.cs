@@ -1,13 +1,7 @@
 using System.Globalization;
-using Chandlery.Core.Reading;
+using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
-
-/// <summary>An oil as the page shows it.</summary>
-/// <param name="Oil">Name of its declaration.</param>
-/// <param name="Amount">Amount as typed.</param>
-/// <param name="Measure">share, grams, millilitres or drops.</param>
-public sealed record OilEdit(string Oil, string Amount, string Measure);
 
 /// <summary>What the page lets the maker change of a candle. Null fields stay as they are.</summary>
 /// <param name="Name">Trade name.</param>

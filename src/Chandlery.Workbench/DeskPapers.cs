@@ -2,10 +2,14 @@ using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Making;
-using Chandlery.Core.Sheets;
-using Chandlery.Paper.Documents;
+using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.BenchSheets;
+using Chandlery.Paper.Papers.Cards;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Paper.Scenes;
+using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
 

@@ -1,13 +1,8 @@
+using Chandlery.Core.Asked.Ceilings;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Ceilings;
 using Chandlery.Core.Declared;
 
 namespace Chandlery.Workbench;
-
-/// <summary>Where a consequence holds along the load.</summary>
-/// <param name="What">The consequence.</param>
-/// <param name="Spans">From and to, percent in the plot's basis.</param>
-internal sealed record PlotLane(string What, IReadOnlyList<double[]> Spans);
 
 /// <summary>Load against consequences, for the page to draw.</summary>
 /// <param name="Basis">wax or candle: what the percentages are of.</param>

@@ -1,13 +1,14 @@
 using System.Net;
 using System.Text.Json;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Compared;
+using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Quantities;
+using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
 using Chandlery.Register;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -18,26 +19,6 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
 namespace Chandlery.Workbench;
-
-/// <summary>What the page sends: a candle and what was changed on it.</summary>
-/// <param name="Id">Name of the candle or batch.</param>
-/// <param name="Edits">What was changed; null for nothing.</param>
-/// <param name="Hash">Hash of the text that the page had read, for saving.</param>
-/// <param name="Edition">Edition of the law, for papers.</param>
-/// <param name="Kind">Kind of paper.</param>
-/// <param name="Format">pdf, png, svg, yaml or json.</param>
-/// <param name="Count">How many candles, for the bench sheet.</param>
-/// <param name="By">Who issues, for the register.</param>
-public sealed record DeskRequest(
-    string Id,
-    CandleEdits? Edits = null,
-    string? Hash = null,
-    string? Edition = null,
-    string? Kind = null,
-    string? Format = null,
-    int? Count = null,
-    string? By = null
-);
 
 /// <summary>The workbench: a page on this machine alone.</summary>
 public sealed class WorkbenchServer : IAsyncDisposable

@@ -1,8 +1,8 @@
-using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
-using Chandlery.Paper.Documents;
-using Chandlery.Workshop;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Paper.Papers;
+using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
 

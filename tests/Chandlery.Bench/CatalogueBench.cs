@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
-using Chandlery.Core.Compared;
-using Chandlery.Core.Declared;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Bench;
 
@@ -47,7 +47,7 @@ internal static class CatalogueBench
         double law = watch.Elapsed.TotalSeconds;
         DeclarationFolder read = DeclarationFolder.Open(folder, lawbook.Vocabulary);
         double reading = watch.Elapsed.TotalSeconds - law;
-        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = Workshop.CatalogueRun.Assess(
+        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = CatalogueRun.Assess(
             read.Catalogue,
             lawbook,
             new DateOnly(2026, 11, 25),

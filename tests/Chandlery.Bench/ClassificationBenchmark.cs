@@ -1,10 +1,14 @@
 using BenchmarkDotNet.Attributes;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Core.Law.Reading;
 using Chandlery.Core.Quantities;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Bench;
 

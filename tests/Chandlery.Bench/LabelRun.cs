@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
-using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Scenes;
+using Chandlery.Yaml;
 
 namespace Chandlery.Bench;
 

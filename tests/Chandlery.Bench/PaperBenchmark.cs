@@ -2,12 +2,15 @@ using BenchmarkDotNet.Attributes;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
-using Chandlery.Core.Sheets;
-using Chandlery.Paper.Documents;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Files;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Papers.LabelSheets;
+using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Paper.Scenes;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Bench;
 

@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
-using Chandlery.Core.Declared;
-using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Scenes;
+using Chandlery.Yaml;
 using SkiaSharp;
 
 namespace Chandlery.Bench;

@@ -2,17 +2,21 @@ using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Intake.Wording;
-using Chandlery.Paper.Documents;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.Cards;
 using Chandlery.Paper.Symbols;
 using Chandlery.Paper.Templates;
 using Chandlery.Workbench;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Hostile;
 

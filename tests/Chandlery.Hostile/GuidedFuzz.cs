@@ -1,8 +1,9 @@
-using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
 using Chandlery.Intake.Drafts;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Hostile;
 

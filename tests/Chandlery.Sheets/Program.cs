@@ -1,8 +1,8 @@
-using Chandlery.Core.Declared;
-using Chandlery.Paper.Documents;
+using Chandlery.Files;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
 using Chandlery.Sheets;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 // Writes the corpus's sources into a folder: PDFs of our own engine at once, HTML and LaTeX for other engines.
 string folder = args.Length == 1 ? args[0] : throw new ArgumentException("Name the folder to write into.");

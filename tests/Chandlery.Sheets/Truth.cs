@@ -1,8 +1,9 @@
 using System.Globalization;
-using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Sheets;
 

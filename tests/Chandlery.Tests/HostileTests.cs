@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.IO.Compression;
 using System.Text;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Hostile;
 using Chandlery.Tests.Support;
 

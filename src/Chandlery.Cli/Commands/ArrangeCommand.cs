@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Quantities;
-using Chandlery.Paper.Documents;
+using Chandlery.Paper.Papers.Labels;
 
 namespace Chandlery.Cli.Commands;
 

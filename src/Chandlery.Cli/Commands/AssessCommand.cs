@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Assessed.Reports;
 
 namespace Chandlery.Cli.Commands;
 

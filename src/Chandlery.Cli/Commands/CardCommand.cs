@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Chandlery.Paper.Documents;
+using Chandlery.Paper.Papers.Cards;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,8 +1,9 @@
 using System.CommandLine;
 using System.Text.Json;
-using Chandlery.Core.Compared;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Declared;
-using Chandlery.Workshop;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

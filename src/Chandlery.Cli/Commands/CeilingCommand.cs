@@ -1,12 +1,12 @@
 using System.CommandLine;
 using System.Text;
+using Chandlery.Core.Asked.Ceilings;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Ceilings;
 using Chandlery.Core.Quantities;
-using Chandlery.Paper.Documents;
+using Chandlery.Files;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.LoadPlots;
 using Chandlery.Paper.Scenes;
-using Chandlery.Workshop;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,9 +1,10 @@
 using System.CommandLine;
 using System.Text.Json;
-using Chandlery.Core.Compared;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

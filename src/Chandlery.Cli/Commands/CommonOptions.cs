@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,8 +1,9 @@
 using System.CommandLine;
 using System.Text;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
-using Chandlery.Paper.Documents;
+using Chandlery.Core.Assessed.Reports;
+using Chandlery.Paper.Papers.Cards;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,13 +1,15 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
 using Chandlery.Intake;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Paper.Drawing;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,7 +1,7 @@
-using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
-using Chandlery.Inspect;
+using Chandlery.Paper.Proofs;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using Chandlery.Core.Declared;
-using Chandlery.Workshop;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,14 +1,20 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Making;
-using Chandlery.Core.Sheets;
-using Chandlery.Inspect;
-using Chandlery.Paper.Documents;
+using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Files;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.BenchSheets;
+using Chandlery.Paper.Papers.Cards;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Papers.PoisonCentres;
+using Chandlery.Paper.Papers.SafetyDataSheets;
+using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 
@@ -197,6 +203,3 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
         return [.. work.AsParallel().AsOrdered().Select(w => new PendingFile(w.File, w.Draw()))];
     }
 }
-
-/// <summary>A file that is ready to be written.</summary>
-internal sealed record PendingFile(string Name, byte[] Content);

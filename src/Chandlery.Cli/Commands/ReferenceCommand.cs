@@ -2,11 +2,10 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Quantities;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
+using Chandlery.Files;
 using Chandlery.Register;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

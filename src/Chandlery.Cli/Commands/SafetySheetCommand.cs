@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
-using Chandlery.Core.Sheets;
+using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -2,9 +2,10 @@ using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
 using Chandlery.Paper.Fonts;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

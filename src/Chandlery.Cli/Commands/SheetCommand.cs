@@ -2,10 +2,12 @@ using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
-using Chandlery.Paper.Documents;
+using Chandlery.Files;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Papers.LabelSheets;
 using Chandlery.Paper.Scenes;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using Chandlery.Core;
 using Chandlery.Core.Assessed;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,9 +1,12 @@
 using System.CommandLine;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Compared;
+using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

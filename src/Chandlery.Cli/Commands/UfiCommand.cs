@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Chandlery.Core.Law;
+using Chandlery.Core.Notified;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.Reflection;
-using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Reading;
-using Chandlery.Workshop;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

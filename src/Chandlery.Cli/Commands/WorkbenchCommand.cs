@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Diagnostics;
-using Chandlery.Core.Declared;
 using Chandlery.Workbench;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 

@@ -1,25 +1,11 @@
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 
 namespace Chandlery.Core.Assessed;
-
-/// <summary>How grave a finding is.</summary>
-public enum Gravity
-{
-    /// <summary>The candle must not be sold like this.</summary>
-    Stop,
-
-    /// <summary>Something that a person must look at.</summary>
-    Look,
-}
-
-/// <summary>Something that the maker must know.</summary>
-/// <param name="Gravity">How grave it is.</param>
-/// <param name="What">What was found.</param>
-/// <param name="Clause">Where the rule stands; empty when it is no rule of law.</param>
-public sealed record Finding(Gravity Gravity, string What, string Clause);
 
 /// <summary>Everything that follows from a candle's declarations in one edition on one day.</summary>
 /// <param name="Candle">The candle.</param>

@@ -1,9 +1,12 @@
 using System.Collections.Concurrent;
-using System.Runtime.CompilerServices;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
+using Chandlery.Core.Notified;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Assessed;
 
@@ -196,26 +199,4 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
                         $"{o.Oil.Name}: only the classes of the oil as a whole are known, not its ingredients. The result rests on this weaker evidence."
                     )
             );
-}
-
-/// <summary>What is assessed, whatever the edition.</summary>
-internal sealed record Subject(
-    Candle Candle,
-    Batch? Batch,
-    Maker Maker,
-    Vessel Vessel,
-    Recipe Recipe,
-    Composition Composition,
-    IReadOnlyList<LimitCheck> Limits
-);
-
-/// <summary>Tells oils apart as objects: comparing their tables line by line would cost more than it saves.</summary>
-internal sealed class OilAndEdition : IEqualityComparer<(Oil Oil, string Edition)>
-{
-    public static readonly OilAndEdition Instance = new();
-
-    public bool Equals((Oil Oil, string Edition) x, (Oil Oil, string Edition) y) => ReferenceEquals(x.Oil, y.Oil) && x.Edition == y.Edition;
-
-    public int GetHashCode((Oil Oil, string Edition) pair) =>
-        HashCode.Combine(RuntimeHelpers.GetHashCode(pair.Oil), pair.Edition.GetHashCode(StringComparison.Ordinal));
 }

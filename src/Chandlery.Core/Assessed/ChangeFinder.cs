@@ -1,4 +1,6 @@
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 

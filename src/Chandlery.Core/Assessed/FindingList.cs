@@ -1,4 +1,6 @@
+using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;

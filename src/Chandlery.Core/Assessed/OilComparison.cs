@@ -1,5 +1,7 @@
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 

@@ -1,7 +1,9 @@
 using System.Text;
+using Chandlery.Core.Classified;
+using Chandlery.Core.Classified.Methods;
 using Chandlery.Core.Composed;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Methods;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
 

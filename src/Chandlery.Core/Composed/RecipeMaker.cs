@@ -1,5 +1,6 @@
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Composed;
 

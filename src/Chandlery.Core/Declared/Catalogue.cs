@@ -1,3 +1,5 @@
+using Chandlery.Yaml;
+
 namespace Chandlery.Core.Declared;
 
 /// <summary>All declarations of a maker's folder, found by kind and name.</summary>

@@ -2,16 +2,6 @@ using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Declared;
 
-/// <summary>What a fragrance load is a percentage of.</summary>
-public enum LoadBasis
-{
-    /// <summary>Oil per 100 parts of wax.</summary>
-    Wax,
-
-    /// <summary>Oil in 100 parts of the scented melt (wax, oil and extras together).</summary>
-    Candle,
-}
-
 /// <summary>A fragrance load that says which of the trade's two meanings it has.</summary>
 /// <param name="Percent">The figure.</param>
 /// <param name="Basis">What it is a percentage of.</param>

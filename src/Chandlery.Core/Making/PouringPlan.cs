@@ -5,41 +5,6 @@ using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Making;
 
-/// <summary>Something to weigh.</summary>
-/// <param name="Name">Oil, wax or extra.</param>
-/// <param name="Kind">What it is, in a word.</param>
-/// <param name="Mass">How much for all candles.</param>
-public sealed record Portion(string Name, string Kind, Grams Mass);
-
-/// <summary>A temperature of the work with the flash points that matter beside it.</summary>
-/// <param name="Step">Melting, adding the oil, pouring, topping up.</param>
-/// <param name="Temperature">The declared temperature; null when none is declared.</param>
-/// <param name="Note">What to mind.</param>
-public sealed record TemperatureStep(string Step, Celsius? Temperature, string Note);
-
-/// <summary>How the wicks stand.</summary>
-/// <param name="Count">Declared count.</param>
-/// <param name="Spacing">Distance between neighbours when they share the surface evenly; null when the vessel's inside is not declared.</param>
-/// <param name="Suggested">Least and most wicks that common practice would take; null when the inside is not declared.</param>
-/// <param name="Note">In words.</param>
-public sealed record WickPlan(int Count, Millimetres? Spacing, (int Least, int Most)? Suggested, string Note);
-
-/// <summary>How the wax fills the vessel.</summary>
-/// <param name="Hot">Volume of one candle's wax when poured; null without a density.</param>
-/// <param name="Cold">Volume when set; null without a density.</param>
-/// <param name="Room">Volume up to the fill line or the headspace; null when not declared.</param>
-/// <param name="ShrinkPercent">How much the volume shrinks on setting, percent; null without both densities.</param>
-/// <param name="NetForRoom">Net mass that would fill the room when set; null when not known.</param>
-/// <param name="Note">In words.</param>
-public sealed record FillPlan(
-    Millilitres? Hot,
-    Millilitres? Cold,
-    Millilitres? Room,
-    double? ShrinkPercent,
-    Grams? NetForRoom,
-    string Note
-);
-
 /// <summary>Everything to weigh and mind for a number of candles.</summary>
 /// <param name="Count">How many candles.</param>
 /// <param name="WastePercent">Allowance for what stays in the jug, percent.</param>

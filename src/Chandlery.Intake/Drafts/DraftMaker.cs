@@ -1,16 +1,10 @@
 using System.Security.Cryptography;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
-using Chandlery.Intake.Pages;
+using Chandlery.Core.Hazards;
 using Chandlery.Intake.Wording;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Drafts;
-
-/// <summary>A supplier's PDF, taken apart.</summary>
-/// <param name="File">File name as the user knows it.</param>
-/// <param name="Content">Its bytes, for the hash.</param>
-/// <param name="Pages">Its pages.</param>
-public sealed record SupplierPdf(string File, byte[] Content, IReadOnlyList<SheetPage> Pages);
 
 /// <summary>Drafts an oil's declaration from its supplier's PDFs.</summary>
 public static class DraftMaker

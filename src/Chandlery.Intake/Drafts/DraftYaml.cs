@@ -1,16 +1,11 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
-using Chandlery.Core.Reading;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Drafts;
-
-/// <summary>Something that a reviewer must look at.</summary>
-/// <param name="Line">Line of the drafted YAML, from 1.</param>
-/// <param name="What">What and why.</param>
-public sealed record ReviewPoint(int Line, string What);
 
 /// <summary>Writes a draft as the YAML of an oil's declaration, each value with its page, box and confidence.</summary>
 public sealed partial class DraftYaml

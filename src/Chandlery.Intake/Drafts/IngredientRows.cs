@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Intake.Pages;
 using Chandlery.Intake.Tables;
 using Chandlery.Intake.Wording;

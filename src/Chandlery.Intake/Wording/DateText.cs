@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Wording;
 

@@ -3,13 +3,6 @@ using Chandlery.Intake.Pages;
 
 namespace Chandlery.Intake.Wording;
 
-/// <summary>A value found beside or under its label.</summary>
-/// <param name="Text">The value's text.</param>
-/// <param name="Page">Page.</param>
-/// <param name="Box">Where it stands.</param>
-/// <param name="IsUnder">True when it stands in the line under its label, which is less certain.</param>
-internal sealed record Labelled(string Text, int Page, Box Box, bool IsUnder);
-
 /// <summary>Finds values by the labels before them: in the same phrase, the next phrase of the line, or the next line.</summary>
 /// <param name="wording">Labels.</param>
 internal sealed partial class LabelFinder(SheetWording wording)

@@ -1,5 +1,4 @@
-using Chandlery.Core.Declared;
-using Chandlery.Core.Reading;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Wording;
 
@@ -41,7 +40,7 @@ internal sealed record SheetWording(
         "allergenStatement",
     ];
 
-    /// <summary>Reads the files under <c>data/intake/</c>.</summary>
+    /// <summary>Reads the files under <c>data/languages/&lt;code&gt;/supplier.yaml</c>.</summary>
     /// <param name="files">Texts by path relative to <c>data/</c>.</param>
     /// <param name="problems">Collects what is wrong.</param>
     public static SheetWording Read(IReadOnlyDictionary<string, string> files, Problems problems)
@@ -55,7 +54,13 @@ internal sealed record SheetWording(
         var routes = new Dictionary<string, IReadOnlyList<string>>();
         var months = new List<IReadOnlyList<string>>();
         var rangeWords = new Dictionary<string, string>();
-        foreach (string path in files.Keys.Where(k => k.StartsWith("intake/", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        foreach (
+            string path in files
+                .Keys.Where(k =>
+                    k.StartsWith("languages/", StringComparison.Ordinal) && k.EndsWith("/supplier.yaml", StringComparison.Ordinal)
+                )
+                .Order(StringComparer.Ordinal)
+        )
         {
             if (YamlText.Read(files[path], "data/" + path, problems) is not { } map)
             {

@@ -7,24 +7,6 @@ using Buffer = HarfBuzzSharp.Buffer;
 
 namespace Chandlery.Paper.Fonts;
 
-/// <summary>The two weights that documents are set in.</summary>
-public enum Weight
-{
-    /// <summary>Running text.</summary>
-    Regular,
-
-    /// <summary>Names, signal words and figures.</summary>
-    Bold,
-}
-
-/// <summary>A run of text turned into glyphs, measured in font units.</summary>
-/// <param name="Text">The text.</param>
-/// <param name="Glyphs">Glyph numbers.</param>
-/// <param name="Clusters">For each glyph the index of its first character in <paramref name="Text"/>.</param>
-/// <param name="Positions">For each glyph its horizontal start, font units.</param>
-/// <param name="Advance">Width of the whole, font units.</param>
-public sealed record ShapedText(string Text, ushort[] Glyphs, int[] Clusters, int[] Positions, int Advance);
-
 /// <summary>One face of the Inter family: shaping, metrics and the font file for drawing.</summary>
 [SuppressMessage("Design", "CA1001", Justification = "The two faces live as long as the process.")]
 public sealed class Face

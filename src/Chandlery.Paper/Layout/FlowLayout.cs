@@ -6,23 +6,6 @@ using Chandlery.Paper.Symbols;
 
 namespace Chandlery.Paper.Layout;
 
-/// <summary>Sizes that a layout works with.</summary>
-/// <param name="XHeightMm">Height of a lower-case x of the base size.</param>
-/// <param name="LineSpacing">Distance of lines as a multiple of the type size.</param>
-/// <param name="PictogramMm">Side of a hazard pictogram's square, which stands on a point.</param>
-internal sealed record LayoutSizes(double XHeightMm, double LineSpacing, double PictogramMm)
-{
-    /// <summary>Base type size.</summary>
-    public double TypeSizeMm => XHeightMm / Face.Of(Weight.Regular).XHeight;
-}
-
-/// <summary>What a layout came to.</summary>
-/// <param name="Items">Placed items.</param>
-/// <param name="Marks">Where things with a legal size lie.</param>
-/// <param name="EndMm">Lower end of everything.</param>
-/// <param name="OverflowMm">By how much the widest unbreakable word was too wide; 0 when none was.</param>
-internal sealed record LayoutResult(IReadOnlyList<SceneItem> Items, IReadOnlyList<Mark> Marks, double EndMm, double OverflowMm);
-
 /// <summary>Stacks blocks from top to bottom inside a region.</summary>
 internal sealed class FlowLayout
 {

@@ -4,16 +4,6 @@ using Chandlery.Paper.Markup;
 
 namespace Chandlery.Paper.Layout;
 
-/// <summary>A piece that stays together on a line.</summary>
-/// <param name="Text">Text without surrounding blanks.</param>
-/// <param name="Weight">Weight.</param>
-/// <param name="SpaceBefore">Whether a blank separates it from the piece before.</param>
-internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore)
-{
-    /// <summary>Width as a multiple of the type size; a layout is tried at many sizes, and shaping does not depend on them.</summary>
-    public double WidthEm { get; } = LineBreaker.Width(Text, Weight, 1);
-}
-
 /// <summary>Cuts paragraphs into pieces and fills lines with them.</summary>
 internal static class LineBreaker
 {

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Xml;
 using System.Xml.Linq;
-using Chandlery.Core.Declared;
 using Chandlery.Paper.Fonts;
+using Chandlery.Yaml;
 
 namespace Chandlery.Paper.Markup;
 

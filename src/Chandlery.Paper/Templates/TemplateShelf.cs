@@ -1,5 +1,5 @@
 using System.Security;
-using Chandlery.Core.Declared;
+using Chandlery.Yaml;
 using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;

@@ -1,8 +1,9 @@
+using Chandlery.Core.Asked.Ceilings;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Ceilings;
 using Chandlery.Core.Declared;
+using Chandlery.Files;
 using Chandlery.Tests.Support;
-using Chandlery.Workshop;
 
 namespace Chandlery.Tests.Ceilings;
 

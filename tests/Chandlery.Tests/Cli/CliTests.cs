@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Chandlery.Cli;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Tests.Support;
 using Json.Schema;
 

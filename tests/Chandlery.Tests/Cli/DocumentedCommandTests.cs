@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Cli;

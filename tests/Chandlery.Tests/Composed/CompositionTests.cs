@@ -1,6 +1,8 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Composed;
 

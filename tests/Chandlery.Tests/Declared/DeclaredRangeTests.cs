@@ -1,3 +1,4 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Declared;
 
 namespace Chandlery.Tests.Declared;

@@ -1,5 +1,8 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Declared;
 

@@ -1,4 +1,5 @@
-using Chandlery.Core.Reading;
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Declared;
 

@@ -1,9 +1,10 @@
 using Chandlery.Core.Declared;
+using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Sheets;
 using Chandlery.Tests.Support;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Intake;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Sheets;
 using Chandlery.Tests.Support;
 

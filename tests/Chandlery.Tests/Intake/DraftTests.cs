@@ -1,15 +1,17 @@
 using System.Diagnostics;
 using System.Text;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Reading;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
-using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
 using Chandlery.Sheets;
 using Chandlery.Tests.Support;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Intake;
 

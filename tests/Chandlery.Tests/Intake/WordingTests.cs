@@ -1,7 +1,10 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
+using Chandlery.Files;
 using Chandlery.Intake.Wording;
 using Chandlery.Tests.Support;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Intake;
 

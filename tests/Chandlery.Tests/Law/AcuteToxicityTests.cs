@@ -1,4 +1,7 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Tests.Support;
 

@@ -1,10 +1,15 @@
 using System.Globalization;
 using System.Text;
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Core.Notified;
 using Chandlery.Core.Quantities;
-using Chandlery.Core.Sheets;
+using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Law;

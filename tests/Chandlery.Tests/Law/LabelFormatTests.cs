@@ -1,7 +1,10 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Law;
 

@@ -1,7 +1,9 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 using CsCheck;
 
 namespace Chandlery.Tests.Law;

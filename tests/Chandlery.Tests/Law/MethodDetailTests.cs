@@ -1,7 +1,11 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
+using Chandlery.Core.Classified.Methods;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Methods;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
 

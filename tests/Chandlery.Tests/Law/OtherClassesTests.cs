@@ -1,8 +1,12 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Law;
 
@@ -165,7 +169,7 @@ public class OtherClassesTests
         Classification c = Bench.Classify(Bench.Line("a", percent, [hazard]));
         LabelElements label = LabelSelector.Select(Bench.Eu, c);
         IEnumerable<string> gone = Chandlery
-            .Core.Law.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(millilitres))
+            .Core.Labelled.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(millilitres))
             .Select(g => g.Code)
             .Where(g => g != "P102");
         Assert.Equal(expected, string.Join(" ", gone));
@@ -176,7 +180,7 @@ public class OtherClassesTests
     {
         Classification c = Bench.Classify(Bench.Line("a", 20, ["Skin Irrit. 2, H315", "Skin Sens. 1B, H317"]));
         LabelElements label = LabelSelector.Select(Bench.Eu, c);
-        string[] gone = [.. Chandlery.Core.Law.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code)];
+        string[] gone = [.. Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code)];
         Assert.Contains("H315", gone);
         Assert.DoesNotContain("H317", gone);
         Assert.DoesNotContain("P302+P352", gone);

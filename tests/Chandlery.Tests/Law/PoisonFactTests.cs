@@ -1,6 +1,8 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
+using Chandlery.Core.Notified;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
 

@@ -1,3 +1,5 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Tests.Support;
 

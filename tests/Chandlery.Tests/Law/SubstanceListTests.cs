@@ -1,4 +1,5 @@
-using Chandlery.Core.Law;
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Law;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Numerics;
-using Chandlery.Core.Law;
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Notified;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Law;

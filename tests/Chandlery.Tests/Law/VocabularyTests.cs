@@ -1,4 +1,8 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;

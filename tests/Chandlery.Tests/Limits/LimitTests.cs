@@ -1,3 +1,4 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Limits;
 using Chandlery.Tests.Support;

@@ -1,9 +1,11 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
-using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.Cards;
+using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Scenes;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Paper;
 

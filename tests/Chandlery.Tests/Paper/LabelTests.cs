@@ -1,11 +1,14 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
-using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Scenes;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Paper;
 

@@ -1,14 +1,17 @@
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Quantities;
-using Chandlery.Inspect;
-using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
 using Chandlery.Paper.Shapes;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Paper;
 
@@ -147,7 +150,7 @@ public class ShapeTests
         {
             Classification = c,
             Label = label,
-            SmallPackageRelief = Chandlery.Core.Law.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(115)),
+            SmallPackageRelief = Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(115)),
         };
         Assert.Empty(Make(a, Ask(LabelForm.Rectangle, 105, 148)).LeftOff);
         Assert.Null(Make(a with { SmallPackageRelief = [] }, Ask(LabelForm.Rectangle, 68, 60)).Fitted);
@@ -199,7 +202,7 @@ public class ShapeTests
     public void ALanguageWithoutTextsIsAnErrorNeverEnglish()
     {
         var problems = new Problems();
-        Chandlery.Workshop.DeclarationFolder folder = Chandlery.Workshop.DeclarationFolder.Open(
+        Chandlery.Files.DeclarationFolder folder = Chandlery.Files.DeclarationFolder.Open(
             Path.Combine(Bench.DemoFolder, "candles", "fig-tin.yaml"),
             Bench.Lawbook.Vocabulary
         );

@@ -1,5 +1,6 @@
-using Chandlery.Core.Declared;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Paper.Templates;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Paper;
 

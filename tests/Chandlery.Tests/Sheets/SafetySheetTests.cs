@@ -1,16 +1,18 @@
 using System.Diagnostics;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
-using Chandlery.Core.Sheets;
+using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
-using Chandlery.Paper.Documents;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Tests.Support;
-using Chandlery.Workshop;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Sheets;
 

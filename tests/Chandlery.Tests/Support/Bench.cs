@@ -1,12 +1,16 @@
 using System.Reflection;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
+using Chandlery.Core.Law.Reading;
 using Chandlery.Core.Quantities;
-using Chandlery.Core.Reading;
-using Chandlery.Paper.Documents;
-using Chandlery.Workshop;
+using Chandlery.Files;
+using Chandlery.Paper.Papers;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Support;
 

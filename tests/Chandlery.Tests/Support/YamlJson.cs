@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Chandlery.Core.Declared;
-using Chandlery.Core.Reading;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Support;
 

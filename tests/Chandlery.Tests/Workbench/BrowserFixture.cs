@@ -1,6 +1,6 @@
-using Chandlery.Core.Declared;
 using Chandlery.Tests.Support;
 using Chandlery.Workbench;
+using Chandlery.Yaml;
 using Microsoft.Playwright;
 
 namespace Chandlery.Tests.Workbench;

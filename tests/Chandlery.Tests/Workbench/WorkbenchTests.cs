@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text;
 using System.Text.Json;
+using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Tests.Support;
 using Microsoft.Playwright;
 

@@ -1,0 +1,187 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Classified;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Limits;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Asked.Ceilings;
+
+/// <summary>Finds every load at which a consequence begins or ends, exactly.</summary>
+public sealed class CeilingFinder
+{
+    // Just under and just over: far wider than the law's tolerance for binary fractions, far narrower than any balance.
+    private const double Nudge = 1e-7;
+
+    private readonly Assessment assessment;
+    private readonly Wax wax;
+    private readonly MixingLine line;
+    private readonly IReadOnlyList<LinearSubstance> substances;
+    private readonly double unknown0;
+    private readonly double unknown1;
+
+    /// <summary>Prepares a line of an assessed candle.</summary>
+    /// <param name="assessment">The candle as it is.</param>
+    /// <param name="wax">Its wax, for the limits.</param>
+    /// <param name="varied">What is varied.</param>
+    /// <param name="oilId">Which oil, where one is meant.</param>
+    public CeilingFinder(Assessment assessment, Wax wax, Varied varied, string? oilId = null)
+    {
+        this.assessment = assessment;
+        this.wax = wax;
+        line = MixingLine.Of(assessment.Composition.Recipe, varied, oilId);
+        Composition at0 = Composer.Compose(line.At(0));
+        Composition at1 = Composer.Compose(line.At(1));
+        var byKey = at0.Ingredients.ToDictionary(Key);
+        var resolved = assessment.Substances.ToDictionary(s => Key(s.Ingredient));
+        substances =
+        [
+            .. at1.Ingredients.Select(i => new LinearSubstance(
+                resolved[Key(i)] with
+                {
+                    Ingredient = i,
+                },
+                byKey[Key(i)].High.Value,
+                i.High.Value,
+                byKey[Key(i)].WholeHigh.Value,
+                i.WholeHigh.Value
+            )),
+        ];
+        unknown0 = at0.UnknownHigh.Value;
+        unknown1 = at1.UnknownHigh.Value;
+    }
+
+    /// <summary>Where the candle is now.</summary>
+    public double Now => line.Now;
+
+    /// <summary>All ceilings up to the end of the line, lowest first.</summary>
+    public IReadOnlyList<Ceiling> Find()
+    {
+        IEnumerable<double> crossings = Crossings
+            .Of(assessment.Edition, assessment.AsOf, assessment.Candle.OnMarketSince, substances, UnknownAt)
+            .Concat(LimitCrossings())
+            .Where(x => x > 0 && x < line.Last)
+            .Order();
+        var ceilings = new List<Ceiling>();
+        double last = double.NegativeInfinity;
+        foreach (double x in crossings)
+        {
+            // Two rules that meet in one point differ by rounding only.
+            if (x - last <= x * Nudge)
+            {
+                continue;
+            }
+
+            last = x;
+            List<Consequence> consequences = [.. Difference(StateAt(x * (1 - Nudge)), StateAt(x * (1 + Nudge)))];
+            if (consequences.Count > 0)
+            {
+                Recipe recipe = line.At(x);
+                ceilings.Add(
+                    new Ceiling(x, recipe.MeltLoadOfWax, recipe.MeltLoadOfCandle, recipe.Load, new MassPercent(100 * x), consequences)
+                );
+            }
+        }
+
+        return ceilings;
+    }
+
+    /// <summary>What holds at a fraction, for tests and plots.</summary>
+    public IReadOnlyCollection<string> HoldsAt(double x) => StateAt(x).Keys;
+
+    private double UnknownAt(double x) =>
+        unknown0 + ((unknown1 - unknown0) * x) + substances.Where(s => !s.Substance.IsKnown).Sum(s => s.High(x));
+
+    // Every limit's figure is a ratio of two linear functions of the fraction: three samples fix it.
+    private IEnumerable<double> LimitCrossings()
+    {
+        IReadOnlyList<LimitCheck> a = LimitsAt(0);
+        IReadOnlyList<LimitCheck> b = LimitsAt(0.25);
+        IReadOnlyList<LimitCheck> c = LimitsAt(0.5);
+        for (int i = 0; i < a.Count; i++)
+        {
+            if (
+                a[i] is { Value: { } v0, Limit: { } limit }
+                && b[i].Value is { } v1
+                && c[i].Value is { } v2
+                && double.IsFinite(v0 + v1 + v2)
+            )
+            {
+                // v(x) = (p + q x) / (1 + r x)
+                double p = v0;
+                double r = (v1 - p == v2 - p && v1 == p) ? 0 : ((2 * (v1 - p)) - (v2 - p)) / (0.5 * (v2 - v1));
+                double q = ((v1 * (1 + (0.25 * r))) - p) / 0.25;
+                double slope = q - (limit * r);
+                if (slope != 0 && double.IsFinite(slope))
+                {
+                    yield return (limit - p) / slope;
+                }
+            }
+        }
+    }
+
+    private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.Vessel, wax, line.At(x));
+
+    private Dictionary<string, (string SetBy, string Clause)> StateAt(double x)
+    {
+        var state = new Dictionary<string, (string, string)>();
+        List<Substance> now =
+        [
+            .. substances.Select(s =>
+                s.Substance with
+                {
+                    Ingredient = s.Substance.Ingredient with
+                    {
+                        High = new MassPercent(s.High(x)),
+                        WholeHigh = new MassPercent(s.Whole0 + ((s.Whole1 - s.Whole0) * x)),
+                    },
+                }
+            ),
+        ];
+        var undeclared = new MassPercent(unknown0 + ((unknown1 - unknown0) * x));
+        Classification classification = Classifier.Classify(
+            assessment.Edition,
+            assessment.AsOf,
+            now,
+            undeclared,
+            assessment.Candle.OnMarketSince
+        );
+        LabelElements label = LabelSelector.Select(assessment.Edition, classification);
+        foreach (ClassResult c in classification.Classes)
+        {
+            state[$"{c.Category.Code} ({c.Statement})"] = (c.Working.Lines[0].Substance, c.Working.Clause);
+        }
+
+        foreach (LabelChoice s in label.Supplemental.Where(s => classification.Supplemental == s.Code))
+        {
+            Sensitiser first = classification.Sensitisers.MaxBy(n => n.Working.Value / n.Working.Threshold)!;
+            state[s.Code] = (first.Substance.Name, s.Clause);
+        }
+
+        if (label.SignalWord is { } word)
+        {
+            state[$"signal word {word.Code}"] = (
+                classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
+                word.Clause
+            );
+        }
+
+        foreach (LimitCheck limit in LimitsAt(x).Where(l => l.Holds == false))
+        {
+            state[$"limit broken: {limit.Name}"] = (limit.Source, "declared limit");
+        }
+
+        return state;
+    }
+
+    private static IEnumerable<Consequence> Difference(
+        Dictionary<string, (string SetBy, string Clause)> under,
+        Dictionary<string, (string SetBy, string Clause)> over
+    ) =>
+        over.Where(o => !under.ContainsKey(o.Key))
+            .Select(o => new Consequence(o.Key, true, o.Value.SetBy, o.Value.Clause))
+            .Concat(under.Where(u => !over.ContainsKey(u.Key)).Select(u => new Consequence(u.Key, false, u.Value.SetBy, u.Value.Clause)));
+
+    private static string Key(ComposedIngredient i) => i.Identity.Cas?.Text ?? i.Identity.Ec?.Text ?? i.Identity.Name;
+}

@@ -1,0 +1,59 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Asked.Comparisons;
+
+/// <summary>What can change on a candle, in one edition of the law.</summary>
+/// <param name="Id">The candle's or batch's name.</param>
+/// <param name="Edition">The edition.</param>
+/// <param name="Subjects">Facts by subject, such as "class" or "hazard statement".</param>
+public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<string, IReadOnlyList<Fact>> Subjects)
+{
+    /// <summary>The state of an assessed candle.</summary>
+    public static CandleState Of(Assessment a)
+    {
+        LabelElements label = a.Label;
+        LabelFormat format = a.Edition.Formats.On(a.AsOf);
+        SizeBand band = format.BandFor(a.Vessel.Brimful);
+        IReadOnlyList<Fact> Choices(IEnumerable<LabelChoice> choices) =>
+            [.. choices.Select(c => new Fact(c.Code, Reason(c.Because, c.Clause)))];
+        return new CandleState(
+            a.Id,
+            a.Edition.Id,
+            new Dictionary<string, IReadOnlyList<Fact>>
+            {
+                ["class"] =
+                [
+                    .. a.Classification.Classes.Select(c => new Fact(
+                        $"{c.Category.Code}, {c.Statement}",
+                        Reason(c.Working.Sentence, c.Working.Clause)
+                    )),
+                ],
+                ["pictogram"] = Choices(label.Pictograms),
+                ["signal word"] = Choices(label.SignalWord is { } word ? [word] : []),
+                ["hazard statement"] = Choices(label.Hazard),
+                ["supplemental statement"] = Choices(label.Supplemental),
+                ["precautionary statement"] = Choices(label.Precautionary),
+                ["named substance"] = [.. label.Named.Select(n => new Fact(n.Name, Reason(n.Because, n.Clause)))],
+                ["broken limit"] =
+                [
+                    .. a
+                        .Limits.Where(l => l.Holds == false)
+                        .Select(l => new Fact(
+                            l.Name,
+                            $"{Figures.Plain(l.Value!.Value)} {l.Unit}, at most {Figures.Plain(l.Limit!.Value)} ({l.Source})"
+                        )),
+                ],
+                ["stop"] = [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => new Fact(f.What, f.Clause))],
+                ["least label"] =
+                [
+                    new Fact($"{band.Label}, lower-case x {band.XHeight}", Reason($"{format.Id} for {a.Vessel.Brimful}", format.Clause)),
+                ],
+            }
+        );
+    }
+
+    private static string Reason(string because, string clause) => clause.Length == 0 ? because : $"{because} ({clause})";
+}

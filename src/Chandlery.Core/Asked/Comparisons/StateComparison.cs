@@ -1,0 +1,60 @@
+namespace Chandlery.Core.Asked.Comparisons;
+
+/// <summary>Compares two states of a catalogue.</summary>
+public static class StateComparison
+{
+    /// <summary>The candles that change, in the order of their names.</summary>
+    public static IReadOnlyList<CandleChange> Compare(
+        IReadOnlyList<CatalogueEntry<CandleState>> before,
+        IReadOnlyList<CatalogueEntry<CandleState>> after
+    )
+    {
+        Dictionary<(string, string), CandleState> old = States(before);
+        Dictionary<(string, string), CandleState> now = States(after);
+        var changes = new List<CandleChange>();
+        foreach ((string Id, string Edition) key in old.Keys.Union(now.Keys).Order())
+        {
+            CandleState? was = old.GetValueOrDefault(key);
+            CandleState? becomes = now.GetValueOrDefault(key);
+            if (was is not null && becomes is not null)
+            {
+                List<StateChange> found = [.. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s]))];
+                if (found.Count > 0)
+                {
+                    changes.Add(new CandleChange(key.Id, key.Edition, found, ""));
+                }
+
+                continue;
+            }
+
+            changes.Add(new CandleChange(key.Id, key.Edition, [], Remark(key.Id, was is null, was is null ? before : after)));
+        }
+
+        return changes;
+    }
+
+    private static Dictionary<(string Id, string Edition), CandleState> States(IReadOnlyList<CatalogueEntry<CandleState>> entries)
+    {
+        var states = new Dictionary<(string, string), CandleState>();
+        foreach (CandleState state in entries.SelectMany(e => e.Results))
+        {
+            states[(state.Id, state.Edition)] = state;
+        }
+
+        return states;
+    }
+
+    private static IEnumerable<StateChange> Compare(string subject, IReadOnlyList<Fact> before, IReadOnlyList<Fact> after) =>
+        before
+            .Where(b => after.All(a => a.Text != b.Text))
+            .Select(b => new StateChange(subject, false, b.Text, b.Why))
+            .Concat(after.Where(a => before.All(b => b.Text != a.Text)).Select(a => new StateChange(subject, true, a.Text, a.Why)));
+
+    private static string Remark(string id, bool missingBefore, IReadOnlyList<CatalogueEntry<CandleState>> side)
+    {
+        string when = missingBefore ? "before" : "after";
+        return side.FirstOrDefault(e => e.Id == id) is { Problems: [var first, ..] } ? $"it cannot be assessed {when}: {first.What}"
+            : missingBefore ? "it is new"
+            : "it is gone";
+    }
+}

@@ -1,0 +1,108 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Assessed.Reports;
+
+/// <summary>The published form of an assessment (schema: <c>data/schemas/assessment.schema.json</c>).</summary>
+public static class AssessmentJson
+{
+    private static readonly AssessmentJsonContext Context = new(
+        new JsonSerializerOptions
+        {
+            PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+            WriteIndented = true,
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        }
+    );
+
+    /// <summary>One assessment as an object.</summary>
+    public static string Write(Assessment assessment) => JsonSerializer.Serialize(Report(assessment), Context.AssessmentReport) + "\n";
+
+    /// <summary>Several assessments as an array.</summary>
+    public static string Write(IEnumerable<Assessment> assessments) =>
+        JsonSerializer.Serialize([.. assessments.Select(Report)], Context.AssessmentReportArray) + "\n";
+
+    private static AssessmentReport Report(Assessment a) =>
+        new(
+            a.Id,
+            a.Candle.Name,
+            a.BatchCode,
+            a.Edition.Id,
+            IsoDay.Plain(a.AsOf),
+            [.. a.Places.Select(p => p.Code)],
+            [.. a.Languages.Select(l => l.Code)],
+            new LoadReport(
+                Round(a.Composition.Recipe.MeltLoadOfWax),
+                Round(a.Composition.Recipe.MeltLoadOfCandle),
+                Round(a.Composition.Recipe.Load),
+                Round(a.Composition.Recipe.TopUp)
+            ),
+            [
+                .. a.Composition.Ingredients.Select(i => new IngredientReport(
+                    i.Identity.Name,
+                    i.Identity.Cas?.Text,
+                    Round(i.Low),
+                    Round(i.High)
+                )),
+            ],
+            Round(a.Composition.UnknownHigh),
+            [
+                .. a.Classification.Classes.Select(c => new ClassReport(
+                    c.Category.ClassCode,
+                    CategoryOf(c.Category),
+                    c.Statement,
+                    c.Working
+                )),
+            ],
+            new StatementsReport(
+                [.. a.Label.Hazard.Select(s => Statement(a, s))],
+                [.. a.Label.Supplemental.Select(s => Statement(a, s))],
+                [.. a.Label.Precautionary.Select(s => Statement(a, s))]
+            ),
+            [.. a.Label.Pictograms.Select(p => p.Code)],
+            a.Label.SignalWord?.Code,
+            [.. a.Label.Named],
+            [.. a.Label.LeftOff],
+            a.SmallPackageRelief,
+            a.Ufi,
+            [
+                .. a.Limits.Select(l => new LimitReport(
+                    l.Name,
+                    Round(l.Value),
+                    Round(l.Limit),
+                    l.Unit,
+                    Round(l.Margin),
+                    l.Holds,
+                    l.Source,
+                    l.Explanation
+                )),
+            ],
+            a.Unassessed,
+            [.. a.Findings.Select(f => new FindingReport(f.Gravity == Gravity.Stop, f.What, f.Clause))],
+            a.StopsSale,
+            Change(a.NextLaw),
+            Change(a.NextExpected)
+        );
+
+    private static ChangeReport? Change(LegalChange? change) =>
+        change is null ? null : new(IsoDay.Plain(change.On), change.What, change.Clause);
+
+    private static string CategoryOf(HazardCategory category) =>
+        category.Variant.Length == 0 ? category.Category : $"{category.Category} ({category.Variant})";
+
+    private static StatementReport Statement(Assessment a, LabelChoice choice)
+    {
+        Language language = a.Languages.FirstOrDefault(l => l.Code == "en") ?? a.Languages[0];
+        return new StatementReport(choice.Code, StatementText.Printed(language, choice.Code, a.Label), choice.Because, choice.Clause);
+    }
+
+    // Twelve decimals hide the last bits of binary fractions and nothing that anybody can weigh.
+    private static double Round(MassPercent percent) => Math.Round(percent.Value, 12);
+
+    private static double? Round(double? value) => value is { } v && double.IsFinite(v) ? Math.Round(v, 12) : null;
+}

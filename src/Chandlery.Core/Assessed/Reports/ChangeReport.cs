@@ -1,0 +1,3 @@
+namespace Chandlery.Core.Assessed.Reports;
+
+internal sealed record ChangeReport(string On, IReadOnlyList<string> What, string Clause);

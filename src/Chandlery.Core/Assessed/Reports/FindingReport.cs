@@ -1,0 +1,3 @@
+namespace Chandlery.Core.Assessed.Reports;
+
+internal sealed record FindingReport(bool StopsSale, string What, string Clause);

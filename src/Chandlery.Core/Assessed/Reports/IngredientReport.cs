@@ -1,0 +1,3 @@
+namespace Chandlery.Core.Assessed.Reports;
+
+internal sealed record IngredientReport(string Name, string? Cas, double LowPercent, double HighPercent);

@@ -1,0 +1,16 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Limits;
+
+namespace Chandlery.Core.Assessed;
+
+/// <summary>What is assessed, whatever the edition.</summary>
+internal sealed record Subject(
+    Candle Candle,
+    Batch? Batch,
+    Maker Maker,
+    Vessel Vessel,
+    Recipe Recipe,
+    Composition Composition,
+    IReadOnlyList<LimitCheck> Limits
+);

@@ -1,0 +1,25 @@
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Law;
+
+namespace Chandlery.Core.Classified;
+
+/// <summary>A class that the candle has. Its explanation is worked out when somebody asks, since most of a catalogue is never asked about.</summary>
+public sealed class ClassResult(HazardCategory category, ClassRule rule, Func<Explanation> explain)
+{
+    private readonly Lazy<Explanation> explanation = new(explain);
+
+    /// <summary>Class and category.</summary>
+    public HazardCategory Category => category;
+
+    /// <summary>The rule that gave it.</summary>
+    public ClassRule Rule => rule;
+
+    /// <summary>Hazard statement, with the letters that say more where all causes agree.</summary>
+    public string Statement => explanation.Value.Statement;
+
+    /// <summary>How it was found.</summary>
+    public Working Working => explanation.Value.Working;
+
+    /// <summary>The substances behind it.</summary>
+    public IReadOnlyList<Substance> Causes => explanation.Value.Causes;
+}

@@ -1,0 +1,116 @@
+using Chandlery.Core.Classified.Methods;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Classified;
+
+/// <summary>Applies the rules of an edition to the substances of a candle.</summary>
+public static class Classifier
+{
+    /// <summary>The classification of a candle on a day.</summary>
+    /// <param name="edition">The law.</param>
+    /// <param name="day">The day that decides which rules hold.</param>
+    /// <param name="substances">What is in the candle.</param>
+    /// <param name="undeclared">Greatest share that nobody has declared.</param>
+    /// <param name="onMarketSince">Since when the candle has been sold; null for a new one.</param>
+    public static Classification Classify(
+        Edition edition,
+        DateOnly day,
+        IReadOnlyList<Substance> substances,
+        MassPercent undeclared,
+        DateOnly? onMarketSince = null
+    )
+    {
+        var classes = new List<ClassResult>();
+        var sensitisers = new List<Sensitiser>();
+        var index = new MixtureIndex(substances, edition.HighestCategory);
+        MassPercent unlisted = UnknownShare(substances);
+        MassPercent unknown = undeclared + unlisted;
+        UnknownToxicity? said = null;
+        for (int i = 0; i < edition.Rules.Count; i++)
+        {
+            ClassRule rule = edition.Rules[i];
+            if (!rule.InForce.On(day, onMarketSince))
+            {
+                continue;
+            }
+
+            ClassResult? result;
+            if (rule is AcuteToxicityRule acute)
+            {
+                result = AcuteToxicityMethod.Evaluate(acute, substances, unknown);
+                said ??= unlisted.Reaches(acute.Unknown.SaidFrom) ? acute.Unknown : null;
+            }
+            else
+            {
+                var limit = (LimitRule)rule;
+                result = Evaluate(limit, index, classes);
+                if (limit.Elicitation is not null)
+                {
+                    ElicitationMethod.AddNamed(limit, index, sensitisers);
+                }
+            }
+
+            if (result is not null)
+            {
+                classes.Add(result);
+            }
+        }
+
+        return new Classification(
+            classes,
+            sensitisers,
+            Supplemental(edition, classes, sensitisers),
+            said is null ? null : new UnknownStatement(unlisted, said.Clause)
+        );
+    }
+
+    /// <summary>The share of substances that are listed without a word on their hazards.</summary>
+    public static MassPercent UnknownShare(IReadOnlyList<Substance> substances)
+    {
+        double share = 0;
+        for (int i = 0; i < substances.Count; i++)
+        {
+            share += substances[i].IsKnown ? 0 : substances[i].Ingredient.High.Value;
+        }
+
+        return new MassPercent(share);
+    }
+
+    private static ClassResult? Evaluate(LimitRule rule, MixtureIndex index, List<ClassResult> before)
+    {
+        ClassResult? own = LimitMethod.Reached(rule.Rungs, rule.AddsSubstances, index) is { } rung
+            ? new ClassResult(rung.Result, rule, () => LimitMethod.Explain(rule, rung, index))
+            : null;
+        if (rule.ImpliedBy is not { } implied || own?.Category.Index == implied.Gives.Index)
+        {
+            return own;
+        }
+
+        ClassResult? cause = before.Find(c => implied.Results.Contains(c.Category));
+        return cause is null ? own : new ClassResult(implied.Gives, rule, () => Implied(implied, cause));
+    }
+
+    private static Explanation Implied(Implication implied, ClassResult cause) =>
+        new(
+            implied.Gives.Statement,
+            cause.Working with
+            {
+                Clause = implied.Clause,
+                Sentence = $"{cause.Working.Sentence} That includes {implied.Gives.Code}.",
+            },
+            cause.Causes
+        );
+
+    // EUH208 is for candles that are not classified as sensitising; on the others the label names the substances anyway.
+    private static string? Supplemental(Edition edition, List<ClassResult> classes, List<Sensitiser> sensitisers)
+    {
+        if (sensitisers.Count == 0 || classes.Any(c => c.Rule is LimitRule { Elicitation: not null }))
+        {
+            return null;
+        }
+
+        string group = sensitisers[0].Hazard.Category.Group;
+        return edition.Rules.OfType<LimitRule>().First(r => r.Group == group).Elicitation!.Statement;
+    }
+}

@@ -1,0 +1,95 @@
+using Chandlery.Core.Classified.Methods;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Classified;
+
+/// <summary>What the rules leave open: data that is missing, hazards that are not computed, judgements for a person.</summary>
+public static class OpenQuestions
+{
+    /// <summary>What could not be assessed.</summary>
+    public static IEnumerable<string> Unassessed(Edition edition, IReadOnlyList<Substance> substances, MassPercent undeclared)
+    {
+        foreach (Substance substance in substances.Where(s => !s.IsKnown))
+        {
+            yield return $"{substance.Ingredient.Identity.Name} (up to {substance.Ingredient.High}): its sheet says nothing about hazard classes.";
+        }
+
+        // Below this the undeclared rest is a rounding of the sheets.
+        if (undeclared.Value > 0.005)
+        {
+            yield return $"Up to {undeclared} of the candle is not declared by anybody; what is in it was not assessed.";
+        }
+
+        foreach (Substance substance in substances)
+        {
+            List<string> classes = [.. substance.Hazards.Where(h => !h.MIsKnown).Select(h => h.Category.Code)];
+            if (classes.Count > 0)
+            {
+                yield return $"{substance.Name} is {string.Join(" and ", classes)}, but nobody gives its M-factor: 1 was used, the least there is.";
+            }
+        }
+
+        foreach (NotComputed rule in edition.NotComputed)
+        {
+            List<string> who = [.. substances.Where(s => s.Hazards.Any(h => rule.Hazards.Contains(h.Category))).Select(s => s.Name)];
+            if (who.Count > 0)
+            {
+                IEnumerable<string> classes = substances
+                    .SelectMany(s => s.Hazards)
+                    .Where(h => rule.Hazards.Contains(h.Category))
+                    .Select(h => h.Category.Code)
+                    .Distinct();
+                yield return $"{string.Join(", ", classes)} (from {string.Join(", ", who.Take(4))}{(who.Count > 4 ? ", ..." : "")}): {rule.Why} ({rule.Clause})";
+            }
+        }
+    }
+
+    /// <summary>
+    /// Where adding may fail: which substances are concerned, and what the other method would give. Nothing is switched;
+    /// a competent person decides.
+    /// </summary>
+    public static IEnumerable<(string What, string Clause)> NonAdditive(
+        Edition edition,
+        IReadOnlyList<Substance> substances,
+        IReadOnlyList<ClassResult> classes
+    )
+    {
+        foreach (LimitRule rule in edition.Rules.OfType<LimitRule>())
+        {
+            if (rule.WhereAddingMayFail is not { } other)
+            {
+                continue;
+            }
+
+            List<Substance> concerned =
+            [
+                .. substances.Where(s => s.NonAdditiveKind is not null && CouldMatter(other, s, edition.HighestCategory)),
+            ];
+            if (concerned.Count == 0)
+            {
+                continue;
+            }
+
+            var index = new MixtureIndex(concerned, edition.HighestCategory);
+            Rung? reached = LimitMethod.Reached(other.Rungs, adds: false, index);
+            string computed = classes.FirstOrDefault(c => c.Rule == rule)?.Category.Code ?? "no class";
+            string instead = reached is null ? "no class from them" : reached.Result.Code;
+            string who = string.Join(", ", concerned.Select(s => $"{s.Name} ({s.NonAdditiveKind}, up to {s.Ingredient.High})"));
+            bool matters =
+                reached is not null
+                && (computed == "no class" || reached.Result.Severity < classes.First(c => c.Rule == rule).Category.Severity);
+            yield return (
+                $"{rule.Group}: adding may fail for {who}. Adding gives {computed}; the other method would give {instead}. {(matters ? "A competent person must decide." : "The result would be no worse.")}",
+                other.Clause
+            );
+        }
+    }
+
+    // An ingredient at less than a tenth of its limit in the other method is not worth a reader's time.
+    private static bool CouldMatter(NonAdditive method, Substance substance, int highestCategory)
+    {
+        var alone = new MixtureIndex([substance], highestCategory);
+        return method.Rungs.Any(r => LimitMethod.Filling(r, adds: false, alone) >= 0.1);
+    }
+}

@@ -1,0 +1,50 @@
+using System.Text.RegularExpressions;
+
+namespace Chandlery.Core.Declared;
+
+/// <summary>An EC (EINECS, ELINCS, NLP or list) number whose check digit holds.</summary>
+/// <remarks>Check digit: the six leading digits times 1 to 6, summed, modulo 11 (EC Inventory).</remarks>
+public sealed partial record EcNumber
+{
+    private EcNumber(string text) => Text = text;
+
+    /// <summary>The number with its hyphens, such as <c>227-813-5</c>.</summary>
+    public string Text { get; }
+
+    /// <summary>Reads a number; null when the form or the check digit is wrong, with the reason in <paramref name="why"/>.</summary>
+    public static EcNumber? TryParse(string text, out string why)
+    {
+        string trimmed = text.Trim();
+        if (!Form().IsMatch(trimmed))
+        {
+            why = $"'{text}' is not an EC number (three digits, three digits, one digit, with hyphens).";
+            return null;
+        }
+
+        string digits = trimmed.Replace("-", "", StringComparison.Ordinal);
+        int sum = 0;
+        for (int i = 0; i < 6; i++)
+        {
+            sum += (i + 1) * (digits[i] - '0');
+        }
+
+        int check = sum % 11;
+        if (check != digits[6] - '0')
+        {
+            why =
+                check == 10
+                    ? $"EC number {trimmed} cannot exist: its digits call for a check digit of 10."
+                    : $"EC number {trimmed} fails its check digit: the digits call for {check}, not {digits[6]}.";
+            return null;
+        }
+
+        why = "";
+        return new EcNumber(trimmed);
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Text;
+
+    [GeneratedRegex(@"^[0-9]{3}-[0-9]{3}-[0-9]$", RegexOptions.CultureInvariant)]
+    private static partial Regex Form();
+}

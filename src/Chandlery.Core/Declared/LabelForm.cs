@@ -1,0 +1,20 @@
+namespace Chandlery.Core.Declared;
+
+/// <summary>Shapes that a maker may ask for.</summary>
+public enum LabelForm
+{
+    /// <summary>A rectangle, with rounded corners where a corner radius is given.</summary>
+    Rectangle,
+
+    /// <summary>A circle, for a base or a lid.</summary>
+    Circle,
+
+    /// <summary>A ring around a hole.</summary>
+    Ring,
+
+    /// <summary>A band around the vessel; its length is the vessel's circumference.</summary>
+    Band,
+
+    /// <summary>A folded leaflet or tie-on tag: a front and an inside of the same size.</summary>
+    Leaflet,
+}

@@ -1,0 +1,27 @@
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Declared;
+
+/// <summary>Who makes the candle and answers for the label.</summary>
+/// <param name="Id">File name without its ending.</param>
+/// <param name="Place">Where it is declared.</param>
+/// <param name="Name">Name on the label.</param>
+/// <param name="AddressLines">Postal address, a line each.</param>
+/// <param name="Telephone">Telephone number.</param>
+/// <param name="Email">Electronic address; either this or <paramref name="Web"/> is given.</param>
+/// <param name="Web">Web address.</param>
+/// <param name="VatCountry">Country code of the VAT number, for the UFI.</param>
+/// <param name="EmergencyTelephone">Emergency telephone number, where a place of sale asks for one.</param>
+/// <param name="VatNumber">VAT number without the country code, for the UFI.</param>
+public sealed record Maker(
+    string Id,
+    TextPlace Place,
+    string Name,
+    IReadOnlyList<string> AddressLines,
+    string Telephone,
+    string? Email,
+    string? Web,
+    string? EmergencyTelephone,
+    string? VatCountry,
+    string? VatNumber
+) : IDeclaration;

@@ -1,0 +1,239 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Declared.Reading;
+
+/// <summary>Reads ingredient tables, the same for oils, waxes and extras.</summary>
+internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
+{
+    /// <summary>What a reviewer writes for "the sheet says that this is not classified".</summary>
+    public const string NotClassified = "not classified";
+
+    /// <summary>The table under <paramref name="key"/>.</summary>
+    public IReadOnlyList<Ingredient> ReadTable(Fields owner, string key, bool required)
+    {
+        List<Ingredient> table = [.. owner.Groups(key).Select(group => Read(group, constituent: false))];
+        if (required && table.Count == 0 && !owner.Has(key))
+        {
+            owner.Problems.Add(owner.Place, $"'{key}' is missing.", "List what the sheet's section 3 lists; an empty list is '[]'.");
+        }
+
+        CheckSum(owner, key, table);
+        return table;
+    }
+
+    /// <summary>Reads <c>classes</c>: a list, the words "not classified" (empty), or nothing at all (null: unknown).</summary>
+    public IReadOnlyList<HazardClaim>? ReadClaims(Fields fields, string key)
+    {
+        YamlValue? value = fields.Take(key);
+        switch (value)
+        {
+            case null:
+                return null;
+            case YamlScalar { Text: NotClassified }:
+                return [];
+            case YamlList list when list.Items.Count > 0:
+                var claims = new List<HazardClaim>();
+                foreach (YamlValue item in list.Items)
+                {
+                    if (item is not YamlScalar scalar)
+                    {
+                        fields.Problems.Add(item.Place, "A class must be a text, such as 'Skin Sens. 1B, H317'.");
+                    }
+                    else if (vocabulary.TryParse(scalar.Text, out string why) is { } claim)
+                    {
+                        claims.Add(claim);
+                    }
+                    else
+                    {
+                        fields.Problems.Add(item.Place, why);
+                    }
+                }
+
+                return claims;
+            default:
+                fields.Problems.Add(
+                    value.Place,
+                    $"'{key}' must be a list of classes.",
+                    $"Write '{key}: [\"Skin Sens. 1B, H317\"]', or '{key}: {NotClassified}' where the sheet says so; leave it out when the sheet is silent."
+                );
+                return null;
+        }
+    }
+
+    private Ingredient Read(Fields fields, bool constituent)
+    {
+        string name = fields.Text("name", "Linalool");
+        CasNumber? cas = ReadRegistryNumber(fields, "cas", CasNumber.TryParse);
+        EcNumber? ec = ReadRegistryNumber(fields, "ec", EcNumber.TryParse);
+        DeclaredRange share = ReadShare(fields);
+        IReadOnlyList<HazardClaim>? claims = ReadClaims(fields, "classes");
+        List<SpecificLimit> limits = [.. ReadLimits(fields)];
+        (double? acuteM, double? chronicM) = ReadM(fields);
+        List<ToxicityEstimate> toxicity = [.. ReadToxicity(fields)];
+        IReadOnlyList<Ingredient> constituents = [];
+        bool listedSeparately = false;
+        if (constituent)
+        {
+            listedSeparately = fields.OptionalFlag("listedSeparately") ?? false;
+        }
+        else
+        {
+            constituents = [.. fields.Groups("constituents").Select(group => Read(group, constituent: true))];
+            CheckSum(fields, "constituents", constituents);
+        }
+
+        fields.Done();
+        return new Ingredient(
+            new SubstanceIdentity(name, cas, ec),
+            share,
+            claims,
+            limits,
+            acuteM,
+            chronicM,
+            toxicity,
+            constituents,
+            listedSeparately,
+            fields.Place
+        );
+    }
+
+    private delegate T? RegistryParse<T>(string text, out string why);
+
+    private static T? ReadRegistryNumber<T>(Fields fields, string key, RegistryParse<T> parse)
+        where T : class
+    {
+        string? text = fields.OptionalText(key);
+        if (text is null)
+        {
+            return null;
+        }
+
+        T? number = parse(text, out string why);
+        if (number is null)
+        {
+            fields.Problems.Add(fields.PlaceOf(key), why, "Copy it from the sheet again, or leave the field out.");
+        }
+
+        return number;
+    }
+
+    private static DeclaredRange ReadShare(Fields fields)
+    {
+        string text = fields.Text("share", "'10 - <25 %'");
+        DeclaredRange? share = DeclaredRange.TryParse(text, out string why);
+        if (share is null && fields.Has("share"))
+        {
+            fields.Problems.Add(fields.PlaceOf("share"), why);
+        }
+
+        return share ?? DeclaredRange.Exactly(1);
+    }
+
+    public IEnumerable<SpecificLimit> ReadLimits(Fields fields)
+    {
+        foreach (YamlValue item in fields.List("limits"))
+        {
+            string text = (item as YamlScalar)?.Text ?? "";
+            int colon = text.LastIndexOf(':');
+            Match condition = LimitCondition().Match(colon < 0 ? "" : text[(colon + 1)..].Replace('≥', '>').Replace('≤', '<'));
+            if (!condition.Success)
+            {
+                fields.Problems.Add(
+                    item.Place,
+                    $"'{text}' is not a specific concentration limit.",
+                    "Write class, statement, colon and condition: 'Skin Sens. 1A, H317: C >= 0.01 %' or 'Skin Irrit. 2, H315: 1 % <= C < 5 %'."
+                );
+                continue;
+            }
+
+            if (vocabulary.TryParse(text[..colon], out string why) is not { } claim)
+            {
+                fields.Problems.Add(item.Place, why);
+                continue;
+            }
+
+            MassPercent? below = condition.Groups["below"].Success ? Percent(condition, "below") : null;
+            if (below is { } end && end <= Percent(condition, "from"))
+            {
+                fields.Problems.Add(item.Place, $"'{text}' runs backwards.");
+            }
+
+            yield return new SpecificLimit(claim.Category, Percent(condition, "from"), below);
+        }
+    }
+
+    private static MassPercent Percent(Match match, string group) =>
+        new(double.Parse(match.Groups[group].Value.Replace(',', '.'), CultureInfo.InvariantCulture));
+
+    // One M alone is used for both sums: the stricter reading of a sheet that does not say which it means.
+    public static (double? Acute, double? Chronic) ReadM(Fields fields)
+    {
+        YamlValue? value = fields.Take("m");
+        switch (value)
+        {
+            case null:
+                return (null, null);
+            case YamlScalar:
+                double both = fields.ReadNumber(value, "'m'", 0, 1_000_000);
+                return (both, both);
+            case YamlMap map:
+                var group = new Fields(map, fields.Problems);
+                double? acute = group.OptionalNumber("acute", 0, 1_000_000);
+                double? chronic = group.OptionalNumber("chronic", 0, 1_000_000);
+                group.Done();
+                return (acute, chronic);
+            default:
+                fields.Problems.Add(value.Place, "'m' must be a number, or a group with 'acute' and 'chronic'.");
+                return (null, null);
+        }
+    }
+
+    public static IEnumerable<ToxicityEstimate> ReadToxicity(Fields fields)
+    {
+        Fields? group = fields.OptionalGroup("ate");
+        if (group is null)
+        {
+            yield break;
+        }
+
+        (string Key, ExposureRoute Route)[] routes =
+        [
+            ("oralMgPerKg", ExposureRoute.Oral),
+            ("dermalMgPerKg", ExposureRoute.Dermal),
+            ("gasPpm", ExposureRoute.InhalationGas),
+            ("vapourMgPerLitre", ExposureRoute.InhalationVapour),
+            ("dustMgPerLitre", ExposureRoute.InhalationDust),
+        ];
+        foreach ((string key, ExposureRoute route) in routes)
+        {
+            if (group.OptionalNumber(key, 0, 1_000_000) is { } value)
+            {
+                yield return new ToxicityEstimate(route, value);
+            }
+        }
+
+        group.Done();
+    }
+
+    private static void CheckSum(Fields owner, string key, IReadOnlyList<Ingredient> table)
+    {
+        double lows = table.Where(i => !i.ListedSeparately).Sum(i => i.Share.Low.Value);
+        if (lows > 100 * (1 + MassPercent.RelativeTolerance))
+        {
+            owner.Problems.Add(
+                owner.PlaceOf(key),
+                $"The low ends of '{key}' add up to {Figures.Plain(lows)} %, more than the whole.",
+                "Check the shares against the sheet; a substance inside a natural oil belongs under that oil's 'constituents'."
+            );
+        }
+    }
+
+    [GeneratedRegex(
+        @"^\s*(?:C\s*>=?\s*(?<from>[0-9]+(?:[.,][0-9]+)?)\s*%|(?<from>[0-9]+(?:[.,][0-9]+)?)\s*%?\s*<=?\s*C\s*<=?\s*(?<below>[0-9]+(?:[.,][0-9]+)?)\s*%)\s*$"
+    )]
+    private static partial Regex LimitCondition();
+}

@@ -1,0 +1,91 @@
+using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Declared.Reading;
+
+/// <summary>Reads label stocks.</summary>
+public static class StockReader
+{
+    /// <summary>Reads the text of a stock's file; null when there are problems.</summary>
+    public static Stock? Read(string text, string file, string id, Problems problems)
+    {
+        var own = new Problems();
+        Stock? stock = YamlText.Read(text, file, own) is { } map ? Read(new Fields(map, own), id) : null;
+        problems.AddRange(own.Found);
+        return own.None ? stock : null;
+    }
+
+    private static Stock Read(Fields fields, string id)
+    {
+        fields.Choice("declares", "stock");
+        string name = fields.Text("name", "A4, two columns of four");
+        LabelRequest label = CandleReader.ReadLabel(fields) ?? Missing(fields);
+        var bleed = new Millimetres(fields.OptionalNumber("bleedMm", -1e-9, 10) ?? 0);
+        Fields? sheet = fields.OptionalGroup("sheet");
+        Fields? roll = fields.OptionalGroup("roll");
+        if ((sheet is null) == (roll is null))
+        {
+            fields.Problems.Add(
+                fields.Place,
+                "A stock is either a sheet or a roll.",
+                "Write 'sheet:' with its grid, or 'roll: { dotsPerInch: 203 }'."
+            );
+        }
+
+        double? dots = roll?.Number("dotsPerInch", 71, 1200, "203");
+        roll?.Done();
+        SheetGrid? grid = sheet is null ? null : ReadGrid(sheet, label);
+        fields.Done();
+        return new Stock(id, fields.Place, name, label, bleed, grid, dots);
+    }
+
+    private static SheetGrid ReadGrid(Fields fields, LabelRequest label)
+    {
+        Millimetres Length(string key, double above) => new(fields.Number(key, above, 2000, "10"));
+        var grid = new SheetGrid(
+            new LabelSize(Length("pageWidthMm", 0), Length("pageHeightMm", 0)),
+            (int)fields.Number("columns", 0, 100, "2"),
+            (int)fields.Number("rows", 0, 200, "4"),
+            Length("leftMm", -1e-9),
+            Length("topMm", -1e-9),
+            Length("pitchXMm", 0),
+            Length("pitchYMm", 0)
+        );
+        fields.Done();
+        double right = grid.Left.Value + ((grid.Columns - 1) * grid.PitchX.Value) + label.Size.Width.Value;
+        double bottom = grid.Top.Value + ((grid.Rows - 1) * grid.PitchY.Value) + label.Size.Height.Value;
+        if (right > grid.Page.Width.Value + 0.01 || bottom > grid.Page.Height.Value + 0.01)
+        {
+            fields.Problems.Add(
+                fields.Place,
+                $"The labels run off the page: they end at {Figures.Plain(right)} x {Figures.Plain(bottom)} mm on a page of {grid.Page}.",
+                "Measure margins and pitch again."
+            );
+        }
+
+        if (
+            (grid.Columns > 1 && grid.PitchX.Value < label.Size.Width.Value)
+            || (grid.Rows > 1 && grid.PitchY.Value < label.Size.Height.Value)
+        )
+        {
+            fields.Problems.Add(fields.Place, "The labels overlap: the pitch is smaller than the label.");
+        }
+
+        return grid;
+    }
+
+    private static LabelRequest Missing(Fields fields)
+    {
+        fields.Problems.Add(
+            fields.Place,
+            "'label' is missing.",
+            "Write 'label: { widthMm: 99, heightMm: 67.5 }', or 'label: { shape: circle, diameterMm: 60 }'."
+        );
+        return new LabelRequest(
+            LabelForm.Rectangle,
+            new LabelSize(new Millimetres(1), new Millimetres(1)),
+            new Millimetres(0),
+            new Millimetres(0)
+        );
+    }
+}

@@ -1,0 +1,94 @@
+using System.Text.RegularExpressions;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Hazards;
+
+/// <summary>All hazard categories that declarations and rules may name.</summary>
+public sealed partial class HazardVocabulary
+{
+    private readonly Dictionary<string, List<HazardCategory>> byPlainName = [];
+
+    /// <summary>Builds the vocabulary; each category's <see cref="HazardCategory.Index"/> is its position.</summary>
+    public HazardVocabulary(IReadOnlyList<HazardCategory> categories)
+    {
+        Categories = categories;
+        foreach (HazardCategory category in categories)
+        {
+            string plain = PlainText.Of(category.ClassCode + category.Category);
+            if (!byPlainName.TryGetValue(plain, out List<HazardCategory>? list))
+            {
+                byPlainName[plain] = list = [];
+            }
+
+            list.Add(category);
+        }
+    }
+
+    /// <summary>All categories in their order.</summary>
+    public IReadOnlyList<HazardCategory> Categories { get; }
+
+    /// <summary>The category with this full code (as <see cref="HazardCategory.Code"/> writes it), or null.</summary>
+    public HazardCategory? Find(string code) => Categories.FirstOrDefault(c => c.Code == code);
+
+    /// <summary>
+    /// Reads a class as sheets print it: <c>Skin Sens. 1B, H317</c>, <c>Acute Tox. 4 * - H302</c>,
+    /// <c>Aquatic Chronic 2</c>. The statement may be left out where the category alone decides.
+    /// </summary>
+    /// <param name="text">The printed text.</param>
+    /// <param name="why">What is wrong and what to write, when the result is null.</param>
+    public HazardClaim? TryParse(string text, out string why)
+    {
+        Match statementMatch = StatementCode().Match(text);
+        string statement = statementMatch.Success ? statementMatch.Value : "";
+        string name = statementMatch.Success ? text.Remove(statementMatch.Index, statementMatch.Length) : text;
+        string plain = PlainText.Of(name);
+        if (plain.Length == 0 && statement.StartsWith("EUH", StringComparison.Ordinal))
+        {
+            plain = PlainText.Of(statement);
+        }
+
+        if (!byPlainName.TryGetValue(plain, out List<HazardCategory>? candidates))
+        {
+            string nearest = Suggestion.Nearest(plain, byPlainName.Keys) is { } key
+                ? $" Did you mean '{byPlainName[key][0].ClassCode} {byPlainName[key][0].Category}'?"
+                : "";
+            why =
+                $"'{text.Trim()}' names no hazard class that is known here.{nearest} Write it as CLP abbreviates it, such as 'Skin Sens. 1B, H317'.";
+            return null;
+        }
+
+        if (statement.Length == 0)
+        {
+            if (candidates.Count > 1)
+            {
+                why =
+                    $"'{text.Trim()}' leaves open which of {string.Join(", ", candidates.Select(c => $"{c.Statement} ({c.Variant})"))} is meant: add the statement.";
+                return null;
+            }
+
+            why = "";
+            return new HazardClaim(candidates[0], candidates[0].Statement);
+        }
+
+        foreach (HazardCategory candidate in candidates)
+        {
+            if (Belongs(statement, candidate.Statement))
+            {
+                why = "";
+                return new HazardClaim(candidate, statement);
+            }
+        }
+
+        why =
+            $"'{text.Trim()}': {statement} does not belong to {candidates[0].ClassCode} {candidates[0].Category}, whose statement is {string.Join(" or ", candidates.Select(c => c.Statement).Distinct())}.";
+        return null;
+    }
+
+    // H360FD, H361d, H350i... are variants that say more about the same category.
+    private static bool Belongs(string printed, string own) =>
+        printed == own
+        || (printed.Length > own.Length && printed.StartsWith(own, StringComparison.Ordinal) && !char.IsAsciiDigit(printed[own.Length]));
+
+    [GeneratedRegex(@"\b(?:EUH|H)[0-9]{3}(?:[A-Za-z]{0,2})?", RegexOptions.CultureInvariant)]
+    private static partial Regex StatementCode();
+}

@@ -1,0 +1,8 @@
+namespace Chandlery.Core.Labelled;
+
+/// <summary>A substance named on the label.</summary>
+/// <param name="Name">Name to print.</param>
+/// <param name="Cas">CAS number, or null.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Clause">Where it stands.</param>
+public sealed record NamedSubstance(string Name, string? Cas, string Because, string Clause);

@@ -1,0 +1,70 @@
+using Chandlery.Core.Law;
+
+namespace Chandlery.Core.Labelled;
+
+/// <summary>Chooses precautionary statements for a candle sold to the public (CLP Art. 28).</summary>
+public static class PrecautionSelector
+{
+    /// <summary>The chosen statements, in the order of their codes.</summary>
+    /// <param name="rules">Offers and their ranks.</param>
+    /// <param name="called">Hazard statements that call for precautions.</param>
+    /// <param name="leftOff">Receives what was offered and not chosen, with the reason.</param>
+    public static IReadOnlyList<LabelChoice> Select(PrecautionRules rules, IReadOnlyList<string> called, List<LabelChoice> leftOff)
+    {
+        // A statement may be offered twice with different weight; the more urgent offer counts.
+        List<PrecautionOffer> offers =
+        [
+            .. rules
+                .Offers.Where(o => o.For.Any(called.Contains))
+                .OrderBy(o => o.Use)
+                .ThenBy(o => o.Rank)
+                .DistinctBy(o => o.Code)
+                .OrderBy(o => o.Rank),
+        ];
+        var chosen = new List<PrecautionOffer>();
+        foreach (PrecautionOffer offer in offers.Where(o => o.Use == PrecautionUse.Must))
+        {
+            Choose(offer);
+        }
+
+        foreach (PrecautionOffer offer in offers.Where(o => o.Use == PrecautionUse.Keep))
+        {
+            if (chosen.Count < rules.Most)
+            {
+                Choose(offer);
+            }
+            else
+            {
+                leftOff.Add(new LabelChoice(offer.Code, $"not among the {rules.Most} most important", rules.MostClause));
+            }
+        }
+
+        foreach (PrecautionOffer offer in offers.Where(o => o.Use == PrecautionUse.Drop))
+        {
+            leftOff.Add(new LabelChoice(offer.Code, offer.Because, rules.MostClause));
+        }
+
+        return
+        [
+            .. chosen
+                .OrderBy(o => o.Code, StringComparer.Ordinal)
+                .Select(o => new LabelChoice(
+                    o.Code,
+                    $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})",
+                    o.Code == rules.Disposal ? rules.DisposalClause : rules.MostClause
+                )),
+        ];
+
+        void Choose(PrecautionOffer offer)
+        {
+            if (offer.CoveredBy is { } cover && offers.Any(o => o.Code == cover && o.Use != PrecautionUse.Drop))
+            {
+                leftOff.Add(new LabelChoice(offer.Code, $"{cover} says it already", rules.MostClause));
+            }
+            else
+            {
+                chosen.Add(offer);
+            }
+        }
+    }
+}

@@ -1,0 +1,21 @@
+using Chandlery.Core.Law;
+
+namespace Chandlery.Core.Labelled;
+
+/// <summary>Turns codes into the words of a language.</summary>
+public static class StatementText
+{
+    private const string NamesMark = "{names}";
+
+    /// <summary>The statement as it stands on the label, with the names of substances filled in.</summary>
+    /// <exception cref="InvalidOperationException">The language lacks the statement; it must not be printed in another one.</exception>
+    public static string Printed(Language language, string code, LabelElements label)
+    {
+        string text =
+            language.Statement(code)
+            ?? throw new InvalidOperationException($"{language.Name} lacks the statement {code}: its label cannot be printed.");
+        return text.Contains(NamesMark, StringComparison.Ordinal)
+            ? text.Replace(NamesMark, string.Join(", ", label.Named.Select(n => n.Name)), StringComparison.Ordinal)
+            : text;
+    }
+}

@@ -1,0 +1,9 @@
+namespace Chandlery.Core.Law;
+
+/// <summary>A place of sale.</summary>
+/// <param name="Code">Country code.</param>
+/// <param name="Name">English name.</param>
+/// <param name="EditionId">The edition that rules there.</param>
+/// <param name="Languages">Languages that a label needs.</param>
+/// <param name="EitherOf">True when one of the languages is enough.</param>
+public sealed record Place(string Code, string Name, string EditionId, IReadOnlyList<string> Languages, bool EitherOf);

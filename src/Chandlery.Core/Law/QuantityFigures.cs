@@ -1,0 +1,27 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Law;
+
+/// <summary>Height of the figures of the nominal quantity.</summary>
+/// <param name="Clause">Where it stands.</param>
+/// <param name="Bands">Bands, smallest first.</param>
+public sealed record QuantityFigures(string Clause, IReadOnlyList<FigureBand> Bands)
+{
+    private const double SquareMmPerSquareInch = 25.4 * 25.4;
+
+    /// <summary>The share of a cylinder's side that counts as its main panel (16 CFR 500.3).</summary>
+    private const double PanelShareOfSide = 0.4;
+
+    /// <summary>The least height for this quantity in this vessel.</summary>
+    public Millimetres HeightFor(Grams quantity, Vessel vessel)
+    {
+        // A vessel of unknown size gets the tallest figures: the stricter side.
+        double area = vessel.Outer is { } outer
+            ? PanelShareOfSide * outer.Height.Value * outer.PerimeterMillimetres / SquareMmPerSquareInch
+            : double.PositiveInfinity;
+        return Bands
+            .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches)
+            .Height;
+    }
+}

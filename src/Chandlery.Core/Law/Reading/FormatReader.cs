@@ -1,0 +1,82 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading;
+
+/// <summary>Reads how labels must look.</summary>
+internal static class FormatReader
+{
+    public static LabelFormats Read(Fields fields)
+    {
+        List<LabelFormat> formats = [.. fields.Groups("formats").Select(ReadFormat)];
+        Fields quantity = fields.OptionalGroup("quantityFigures") ?? fields;
+        var bands = new List<FigureBand>();
+        foreach (Fields row in quantity.Groups("bands"))
+        {
+            Grams? upTo = row.OptionalNumber("upToGrams", 0, 1e6) is { } grams ? new Grams(grams) : null;
+            double? area = row.OptionalNumber("upToSquareInches", 0, 1e6);
+            bands.Add(new FigureBand(upTo, area, new Millimetres(row.Number("figureMm", 0, 100, "4"))));
+            row.Done();
+        }
+
+        var figures = new QuantityFigures(quantity.Text("clause", "76/211/EEC"), bands);
+        quantity.Done();
+        List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
+        fields.Done();
+        return new LabelFormats(formats, figures, sizes);
+    }
+
+    private static LabelFormat ReadFormat(Fields fields)
+    {
+        string id = fields.Text("id", "table-1.3");
+        LegalStatus status = fields.Choice("status", "law", "expected") == "law" ? LegalStatus.Law : LegalStatus.Expected;
+        DateOnly from = fields.Day("from");
+        string clause = fields.Text("clause", "1.2.1.4");
+        double xHeight = fields.Number("xHeightMm", 0, 10, "1.2");
+        List<SizeBand> bands = [.. fields.Groups("bands").Select(row => ReadBand(row, xHeight))];
+        fields.OptionalText("stricter");
+        var format = new LabelFormat(
+            id,
+            status,
+            from,
+            clause,
+            bands,
+            fields.Text("xHeightClause", "1.2.1.5"),
+            fields.Number("lineSpacingOfFontSize", 0, 10, "1.2"),
+            fields.Text("lineSpacingClause", "1.2.1.5")
+        );
+        fields.Done();
+        return format;
+    }
+
+    private static SizeBand ReadBand(Fields row, double xHeight)
+    {
+        Millilitres? upTo = row.OptionalNumber("upToLitres", 0, 1e6) is { } litres ? new Millilitres(litres * 1000) : null;
+        double pictogram = row.Number("pictogramMm", 0, 500, "16");
+        var band = new SizeBand(
+            upTo,
+            ReadSize(row, row.Take("labelMm") ?? new YamlList([], row.Place)),
+            row.OptionalFlag("ifPossible") ?? false,
+            new Millimetres(pictogram),
+            new Millimetres(row.OptionalNumber("pictogramIfPossibleMm", 0, 500) ?? pictogram),
+            new Millimetres(row.OptionalNumber("xHeightMm", 0, 10) ?? xHeight)
+        );
+        row.Done();
+        return band;
+    }
+
+    private static LabelSize ReadSize(Fields fields, YamlValue value)
+    {
+        if (value is YamlList { Items.Count: 2 } pair)
+        {
+            return new LabelSize(
+                new Millimetres(fields.ReadNumber(pair.Items[0], "the width", 0, 2000)),
+                new Millimetres(fields.ReadNumber(pair.Items[1], "the height", 0, 2000))
+            );
+        }
+
+        fields.Problems.Add(value.Place, "A size is a pair of millimetres.", "Write [52, 74].");
+        return new LabelSize(new Millimetres(1), new Millimetres(1));
+    }
+}

@@ -1,0 +1,37 @@
+using Chandlery.Core.Classified;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Law;
+
+/// <summary>From which share a substance with one of these hazards counts.</summary>
+/// <param name="Hazards">The hazards.</param>
+/// <param name="From">The share of the mixture (inclusive).</param>
+/// <param name="OwnLimitTimes">A substance's own specific limit, times this, lowers the share; 0 when it does not.</param>
+/// <param name="DividedBy">The M-factor that divides the share.</param>
+/// <param name="Clause">Where it stands.</param>
+/// <param name="Confidence">How the row was checked.</param>
+public sealed record ShareRow(
+    IReadOnlyList<HazardCategory> Hazards,
+    MassPercent From,
+    double OwnLimitTimes,
+    MWeight DividedBy,
+    string Clause,
+    string Confidence
+)
+{
+    /// <summary>True when the substance reaches the row's share.</summary>
+    public bool Reached(Substance substance) =>
+        substance.Hazards.Any(h => Hazards.Contains(h.Category) && substance.Ingredient.WholeHigh.Reaches(Limit(h)));
+
+    private MassPercent Limit(SubstanceHazard hazard)
+    {
+        double from = From.Value;
+        foreach (SpecificLimit own in hazard.Limits)
+        {
+            from = OwnLimitTimes > 0 ? Math.Min(from, own.From.Value * OwnLimitTimes) : from;
+        }
+
+        return new MassPercent(DividedBy == MWeight.None ? from : from / hazard.M);
+    }
+}

@@ -1,0 +1,13 @@
+namespace Chandlery.Core.Law;
+
+/// <summary>Headings and words of the sheet in one language.</summary>
+/// <param name="Code">ISO 639-1 code.</param>
+/// <param name="Checked">How they were checked.</param>
+/// <param name="Headings">Headings by number of section or subsection.</param>
+/// <param name="Words">Other words.</param>
+public sealed record SheetWords(
+    string Code,
+    string Checked,
+    IReadOnlyDictionary<string, string> Headings,
+    IReadOnlyDictionary<string, string> Words
+);

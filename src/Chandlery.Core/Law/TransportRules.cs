@@ -1,0 +1,30 @@
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Law;
+
+/// <summary>How a candle travels.</summary>
+/// <param name="Classes">Classes that make it dangerous goods.</param>
+/// <param name="UnNumber">UN number.</param>
+/// <param name="Name">Proper shipping name, to be followed by the names of substances.</param>
+/// <param name="Class">Transport hazard class.</param>
+/// <param name="PackingGroup">Packing group.</param>
+/// <param name="MostNames">How many substances the name carries at most.</param>
+/// <param name="Clause">Where it stands.</param>
+/// <param name="SmallUpTo">Packages up to this net mass are free.</param>
+/// <param name="SmallClause">Where that stands.</param>
+/// <param name="NotRegulated">What is said of a candle that is none of it.</param>
+/// <param name="NotTested">What a test would have to show.</param>
+public sealed record TransportRules(
+    IReadOnlyList<HazardCategory> Classes,
+    string UnNumber,
+    string Name,
+    string Class,
+    string PackingGroup,
+    int MostNames,
+    string Clause,
+    Grams SmallUpTo,
+    string SmallClause,
+    string NotRegulated,
+    string NotTested
+);

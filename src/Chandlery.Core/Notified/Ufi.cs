@@ -1,0 +1,140 @@
+using System.Numerics;
+using System.Text.RegularExpressions;
+
+namespace Chandlery.Core.Notified;
+
+/// <summary>
+/// Makes and checks unique formula identifiers: 74 bits of formulation number, country and VAT number in base 31, with a
+/// check character (ECHA, "UFI Developers Manual", version 1.4, November 2021).
+/// </summary>
+public static partial class Ufi
+{
+    /// <summary>The largest formulation number: 28 bits.</summary>
+    public const long LargestFormulationNumber = (1L << 28) - 1;
+
+    private const string Alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
+    private const int Base = 31;
+    private const int Digits = 15;
+    private const int VatBits = 41;
+
+    // Position 1 to 15 of the result takes this digit of the number.
+    private static readonly int[] Order = [6, 5, 4, 8, 3, 9, 10, 11, 2, 1, 12, 7, 13, 14, 15];
+
+    /// <summary>Country codes whose VAT numbers the format knows.</summary>
+    public static IReadOnlyList<string> Countries { get; } = [.. UfiCountries.All.Select(c => c.Code)];
+
+    /// <summary>Makes a UFI; null when the VAT number or the formulation number does not fit, with the reason in <paramref name="why"/>.</summary>
+    /// <param name="country">Country code of the VAT number (EL for Greece), or KEY for a company key.</param>
+    /// <param name="vat">VAT number without the country's letters.</param>
+    /// <param name="formulation">Formulation number, 0 to <see cref="LargestFormulationNumber"/>.</param>
+    /// <param name="why">What is wrong.</param>
+    public static string? Make(string country, string vat, long formulation, out string why)
+    {
+        if (formulation is < 0 or > LargestFormulationNumber)
+        {
+            why = $"A formulation number lies between 0 and {LargestFormulationNumber}.";
+            return null;
+        }
+
+        string code = country.Trim().ToUpperInvariant() is "GR" ? "EL" : country.Trim().ToUpperInvariant();
+        if (UfiCountries.Find(code) is not { } rule)
+        {
+            why = $"The UFI format knows no VAT numbers of '{country}'. It knows: {string.Join(", ", Countries)}.";
+            return null;
+        }
+
+        string plain = vat.Trim().ToUpperInvariant().Replace(" ", "", StringComparison.Ordinal);
+        if (rule.Value(plain) is not { } value)
+        {
+            why = $"'{vat}' is no VAT number of {code}: {rule.Form}.";
+            return null;
+        }
+
+        why = "";
+        BigInteger payload = formulation;
+        payload = (payload << 4) | rule.Group;
+        payload = (payload << rule.CountryBits) | rule.Number;
+        payload = (payload << (VatBits - rule.CountryBits)) | value;
+        payload <<= 1;
+        return Write(payload);
+    }
+
+    /// <summary>Reads a UFI; null when it is not one, with the reason in <paramref name="why"/>.</summary>
+    public static UfiContent? Read(string ufi, out string why)
+    {
+        string plain = Separators().Replace(ufi.Trim().ToUpperInvariant(), "");
+        if (plain.StartsWith("UFI:", StringComparison.Ordinal))
+        {
+            plain = plain[4..];
+        }
+
+        if (plain.Length != Digits + 1 || plain.Any(c => !Alphabet.Contains(c, StringComparison.Ordinal)))
+        {
+            why = $"'{ufi}' is no UFI: four blocks of four signs out of {Alphabet}.";
+            return null;
+        }
+
+        int[] values = [.. plain.Select(c => Alphabet.IndexOf(c, StringComparison.Ordinal))];
+        if ((values[0] + WeightedSum(values.AsSpan(1))) % Base != 0)
+        {
+            why = $"'{ufi}' fails its check character: a sign was misread.";
+            return null;
+        }
+
+        var digits = new int[Digits];
+        for (int i = 0; i < Digits; i++)
+        {
+            digits[Order[i] - 1] = values[i + 1];
+        }
+
+        BigInteger payload = digits.Aggregate(BigInteger.Zero, (sum, d) => (sum * Base) + d);
+        if (!payload.IsEven)
+        {
+            why = $"'{ufi}' is of a later version of the format.";
+            return null;
+        }
+
+        payload >>= 1;
+        BigInteger vatAndCountry = payload & ((BigInteger.One << VatBits) - 1);
+        int group = (int)((payload >> VatBits) & 0xF);
+        long formulation = (long)(payload >> (VatBits + 4));
+        UfiCountry? rule = UfiCountries.All.FirstOrDefault(c => c.Group == group && vatAndCountry >> (VatBits - c.CountryBits) == c.Number);
+        if (rule is null || formulation > LargestFormulationNumber)
+        {
+            why = $"'{ufi}' names no country that the format knows.";
+            return null;
+        }
+
+        why = "";
+        return new UfiContent(rule.Code, vatAndCountry & ((BigInteger.One << (VatBits - rule.CountryBits)) - 1), formulation);
+    }
+
+    private static string Write(BigInteger payload)
+    {
+        var digits = new int[Digits];
+        for (int i = Digits - 1; i >= 0; i--)
+        {
+            digits[i] = (int)(payload % Base);
+            payload /= Base;
+        }
+
+        int[] ordered = [.. Order.Select(o => digits[o - 1])];
+        int check = (Base - (WeightedSum(ordered) % Base)) % Base;
+        string signs = string.Concat(ordered.Prepend(check).Select(d => Alphabet[d]));
+        return string.Join('-', signs.Chunk(4).Select(c => new string(c)));
+    }
+
+    private static int WeightedSum(ReadOnlySpan<int> values)
+    {
+        int sum = 0;
+        for (int i = 0; i < values.Length; i++)
+        {
+            sum += (i + 2) * values[i];
+        }
+
+        return sum;
+    }
+
+    [GeneratedRegex(@"[\s-]", RegexOptions.CultureInvariant)]
+    private static partial Regex Separators();
+}

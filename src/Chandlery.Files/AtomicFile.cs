@@ -1,0 +1,57 @@
+namespace Chandlery.Files;
+
+/// <summary>Writes files so that a reader sees the old content or the new, never a half.</summary>
+public static class AtomicFile
+{
+    // The numbers by which Linux and macOS, and Windows, name these conditions.
+    private const int UnixDiskFull = 28;
+    private const int UnixReadOnly = 30;
+    private const int WindowsDiskFull = unchecked((int)0x80070070);
+    private const int WindowsReadOnly = unchecked((int)0x80070013);
+
+    /// <summary>Writes beside the target, flushes to disk, then renames over it.</summary>
+    /// <exception cref="IOException">
+    /// The folder cannot be written or the disk is full; the old file is untouched, and the message says so.
+    /// </exception>
+    public static void Write(string path, ReadOnlySpan<byte> content)
+    {
+        string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        string temporary = Path.Combine(folder, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}.tmp");
+        try
+        {
+            Directory.CreateDirectory(folder);
+            try
+            {
+                using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+                {
+                    stream.Write(content);
+                    stream.Flush(flushToDisk: true);
+                }
+
+                File.Move(temporary, path, overwrite: true);
+            }
+            catch
+            {
+                File.Delete(temporary);
+                throw;
+            }
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new IOException($"{path}: not written, and nothing there was changed: {Reason(error)}.", error);
+        }
+    }
+
+    /// <summary>Writes text as UTF-8 without a byte-order mark.</summary>
+    /// <exception cref="IOException">As for bytes.</exception>
+    public static void Write(string path, string text) => Write(path, System.Text.Encoding.UTF8.GetBytes(text));
+
+    private static string Reason(Exception error) =>
+        error.HResult switch
+        {
+            UnixDiskFull or WindowsDiskFull => "the disk is full; make room and run the command again",
+            UnixReadOnly or WindowsReadOnly => "the disk is read-only; write to another folder",
+            _ when error is UnauthorizedAccessException => "you may not write there; choose another folder or ask for the right",
+            _ => error.Message.TrimEnd('.'),
+        };
+}

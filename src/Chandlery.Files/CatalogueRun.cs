@@ -1,0 +1,48 @@
+using System.Collections.Concurrent;
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Yaml;
+
+namespace Chandlery.Files;
+
+/// <summary>Assesses everything in a folder at once; what is wrong with one candle does not hide the others.</summary>
+public static class CatalogueRun
+{
+    /// <summary>One entry for each candle and batch, in the order of the files.</summary>
+    /// <param name="catalogue">The declarations.</param>
+    /// <param name="lawbook">The law.</param>
+    /// <param name="asOf">The day whose law holds.</param>
+    /// <param name="onlyPlace">One place of sale, or null for each candle's own.</param>
+    /// <param name="keep">Takes from an assessment what is wanted.</param>
+    /// <param name="done">Told how many are done; called from several threads.</param>
+    public static IReadOnlyList<CatalogueEntry<T>> Assess<T>(
+        Catalogue catalogue,
+        Lawbook lawbook,
+        DateOnly asOf,
+        string? onlyPlace,
+        Func<Assessment, T> keep,
+        Action<int>? done = null
+    )
+    {
+        List<IDeclaration> all = [.. catalogue.OfKind<Candle>(), .. catalogue.OfKind<Batch>()];
+        var entries = new CatalogueEntry<T>[all.Count];
+        var assessor = new Assessor(lawbook, catalogue, asOf);
+        int finished = 0;
+        Parallel.ForEach(
+            Partitioner.Create(0, Math.Max(1, all.Count)),
+            range =>
+            {
+                for (int i = range.Item1; i < Math.Min(range.Item2, all.Count); i++)
+                {
+                    var problems = new Problems();
+                    IReadOnlyList<Assessment> assessments = assessor.Assess(all[i], onlyPlace, problems);
+                    entries[i] = new CatalogueEntry<T>(all[i].Id, all[i].Place, [.. assessments.Select(keep)], problems.Found);
+                    done?.Invoke(Interlocked.Increment(ref finished));
+                }
+            }
+        );
+        return entries;
+    }
+}

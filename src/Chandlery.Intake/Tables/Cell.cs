@@ -1,0 +1,30 @@
+using Chandlery.Intake.Pages;
+
+namespace Chandlery.Intake.Tables;
+
+/// <summary>A cell: the words of one row in one column.</summary>
+/// <param name="Lines">Its lines from top to bottom.</param>
+internal sealed record Cell(IReadOnlyList<TextLine> Lines)
+{
+    /// <summary>Its text with wrapped lines joined: a hyphen at a line's end stays and takes no blank.</summary>
+    public string Text { get; } = Join(Lines);
+
+    /// <summary>True when a line ends in a hyphen after a letter, so that nobody knows whether the hyphen belongs to the word.</summary>
+    public bool HasSplitWord => Lines.SkipLast(1).Any(l => l.Text is [.., var before, '-'] && char.IsLetter(before));
+
+    /// <summary>Where it stands; null when it is empty.</summary>
+    public Box? Box => Lines.Count == 0 ? null : Pages.Box.Around(Lines.Select(l => l.Box));
+
+    private static string Join(IReadOnlyList<TextLine> lines)
+    {
+        string text = "";
+        foreach (TextLine line in lines)
+        {
+            bool hyphen =
+                text is [.., var before, '-'] && char.IsLetterOrDigit(before) && line.Text.Length > 0 && char.IsLetterOrDigit(line.Text[0]);
+            text = text.Length == 0 || hyphen ? text + line.Text : text + " " + line.Text;
+        }
+
+        return text;
+    }
+}

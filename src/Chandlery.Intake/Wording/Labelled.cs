@@ -1,0 +1,10 @@
+using Chandlery.Intake.Pages;
+
+namespace Chandlery.Intake.Wording;
+
+/// <summary>A value found beside or under its label.</summary>
+/// <param name="Text">The value's text.</param>
+/// <param name="Page">Page.</param>
+/// <param name="Box">Where it stands.</param>
+/// <param name="IsUnder">True when it stands in the line under its label, which is less certain.</param>
+internal sealed record Labelled(string Text, int Page, Box Box, bool IsUnder);

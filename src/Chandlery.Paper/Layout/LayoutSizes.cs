@@ -1,0 +1,13 @@
+using Chandlery.Paper.Fonts;
+
+namespace Chandlery.Paper.Layout;
+
+/// <summary>Sizes that a layout works with.</summary>
+/// <param name="XHeightMm">Height of a lower-case x of the base size.</param>
+/// <param name="LineSpacing">Distance of lines as a multiple of the type size.</param>
+/// <param name="PictogramMm">Side of a hazard pictogram's square, which stands on a point.</param>
+internal sealed record LayoutSizes(double XHeightMm, double LineSpacing, double PictogramMm)
+{
+    /// <summary>Base type size.</summary>
+    public double TypeSizeMm => XHeightMm / Face.Of(Weight.Regular).XHeight;
+}

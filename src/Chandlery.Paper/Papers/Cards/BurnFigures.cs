@@ -1,0 +1,44 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Paper.Papers.Cards;
+
+/// <summary>The figures in the burn-safety messages, from the vessel and the wicks (common practice; see <c>data/burning.yaml</c>).</summary>
+internal static class BurnFigures
+{
+    /// <summary>Values for the marks in the messages.</summary>
+    public static IReadOnlyDictionary<string, string> Of(Candle candle, Vessel vessel, BurnAdvice advice)
+    {
+        double distance = candle.Use == CandleUse.Outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
+        double first = FirstBurnHours(candle, vessel, advice);
+        return new Dictionary<string, string>
+        {
+            ["distanceCm"] = Figures.Plain(distance),
+            ["trimMm"] = Figures.Plain(candle.Wicks.TrimTo.Value),
+            ["wicks"] = candle.Wicks.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            ["firstHours"] = Figures.Plain(first),
+            ["longestHours"] = Figures.Plain(Math.Max(first, advice.LongestBurnHours)),
+            ["remainingMm"] = Figures.Plain(advice.RemainingWaxMm),
+        };
+    }
+
+    /// <summary>A message with its figures.</summary>
+    public static string Fill(string message, IReadOnlyDictionary<string, string> figures)
+    {
+        foreach ((string mark, string value) in figures)
+        {
+            message = message.Replace("{" + mark + "}", value, StringComparison.Ordinal);
+        }
+
+        return message;
+    }
+
+    // Each wick melts its own part of the surface: the width of that part decides how long the first burn takes.
+    private static double FirstBurnHours(Candle candle, Vessel vessel, BurnAdvice advice)
+    {
+        double areaMm2 = (vessel.Inner ?? vessel.Outer)?.CrossSectionSquareMillimetres ?? 0;
+        double widthPerWickCm = 2 * Math.Sqrt(areaMm2 / candle.Wicks.Count / Math.PI) / 10;
+        return Math.Max(1, Math.Ceiling(widthPerWickCm * advice.FirstBurnHoursPerCm));
+    }
+}

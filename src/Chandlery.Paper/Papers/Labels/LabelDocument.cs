@@ -1,0 +1,238 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Paper.Markup;
+using Chandlery.Paper.Shapes;
+using Chandlery.Yaml;
+
+namespace Chandlery.Paper.Papers.Labels;
+
+/// <summary>Makes labels.</summary>
+public sealed class LabelDocument
+{
+    private readonly Assessment assessment;
+    private readonly LabelFitter fitter;
+    private readonly SizeBand band;
+    private readonly LabelFormat format;
+    private readonly IReadOnlyList<LabelChoice> leftOff;
+    private readonly MarkupDocument whole;
+
+    // Few labels are leaflets, so the front is written only where one is tried.
+    private readonly Lazy<MarkupDocument?> front;
+
+    private LabelDocument(
+        Assessment assessment,
+        PaperShop shop,
+        IReadOnlyList<LabelChoice> leftOff,
+        MarkupDocument whole,
+        Func<MarkupDocument?> readFront
+    )
+    {
+        this.assessment = assessment;
+        this.leftOff = leftOff;
+        this.whole = whole;
+        front = new Lazy<MarkupDocument?>(readFront);
+        format = assessment.Edition.Formats.On(assessment.AsOf);
+        band = format.BandFor(assessment.Vessel.Brimful);
+        fitter = new LabelFitter(shop.Symbols, format, band);
+    }
+
+    /// <summary>
+    /// The label, or null when template or data have problems. Small-package relief is used only where the text does not
+    /// fit without it.
+    /// </summary>
+    public static LabelResult? Make(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
+    {
+        LabelResult? full = Open(assessment, shop, advice, [], problems)?.Choose();
+        if (full?.Misfit is null || assessment.SmallPackageRelief.Count == 0)
+        {
+            return full;
+        }
+
+        LabelResult? relieved = Open(assessment, shop, advice, assessment.SmallPackageRelief, problems)?.Choose();
+        return relieved?.Fitted is null ? full : relieved;
+    }
+
+    /// <summary>How every arrangement that the vessel can carry fares, in the order in which they are tried.</summary>
+    public static IReadOnlyList<ArrangementResult>? Arrange(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
+    {
+        LabelDocument? document = Open(assessment, shop, advice, [], problems);
+        if (document is null)
+        {
+            return null;
+        }
+
+        // A larger leaflet than the first that fits tells nobody anything.
+        var results = new List<ArrangementResult>();
+        foreach (LabelShape shape in document.Candidates())
+        {
+            results.Add(document.Try(shape));
+            if (results[^1].Fitted is not null && shape.Request.Form == LabelForm.Leaflet)
+            {
+                break;
+            }
+        }
+
+        return results;
+    }
+
+    private static LabelDocument? Open(
+        Assessment assessment,
+        PaperShop shop,
+        BurnAdvice advice,
+        IReadOnlyList<LabelChoice> leftOff,
+        Problems problems
+    )
+    {
+        IReadOnlyDictionary<string, object?> model = LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code).ToHashSet());
+        string template = assessment.Edition.LabelKind == LabelKind.Consumer ? "label-consumer.sbn" : "label.sbn";
+        return shop.Read(template, model, problems) is { } whole
+            ? new LabelDocument(assessment, shop, leftOff, whole, () => shop.Read("leaflet-front.sbn", model, problems))
+            : null;
+    }
+
+    private LabelResult Choose()
+    {
+        if (assessment.Candle.Label is { } request)
+        {
+            return ChooseAsked(Arrangements.Asked(request, assessment.Vessel));
+        }
+
+        List<LabelShape> tried = [];
+        foreach (LabelShape shape in Candidates())
+        {
+            if (Fit(shape) is { } fitted)
+            {
+                return new LabelResult(fitted, null, format, leftOff);
+            }
+
+            tried.Add(shape);
+        }
+
+        LabelShape nearest = tried.MinBy(s => fitter.Missing(whole, s).Height.Value)!;
+        return new LabelResult(null, Explain(nearest), format, leftOff);
+    }
+
+    private LabelResult ChooseAsked(LabelShape shape)
+    {
+        if (!shape.Holds(band.Label) && !band.IfPossible)
+        {
+            string too =
+                $"A label of {shape.Request} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
+            double short1 = Math.Max(band.Label.Width.Value, band.Label.Height.Value) - Math.Max(shape.WidthMm, shape.HeightMm);
+            return new LabelResult(
+                null,
+                new Misfit(shape, new Millimetres(Math.Max(0, short1)), new Millimetres(0), [too]),
+                format,
+                leftOff
+            );
+        }
+
+        ArrangementResult result = Try(shape);
+        return new LabelResult(result.Fitted, result.Missing, format, leftOff);
+    }
+
+    // What holds the law's size comes first. Where the law asks for the size only "if possible", a smaller face of the
+    // vessel comes next, and only then a leaflet.
+    private IEnumerable<LabelShape> Candidates()
+    {
+        IReadOnlyList<LabelShape> all = Arrangements.For(assessment.Vessel, assessment.Edition.Formats.OfferedSizes);
+        return
+        [
+            .. all.Where(s => s.Request.Form != LabelForm.Leaflet && s.Holds(band.Label)),
+            .. band.IfPossible ? all.Where(s => s.Request.Form != LabelForm.Leaflet && !s.Holds(band.Label)) : [],
+            .. all.Where(s => s.Request.Form == LabelForm.Leaflet && s.Holds(band.Label)),
+        ];
+    }
+
+    private ArrangementResult Try(LabelShape shape)
+    {
+        FittedLabel? fitted = Fit(shape);
+        return new ArrangementResult(shape, shape.Holds(band.Label), fitted, fitted is null ? Explain(shape) : null);
+    }
+
+    private FittedLabel? Fit(LabelShape shape) => shape.Request.Form == LabelForm.Leaflet ? FitLeaflet(shape) : FitOne(shape);
+
+    private FittedLabel? FitOne(LabelShape shape)
+    {
+        if (fitter.TryFit(whole, shape) is not { } page)
+        {
+            return null;
+        }
+
+        List<string> notes = [.. LeftOffNotes()];
+        if (!shape.Holds(band.Label))
+        {
+            notes.Add(
+                $"smaller than {band.Label}, which the law asks for \"if possible\" ({format.Clause}): {(assessment.Candle.Label is null ? "no larger face of the vessel holds one" : "as the maker asked")}"
+            );
+        }
+
+        return new FittedLabel([page.Scene], shape, page.XHeight, page.Pictogram, band, notes);
+    }
+
+    private FittedLabel? FitLeaflet(LabelShape shape)
+    {
+        FittedPage? outside = front.Value is { } document ? fitter.TryFit(document, shape) : null;
+        FittedPage? inside = fitter.TryFit(whole, shape);
+        return outside is null || inside is null
+            ? null
+            : new FittedLabel(
+                [outside.Scene, inside.Scene],
+                shape,
+                new Millimetres(Math.Min(outside.XHeight.Value, inside.XHeight.Value)),
+                inside.Pictogram,
+                band,
+                [
+                    .. LeftOffNotes(),
+                    "a leaflet or tag is lawful where the package is too small or too awkward for a label; the package itself still bears pictograms, product name, supplier and telephone (CLP Annex I, 1.2.1.6 and 1.5.1)",
+                ]
+            );
+    }
+
+    private IEnumerable<string> LeftOffNotes() =>
+        leftOff.Count == 0
+            ? []
+            :
+            [
+                $"left off because the package is small: {string.Join(", ", leftOff.Select(l => l.Code))} ({assessment.Edition.SmallPackages.Clause})",
+            ];
+
+    private Misfit Explain(LabelShape shape)
+    {
+        (Millimetres height, Millimetres width) = fitter.Missing(whole, shape);
+        var remedies = new List<string>();
+        LabelShape? larger = assessment
+            .Edition.Formats.OfferedSizes.Select(s => Arrangements.Rectangle(s, ""))
+            .Where(s => s.Holds(band.Label) && s.AreaMm2 > shape.AreaMm2)
+            .OrderBy(s => s.AreaMm2)
+            .FirstOrDefault(s => fitter.Holds(whole, s));
+        if (larger is not null)
+        {
+            remedies.Add($"a larger label: {larger.Request} holds it");
+        }
+
+        if (assessment.Languages.Count > 1)
+        {
+            remedies.Add($"fewer languages on one label (it has {assessment.Languages.Count}): a label for each place of sale");
+        }
+
+        if (shape.Request.Form != LabelForm.Leaflet)
+        {
+            remedies.Add(
+                "a fold-out leaflet or a tie-on tag, where the package is too small or too awkward for a label (CLP Annex I, 1.5.1): write 'label: { shape: leaflet, widthMm: 74, heightMm: 105 }'"
+            );
+        }
+
+        if (assessment.SmallPackageRelief.Count > 0)
+        {
+            remedies.Add(
+                $"leaving off {string.Join(", ", assessment.SmallPackageRelief.Select(r => r.Code))} as a small package is tried by itself ({assessment.Edition.SmallPackages.Clause})"
+            );
+        }
+
+        return new Misfit(shape, height, width, remedies);
+    }
+}

@@ -1,0 +1,42 @@
+using Chandlery.Paper.Markup;
+using Chandlery.Paper.Symbols;
+using Chandlery.Paper.Templates;
+using Chandlery.Yaml;
+
+namespace Chandlery.Paper.Papers;
+
+/// <summary>What documents are made with.</summary>
+/// <param name="Templates">Templates.</param>
+/// <param name="Symbols">Drawings.</param>
+public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
+{
+    /// <summary>The document that a template writes for these values; null when there are problems.</summary>
+    internal MarkupDocument? Read(string template, IReadOnlyDictionary<string, object?> values, Problems problems)
+    {
+        string shown = "templates/" + template;
+        if (Templates.Write(template, values, problems) is not { } xml || MarkupReader.Read(xml, shown, problems) is not { } document)
+        {
+            return null;
+        }
+
+        List<string> unknown =
+        [
+            .. document.Blocks.SelectMany(SymbolsOf).Where(s => s.Length > 0 && !Symbols.Symbols.ContainsKey(s)).Distinct(),
+        ];
+        foreach (string name in unknown)
+        {
+            problems.Add(new TextPlace(shown, 0, 0), $"There is no symbol '{name}'.", $"Known: {string.Join(", ", Symbols.Symbols.Keys)}.");
+        }
+
+        return unknown.Count == 0 ? document : null;
+    }
+
+    private static IEnumerable<string> SymbolsOf(Block block) =>
+        block switch
+        {
+            Pictograms pictograms => pictograms.Codes,
+            SymbolRow row => row.Symbols.Select(s => s.Name),
+            Messages messages => messages.Items.Select(m => m.Symbol),
+            _ => [],
+        };
+}

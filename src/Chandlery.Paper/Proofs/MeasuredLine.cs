@@ -1,0 +1,9 @@
+namespace Chandlery.Paper.Proofs;
+
+/// <summary>A line of text as a PDF has it.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="BaselineMm">Baseline, millimetres from the top of the page.</param>
+/// <param name="XHeightMm">Height of its lower-case x-like letters, millimetres; null when it has none.</param>
+/// <param name="FigureMm">Height of its smallest figure; null when it has none.</param>
+/// <param name="IsBlack">True when every letter is black.</param>
+public sealed record MeasuredLine(string Text, double BaselineMm, double? XHeightMm, double? FigureMm, bool IsBlack);

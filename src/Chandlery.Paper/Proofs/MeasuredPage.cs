@@ -1,0 +1,98 @@
+using System.Text;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Graphics;
+using UglyToad.PdfPig.Graphics.Colors;
+
+namespace Chandlery.Paper.Proofs;
+
+/// <summary>A page measured from the PDF itself, by outlines, not by what we think we drew.</summary>
+/// <param name="WidthMm">Page width.</param>
+/// <param name="HeightMm">Page height.</param>
+/// <param name="Lines">Lines in the order of drawing.</param>
+/// <param name="RedSquareSidesMm">Sides of the red squares on a point, millimetres.</param>
+public sealed record MeasuredPage(
+    double WidthMm,
+    double HeightMm,
+    IReadOnlyList<MeasuredLine> Lines,
+    IReadOnlyList<double> RedSquareSidesMm
+)
+{
+    private const double MmPerPoint = 25.4 / 72;
+
+    // Letters without overshoot, in the scripts that we print.
+    private const string FlatLetters = "xvwzνк";
+
+    /// <summary>All text, lines joined by blanks.</summary>
+    public string Text { get; } = string.Join(' ', Lines.Select(l => l.Text.Trim()));
+
+    /// <summary>Measures every page of a PDF.</summary>
+    public static IReadOnlyList<MeasuredPage> ReadAll(byte[] pdf)
+    {
+        using PdfDocument document = PdfDocument.Open(pdf);
+        return [.. document.GetPages().Select(Measure)];
+    }
+
+    private static MeasuredPage Measure(Page page)
+    {
+        var lines = new List<List<Letter>>();
+        foreach (Letter letter in page.Letters)
+        {
+            // Bold and regular runs of one line share the baseline and follow each other to the right.
+            bool goesOn =
+                lines.Count > 0
+                && Math.Abs(lines[^1][^1].StartBaseLine.Y - letter.StartBaseLine.Y) < 0.05
+                && letter.StartBaseLine.X >= lines[^1][^1].StartBaseLine.X - 0.05;
+            if (!goesOn)
+            {
+                lines.Add([]);
+            }
+
+            lines[^1].Add(letter);
+        }
+
+        return new MeasuredPage(
+            page.Width * MmPerPoint,
+            page.Height * MmPerPoint,
+            [.. lines.Select(l => Line(l, page.Height))],
+            [.. page.Paths.Where(IsRed).Select(p => p.GetBoundingRectangle()!.Value.Width * MmPerPoint / Math.Sqrt(2))]
+        );
+    }
+
+    private static MeasuredLine Line(List<Letter> letters, double pageHeight)
+    {
+        var text = new StringBuilder();
+        foreach (Letter letter in letters)
+        {
+            text.Append(letter.Value);
+        }
+
+        return new MeasuredLine(
+            text.ToString(),
+            (pageHeight - letters[0].StartBaseLine.Y) * MmPerPoint,
+            Smallest(letters.Where(l => l.Value.Length == 1 && FlatLetters.Contains(l.Value[0], StringComparison.Ordinal))),
+            Smallest(letters.Where(l => l.Value.Length == 1 && char.IsAsciiDigit(l.Value[0]))),
+            letters.All(l => IsBlack(l.Color))
+        );
+    }
+
+    private static double? Smallest(IEnumerable<Letter> letters) =>
+        letters.Select(l => (double?)(l.BoundingBox.Height * MmPerPoint)).DefaultIfEmpty(null).Min();
+
+    private static bool IsBlack(IColor? colour)
+    {
+        (double r, double g, double b) = colour?.ToRGBValues() ?? (0, 0, 0);
+        return r + g + b < 0.01;
+    }
+
+    private static bool IsRed(PdfPath path)
+    {
+        if (!path.IsFilled || path.FillColor is null || path.GetBoundingRectangle() is null)
+        {
+            return false;
+        }
+
+        (double r, double g, double b) = path.FillColor.ToRGBValues();
+        return r > 0.8 && g < 0.2 && b < 0.2;
+    }
+}

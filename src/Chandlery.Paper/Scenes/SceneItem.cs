@@ -1,0 +1,10 @@
+namespace Chandlery.Paper.Scenes;
+
+/// <summary>Something on a page. Lengths are millimetres from the page's top left corner.</summary>
+public abstract record SceneItem
+{
+    /// <summary>The same thing elsewhere.</summary>
+    /// <param name="xMm">How far to the right.</param>
+    /// <param name="yMm">How far down.</param>
+    public abstract SceneItem Moved(double xMm, double yMm);
+}

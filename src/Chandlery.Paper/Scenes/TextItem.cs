@@ -1,0 +1,19 @@
+using Chandlery.Paper.Fonts;
+
+namespace Chandlery.Paper.Scenes;
+
+/// <summary>A line of text.</summary>
+/// <param name="Shaped">Its glyphs.</param>
+/// <param name="Weight">Its face.</param>
+/// <param name="XMm">Start.</param>
+/// <param name="BaselineMm">Baseline.</param>
+/// <param name="SizeMm">Type size.</param>
+/// <param name="Ink">Colour.</param>
+public sealed record TextItem(ShapedText Shaped, Weight Weight, double XMm, double BaselineMm, double SizeMm, Ink Ink) : SceneItem
+{
+    /// <summary>Width of the line, millimetres.</summary>
+    public double WidthMm => Shaped.Advance * SizeMm / Face.Of(Weight).UnitsPerEm;
+
+    /// <inheritdoc/>
+    public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, BaselineMm = BaselineMm + yMm };
+}

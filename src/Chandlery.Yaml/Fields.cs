@@ -1,0 +1,248 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Chandlery.Yaml;
+
+/// <summary>
+/// Takes the fields of a map one by one and notes everything that is wrong with them. A required field that is missing
+/// or wrong is noted and a harmless stand-in is returned, so that reading goes on and all problems are shown at once;
+/// whoever reads must drop the result when there are problems.
+/// </summary>
+public sealed partial class Fields(YamlMap map, Problems problems)
+{
+    private readonly HashSet<string> taken = [];
+
+    /// <summary>Start of the map.</summary>
+    public TextPlace Place => map.Place;
+
+    /// <summary>Where problems go.</summary>
+    public Problems Problems => problems;
+
+    /// <summary>True when the field is there.</summary>
+    public bool Has(string key) => map.Entries.Any(e => e.Key == key);
+
+    /// <summary>The raw value, or null; the field then counts as known.</summary>
+    public YamlValue? Take(string key)
+    {
+        taken.Add(key);
+        return map.Entries.FirstOrDefault(e => e.Key == key)?.Value;
+    }
+
+    /// <summary>Where the field stands; the map's start when it is missing.</summary>
+    public TextPlace PlaceOf(string key) => map.Entries.FirstOrDefault(e => e.Key == key)?.Value.Place ?? map.Place;
+
+    /// <summary>A text that must be there.</summary>
+    public string Text(string key, string example) => OptionalText(key) ?? Missing(key, example, "");
+
+    /// <summary>A text that may be missing.</summary>
+    public string? OptionalText(string key)
+    {
+        switch (Take(key))
+        {
+            case null:
+                return null;
+            case YamlScalar scalar when !string.IsNullOrWhiteSpace(scalar.Text):
+                return scalar.Text.Trim();
+            case { } other:
+                problems.Add(other.Place, $"'{key}' must be a text.");
+                return "?";
+        }
+    }
+
+    /// <summary>A number that must be there.</summary>
+    public double Number(string key, double above, double atMost, string example) =>
+        OptionalNumber(key, above, atMost) ?? Missing(key, example, 1.0);
+
+    /// <summary>A number that may be missing: above one bound and at most another.</summary>
+    public double? OptionalNumber(string key, double above, double atMost)
+    {
+        YamlValue? value = Take(key);
+        return value is null ? null : ReadNumber(value, $"'{key}'", above, atMost);
+    }
+
+    /// <summary>A day that must be there.</summary>
+    public DateOnly Day(string key)
+    {
+        string text = Text(key, "2026-11-25");
+        if (IsoDay.TryParse(text, out DateOnly day))
+        {
+            return day;
+        }
+
+        if (Has(key))
+        {
+            problems.Add(PlaceOf(key), $"'{text}' is not a day.", "Write year-month-day, such as 2026-11-25.");
+        }
+
+        return DateOnly.MinValue;
+    }
+
+    /// <summary>A day that may be missing.</summary>
+    public DateOnly? OptionalDay(string key) => Has(key) ? Day(key) : null;
+
+    /// <summary>Yes or no.</summary>
+    public bool? OptionalFlag(string key)
+    {
+        YamlValue? value = Take(key);
+        if (value is null)
+        {
+            return null;
+        }
+
+        switch ((value as YamlScalar)?.Text)
+        {
+            case "true" or "yes":
+                return true;
+            case "false" or "no":
+                return false;
+            default:
+                problems.Add(value.Place, $"'{key}' must be yes or no.");
+                return false;
+        }
+    }
+
+    /// <summary>One word of a fixed set.</summary>
+    public string Choice(string key, params string[] allowed)
+    {
+        string? text = OptionalText(key);
+        if (text is null)
+        {
+            return Missing(key, string.Join(" or ", allowed), allowed[0]);
+        }
+
+        if (allowed.Contains(text))
+        {
+            return text;
+        }
+
+        problems.Add(PlaceOf(key), $"'{key}: {text}' is not known.", $"Write one of: {string.Join(", ", allowed)}.");
+        return allowed[0];
+    }
+
+    /// <summary>A group of fields that may be missing.</summary>
+    public Fields? OptionalGroup(string key)
+    {
+        switch (Take(key))
+        {
+            case null:
+                return null;
+            case YamlMap group:
+                return new Fields(group, problems);
+            case { } other:
+                problems.Add(other.Place, $"'{key}' must be a group of fields.");
+                return null;
+        }
+    }
+
+    /// <summary>A list; empty when missing.</summary>
+    public IReadOnlyList<YamlValue> List(string key)
+    {
+        switch (Take(key))
+        {
+            case null:
+                return [];
+            case YamlList list:
+                return list.Items;
+            case { } other:
+                problems.Add(other.Place, $"'{key}' must be a list.", "Start each item with '- '.");
+                return [];
+        }
+    }
+
+    /// <summary>A list of groups; empty when missing.</summary>
+    public IReadOnlyList<Fields> Groups(string key)
+    {
+        var groups = new List<Fields>();
+        foreach (YamlValue item in List(key))
+        {
+            if (item is YamlMap group)
+            {
+                groups.Add(new Fields(group, problems));
+            }
+            else
+            {
+                problems.Add(item.Place, $"Each item of '{key}' must be a group of fields.");
+            }
+        }
+
+        return groups;
+    }
+
+    /// <summary>A list of texts; empty when missing.</summary>
+    public IReadOnlyList<string> Texts(string key)
+    {
+        var texts = new List<string>();
+        foreach (YamlValue item in List(key))
+        {
+            if (item is YamlScalar { Text.Length: > 0 } scalar)
+            {
+                texts.Add(scalar.Text.Trim());
+            }
+            else
+            {
+                problems.Add(item.Place, $"Each item of '{key}' must be a text.");
+            }
+        }
+
+        return texts;
+    }
+
+    /// <summary>The entries of a map of free names, such as limits per category.</summary>
+    public IReadOnlyList<YamlEntry> Entries(string key)
+    {
+        switch (Take(key))
+        {
+            case null:
+                return [];
+            case YamlMap group:
+                return group.Entries;
+            case { } other:
+                problems.Add(other.Place, $"'{key}' must be a group of fields.");
+                return [];
+        }
+    }
+
+    /// <summary>Call last: notes every field that nobody asked for.</summary>
+    public void Done()
+    {
+        foreach (YamlEntry entry in map.Entries.Where(e => !taken.Contains(e.Key)))
+        {
+            string remedy = Suggestion.Nearest(entry.Key, taken) is { } near
+                ? $"Did you mean '{near}'?"
+                : $"Known here: {string.Join(", ", taken)}.";
+            problems.Add(entry.KeyPlace, $"'{entry.Key}' is not a field that is known here.", remedy);
+        }
+    }
+
+    /// <summary>Reads a number from a value; notes what is wrong and returns 1 when it cannot.</summary>
+    public double ReadNumber(YamlValue value, string what, double above, double atMost)
+    {
+        if (value is not YamlScalar scalar || !DecimalNumber().IsMatch(scalar.Text))
+        {
+            string written = (value as YamlScalar)?.Text ?? "a group";
+            string remedy = written.Contains(',', StringComparison.Ordinal)
+                ? "Use a decimal point and no thousands mark, such as 12.5."
+                : "Write digits with an optional decimal point, such as 12.5, and leave the unit out.";
+            problems.Add(value.Place, $"{what} must be a number, not '{written}'.", remedy);
+            return 1;
+        }
+
+        double number = double.Parse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture);
+        if (number > above && number <= atMost)
+        {
+            return number;
+        }
+
+        problems.Add(value.Place, $"{what} is {scalar.Text}: it must be above {above} and at most {atMost}.");
+        return 1;
+    }
+
+    private T Missing<T>(string key, string example, T standIn)
+    {
+        problems.Add(map.Place, $"'{key}' is missing.", $"Add it, such as '{key}: {example}'.");
+        return standIn;
+    }
+
+    [GeneratedRegex(@"^-?[0-9]{1,12}(\.[0-9]{1,12})?$", RegexOptions.CultureInvariant)]
+    private static partial Regex DecimalNumber();
+}

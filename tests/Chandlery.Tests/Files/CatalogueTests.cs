@@ -1,0 +1,128 @@
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Making;
+using Chandlery.Files;
+using Chandlery.Tests.Support;
+using Chandlery.Yaml;
+
+namespace Chandlery.Tests.Files;
+
+public sealed class CatalogueTests
+{
+    private static Catalogue Demo() => DeclarationFolder.Open(Bench.DemoFolder, Bench.Lawbook.Vocabulary).Catalogue;
+
+    private static IReadOnlyList<CatalogueEntry<CandleState>> Assess(Catalogue catalogue, DateOnly? asOf = null) =>
+        CatalogueRun.Assess(catalogue, Bench.Lawbook, asOf ?? Bench.Today, null, CandleState.Of);
+
+    private static Catalogue With(string id, Func<string, string> edit)
+    {
+        Catalogue demo = Demo();
+        IDeclaration old = demo.All.Single(d => d.Id == id);
+        var problems = new Problems();
+        IDeclaration changed = new DeclarationReader(Bench.Lawbook.Vocabulary).Read(
+            edit(File.ReadAllText(old.Place.File)),
+            old.Place.File,
+            id,
+            problems
+        )!;
+        Assert.Empty(problems.Found);
+        return new Catalogue(demo.All.Select(d => d == old ? changed : d), problems);
+    }
+
+    [Fact]
+    public void A_new_oil_revision_shows_which_candles_change_and_why()
+    {
+        IReadOnlyList<CandleChange> changes = StateComparison.Compare(
+            Assess(Demo()),
+            Assess(With("cedar-smoke", t => t.Replace("share: 2.5 - <5 %", "share: 5 - <10 %", StringComparison.Ordinal)))
+        );
+        Assert.Equal(["harbour-bowl", "hb-2611"], changes.Select(c => c.Id));
+        StateChange named = Assert.Single(changes[0].Changes);
+        Assert.Equal(("named substance", true, "Eugenol"), (named.Subject, named.Begins, named.Text));
+        Assert.Contains("0.1 %", named.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_changed_wax_limit_and_a_later_law_show_too()
+    {
+        IReadOnlyList<CandleChange> wax = StateComparison.Compare(
+            Assess(Demo()),
+            Assess(With("soy-flake", t => t.Replace("percent: 10, of: wax", "percent: 4, of: wax", StringComparison.Ordinal)))
+        );
+        Assert.Contains(wax, c => c.Id == "fig-tin" && c.Changes.Any(x => x.Subject == "broken limit" && x.Begins));
+        IReadOnlyList<CandleChange> law = StateComparison.Compare(Assess(Demo()), Assess(Demo(), new DateOnly(2028, 2, 1)));
+        Assert.Contains(law, c => c.Changes.Any(x => x.Subject == "least label"));
+    }
+
+    [Fact]
+    public void Nothing_changes_between_equal_states() => Assert.Empty(StateComparison.Compare(Assess(Demo()), Assess(Demo())));
+
+    [Fact]
+    public void An_error_in_one_candle_does_not_hide_the_others()
+    {
+        IReadOnlyList<CatalogueEntry<CandleState>> entries = Assess(
+            With("fig-tin", t => t.Replace("wax: soy-flake", "wax: soy-flaky", StringComparison.Ordinal))
+        );
+        Assert.Contains("Did you mean 'soy-flake'", entries.Single(e => e.Id == "fig-tin").Problems[0].Remedy, StringComparison.Ordinal);
+        Assert.All(entries.Where(e => e.Id != "fig-tin"), e => Assert.NotEmpty(e.Results));
+        IReadOnlyList<CandleChange> changes = StateComparison.Compare(Assess(Demo()), entries);
+        Assert.Contains("cannot be assessed after", changes.Single(c => c.Id == "fig-tin").Remark, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Candles_go_out_to_csv_and_come_back_the_same()
+    {
+        Catalogue demo = Demo();
+        var problems = new Problems();
+        var reader = new DeclarationReader(Bench.Lawbook.Vocabulary);
+        IReadOnlyList<(string Id, string Yaml)> back = CandleTable.Read(CandleTable.Candles(demo.OfKind<Candle>()), "c.csv", problems);
+        List<IDeclaration> candles = [.. back.Select(b => reader.Read(b.Yaml, b.Id + ".yaml", b.Id, problems)).OfType<IDeclaration>()];
+        Assert.Empty(problems.Found);
+        var again = new Catalogue(demo.All.Where(d => d is not Candle).Concat(candles), problems);
+        Assert.DoesNotContain(
+            StateComparison.Compare(Assess(demo), Assess(again)),
+            c => c.Remark.Length > 0 || c.Changes.Any(x => x.Subject is not "least label")
+        );
+    }
+
+    [Theory]
+    [InlineData("", "no rows")]
+    [InlineData("id,name\r\nx,y\r\n", "column")]
+    [InlineData("id\r\n\"open", "not closed")]
+    public void Broken_csv_is_said_with_its_line(string csv, string what)
+    {
+        var problems = new Problems();
+        Assert.Empty(CandleTable.Read(csv, "c.csv", problems));
+        Assert.Contains(problems.Found, p => p.What.Contains(what, StringComparison.Ordinal) && p.Place.Line > 0);
+    }
+
+    [Fact]
+    public void A_pouring_plan_adds_up_and_scales()
+    {
+        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Wax wax = Demo().OfKind<Wax>().Single(w => w.Id == a.Candle.Wax.Id);
+        PouringPlan plan = PouringPlan.Make(a, wax, 6, 3);
+        Assert.Equal(2900 * 6 * 1.03, plan.Total.Value, 6);
+        Assert.Equal(plan.Total.Value, plan.FirstPour.Concat(plan.TopUp).Sum(p => p.Mass.Value), 6);
+        Assert.Equal(2900, plan.FirstPourEach.Value + plan.TopUpEach.Value, 9);
+        Assert.Equal(0.12, plan.TopUpEach.Value / 2900, 9);
+        double waxes = plan.FirstPour.Where(p => p.Kind == "wax").Sum(p => p.Mass.Value);
+        double oils = plan.FirstPour.Where(p => p.Kind == "fragrance oil").Sum(p => p.Mass.Value);
+        Assert.Equal(0.08, oils / waxes, 9);
+        Assert.Equal(3, PouringPlan.Make(a, wax, 12, 3).Total.Value / PouringPlan.Make(a, wax, 4, 3).Total.Value, 9);
+    }
+
+    [Fact]
+    public void Filling_counts_the_headspace_and_the_shrinking()
+    {
+        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Wax wax = Demo().OfKind<Wax>().Single(w => w.Id == a.Candle.Wax.Id);
+        FillPlan fill = PouringPlan.Make(a, wax, 1, 0).Fill;
+        Assert.Equal(2900 / 0.83, fill.Hot!.Value.Value, 6);
+        Assert.Equal(2900 / 0.91, fill.Cold!.Value.Value, 6);
+        Assert.Equal(4200 - (Math.PI * 130 * 130 * 12 / 1000), fill.Room!.Value.Value, 6);
+        Assert.Equal(100 * (1 - (0.83 / 0.91)), fill.ShrinkPercent!.Value, 6);
+    }
+}

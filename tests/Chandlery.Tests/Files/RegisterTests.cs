@@ -1,0 +1,222 @@
+using System.Diagnostics;
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Assessed;
+using Chandlery.Files;
+using Chandlery.Register;
+using Chandlery.Tests.Support;
+using Chandlery.Yaml;
+using Microsoft.Data.Sqlite;
+
+namespace Chandlery.Tests.Files;
+
+public sealed class RegisterTests : IDisposable
+{
+    private static readonly DateTimeOffset Noon = new(2026, 11, 25, 12, 0, 0, TimeSpan.Zero);
+    private readonly string folder = Directory.CreateTempSubdirectory("chandlery-register-").FullName;
+
+    private string Path => System.IO.Path.Combine(folder, "register.sqlite");
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private static (RegisterContent Content, IReadOnlyDictionary<string, string> Texts) Content(string file)
+    {
+        Assessment a = Bench.Demo(file);
+        var problems = new Problems();
+        var content = RegisterWriter.Content(
+            a,
+            Bench.DemoFolder,
+            DeclarationFolder.Open(Bench.DemoFolder, Bench.Lawbook.Vocabulary).Catalogue,
+            [("label.pdf", [1, 2, 3])],
+            problems
+        );
+        Assert.Empty(problems.Found);
+        return content;
+    }
+
+    private void Add(params string[] files)
+    {
+        using RegisterFile register = RegisterFile.Open(Path);
+        foreach (string file in files)
+        {
+            (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content(file);
+            register.Add(content, texts, "M. Hale", Noon);
+        }
+    }
+
+    [Fact]
+    public void An_entry_keeps_declarations_law_oils_and_documents()
+    {
+        Add("batches/hb-2611.yaml");
+        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        RegisterEntry entry = Assert.Single(register.Find(new RegisterQuery()));
+        Assert.Equal(("HB-2611-02", "M. Hale", "2026-11-25T12:00:00Z"), (entry.Content.Batch, entry.By, entry.At));
+        Assert.Contains(entry.Content.Declarations, d => d.Path == "oils/cedar-smoke.yaml");
+        Assert.Contains(entry.Content.Declarations, d => d.Path == "maker.yaml");
+        string hash = entry.Content.Declarations.Single(d => d.Path == "batches/hb-2611.yaml").Sha256;
+        Assert.Equal(File.ReadAllText(System.IO.Path.Combine(Bench.DemoFolder, "batches/hb-2611.yaml")), register.Declaration(hash));
+        Assert.Equal("039058c6f2c0cb492c533b0a4d14ef77cc0f78abccced5287d84a1a2011cfb81", entry.Content.Documents[0].Sha256);
+    }
+
+    [Fact]
+    public void Search_finds_by_batch_substance_oil_and_document_revision()
+    {
+        Add("batches/hb-2611.yaml", "candles/fig-tin.yaml", "candles/slate-jar.yaml");
+        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        long[] Numbers(RegisterQuery query) => [.. register.Find(query).Select(e => e.Number)];
+        Assert.Equal([1], Numbers(new RegisterQuery(Batch: "HB-2611-02")));
+        Assert.Equal([1], Numbers(new RegisterQuery(Oil: "cedar-smoke")));
+        Assert.Equal([1, 2], Numbers(new RegisterQuery(Document: "MQ-0533")));
+        Assert.Equal([1, 2], Numbers(new RegisterQuery(Document: "mq-0533", Revised: "2026-08-27")));
+        Assert.Empty(Numbers(new RegisterQuery(Document: "MQ-0533", Revised: "2020-01-01")));
+        Assert.Contains(1L, Numbers(new RegisterQuery(Substance: "97-54-1")));
+        Assert.Empty(Numbers(new RegisterQuery(Substance: "' OR 1=1 --")));
+    }
+
+    [Fact]
+    public void Changed_removed_and_reordered_entries_show()
+    {
+        Add("batches/hb-2611.yaml", "candles/fig-tin.yaml", "candles/slate-jar.yaml");
+        Assert.Empty(Verify());
+        Tamper("DROP TRIGGER entry_stays; UPDATE entry SET by = 'somebody else' WHERE number = 2");
+        Assert.Contains("entry 2 was changed", Verify());
+        Tamper("DROP TRIGGER entry_is_kept; DELETE FROM entry WHERE number = 2");
+        Assert.Contains("entry 2 is missing", Verify());
+        Tamper("DROP TRIGGER declaration_stays; UPDATE declaration SET text = text || ' '");
+        Assert.Contains(Verify(), w => w.Contains("declaration", StringComparison.Ordinal));
+    }
+
+    private IReadOnlyList<string> Verify()
+    {
+        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        return register.Verify();
+    }
+
+    private void Tamper(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={Path};Pooling=False");
+        connection.Open();
+        using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
+    [Fact]
+    public void The_database_itself_refuses_changes()
+    {
+        Add("candles/fig-tin.yaml");
+        Assert.Throws<SqliteException>(() => Tamper("UPDATE entry SET by = 'x'"));
+        Assert.Throws<SqliteException>(() => Tamper("DELETE FROM entry"));
+    }
+
+    [Fact]
+    public async Task Several_writers_at_once_lose_nothing()
+    {
+        (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content("candles/fig-tin.yaml");
+        await Task.WhenAll(
+            Enumerable
+                .Range(0, 4)
+                .Select(w =>
+                    Task.Run(() =>
+                    {
+                        for (int i = 0; i < 8; i++)
+                        {
+                            using RegisterFile register = RegisterFile.Open(Path);
+                            register.Add(content, texts, $"writer {w}", Noon);
+                        }
+                    })
+                )
+        );
+        using RegisterFile check = RegisterFile.OpenToRead(Path);
+        Assert.Equal(32, check.Find(new RegisterQuery()).Count);
+        Assert.Empty(check.Verify());
+    }
+
+    [Fact]
+    public void Killed_in_the_middle_it_holds_together()
+    {
+        Add("candles/fig-tin.yaml");
+        string chandlery = System.IO.Path.Combine(AppContext.BaseDirectory, "chandlery.dll");
+        for (int round = 0; round < 6; round++)
+        {
+            using Process process = Process.Start(
+                new ProcessStartInfo(
+                    "dotnet",
+                    [
+                        chandlery,
+                        "register",
+                        "add",
+                        System.IO.Path.Combine(Bench.DemoFolder, "candles", "slate-jar.yaml"),
+                        "--by",
+                        "killed",
+                        "--register",
+                        Path,
+                    ]
+                )
+                {
+                    RedirectStandardOutput = true,
+                    RedirectStandardError = true,
+                }
+            )!;
+            Thread.Sleep(250 + (round * 60));
+            process.Kill();
+            process.WaitForExit();
+            Assert.Empty(Verify());
+        }
+
+        Add("candles/fig-tin.yaml");
+        Assert.Empty(Verify());
+    }
+
+    [Fact]
+    public void A_backup_is_a_whole_register()
+    {
+        Add("batches/hb-2611.yaml", "candles/fig-tin.yaml");
+        string copy = System.IO.Path.Combine(folder, "copy.sqlite");
+        using (RegisterFile register = RegisterFile.OpenToRead(Path))
+        {
+            register.BackUp(copy);
+        }
+
+        using RegisterFile back = RegisterFile.OpenToRead(copy);
+        Assert.Equal(2, back.Find(new RegisterQuery()).Count);
+        Assert.Empty(back.Verify());
+        Assert.Empty(Directory.GetFiles(folder, "*.tmp"));
+    }
+
+    [Fact]
+    public void What_cannot_be_opened_is_said_in_words()
+    {
+        Assert.Contains(
+            "no register yet",
+            Assert.Throws<IOException>(() => RegisterFile.OpenToRead(Path)).Message,
+            StringComparison.Ordinal
+        );
+        File.WriteAllText(Path, "this is no database, but long enough to be taken for one: " + new string('x', 4096));
+        Assert.Contains("no register", Assert.Throws<IOException>(() => RegisterFile.OpenToRead(Path)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "no such folder",
+            Assert.Throws<IOException>(() => RegisterFile.Open(System.IO.Path.Combine(folder, "none", "r.sqlite"))).Message,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_full_disk_loses_nothing()
+    {
+        Add("candles/fig-tin.yaml");
+        (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content("batches/hb-2611.yaml");
+        using (RegisterFile register = RegisterFile.Open(Path))
+        {
+            register.LimitToPresentSize();
+            Assert.Contains(
+                "disk is full",
+                Assert.Throws<IOException>(() => register.Add(content, texts, "M. Hale", Noon)).Message,
+                StringComparison.Ordinal
+            );
+        }
+
+        Assert.Empty(Verify());
+        Add("batches/hb-2611.yaml");
+        Assert.Empty(Verify());
+    }
+}
