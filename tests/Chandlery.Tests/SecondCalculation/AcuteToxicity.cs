@@ -1,0 +1,101 @@
+namespace Chandlery.Tests.SecondCalculation;
+
+/// <summary>Acute toxicity by the additivity formula, each route by itself: 3.1.3.6.1 and 3.1.3.6.2.3.</summary>
+internal static class AcuteToxicity
+{
+    private const double ManyUnknownPercent = 10;
+    private const double StatedFromPercent = 1;
+
+    /// <summary>The classes of the mixture.</summary>
+    public static IEnumerable<FoundClass> Of(GivenMixture mixture)
+    {
+        foreach (AcuteRoute route in AcuteRoute.All)
+        {
+            // Each form has its own scale and its own sum (Table 3.1.1); the mixture gets the worst of its forms.
+            List<(int Category, List<Cause> Causes)> forms = [.. route.Forms.Select(form => Judge(mixture, route, form))];
+            int worst = forms.Min(f => f.Category);
+            if (worst < AcuteScale.None)
+            {
+                IEnumerable<Cause> causes = forms.Where(f => f.Category == worst).SelectMany(f => f.Causes);
+                yield return new FoundClass($"Acute Tox. {worst} ({route.Name})", [.. causes]);
+            }
+        }
+    }
+
+    /// <summary>
+    /// The statement "x percent of the mixture consists of ingredient(s) of unknown acute toxicity" is due when one ingredient of
+    /// 1 % or more has no usable data (3.1.3.6.2.2, from memory); an undeclared rest counts as such an ingredient.
+    /// </summary>
+    public static double? StatedUnknownPercent(GivenMixture mixture)
+    {
+        List<double> unknown =
+        [
+            mixture.UndeclaredPercent,
+            .. mixture.Substances.Where(s => s.Classes is null && s.Estimates.Count == 0).Select(s => s.Percent),
+        ];
+        return unknown.Exists(u => Shares.Reaches(u, StatedFromPercent)) ? unknown.Sum() : null;
+    }
+
+    private static (int Category, List<Cause> Causes) Judge(GivenMixture mixture, AcuteRoute route, GivenForm form)
+    {
+        List<Cause> causes = [];
+        foreach (GivenSubstance substance in mixture.Substances)
+        {
+            if (Estimate(substance, route, form) is { } estimate && IsRelevant(substance.Percent, AcuteScale.Of(form).CategoryOf(estimate)))
+            {
+                causes.Add(new Cause(substance.Name, substance.Percent / estimate));
+            }
+        }
+
+        if (causes.Count == 0)
+        {
+            return (AcuteScale.None, causes);
+        }
+
+        // More than 10 % unknown, and exactly 10 % is not more: only then is the known part taken as the whole. The law counts
+        // "relevant" unknown ingredients; here every unknown share counts, however small, which is the stricter reading.
+        double unknown = UnknownPercent(mixture, route);
+        double known = Shares.Exceeds(unknown, ManyUnknownPercent) ? 100 - unknown : 100;
+        int category = AcuteScale.Of(form).CategoryOf(known / causes.Sum(c => c.Weight));
+
+        // Forms have different units: weights are made comparable by the bound of the category reached.
+        double bound = category < AcuteScale.None ? AcuteScale.Of(form).Upper[category - 1] : 1;
+        return (category, [.. causes.Select(c => c with { Weight = c.Weight * bound })]);
+    }
+
+    /// <summary>
+    /// Cut-off (Table 1.1): 0.1 % for categories 1 to 3, 1 % for category 4; what is in no category is left out of the sum.
+    /// </summary>
+    private static bool IsRelevant(double percent, int category) =>
+        category < AcuteScale.None && Shares.Reaches(percent, category <= 3 ? 0.1 : 1);
+
+    /// <summary>The estimate that counts for a substance in one form; null when it has none.</summary>
+    private static double? Estimate(GivenSubstance substance, AcuteRoute route, GivenForm form)
+    {
+        int declared = substance
+            .Hazards.Where(h => h.Class == "Acute Tox." && route.Statements.Contains(h.Statement))
+            .Select(h => h.Category[0] - '0')
+            .Append(AcuteScale.None)
+            .Min();
+        List<GivenEstimate> given = [.. substance.Estimates.Where(e => route.Forms.Contains(e.Form))];
+        double? figure = given.Where(e => e.Form == form).Min(e => (double?)e.Figure);
+        if (declared == AcuteScale.None)
+        {
+            return figure;
+        }
+
+        double point = AcuteScale.Of(form).PointOf(declared);
+        if (given.Count == 0)
+        {
+            return form == route.Unsaid ? point : null;
+        }
+
+        // Figures that are all milder than the class contradict it: the class wins, in the forms that figures are given for.
+        bool contradicted = given.TrueForAll(e => AcuteScale.Of(e.Form).CategoryOf(e.Figure) > declared);
+        return contradicted && figure is not null ? point : figure;
+    }
+
+    private static double UnknownPercent(GivenMixture mixture, AcuteRoute route) =>
+        mixture.UndeclaredPercent
+        + mixture.Substances.Where(s => s.Classes is null && !s.Estimates.Any(e => route.Forms.Contains(e.Form))).Sum(s => s.Percent);
+}

@@ -1,0 +1,8 @@
+namespace Chandlery.Tests.SecondCalculation;
+
+/// <summary>What the second calculation says of a mixture.</summary>
+/// <param name="Classes">Codes of the classes, in the order of the alphabet.</param>
+/// <param name="Label">Label elements.</param>
+/// <param name="Names">Names on the label.</param>
+/// <param name="UnknownPercent">Share of unknown acute toxicity that label and sheet state, percent by mass; null when none is due.</param>
+internal sealed record SecondAnswer(IReadOnlyList<string> Classes, SecondLabel Label, NamesOnLabel Names, double? UnknownPercent);
