@@ -1,0 +1,29 @@
+namespace Chandlery.Tests.SecondCalculation;
+
+/// <summary>Sets the program's answer beside the second calculation's.</summary>
+internal static class MixtureComparison
+{
+    /// <summary>What differs for a mixture, or null.</summary>
+    public static Disagreement? Of(GivenMixture mixture)
+    {
+        ComparedAnswer program = ProgramAnswer.To(mixture);
+        SecondAnswer second = SecondClassifier.Answer(mixture);
+        List<string> found = [.. Differences("class", program.Classes, second.Classes)];
+        if (found.Count == 0)
+        {
+            // The label follows from the classes: where those differ, nothing new is learnt from it.
+            found.AddRange(Differences("pictogram", program.Label.Pictograms, second.Label.Pictograms));
+            found.AddRange(Differences("signal word", [program.Label.SignalWord], [second.Label.SignalWord]));
+            found.AddRange(Differences("statement", program.Label.Statements, second.Label.Statements));
+            found.AddRange(second.Names.Faults(program.Named).Select(f => "names: " + f.Split(':')[0]));
+        }
+
+        return found.Count == 0 ? null : new Disagreement(mixture, program, second, [.. found.Distinct()]);
+    }
+
+    private static IEnumerable<string> Differences(string what, IReadOnlyList<string> program, IReadOnlyList<string> second) =>
+        [
+            .. second.Except(program).Select(l => $"program lacks {what} {l}"),
+            .. program.Except(second).Select(a => $"program adds {what} {a}"),
+        ];
+}

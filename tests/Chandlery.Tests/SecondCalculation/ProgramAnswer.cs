@@ -1,0 +1,76 @@
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.SecondCalculation;
+
+/// <summary>Asks the program about a mixture. All that the second calculation knows of the program is here.</summary>
+internal static class ProgramAnswer
+{
+    private const double LeastFillerPercent = 1e-9;
+
+    private static readonly TextPlace Place = new("second calculation", 1, 1);
+
+    /// <summary>The program's answer.</summary>
+    public static ComparedAnswer To(GivenMixture mixture)
+    {
+        Composition composition = Composed(mixture);
+        Classification classification = Classifier.Classify(Bench.Eu, Bench.Today, Bench.Substances(composition), composition.UnknownHigh);
+        LabelElements label = LabelSelector.Select(Bench.Eu, classification);
+        return new ComparedAnswer(
+            Sorted(classification.Classes.Select(c => c.Category.Code)),
+            new SecondLabel(
+                Sorted(label.Pictograms.Select(p => p.Code)),
+                label.SignalWord?.Code ?? "",
+                Sorted(label.Hazard.Concat(label.Supplemental).Select(s => s.Code))
+            ),
+            [.. label.Named.Select(n => n.Name)]
+        );
+    }
+
+    /// <summary>The mixture as a wax without oil; what is neither a substance nor undeclared is a harmless filler.</summary>
+    private static Composition Composed(GivenMixture mixture)
+    {
+        double filler = 100 - mixture.Substances.Sum(s => s.Percent) - mixture.UndeclaredPercent;
+        List<Ingredient> lines = [.. mixture.Substances.Select(Line)];
+        if (filler > LeastFillerPercent)
+        {
+            lines.Add(Bench.Line("filler", filler, []));
+        }
+
+        var wax = new Wax("w", Place, "mixture", "nobody", lines, [], null, null, null);
+        MassPercent none = MassPercent.Zero;
+        return Composer.Compose(new Recipe([], [new WaxShare(wax, MassPercent.Whole)], [], none, none, none, none));
+    }
+
+    private static Ingredient Line(GivenSubstance substance) =>
+        Bench.Line(substance.Name, substance.Percent, []) with
+        {
+            Claims = substance.Classes is null ? null : [.. substance.Classes.Select(Bench.Claim)],
+            SpecificLimits =
+            [
+                .. substance.Limits.Select(l => new SpecificLimit(
+                    Bench.Claim(l.Category).Category,
+                    new MassPercent(l.FromPercent),
+                    l.BelowPercent is { } below ? new MassPercent(below) : null
+                )),
+            ],
+            AcuteM = substance.AcuteM,
+            ChronicM = substance.ChronicM,
+            Toxicity = [.. substance.Estimates.Select(e => new ToxicityEstimate(Route(e.Form), e.Figure))],
+        };
+
+    private static ExposureRoute Route(GivenForm form) =>
+        form switch
+        {
+            GivenForm.Oral => ExposureRoute.Oral,
+            GivenForm.Dermal => ExposureRoute.Dermal,
+            GivenForm.Gas => ExposureRoute.InhalationGas,
+            GivenForm.Vapour => ExposureRoute.InhalationVapour,
+            _ => ExposureRoute.InhalationDust,
+        };
+
+    private static List<string> Sorted(IEnumerable<string> codes) => [.. codes.Order(StringComparer.Ordinal)];
+}
