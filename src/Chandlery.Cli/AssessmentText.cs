@@ -66,15 +66,15 @@ internal static class AssessmentText
         List<Finding> stops = [.. a.Findings.Where(f => f.Gravity == Gravity.Stop)];
         string verdict =
             stops.Count > 0 ? $"DO NOT SELL: {stops.Count} finding{(stops.Count == 1 ? "" : "s")} must be cleared first."
-            : a.Label.IsHazardous ? "Classified as hazardous: the label needs all that is listed below."
+            : a.Edition.Label.ShowsHazards && a.Classification.Classes.Count > 0
+                ? "Classified as hazardous: the label needs all that is listed below."
             : a.Label.Supplemental.Count > 0 ? "Not classified, but the label must name its sensitisers."
-            : a.Edition.LabelKind == LabelKind.Consumer
-                ? "A consumer candle: its label carries fire-safety warnings, not this classification."
+            : !a.Edition.Label.ShowsHazards ? "A consumer candle: its label carries fire-safety warnings, not this classification."
             : "Not classified from what is declared: no hazard label follows.";
         text.AppendLine(verdict);
         foreach (Finding stop in stops)
         {
-            Item(text, stop.Clause.Length == 0 ? stop.What : $"{stop.What} ({stop.Clause})", width);
+            Item(text, stop.Clause.IsNone ? stop.What : $"{stop.What} ({stop.Clause})", width);
         }
     }
 
@@ -118,7 +118,7 @@ internal static class AssessmentText
     private static string Label(Assessment a, int width)
     {
         LabelElements label = a.Label;
-        if (!label.IsHazardous && label.Supplemental.Count == 0)
+        if (!label.All.Any())
         {
             return "Nothing that the law on hazardous mixtures asks for. Name, address, batch, quantity and burn-safety messages stand there all the same.\n";
         }
@@ -130,7 +130,7 @@ internal static class AssessmentText
             table.Add("UFI", ufi, $"for the poison centres [{a.Edition.Ufi.Clause}]");
         }
 
-        foreach (LabelChoice pictogram in label.Pictograms)
+        foreach (PictogramChoice pictogram in label.Pictograms)
         {
             table.Add("pictogram", pictogram.Code, pictogram.Because);
         }
@@ -141,7 +141,7 @@ internal static class AssessmentText
         }
 
         foreach (
-            (string what, IReadOnlyList<LabelChoice> choices) in new[]
+            (string what, IReadOnlyList<StatementChoice> choices) in new[]
             {
                 ("hazard", label.Hazard),
                 ("supplement", label.Supplemental),
@@ -149,7 +149,7 @@ internal static class AssessmentText
             }
         )
         {
-            foreach (LabelChoice choice in choices)
+            foreach (StatementChoice choice in choices)
             {
                 table.Add(what, choice.Code, StatementText.Printed(language, choice.Code, label));
             }

@@ -119,6 +119,58 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         return allowed[0];
     }
 
+    /// <summary>Some words of a fixed set; empty when missing.</summary>
+    public IReadOnlyList<string> Choices(string key, params string[] allowed)
+    {
+        foreach (YamlValue item in List(key))
+        {
+            if (item is not YamlScalar scalar || !allowed.Contains(scalar.Text))
+            {
+                problems.Add(
+                    item.Place,
+                    $"'{(item as YamlScalar)?.Text}' is not known in '{key}'.",
+                    $"Write some of: {string.Join(", ", allowed)}."
+                );
+            }
+        }
+
+        return [.. Texts(key).Where(allowed.Contains)];
+    }
+
+    /// <summary>One of the names of an enumeration, written in lower camel case.</summary>
+    /// <param name="key">The field.</param>
+    /// <param name="standIn">What is returned when the field is wrong.</param>
+    public T Enumeration<T>(string key, T standIn)
+        where T : struct, Enum
+    {
+        string[] allowed = [.. Enum.GetNames<T>().Where(n => n != "None").Select(n => char.ToLowerInvariant(n[0]) + n[1..])];
+        string text = Choice(key, allowed);
+        return Enum.TryParse(text, ignoreCase: true, out T value) ? value : standIn;
+    }
+
+    /// <summary>Yes or no, which must be there.</summary>
+    public bool Flag(string key) => OptionalFlag(key) ?? Missing(key, "yes", false);
+
+    /// <summary>A number that must be there, from one bound to another, both included.</summary>
+    public double NumberFrom(string key, double from, double atMost, string example) =>
+        Number(key, Math.BitDecrement(from), atMost, example);
+
+    /// <summary>A group of fields that must be there; its absence is noted once, and nothing inside it is noted as missing.</summary>
+    public Fields Group(string key, string example)
+    {
+        if (OptionalGroup(key) is { } group)
+        {
+            return group;
+        }
+
+        if (!Has(key))
+        {
+            Missing(key, example, false);
+        }
+
+        return new Fields(new YamlMap([], PlaceOf(key)), new Problems());
+    }
+
     /// <summary>A group of fields that may be missing.</summary>
     public Fields? OptionalGroup(string key)
     {

@@ -3,6 +3,7 @@ using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
@@ -31,6 +32,7 @@ public class ClassificationBenchmark
     private Edition edition = null!;
     private IReadOnlyList<Substance> substances = null!;
     private Composition composition = null!;
+    private LawInForce law = null!;
     private Recipe recipe = null!;
     private readonly DateOnly day = new(2026, 11, 25);
 
@@ -73,7 +75,8 @@ public class ClassificationBenchmark
             MassPercent.Zero
         );
         composition = Composer.Compose(recipe);
-        substances = new SubstanceResolver(lawbook.Substances, day).Resolve(composition);
+        law = edition.On(day);
+        substances = law.Judge(composition).Substances;
         if (substances.Count != Count)
         {
             throw new InvalidOperationException($"{substances.Count} substances instead of {Count}");
@@ -81,12 +84,15 @@ public class ClassificationBenchmark
     }
 
     [Benchmark]
-    public Classification Classify80Ingredients() => Classifier.Classify(edition, day, substances, composition.UnknownHigh);
+    public Classification Classify80Ingredients() =>
+        Classifier.Classify(law.Rules, new MixtureIndex(substances, edition.HighestCategory), composition.UnknownHigh);
 
     [Benchmark]
     public Composition Compose3OilsOf60Ingredients() => Composer.Compose(recipe);
 
     [Benchmark]
-    public LabelElements SelectLabel() =>
-        LabelSelector.Select(edition, Classifier.Classify(edition, day, substances, composition.UnknownHigh));
+    public LabelElements SelectLabel() => LabelSelector.Select(edition, Classify80Ingredients());
+
+    [Benchmark]
+    public Verdict Judge80Ingredients() => law.Judge(composition);
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
@@ -131,7 +132,7 @@ internal static class DraftCommand
             problems
         );
         return declaration is Oil oil
-            ? [.. OilComparison.Contradictions(oil, lawbook.Edition("eu-clp"), lawbook.Substances, DateOnly.FromDateTime(DateTime.Today))]
+            ? [.. OilComparison.Contradictions(oil, lawbook.Edition("eu-clp").On(DateOnly.FromDateTime(DateTime.Today)))]
             : [.. problems.Found.Select(p => $"still to be mended before the file can be read: {p}")];
     }
 

@@ -67,12 +67,12 @@ internal sealed class Printer(PaperShop shop, BurnAdvice advice, string folder, 
             : (result, null);
     }
 
-    private static IEnumerable<PendingFile> Proof(Assessment a, PaperDocument label, IReadOnlyList<LabelChoice> leftOff)
+    private static IEnumerable<PendingFile> Proof(Assessment a, PaperDocument label, IReadOnlyList<StatementChoice> leftOff)
     {
         IReadOnlyList<Inspection> checks = LabelInspector.Inspect(
             MeasuredPage.ReadAll(PdfDrawing.Draw(label)),
             a,
-            leftOff.Select(l => l.Code).ToHashSet()
+            leftOff.Select(l => l.Code.Text).ToHashSet()
         );
         return label.Pages.Select(
             (page, i) =>

@@ -70,7 +70,7 @@ internal static class SafetySheetCommand
         {
             SheetDutyFinding duty = SheetDuties.Find(a.Edition.SafetySheet, a.Classification, a.Substances);
             session.Output.WriteLine(
-                $"{a.Id}, {a.Edition.Id}: {Words(duty.Duty)} {string.Join(' ', duty.Reasons.Select(r => r.Clause.Length == 0 ? r.Says : $"{r.Says} ({r.Clause})"))}"
+                $"{a.Id}, {a.Edition.Id}: {Words(duty.Duty)} {string.Join(' ', duty.Reasons.Select(r => r.Clause.IsNone ? r.Says : $"{r.Says} ({r.Clause})"))}"
             );
         }
 

@@ -131,10 +131,10 @@ internal static class SheetCommand
             printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code), "", session.Output);
         }
 
-        if (stock.RollDotsPerInch is not null && assessments.Any(a => a.Label.Pictograms.Count > 0))
+        if (stock.RollDotsPerInch is not null && assessments.FirstOrDefault(a => a.Label.Pictograms.Count > 0) is { } pictured)
         {
             session.Complain(
-                "Caution: a thermal printer has no red. The frame of a hazard pictogram must be red (CLP Annex I, 1.2.1.1), so the roll must have it pre-printed, or print these labels in colour."
+                $"Caution: a thermal printer has no red. The frame of a hazard pictogram must be red ({pictured.Edition.Label.PictogramColoursClause}), so the roll must have it pre-printed, or print these labels in colour."
             );
         }
 

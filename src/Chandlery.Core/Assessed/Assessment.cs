@@ -1,6 +1,7 @@
 using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
@@ -8,45 +9,65 @@ using Chandlery.Core.Limits;
 namespace Chandlery.Core.Assessed;
 
 /// <summary>Everything that follows from a candle's declarations in one edition on one day.</summary>
-/// <param name="Candle">The candle.</param>
-/// <param name="Batch">The batch, when what was weighed was assessed.</param>
-/// <param name="Maker">Who answers for it.</param>
-/// <param name="Vessel">What it is poured into.</param>
-/// <param name="Edition">The law.</param>
-/// <param name="AsOf">The day that decides which rules hold.</param>
-/// <param name="Places">Places of sale under this edition.</param>
-/// <param name="Languages">Languages of the label, in order.</param>
-/// <param name="Composition">What is in it.</param>
-/// <param name="Substances">Its substances with the hazards that count.</param>
-/// <param name="Classification">Its classes.</param>
-/// <param name="Label">Its label elements.</param>
-/// <param name="Limits">Limits with their margins.</param>
-/// <param name="Unassessed">What could not be assessed.</param>
-/// <param name="Findings">What the maker must know.</param>
-/// <param name="SmallPackageRelief">Statements that may be left off because the package is small.</param>
-/// <param name="Ufi">The UFI; null when none is needed or none can be made yet.</param>
-/// <param name="NextChanges">The next changes of the law that would alter the label; found when somebody asks.</param>
-public sealed record Assessment(
-    Candle Candle,
-    Batch? Batch,
-    Maker Maker,
-    Vessel Vessel,
-    Edition Edition,
-    DateOnly AsOf,
-    IReadOnlyList<Place> Places,
-    IReadOnlyList<Language> Languages,
-    Composition Composition,
-    IReadOnlyList<Substance> Substances,
-    Classification Classification,
-    LabelElements Label,
-    IReadOnlyList<LimitCheck> Limits,
-    IReadOnlyList<string> Unassessed,
-    IReadOnlyList<Finding> Findings,
-    IReadOnlyList<LabelChoice> SmallPackageRelief,
-    string? Ufi,
-    Lazy<(LegalChange? Law, LegalChange? Expected)> NextChanges
-)
+public sealed record Assessment
 {
+    /// <summary>The candle.</summary>
+    public required Candle Candle { get; init; }
+
+    /// <summary>The batch, when what was weighed was assessed.</summary>
+    public required Batch? Batch { get; init; }
+
+    /// <summary>Who answers for it.</summary>
+    public required Maker Maker { get; init; }
+
+    /// <summary>What it is poured into.</summary>
+    public required Vessel Vessel { get; init; }
+
+    /// <summary>Places of sale under this edition.</summary>
+    public required IReadOnlyList<Place> Places { get; init; }
+
+    /// <summary>Languages of the label, in order.</summary>
+    public required IReadOnlyList<Language> Languages { get; init; }
+
+    /// <summary>What the law makes of it.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>Limits with their margins.</summary>
+    public required IReadOnlyList<LimitCheck> Limits { get; init; }
+
+    /// <summary>What could not be assessed.</summary>
+    public required IReadOnlyList<string> Unassessed { get; init; }
+
+    /// <summary>What the maker must know.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>Statements that may be left off because the package is small.</summary>
+    public required IReadOnlyList<StatementChoice> SmallPackageRelief { get; init; }
+
+    /// <summary>The UFI; null when none is needed or none can be made yet.</summary>
+    public required string? Ufi { get; init; }
+
+    /// <summary>The next changes of the law that would alter the label; found when somebody asks.</summary>
+    public required Lazy<(LegalChange? Law, LegalChange? Expected)> NextChanges { get; init; }
+
+    /// <summary>The law.</summary>
+    public Edition Edition => Verdict.Law.Edition;
+
+    /// <summary>The day that decides which rules hold.</summary>
+    public DateOnly AsOf => Verdict.Law.Day;
+
+    /// <summary>What is in it.</summary>
+    public Composition Composition => Verdict.Composition;
+
+    /// <summary>Its substances with the hazards that count.</summary>
+    public IReadOnlyList<Substance> Substances => Verdict.Substances;
+
+    /// <summary>Its classes.</summary>
+    public Classification Classification => Verdict.Classification;
+
+    /// <summary>Its label elements.</summary>
+    public LabelElements Label => Verdict.Label;
+
     /// <summary>The next change of the law that would alter the label.</summary>
     public LegalChange? NextLaw => NextChanges.Value.Law;
 

@@ -1,11 +1,10 @@
 using System.Collections.Concurrent;
-using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
-using Chandlery.Core.Notified;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Assessed;
@@ -16,7 +15,7 @@ namespace Chandlery.Core.Assessed;
 /// <param name="asOf">The day that decides which rules hold.</param>
 public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
 {
-    private readonly ConcurrentDictionary<string, SubstanceResolver> resolvers = new();
+    private readonly ConcurrentDictionary<string, LawInForce> laws = new();
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
 
     /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
@@ -56,8 +55,19 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
         {
-            List<Language> languages = LanguagesOf(candle, [.. group], problems);
-            assessments.Add(Assess(subject, lawbook.Edition(group.Key), [.. group], languages));
+            Edition edition = lawbook.Edition(group.Key);
+            List<Language> languages = LanguagesOf(candle, [.. group], edition, problems);
+            if (asOf < edition.KnownFrom)
+            {
+                problems.Add(
+                    candle.Place,
+                    $"No law is known for {IsoDay.Plain(asOf)}: what is known of {edition.Name} begins on {IsoDay.Plain(edition.KnownFrom)}.",
+                    "Ask for a later day."
+                );
+                continue;
+            }
+
+            assessments.Add(Assess(subject, edition, [.. group], languages));
         }
 
         return problems.None ? assessments : [];
@@ -65,43 +75,35 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 
     private Assessment Assess(Subject subject, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
     {
-        Composition composition = subject.Composition;
         Candle candle = subject.Candle;
-        IReadOnlyList<Substance> substances = resolvers
-            .GetOrAdd(edition.Id, _ => new SubstanceResolver(lawbook.Substances, asOf, edition.HarmonisedClassesBind))
-            .Resolve(composition);
-        Classification classification = Classifier.Classify(edition, asOf, substances, composition.UnknownHigh, candle.OnMarketSince);
-        LabelElements label = edition.LabelKind == LabelKind.Consumer ? LabelElements.None : LabelSelector.Select(edition, classification);
-        string? ufi = UfiMaker.Make(subject.Maker, candle, edition, classification, out Finding? ufiFinding);
-        var changes = new ChangeFinder(edition, lawbook.Substances, composition, subject.Vessel.Brimful, candle.OnMarketSince);
-        return new Assessment(
-            candle,
-            subject.Batch,
-            subject.Maker,
-            subject.Vessel,
-            edition,
-            asOf,
-            places,
-            languages,
-            composition,
-            substances,
-            classification,
-            label,
-            subject.Limits,
-            [.. OpenQuestions.Unassessed(edition, substances, composition.UnknownHigh), .. NotDeclared(subject.Recipe)],
+        LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
+        Verdict verdict = law.ForStock(candle.OnMarketSince).Judge(subject.Composition);
+        string? ufi = UfiMaker.Make(subject.Maker, candle, verdict, out Finding? ufiFinding);
+        return new Assessment
+        {
+            Candle = candle,
+            Batch = subject.Batch,
+            Maker = subject.Maker,
+            Vessel = subject.Vessel,
+            Places = places,
+            Languages = languages,
+            Verdict = verdict,
+            Limits = subject.Limits,
+            Unassessed = [.. verdict.Unassessed(), .. NotDeclared(subject.Recipe)],
+            Findings =
             [
-                .. FindingList.Of(subject, edition, substances, classification, oil => Contradictions(oil, edition), languages),
+                .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. ufiFinding is null ? [] : new[] { ufiFinding },
             ],
-            SmallPackages.MayLeaveOff(edition, classification, label, subject.Vessel.Brimful),
-            ufi,
-            new Lazy<(LegalChange?, LegalChange?)>(() => changes.Next(asOf))
-        );
+            SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Vessel.Brimful),
+            Ufi = ufi,
+            NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
+        };
     }
 
     // An oil says the same in every candle of a catalogue.
-    private IReadOnlyList<string> Contradictions(Oil oil, Edition edition) =>
-        contradictions.GetOrAdd((oil, edition.Id), _ => [.. OilComparison.Contradictions(oil, edition, lawbook.Substances, asOf)]);
+    private IReadOnlyList<string> Contradictions(Oil oil, LawInForce law) =>
+        contradictions.GetOrAdd((oil, law.Edition.Id), _ => [.. OilComparison.Contradictions(oil, law)]);
 
     private Maker? TheMaker(Candle candle, Problems problems)
     {
@@ -147,7 +149,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         return places;
     }
 
-    private List<Language> LanguagesOf(Candle candle, List<Place> places, Problems problems)
+    private List<Language> LanguagesOf(Candle candle, List<Place> places, Edition edition, Problems problems)
     {
         var codes = new List<string>(candle.Languages);
         foreach (Place place in places)
@@ -161,7 +163,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             {
                 problems.Add(
                     candle.Place,
-                    $"The label's languages ({string.Join(", ", candle.Languages)}) are not enough for {place.Name}: it needs {string.Join(", ", needed)} (CLP Art. 17(2)).",
+                    $"The label's languages ({string.Join(", ", candle.Languages)}) are not enough for {place.Name}: it needs {string.Join(", ", needed)} ({edition.Label.LanguagesClause}).",
                     "Add it to 'languages', or leave the field out to get what the places need."
                 );
             }

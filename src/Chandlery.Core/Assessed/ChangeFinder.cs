@@ -1,5 +1,6 @@
-using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -7,17 +8,15 @@ using Chandlery.Core.Quantities;
 namespace Chandlery.Core.Assessed;
 
 /// <summary>Finds the next change of the law that would alter a candle's label, law apart from expectation.</summary>
-internal sealed class ChangeFinder(
-    Edition edition,
-    SubstanceList list,
-    Composition composition,
-    Millilitres capacity,
-    DateOnly? onMarketSince
-)
+internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
 {
+    private readonly Edition edition = now.Law.Edition;
+    private readonly Composition composition = now.Composition;
+
     /// <summary>The next change that is law, and the next that is only expected; each null when none is known.</summary>
-    public (LegalChange? Law, LegalChange? Expected) Next(DateOnly day)
+    public (LegalChange? Law, LegalChange? Expected) Next()
     {
+        DateOnly day = now.Law.Day;
         IEnumerable<DateOnly> turns = edition
             .Rules.SelectMany(r => r.InForce.Turns())
             .Concat(SubstancesOfThis().SelectMany(e => e.InForce.Turns()))
@@ -26,17 +25,19 @@ internal sealed class ChangeFinder(
             .Distinct()
             .Order();
         LegalChange? law = turns.Select(turn => Compare(day, turn)).FirstOrDefault(c => c is not null);
-        LabelFormat now = edition.Formats.On(day);
+        LabelFormat today = now.Law.Format;
         LegalChange? expected = edition
             .Formats.After(day)
             .Where(f => f.Status == LegalStatus.Expected)
-            .Select(f => new LegalChange(f.From, LegalStatus.Expected, [.. FormatChanges(now, f)], f.Clause))
+            .Select(f => new LegalChange(f.From, LegalStatus.Expected, [.. FormatChanges(today, f)], f.Clause))
             .FirstOrDefault(c => c.What.Count > 0);
         return (law, expected);
     }
 
     private IEnumerable<SubstanceEntry> SubstancesOfThis() =>
-        list.Entries.Where(e => composition.Ingredients.Any(i => i.Identity.Cas is { } cas && e.CasNumbers.Contains(cas.Text)));
+        edition.Substances.Entries.Where(e =>
+            composition.Ingredients.Any(i => i.Identity.Cas is { } cas && e.CasNumbers.Contains(cas.Text))
+        );
 
     private LegalChange? Compare(DateOnly day, DateOnly turn)
     {
@@ -58,12 +59,11 @@ internal sealed class ChangeFinder(
         LabelFormat formatBefore = edition.Formats.On(day);
         LabelFormat formatAfter = edition.Formats.On(turn);
         what.AddRange(FormatChanges(formatBefore, formatAfter));
-        string clause =
+        Citation clause =
             formatBefore != formatAfter
                 ? formatAfter.Clause
                 : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
-                    ?? SubstancesOfThis().FirstOrDefault(e => e.InForce.Turns().Contains(turn))?.Act
-                    ?? "";
+                    ?? Citation.Of(SubstancesOfThis().FirstOrDefault(e => e.InForce.Turns().Contains(turn))?.Act ?? "");
         return what.Count == 0 ? null : new LegalChange(turn, LegalStatus.Law, what, clause);
     }
 
@@ -90,20 +90,11 @@ internal sealed class ChangeFinder(
 
     private (LabelElements Label, string Classes) LabelOn(DateOnly day)
     {
-        IReadOnlyList<Substance> substances = new SubstanceResolver(list, day, edition.HarmonisedClassesBind).Resolve(composition);
-        Classification classification = Classifier.Classify(edition, day, substances, composition.UnknownHigh, onMarketSince);
-        return (LabelSelector.Select(edition, classification), string.Join(", ", classification.Classes.Select(c => c.Category.Code)));
+        Verdict verdict = day == now.Law.Day ? now : edition.On(day, now.Law.OnMarketSince).Judge(composition);
+        return (verdict.Label, string.Join(", ", verdict.Classification.Classes.Select(c => c.Category.Code)));
     }
 
-    private static string Codes(LabelElements label) =>
-        string.Join(
-            ' ',
-            label
-                .Pictograms.Concat(label.SignalWord is { } word ? [word] : [])
-                .Concat(label.Hazard)
-                .Concat(label.Supplemental)
-                .Select(c => c.Code)
-        );
+    private static string Codes(LabelElements label) => string.Join(' ', label.All.Except(label.Precautionary).Select(c => c.Text));
 
     private static string Or(string text) => text.Length == 0 ? "none" : text;
 }

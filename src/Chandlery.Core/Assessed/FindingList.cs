@@ -1,6 +1,7 @@
 using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
@@ -12,49 +13,43 @@ internal static class FindingList
 {
     public static IEnumerable<Finding> Of(
         Subject subject,
-        Edition edition,
-        IReadOnlyList<Substance> substances,
-        Classification classification,
+        Verdict verdict,
         Func<Oil, IReadOnlyList<string>> contradictions,
         IReadOnlyList<Language> languages
-    ) =>
-        [
-            .. Stops(subject, edition, substances, classification),
-            .. subject
-                .Limits.Where(l => l.Holds is null)
-                .Select(l => new Finding(Gravity.Look, $"Not checked: {l.Name}. {l.Explanation}", "")),
-            .. OpenQuestions
-                .NonAdditive(edition, substances, classification.Classes)
-                .Select(q => new Finding(Gravity.Look, q.What, q.Clause)),
-            .. subject.Recipe.Oils.SelectMany(o => contradictions(o.Oil)).Select(text => new Finding(Gravity.Look, text, "")),
-            .. Consumer(edition, classification),
-            .. languages
-                .Where(l => !l.IsVerified)
-                .Select(l => new Finding(
-                    Gravity.Look,
-                    $"The statements in {l.Name} were {l.Checked}.",
-                    "CLP Art. 17(2) and Annexes III and IV"
-                )),
-            .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, "")),
-            .. substances
-                .SelectMany(s => s.Remarks)
-                .Distinct()
-                .Select(r => new Finding(Gravity.Look, r, edition.HarmonisedClassesBind ? "CLP Art. 4(3)" : "")),
-        ];
-
-    private static IEnumerable<Finding> Stops(
-        Subject subject,
-        Edition edition,
-        IReadOnlyList<Substance> substances,
-        Classification classification
     )
     {
+        Edition edition = verdict.Law.Edition;
+        return
+        [
+            .. Stops(subject, verdict),
+            .. subject
+                .Limits.Where(l => l.Holds is null)
+                .Select(l => new Finding(Gravity.Look, $"Not checked: {l.Name}. {l.Explanation}", Citation.None)),
+            .. verdict.WhereAddingMayFail().Select(q => new Finding(Gravity.Look, q.What, q.Clause)),
+            .. subject.Recipe.Oils.SelectMany(o => contradictions(o.Oil)).Select(text => new Finding(Gravity.Look, text, Citation.None)),
+            .. edition
+                .Notices.Where(n => Holds(n.When, verdict.Classification))
+                .Select(n => new Finding(Gravity.Look, Words(n.Says, verdict.Classification), n.Clause)),
+            .. languages
+                .Where(l => !l.IsVerified)
+                .Select(l => new Finding(Gravity.Look, $"The statements in {l.Name} were {l.Checked}.", edition.Label.WordingClause)),
+            .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, Citation.None)),
+            .. verdict
+                .Substances.SelectMany(s => s.Remarks)
+                .Distinct()
+                .Select(r => new Finding(Gravity.Look, r, edition.Harmonised.Clause)),
+        ];
+    }
+
+    private static IEnumerable<Finding> Stops(Subject subject, Verdict verdict)
+    {
+        Edition edition = verdict.Law.Edition;
         foreach (LimitCheck check in subject.Limits.Where(l => l.Holds == false))
         {
             yield return new Finding(
                 Gravity.Stop,
                 $"Limit broken: {check.Name}: {Figures.Plain(check.Value!.Value)} {check.Unit}, at most {Figures.Plain(check.Limit!.Value)} is allowed. {check.Explanation}",
-                ""
+                Citation.None
             );
         }
 
@@ -63,26 +58,25 @@ internal static class FindingList
             yield return new Finding(
                 Gravity.Stop,
                 $"{oil.Name} was drafted from {string.Join(", ", oil.Draft!.Files)} by a program, and nobody has compared it with the PDF yet: check it, then write who did so under 'reviewed' ({oil.Draft.Place}).",
-                ""
+                Citation.None
             );
         }
 
-        foreach (Substance substance in substances.Where(s => !s.IsKnown))
+        foreach (Substance substance in verdict.Substances.Where(s => !s.IsKnown))
         {
             yield return new Finding(
                 Gravity.Stop,
                 $"{substance.Ingredient.Identity.Name} is listed without hazard classes, so the label cannot be shown to be complete. Ask the supplier, then write its classes or 'classes: not classified'.",
-                "CLP Art. 9"
+                edition.ClassificationClause
             );
         }
 
-        foreach (ClassResult result in classification.Classes.Where(c => IsBannedForThePublic(c.Category)))
+        foreach (ClassResult result in verdict.Classification.Classes)
         {
-            yield return new Finding(
-                Gravity.Stop,
-                $"The candle is {result.Category.Code}: such a mixture may not be sold to the general public in the European Union, and elsewhere a competent person must decide.",
-                "REACH Annex XVII, entries 28 to 30"
-            );
+            foreach (PublicBan ban in edition.NotForPublic.Where(b => b.Hazards.Contains(result.Category)))
+            {
+                yield return new Finding(Gravity.Stop, $"The candle is {result.Category.Code}: {ban.Says}", ban.Clause);
+            }
         }
 
         if (edition.EmergencyTelephone.Needed && subject.Maker.EmergencyTelephone is null)
@@ -95,31 +89,23 @@ internal static class FindingList
         }
     }
 
-    // A consumer product without a GHS label: its classification is information, and a duty of another law may remain.
-    private static IEnumerable<Finding> Consumer(Edition edition, Classification classification)
-    {
-        if (edition.LabelKind != LabelKind.Consumer)
+    private static bool Holds(NoticeWhen when, Classification c) =>
+        when switch
         {
-            yield break;
-        }
+            NoticeWhen.Classified => c.Classes.Count > 0,
+            NoticeWhen.NotClassified => c.Classes.Count == 0,
+            NoticeWhen.Implicated => c.Classes.Count + c.Sensitisers.Count > 0,
+            _ => c.Classes.Count + c.Sensitisers.Count == 0,
+        };
 
-        string classes = string.Join(", ", classification.Classes.Select(c => c.Category.Code));
-        yield return new Finding(
-            Gravity.Look,
-            classes.Length == 0
-                ? "Workplace classification (OSHA Hazard Communication Standard): none from what is declared."
-                : $"Workplace classification (OSHA Hazard Communication Standard), for the shop and the safety data sheet only: {classes}.",
-            "29 CFR 1910.1200, Appendix A"
-        );
-        yield return new Finding(
-            Gravity.Look,
-            classification.Classes.Count + classification.Sensitisers.Count == 0
-                ? "Federal Hazardous Substances Act: nothing declared points to a hazardous substance; the Act judges the finished candle, so keep the evidence."
-                : $"Federal Hazardous Substances Act: the finished candle must be judged (toxic, corrosive, irritant, strong sensitiser). Declared ingredients that call for a look: {string.Join(", ", classification.Classes.SelectMany(c => c.Causes).Concat(classification.Sensitisers.Select(s => s.Substance)).Select(s => s.Name).Distinct())}. A competent person decides whether a cautionary label is needed.",
-            "15 U.S.C. 1261; 16 CFR 1500.3 and 1500.121"
-        );
-    }
-
-    private static bool IsBannedForThePublic(HazardCategory category) =>
-        (category.ClassCode is "Carc." or "Muta." or "Repr.") && (category.Category is "1A" or "1B");
+    private static string Words(string says, Classification c) =>
+        says.Replace("{classes}", string.Join(", ", c.Classes.Select(r => r.Category.Code)), StringComparison.Ordinal)
+            .Replace(
+                "{substances}",
+                string.Join(
+                    ", ",
+                    c.Classes.SelectMany(r => r.Causes).Concat(c.Sensitisers.Select(s => s.Substance)).Select(s => s.Name).Distinct()
+                ),
+                StringComparison.Ordinal
+            );
 }

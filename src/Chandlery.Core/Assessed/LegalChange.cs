@@ -1,3 +1,4 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Assessed;
@@ -7,4 +8,4 @@ namespace Chandlery.Core.Assessed;
 /// <param name="Status">Law, or only expected.</param>
 /// <param name="What">What would change, a sentence each.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record LegalChange(DateOnly On, LegalStatus Status, IReadOnlyList<string> What, string Clause);
+public sealed record LegalChange(DateOnly On, LegalStatus Status, IReadOnlyList<string> What, Citation Clause);

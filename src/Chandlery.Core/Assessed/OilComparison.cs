@@ -1,7 +1,7 @@
-using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 
@@ -11,7 +11,7 @@ namespace Chandlery.Core.Assessed;
 public static class OilComparison
 {
     /// <summary>Contradictions, a sentence each; physical hazards and aspiration are left out, because they are not computed.</summary>
-    public static IEnumerable<string> Contradictions(Oil oil, Edition edition, SubstanceList list, DateOnly day)
+    public static IEnumerable<string> Contradictions(Oil oil, LawInForce law)
     {
         if (oil.OwnClaims is null || oil.Ingredients.Count == 0)
         {
@@ -27,13 +27,11 @@ public static class OilComparison
             MassPercent.Whole,
             MassPercent.Zero
         );
-        Composition composition = Composer.Compose(recipe);
-        IReadOnlyList<Substance> substances = new SubstanceResolver(list, day, edition.HarmonisedClassesBind).Resolve(composition);
-        Classification computed = Classifier.Classify(edition, day, substances, composition.UnknownHigh);
-        foreach (ClassRule rule in edition.Rules.Where(r => r.InForce.On(day)))
+        Verdict computed = law.Judge(Composer.Compose(recipe));
+        foreach (ClassRule rule in law.Rules)
         {
             HazardCategory? said = oil.OwnClaims.FirstOrDefault(c => c.Category.Group == rule.Group)?.Category;
-            HazardCategory? found = computed.Classes.FirstOrDefault(c => c.Rule == rule)?.Category;
+            HazardCategory? found = computed.ResultOf(rule)?.Category;
             if (said is not null && found is not null && IsSame(said, found))
             {
                 continue;

@@ -1,11 +1,13 @@
 using System.Text;
 using Chandlery.Core.Classified;
-using Chandlery.Core.Classified.Methods;
 using Chandlery.Core.Composed;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Assessed;
 
@@ -20,8 +22,7 @@ public static class Tracer
         [
             "load",
             .. a.Classification.Classes.Select(c => c.Category.Code),
-            .. a.Label.Hazard.Concat(a.Label.Supplemental).Concat(a.Label.Precautionary).Concat(a.Label.Pictograms).Select(c => c.Code),
-            .. a.Label.SignalWord is { } word ? new[] { word.Code } : [],
+            .. a.Label.All.Select(c => c.Text),
             .. a.Limits.Select(l => l.Name),
             .. a.Substances.Select(s => s.Name),
         ];
@@ -85,6 +86,7 @@ public static class Tracer
                 text.AppendLine($"{c.Category.Code} ({c.Statement}), {c.Category.Group}").AppendLine();
                 text.AppendLine($"{c.Category.Plain} {c.Working.Sentence} {OnTheLabel(a, c)} {HowFar(c.Working)}");
                 Write(text, c.Working, c.Rule.Stricter);
+                WriteDay(text, a, c.Rule);
                 found = true;
             }
         }
@@ -95,7 +97,7 @@ public static class Tracer
     private static string OnTheLabel(Assessment a, ClassResult c)
     {
         LabelElement? element = a.Edition.Elements.FirstOrDefault(e => e.Hazard.Index == c.Category.Index);
-        if (a.Edition.LabelKind == LabelKind.Consumer)
+        if (!a.Edition.Label.ShowsHazards)
         {
             return "A consumer candle's label does not show it; the shop and the safety data sheet do.";
         }
@@ -113,12 +115,16 @@ public static class Tracer
 
     private static bool Sensitisers(Assessment a, string asked, StringBuilder text)
     {
-        if (!a.Label.Supplemental.Any(s => s.Code == "EUH208" && Same(s.Code, asked)))
+        if (
+            a.Classification.Supplemental is not { } statement
+            || !a.Label.Supplemental.Any(s => s.Code == statement)
+            || !Same(statement, asked)
+        )
         {
             return false;
         }
 
-        text.AppendLine("EUH208, sensitisers that must be named").AppendLine();
+        text.AppendLine($"{statement}, sensitisers that must be named").AppendLine();
         text.AppendLine(
             "The candle is not classified as sensitising. Someone who is already allergic can react to less, so these are named:"
         );
@@ -134,42 +140,57 @@ public static class Tracer
     private static bool NotReached(Assessment a, string asked, StringBuilder text)
     {
         bool found = false;
-        foreach (LimitRule rule in a.Edition.Rules.OfType<LimitRule>().Where(r => r.InForce.On(a.AsOf)))
+        foreach (ClassRule rule in a.Edition.Rules.Where(r => a.Verdict.ResultOf(r) is null))
         {
-            bool isAsked = rule.Rungs.Any(r =>
-                Same(r.Result.Code, asked) || Same(r.Result.ClassCode, asked) || Same(r.Result.Statement, asked)
-            );
-            if (!isAsked || a.Classification.Classes.Any(c => c.Rule == rule))
+            if (!rule.Results.Any(r => Same(r.Code, asked) || Same(r.ClassCode, asked) || Same(r.Statement, asked)))
             {
                 continue;
             }
 
             found = true;
-            text.AppendLine($"{rule.Group}: no class is reached.").AppendLine();
-            var index = new MixtureIndex(a.Substances, a.Edition.HighestCategory);
-            foreach (Rung rung in rule.Rungs)
+            if (!a.Verdict.Law.Rules.Contains(rule))
             {
-                double filling = LimitMethod.Filling(rung, rule.AddsSubstances, index);
-                text.AppendLine($"  {rung.Result.Code}: {Figures.Plain(filling * 100)} % of the way to its limit of {rung.Limit}");
+                text.AppendLine($"{rule.Group}: this rule does not bind the candle on {IsoDay.Plain(a.AsOf)}.");
+                WriteDay(text, a, rule);
+                text.AppendLine($"  clause:    {rule.Clause}");
+                continue;
             }
 
-            text.AppendLine().AppendLine($"  clause: {rule.Clause}");
+            text.AppendLine($"{rule.Group}: no class is reached.").AppendLine();
+            foreach (StepFilling step in a.Verdict.FillingOf(rule))
+            {
+                text.AppendLine($"  {step.Result.Code}: {Figures.Plain(step.Filling * 100)} % of the way to its limit of {step.Limit}");
+            }
+
+            text.AppendLine().AppendLine($"  clause:    {rule.Clause}");
+            WriteDay(text, a, rule);
         }
 
         return found;
     }
 
+    private static void WriteDay(StringBuilder text, Assessment a, ClassRule rule)
+    {
+        if (rule.InForce.BindsFrom(a.Candle.OnMarketSince) is not { } from)
+        {
+            return;
+        }
+
+        string stock = a.Candle.OnMarketSince is { } since ? $" (on the market since {IsoDay.Plain(since)})" : "";
+        text.AppendLine($"  binds:     from {IsoDay.Plain(from)} on for this candle{stock}");
+    }
+
     private static bool Choices(Assessment a, string asked, StringBuilder text)
     {
         bool found = false;
-        IEnumerable<LabelChoice> chosen = a.Label.Pictograms.Concat(a.Label.Precautionary).Concat(a.Label.SignalWord is { } w ? [w] : []);
-        foreach (LabelChoice choice in chosen.Where(c => Same(c.Code, asked)))
+        IEnumerable<LabelChoice> chosen = a.Label.All.Except(a.Label.Hazard).Except(a.Label.Supplemental);
+        foreach (LabelChoice choice in chosen.Where(c => Same(c.Text, asked)))
         {
-            text.AppendLine($"{choice.Code} is on the label: {choice.Because}.").AppendLine($"  clause: {choice.Clause}");
+            text.AppendLine($"{choice.Text} is on the label: {choice.Because}.").AppendLine($"  clause: {choice.Clause}");
             found = true;
         }
 
-        foreach (LabelChoice choice in a.Label.LeftOff.Where(c => Same(c.Code, asked)))
+        foreach (LeftOffChoice choice in a.Label.LeftOff.Where(c => Same(c.Code, asked)))
         {
             text.AppendLine($"{choice.Code} is not on the label: {choice.Because}.").AppendLine($"  clause: {choice.Clause}");
             found = true;
@@ -221,11 +242,19 @@ public static class Tracer
             foreach (SubstanceHazard hazard in s.Hazards)
             {
                 string m =
-                    hazard.Category.ClassCode.StartsWith("Aquatic", StringComparison.Ordinal) && hazard.Category.Category == "1"
+                    hazard.Category.MultipliedBy != MFactorKind.None
                         ? $", M = {Figures.Plain(hazard.M)}{(hazard.MIsKnown ? "" : " (nobody gives it)")}"
                         : "";
-                string limits = string.Concat(hazard.Limits.Select(l => $", from {l.From} on {l.Category.Code}"));
-                text.AppendLine($"  {hazard.Category.Code}, {hazard.Statement}{m}{limits}: {hazard.Source}");
+                string limits = string.Concat(
+                    (s.LimitsIn(hazard.Category.Group)?.Limits ?? []).Select(l => $", from {l.From} on {l.Category.Code}")
+                );
+                text.AppendLine($"  {hazard.Category.Code}, {hazard.StatementWithOrgans}{m}{limits}: {hazard.Source}");
+            }
+
+            foreach (SubstanceHazard hazard in s.FromLimits)
+            {
+                IEnumerable<string> limits = s.LimitsIn(hazard.Category.Group)!.Limits.Select(l => $"from {l.From} on {l.Category.Code}");
+                text.AppendLine($"  {string.Join(", ", limits)}: {hazard.Source}");
             }
 
             foreach (string remark in s.Remarks)

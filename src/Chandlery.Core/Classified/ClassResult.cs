@@ -15,11 +15,11 @@ public sealed class ClassResult(HazardCategory category, ClassRule rule, Func<Ex
     public ClassRule Rule => rule;
 
     /// <summary>Hazard statement, with the letters that say more where all causes agree.</summary>
-    public string Statement => explanation.Value.Statement;
+    public StatementCode Statement => explanation.Value.Statement;
 
     /// <summary>How it was found.</summary>
     public Working Working => explanation.Value.Working;
 
-    /// <summary>The substances behind it.</summary>
+    /// <summary>The substances behind it, the one that adds most first.</summary>
     public IReadOnlyList<Substance> Causes => explanation.Value.Causes;
 }

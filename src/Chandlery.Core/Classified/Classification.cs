@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Classified;
 
 /// <summary>The classification of a candle.</summary>
@@ -8,6 +10,6 @@ namespace Chandlery.Core.Classified;
 public sealed record Classification(
     IReadOnlyList<ClassResult> Classes,
     IReadOnlyList<Sensitiser> Sensitisers,
-    string? Supplemental,
+    StatementCode? Supplemental,
     UnknownStatement? UnknownToxicity
 );

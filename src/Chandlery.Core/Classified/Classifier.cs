@@ -1,49 +1,36 @@
 using Chandlery.Core.Classified.Methods;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Classified;
 
-/// <summary>Applies the rules of an edition to the substances of a candle.</summary>
-public static class Classifier
+/// <summary>Applies rules that are in force to the substances of a candle.</summary>
+internal static class Classifier
 {
-    /// <summary>The classification of a candle on a day.</summary>
-    /// <param name="edition">The law.</param>
-    /// <param name="day">The day that decides which rules hold.</param>
-    /// <param name="substances">What is in the candle.</param>
+    /// <summary>The classification of a mixture.</summary>
+    /// <param name="rules">The rules that hold.</param>
+    /// <param name="index">What is in the mixture.</param>
     /// <param name="undeclared">Greatest share that nobody has declared.</param>
-    /// <param name="onMarketSince">Since when the candle has been sold; null for a new one.</param>
-    public static Classification Classify(
-        Edition edition,
-        DateOnly day,
-        IReadOnlyList<Substance> substances,
-        MassPercent undeclared,
-        DateOnly? onMarketSince = null
-    )
+    public static Classification Classify(IReadOnlyList<ClassRule> rules, MixtureIndex index, MassPercent undeclared)
     {
         var classes = new List<ClassResult>();
         var sensitisers = new List<Sensitiser>();
-        var index = new MixtureIndex(substances, edition.HighestCategory);
+        IReadOnlyList<Substance> substances = index.Substances;
         MassPercent unlisted = UnknownShare(substances);
         MassPercent unknown = undeclared + unlisted;
         UnknownToxicity? said = null;
-        for (int i = 0; i < edition.Rules.Count; i++)
+        for (int i = 0; i < rules.Count; i++)
         {
-            ClassRule rule = edition.Rules[i];
-            if (!rule.InForce.On(day, onMarketSince))
-            {
-                continue;
-            }
-
             ClassResult? result;
-            if (rule is AcuteToxicityRule acute)
+            if (rules[i] is AcuteToxicityRule acute)
             {
                 result = AcuteToxicityMethod.Evaluate(acute, substances, unknown);
                 said ??= unlisted.Reaches(acute.Unknown.SaidFrom) ? acute.Unknown : null;
             }
             else
             {
-                var limit = (LimitRule)rule;
+                var limit = (LimitRule)rules[i];
                 result = Evaluate(limit, index, classes);
                 if (limit.Elicitation is not null)
                 {
@@ -60,7 +47,7 @@ public static class Classifier
         return new Classification(
             classes,
             sensitisers,
-            Supplemental(edition, classes, sensitisers),
+            Supplemental(rules, classes, sensitisers),
             said is null ? null : new UnknownStatement(unlisted, said.Clause)
         );
     }
@@ -103,7 +90,7 @@ public static class Classifier
         );
 
     // EUH208 is for candles that are not classified as sensitising; on the others the label names the substances anyway.
-    private static string? Supplemental(Edition edition, List<ClassResult> classes, List<Sensitiser> sensitisers)
+    private static StatementCode? Supplemental(IReadOnlyList<ClassRule> rules, List<ClassResult> classes, List<Sensitiser> sensitisers)
     {
         if (sensitisers.Count == 0 || classes.Any(c => c.Rule is LimitRule { Elicitation: not null }))
         {
@@ -111,6 +98,6 @@ public static class Classifier
         }
 
         string group = sensitisers[0].Hazard.Category.Group;
-        return edition.Rules.OfType<LimitRule>().First(r => r.Group == group).Elicitation!.Statement;
+        return rules.OfType<LimitRule>().First(r => r.Group == group).Elicitation!.Statement;
     }
 }

@@ -25,12 +25,9 @@ public sealed class MixtureIndex
         int total = 0;
         for (int s = 0; s < substances.Count; s++)
         {
-            IReadOnlyList<SubstanceHazard> hazards = substances[s].Hazards;
-            total += hazards.Count;
-            for (int h = 0; h < hazards.Count; h++)
-            {
-                starts[hazards[h].Category.Index + 1]++;
-            }
+            total += substances[s].Hazards.Count + substances[s].FromLimits.Count;
+            CountStarts(substances[s].Hazards);
+            CountStarts(substances[s].FromLimits);
         }
 
         for (int c = 0; c < categories; c++)
@@ -43,11 +40,8 @@ public sealed class MixtureIndex
         starts.AsSpan(0, categories).CopyTo(next);
         for (int s = 0; s < substances.Count; s++)
         {
-            IReadOnlyList<SubstanceHazard> hazards = substances[s].Hazards;
-            for (int h = 0; h < hazards.Count; h++)
-            {
-                entries[next[hazards[h].Category.Index]++] = (s, hazards[h]);
-            }
+            Fill(s, substances[s].Hazards, next);
+            Fill(s, substances[s].FromLimits, next);
         }
     }
 
@@ -63,14 +57,37 @@ public sealed class MixtureIndex
     {
         for (int s = 0; s < substances.Count; s++)
         {
-            IReadOnlyList<SubstanceHazard> hazards = substances[s].Hazards;
-            for (int h = 0; h < hazards.Count; h++)
-            {
-                highest = Math.Max(highest, hazards[h].Category.Index);
-            }
+            highest = Math.Max(highest, Math.Max(Highest(substances[s].Hazards), Highest(substances[s].FromLimits)));
         }
 
         return highest + 1;
+    }
+
+    private static int Highest(IReadOnlyList<SubstanceHazard> hazards)
+    {
+        int highest = 0;
+        for (int h = 0; h < hazards.Count; h++)
+        {
+            highest = Math.Max(highest, hazards[h].Category.Index);
+        }
+
+        return highest;
+    }
+
+    private void CountStarts(IReadOnlyList<SubstanceHazard> hazards)
+    {
+        for (int h = 0; h < hazards.Count; h++)
+        {
+            starts[hazards[h].Category.Index + 1]++;
+        }
+    }
+
+    private void Fill(int substance, IReadOnlyList<SubstanceHazard> hazards, Span<int> next)
+    {
+        for (int h = 0; h < hazards.Count; h++)
+        {
+            entries[next[hazards[h].Category.Index]++] = (substance, hazards[h]);
+        }
     }
 
     /// <summary>Starts a round in which each substance counts once.</summary>

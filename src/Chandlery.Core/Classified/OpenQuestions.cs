@@ -1,11 +1,12 @@
 using Chandlery.Core.Classified.Methods;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Classified;
 
 /// <summary>What the rules leave open: data that is missing, hazards that are not computed, judgements for a person.</summary>
-public static class OpenQuestions
+internal static class OpenQuestions
 {
     /// <summary>What could not be assessed.</summary>
     public static IEnumerable<string> Unassessed(Edition edition, IReadOnlyList<Substance> substances, MassPercent undeclared)
@@ -23,10 +24,12 @@ public static class OpenQuestions
 
         foreach (Substance substance in substances)
         {
-            List<string> classes = [.. substance.Hazards.Where(h => !h.MIsKnown).Select(h => h.Category.Code)];
-            if (classes.Count > 0)
+            foreach (IGrouping<double, SubstanceHazard> group in substance.Hazards.Where(h => !h.MIsKnown).GroupBy(h => h.M))
             {
-                yield return $"{substance.Name} is {string.Join(" and ", classes)}, but nobody gives its M-factor: 1 was used, the least there is.";
+                string classes = string.Join(" and ", group.Select(h => h.Category.Code));
+                string used =
+                    group.Key == 1 ? "1 was used, the least there is" : $"{Figures.Plain(group.Key)} was used, its other M-factor";
+                yield return $"{substance.Name} is {classes}, but nobody gives its M-factor: {used}.";
             }
         }
 
@@ -49,29 +52,27 @@ public static class OpenQuestions
     /// Where adding may fail: which substances are concerned, and what the other method would give. Nothing is switched;
     /// a competent person decides.
     /// </summary>
-    public static IEnumerable<(string What, string Clause)> NonAdditive(
-        Edition edition,
+    public static IEnumerable<(string What, Citation Clause)> NonAdditive(
+        IReadOnlyList<ClassRule> rules,
+        int highestCategory,
         IReadOnlyList<Substance> substances,
         IReadOnlyList<ClassResult> classes
     )
     {
-        foreach (LimitRule rule in edition.Rules.OfType<LimitRule>())
+        foreach (LimitRule rule in rules.OfType<LimitRule>())
         {
             if (rule.WhereAddingMayFail is not { } other)
             {
                 continue;
             }
 
-            List<Substance> concerned =
-            [
-                .. substances.Where(s => s.NonAdditiveKind is not null && CouldMatter(other, s, edition.HighestCategory)),
-            ];
+            List<Substance> concerned = [.. substances.Where(s => s.NonAdditiveKind is not null && CouldMatter(other, s, highestCategory))];
             if (concerned.Count == 0)
             {
                 continue;
             }
 
-            var index = new MixtureIndex(concerned, edition.HighestCategory);
+            var index = new MixtureIndex(concerned, highestCategory);
             Rung? reached = LimitMethod.Reached(other.Rungs, adds: false, index);
             string computed = classes.FirstOrDefault(c => c.Rule == rule)?.Category.Code ?? "no class";
             string instead = reached is null ? "no class from them" : reached.Result.Code;

@@ -13,8 +13,8 @@ namespace Chandlery.Core.Classified;
 /// </summary>
 /// <param name="list">The list of substances.</param>
 /// <param name="day">The day that decides which entries hold.</param>
-/// <param name="binding">False where harmonised classes are only evidence.</param>
-public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool binding = true)
+/// <param name="harmonised">What harmonised classes are under the edition.</param>
+internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, HarmonisedClasses harmonised)
 {
     private readonly ConcurrentDictionary<DeclaredLines, Substance> known = new();
 
@@ -32,7 +32,6 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool bin
     {
         SubstanceEntry? entry = list.Find(ingredient.Identity.Cas, day);
         var remarks = new List<string>();
-        List<Word> words = [.. SupplierWords(ingredient)];
         bool isKnown = ingredient.Parts.Any(p => p.Ingredient.Claims is not null) || entry?.Claims is not null;
         if (isKnown && ingredient.Parts.Any(p => p.Ingredient.Claims is null) && entry?.Claims is null)
         {
@@ -41,17 +40,21 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool bin
             );
         }
 
+        List<Source> sources = [.. Sources(ingredient, entry)];
+        List<Word> words = [.. sources.SelectMany(s => s.Claims.Select(c => new Word(c, s)))];
         var hazards = new List<SubstanceHazard>();
-        IEnumerable<Word> all = entry?.Claims is null ? words : words.Concat(entry.Claims.Select(c => HarmonisedWord(entry, c)));
-        foreach (IGrouping<string, Word> group in all.GroupBy(w => w.Claim.Category.Group))
+        foreach (IGrouping<string, Word> group in words.GroupBy(w => w.Claim.Category.Group))
         {
             hazards.Add(Choose(ingredient, [.. group], entry, remarks));
         }
 
+        List<OwnLimits> limits = [.. LimitsByGroup(sources)];
         return new Substance(
             ingredient,
             isKnown,
             hazards,
+            [.. limits.Where(l => hazards.All(h => h.Category.Group != l.Group)).Select(FromLimits)],
+            limits,
             Toxicity(ingredient, entry),
             PrintedName(ingredient, entry),
             NonAdditiveKinds.Of(ingredient.Identity, entry),
@@ -59,73 +62,87 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool bin
         );
     }
 
-    private static IEnumerable<Word> SupplierWords(ComposedIngredient ingredient)
+    // Sheets that say nothing about classes are no source; one that says "not classified" is.
+    private IEnumerable<Source> Sources(ComposedIngredient ingredient, SubstanceEntry? entry)
     {
-        foreach (Contribution part in ingredient.Parts)
+        foreach (Contribution part in ingredient.Parts.Where(p => p.Ingredient.Claims is not null || p.Ingredient.SpecificLimits.Count > 0))
         {
-            foreach (HazardClaim claim in part.Ingredient.Claims ?? [])
-            {
-                string source = part.Document.Length == 0 ? part.Product : $"{part.Product} ({part.Document})";
-                yield return new Word(
-                    claim,
-                    part.Ingredient.SpecificLimits,
-                    part.Ingredient.AcuteM,
-                    part.Ingredient.ChronicM,
-                    source,
-                    false
-                );
-            }
+            yield return new Source(
+                part.Ingredient.Claims ?? [],
+                part.Ingredient.SpecificLimits,
+                part.Ingredient.AcuteM,
+                part.Ingredient.ChronicM,
+                part.Document.Length == 0 ? part.Product : $"{part.Product} ({part.Document})",
+                false
+            );
+        }
+
+        if (entry?.Claims is { } claims)
+        {
+            yield return new Source(claims, entry.Limits, entry.AcuteM, entry.ChronicM, harmonised.Cite(entry), true);
         }
     }
 
-    private static Word HarmonisedWord(SubstanceEntry entry, HazardClaim claim) =>
-        new(claim, entry.Limits, entry.AcuteM, entry.ChronicM, $"CLP Annex VI, {entry.IndexNumber} ({entry.Act})", true);
+    private static IEnumerable<OwnLimits> LimitsByGroup(List<Source> sources) =>
+        sources
+            .SelectMany(s => s.Limits)
+            .GroupBy(l => l.Category.Group)
+            .Select(group => new OwnLimits(
+                group.Key,
+                [.. group.GroupBy(l => l.Category).Select(g => g.MinBy(l => l.From.Value)!)],
+                MilderCount(group.Key, sources)
+            ));
+
+    // Those who give a class of the group must all give a limit with it; where nobody does, everybody must.
+    private static bool MilderCount(string group, List<Source> sources)
+    {
+        List<Source> speaking = [.. sources.Where(s => s.Claims.Any(c => c.Category.Group == group))];
+        return (speaking.Count > 0 ? speaking : sources).TrueForAll(s => s.Limits.Any(l => l.Category.Group == group));
+    }
+
+    private static SubstanceHazard FromLimits(OwnLimits limits)
+    {
+        HazardCategory worst = limits.Limits.MinBy(l => l.Category.Severity)!.Category;
+        return new SubstanceHazard(worst, worst.Statement, "", 1, true, "its own limit, without a class of its own");
+    }
 
     private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, SubstanceEntry? entry, List<string> remarks)
     {
-        Word worst = words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Harmonised).First();
+        Word worst = words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Source.Harmonised).First();
         HazardCategory category = worst.Claim.Category;
-        Word? supplier = words.Where(w => !w.Harmonised).MinBy(w => w.Claim.Category.Severity);
-        bool harmonised = words.Any(w => w.Harmonised);
-        if (harmonised && entry is not null && (supplier is null || supplier.Claim.Category.Severity > category.Severity))
+        Word? supplier = words.Where(w => !w.Source.Harmonised).MinBy(w => w.Claim.Category.Severity);
+        bool isHarmonised = words.Any(w => w.Source.Harmonised);
+        if (isHarmonised && entry is not null && (supplier is null || supplier.Claim.Category.Severity > category.Severity))
         {
             string said = supplier is null ? "does not have it" : $"says {supplier.Claim.Category.Code}";
             remarks.Add(
-                $"{ingredient.Identity.Name}: the harmonised class {category.Code} ({worst.Source}) is used{(binding ? "" : " as evidence, though it does not bind here")}; the supplier's sheet {said}."
+                $"{ingredient.Identity.Name}: the harmonised class {category.Code} ({worst.Source.Name}) is used{(harmonised.Bind ? "" : " as evidence, though it does not bind here")}; the supplier's sheet {said}."
             );
         }
-        else if (words.Where(w => !w.Harmonised).Select(w => w.Claim.Category).Distinct().Count() > 1)
+        else if (words.Where(w => !w.Source.Harmonised).Select(w => w.Claim.Category).Distinct().Count() > 1)
         {
-            remarks.Add($"{ingredient.Identity.Name}: the sheets disagree; the worst class, {category.Code} ({worst.Source}), is used.");
+            remarks.Add(
+                $"{ingredient.Identity.Name}: the sheets disagree; the worst class, {category.Code} ({worst.Source.Name}), is used."
+            );
         }
 
-        List<SpecificLimit> limits =
-        [
-            .. words
-                .SelectMany(w => w.Limits)
-                .Where(l => l.Category.Group == category.Group)
-                .GroupBy(l => l.Category)
-                .Select(g => g.MinBy(l => l.From.Value)!),
-        ];
-        bool milderCount =
-            words.All(w => w.Limits.Any(l => l.Category.Group == category.Group))
-            && (!harmonised || words.Where(w => w.Harmonised).All(w => w.Limits.Count > 0));
-        bool acute = category.ClassCode == "Aquatic Acute" && category.Category == "1";
-        bool chronic = category.ClassCode == "Aquatic Chronic" && category.Category == "1";
+        bool acute = category.MultipliedBy == MFactorKind.Acute;
+        bool chronic = category.MultipliedBy == MFactorKind.Chronic;
+        double? acuteM = words.Max(w => w.Source.AcuteM);
+        double? chronicM = words.Max(w => w.Source.ChronicM);
         double? m =
-            acute ? words.Max(w => w.AcuteM)
-            : chronic ? words.Max(w => w.ChronicM)
+            acute ? acuteM
+            : chronic ? chronicM
             : null;
-        string source = string.Join("; ", words.Where(w => w.Claim.Category == category).Select(w => w.Source).Distinct());
-        return new SubstanceHazard(
-            category,
-            worst.Claim.Statement,
-            limits,
-            milderCount,
-            m ?? 1,
-            m is not null || !(acute || chronic),
-            source
-        );
+
+        // A sheet that gives one M-factor without saying for which class means both; the other is better than none.
+        double? other =
+            acute ? chronicM
+            : chronic ? acuteM
+            : null;
+        string source = string.Join("; ", words.Where(w => w.Claim.Category == category).Select(w => w.Source.Name).Distinct());
+        string organs = string.Join(", ", words.Select(w => w.Claim.Organs).Where(o => o.Length > 0).Distinct());
+        return new SubstanceHazard(category, worst.Claim.Statement, organs, m ?? other ?? 1, m is not null || !(acute || chronic), source);
     }
 
     private static List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, SubstanceEntry? entry)
@@ -170,12 +187,14 @@ public sealed class SubstanceResolver(SubstanceList list, DateOnly day, bool bin
         }
     }
 
-    private sealed record Word(
-        HazardClaim Claim,
+    private sealed record Source(
+        IReadOnlyList<HazardClaim> Claims,
         IReadOnlyList<SpecificLimit> Limits,
         double? AcuteM,
         double? ChronicM,
-        string Source,
+        string Name,
         bool Harmonised
     );
+
+    private sealed record Word(HazardClaim Claim, Source Source);
 }

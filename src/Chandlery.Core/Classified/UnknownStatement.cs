@@ -1,3 +1,4 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Classified;
@@ -5,4 +6,4 @@ namespace Chandlery.Core.Classified;
 /// <summary>The share of ingredients of unknown acute toxicity that the label states.</summary>
 /// <param name="Share">Percent of the candle.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record UnknownStatement(MassPercent Share, string Clause);
+public sealed record UnknownStatement(MassPercent Share, Citation Clause);

@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Classified;
 
 /// <summary>How a result was found.</summary>
@@ -15,7 +17,7 @@ public sealed record Working(
     double Value,
     double Threshold,
     string Unit,
-    string Clause,
+    Citation Clause,
     string Sentence,
     string Confidence
 );

@@ -9,16 +9,20 @@ namespace Chandlery.Core.Hazards;
 /// <param name="Group">The family in which only the worst result counts, such as <c>skin damage</c>.</param>
 /// <param name="Severity">Rank within the group; 0 is the worst.</param>
 /// <param name="Plain">What the class means, in a sentence for a reader who is no chemist.</param>
+/// <param name="MultipliedBy">The M-factor that a substance of this category may have.</param>
+/// <param name="NamesOrgans">True where the statement may name the organs that are harmed.</param>
 /// <param name="Area">Physical, health or environment.</param>
 public sealed record HazardCategory(
     int Index,
     string ClassCode,
     string Category,
     string Variant,
-    string Statement,
+    StatementCode Statement,
     string Group,
     int Severity,
     string Plain,
+    MFactorKind MultipliedBy,
+    bool NamesOrgans,
     HazardArea Area
 )
 {

@@ -38,13 +38,25 @@ public sealed partial class HazardVocabulary
     /// <param name="why">What is wrong and what to write, when the result is null.</param>
     public HazardClaim? TryParse(string text, out string why)
     {
-        Match statementMatch = StatementCode().Match(text);
-        string statement = statementMatch.Success ? statementMatch.Value : "";
+        Match statementMatch = StatementText().Match(text);
+        StatementCode? statement = statementMatch.Success ? StatementCode.TryParse(statementMatch.Value) : null;
         string name = statementMatch.Success ? text.Remove(statementMatch.Index, statementMatch.Length) : text;
         string plain = PlainText.Of(name);
-        if (plain.Length == 0 && statement.StartsWith("EUH", StringComparison.Ordinal))
+        if (plain.Length == 0 && statement?.IsSupplemental == true)
         {
             plain = PlainText.Of(statement);
+        }
+
+        // "STOT RE 2, H373 (kidneys)": the organs are kept, and are no part of the class's name.
+        string organs = "";
+        if (OrgansText().Match(name) is { Success: true } match && !byPlainName.ContainsKey(plain))
+        {
+            string without = PlainText.Of(name.Remove(match.Index, match.Length));
+            if (byPlainName.TryGetValue(without, out List<HazardCategory>? named) && named[0].NamesOrgans)
+            {
+                plain = without;
+                organs = match.Groups["organs"].Value.Trim();
+            }
         }
 
         if (!byPlainName.TryGetValue(plain, out List<HazardCategory>? candidates))
@@ -53,11 +65,11 @@ public sealed partial class HazardVocabulary
                 ? $" Did you mean '{byPlainName[key][0].ClassCode} {byPlainName[key][0].Category}'?"
                 : "";
             why =
-                $"'{text.Trim()}' names no hazard class that is known here.{nearest} Write it as CLP abbreviates it, such as 'Skin Sens. 1B, H317'.";
+                $"'{text.Trim()}' names no hazard class that is known here.{nearest} Write the class as sheets abbreviate it, such as 'Skin Sens. 1B, H317'.";
             return null;
         }
 
-        if (statement.Length == 0)
+        if (statement is null)
         {
             if (candidates.Count > 1)
             {
@@ -67,7 +79,7 @@ public sealed partial class HazardVocabulary
             }
 
             why = "";
-            return new HazardClaim(candidates[0], candidates[0].Statement);
+            return new HazardClaim(candidates[0], candidates[0].Statement, organs);
         }
 
         foreach (HazardCategory candidate in candidates)
@@ -75,7 +87,7 @@ public sealed partial class HazardVocabulary
             if (Belongs(statement, candidate.Statement))
             {
                 why = "";
-                return new HazardClaim(candidate, statement);
+                return new HazardClaim(candidate, statement, organs);
             }
         }
 
@@ -90,5 +102,8 @@ public sealed partial class HazardVocabulary
         || (printed.Length > own.Length && printed.StartsWith(own, StringComparison.Ordinal) && !char.IsAsciiDigit(printed[own.Length]));
 
     [GeneratedRegex(@"\b(?:EUH|H)[0-9]{3}(?:[A-Za-z]{0,2})?", RegexOptions.CultureInvariant)]
-    private static partial Regex StatementCode();
+    private static partial Regex StatementText();
+
+    [GeneratedRegex(@"\((?<organs>[^()]+)\)", RegexOptions.CultureInvariant)]
+    private static partial Regex OrgansText();
 }

@@ -1,7 +1,12 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Labelled;
 
-/// <summary>Something on the label with the reason why it is there, or why it is not.</summary>
-/// <param name="Code">Code of the statement or pictogram.</param>
+/// <summary>Something on the label, or left off it, with the reason.</summary>
 /// <param name="Because">The reason.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record LabelChoice(string Code, string Because, string Clause);
+public abstract record LabelChoice(string Because, Citation Clause)
+{
+    /// <summary>What is chosen, as its code or word.</summary>
+    public abstract string Text { get; }
+}

@@ -9,18 +9,19 @@ namespace Chandlery.Core.Labelled;
 /// <param name="Named">Substances named under "contains", or in the supplemental statement.</param>
 /// <param name="LeftOff">What was considered and left off, with the reason.</param>
 public sealed record LabelElements(
-    IReadOnlyList<LabelChoice> Pictograms,
-    LabelChoice? SignalWord,
-    IReadOnlyList<LabelChoice> Hazard,
-    IReadOnlyList<LabelChoice> Supplemental,
-    IReadOnlyList<LabelChoice> Precautionary,
+    IReadOnlyList<PictogramChoice> Pictograms,
+    SignalWordChoice? SignalWord,
+    IReadOnlyList<StatementChoice> Hazard,
+    IReadOnlyList<StatementChoice> Supplemental,
+    IReadOnlyList<StatementChoice> Precautionary,
     IReadOnlyList<NamedSubstance> Named,
-    IReadOnlyList<LabelChoice> LeftOff
+    IReadOnlyList<LeftOffChoice> LeftOff
 )
 {
     /// <summary>No elements at all: for a consumer product that carries no such label.</summary>
     public static LabelElements None { get; } = new([], null, [], [], [], [], []);
 
-    /// <summary>True when the candle is classified as hazardous.</summary>
-    public bool IsHazardous => Hazard.Count > 0 || Supplemental.Any(s => s.Code is not ("EUH208" or "EUH210" or "GHS-ELICITATION"));
+    /// <summary>Everything on the label that has a code or is a signal word, in the order of a label.</summary>
+    public IEnumerable<LabelChoice> All =>
+        Pictograms.Concat<LabelChoice>(SignalWord is { } word ? [word] : []).Concat(Hazard).Concat(Supplemental).Concat(Precautionary);
 }

@@ -1,23 +1,23 @@
 using Chandlery.Core.Classified;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Labelled;
 
 /// <summary>Chooses the label elements that follow from a classification (CLP Art. 17 to 28 in the EU).</summary>
-public static class LabelSelector
+internal static class LabelSelector
 {
     /// <summary>The label elements.</summary>
     public static LabelElements Select(Edition edition, Classification classification)
     {
-        var leftOff = new List<LabelChoice>();
-        List<LabelChoice> statements = Statements(edition, classification, leftOff);
-        List<LabelChoice> pictograms = Pictograms(edition, classification, leftOff);
-        List<LabelChoice> hazard = [.. statements.Where(s => !s.Code.StartsWith("EUH", StringComparison.Ordinal))];
-        List<LabelChoice> supplemental = [.. statements.Where(s => s.Code.StartsWith("EUH", StringComparison.Ordinal))];
+        var leftOff = new List<LeftOffChoice>();
+        List<StatementChoice> statements = Statements(edition, classification, leftOff);
+        List<PictogramChoice> pictograms = Pictograms(edition, classification, leftOff);
+        List<StatementChoice> supplemental = [.. statements.Where(s => s.Code.IsSupplemental)];
         if (classification.Supplemental is { } code)
         {
             supplemental.Add(
-                new LabelChoice(
+                new StatementChoice(
                     code,
                     "the candle is not classified as sensitising, but it holds a sensitiser at or over its elicitation limit",
                     classification.Sensitisers[0].Working.Clause
@@ -26,22 +26,22 @@ public static class LabelSelector
         }
 
         // Precautionary statements follow from the classes, not from which statement stands for two of them.
-        IEnumerable<string> called = classification.Classes.Select(c => c.Category.Statement);
+        IEnumerable<StatementCode> called = classification.Classes.Select(c => c.Category.Statement);
         return new LabelElements(
             pictograms,
-            SignalWord(edition, classification),
-            hazard,
+            ChooseSignalWord(edition, classification),
+            [.. statements.Where(s => !s.Code.IsSupplemental)],
             supplemental,
             PrecautionSelector.Select(edition.Precautions, [.. called], leftOff),
-            [.. Named(edition, classification)],
+            NamedSubstances.Of(edition.Naming, classification),
             leftOff
         );
     }
 
-    private static List<LabelChoice> Statements(Edition edition, Classification classification, List<LabelChoice> leftOff)
+    private static List<StatementChoice> Statements(Edition edition, Classification classification, List<LeftOffChoice> leftOff)
     {
         var statements = classification
-            .Classes.Select(c => new LabelChoice(c.Statement, c.Working.Sentence, c.Working.Clause))
+            .Classes.Select(c => new StatementChoice(c.Statement, c.Working.Sentence, c.Working.Clause))
             .DistinctBy(s => s.Code)
             .ToList();
         foreach (StatementPrecedence rule in edition.Statements)
@@ -51,19 +51,19 @@ public static class LabelSelector
                 continue;
             }
 
-            List<LabelChoice> gone = [.. statements.Where(s => rule.LeaveOff.Contains(s.Code) && s.Code != rule.Use)];
-            statements.RemoveAll(s => gone.Contains(s));
-            leftOff.AddRange(gone.Select(g => new LabelChoice(g.Code, $"{rule.Use} says it already", rule.Clause)));
+            List<StatementChoice> gone = [.. statements.Where(s => rule.LeaveOff.Contains(s.Code) && s.Code != rule.Use)];
+            statements.RemoveAll(gone.Contains);
+            leftOff.AddRange(gone.Select(g => new LeftOffChoice(g.Code, $"{rule.Use} says it already", rule.Clause)));
             if (statements.All(s => s.Code != rule.Use))
             {
-                statements.Add(new LabelChoice(rule.Use, string.Join(" ", gone.Select(g => g.Because)), rule.Clause));
+                statements.Add(new StatementChoice(rule.Use, string.Join(" ", gone.Select(g => g.Because)), rule.Clause));
             }
         }
 
-        return [.. statements.OrderBy(s => s.Code, StringComparer.Ordinal)];
+        return [.. statements.OrderBy(s => s.Code.Text, StringComparer.Ordinal)];
     }
 
-    private static List<LabelChoice> Pictograms(Edition edition, Classification classification, List<LabelChoice> leftOff)
+    private static List<PictogramChoice> Pictograms(Edition edition, Classification classification, List<LeftOffChoice> leftOff)
     {
         List<(LabelElement Element, ClassResult Class)> calls =
         [
@@ -72,7 +72,7 @@ public static class LabelSelector
             ),
         ];
         var present = calls.Select(c => c.Element.Pictogram!).ToHashSet();
-        var gone = new HashSet<string>();
+        var gone = new HashSet<Pictogram>();
         foreach (PictogramPrecedence rule in edition.Pictograms)
         {
             bool applies =
@@ -89,7 +89,7 @@ public static class LabelSelector
             )
             {
                 gone.Add(rule.LeaveOff);
-                leftOff.Add(new LabelChoice(rule.LeaveOff, $"{rule.WhenPresent} is there", rule.Clause));
+                leftOff.Add(new LeftOffChoice(rule.LeaveOff, $"{rule.WhenPresent} is there", rule.Clause));
             }
         }
 
@@ -98,8 +98,8 @@ public static class LabelSelector
             .. calls
                 .Where(c => !gone.Contains(c.Element.Pictogram!))
                 .GroupBy(c => c.Element.Pictogram!)
-                .OrderBy(g => g.Key, StringComparer.Ordinal)
-                .Select(g => new LabelChoice(
+                .OrderBy(g => g.Key.Code, StringComparer.Ordinal)
+                .Select(g => new PictogramChoice(
                     g.Key,
                     "called for by " + string.Join(", ", g.Select(c => c.Class.Category.Code)),
                     g.First().Element.Clause
@@ -107,9 +107,9 @@ public static class LabelSelector
         ];
     }
 
-    private static LabelChoice? SignalWord(Edition edition, Classification classification)
+    private static SignalWordChoice? ChooseSignalWord(Edition edition, Classification classification)
     {
-        List<(string Word, ClassResult Class, string Clause)> words =
+        List<(SignalWord Word, ClassResult Class, Citation Clause)> words =
         [
             .. classification.Classes.SelectMany(c =>
                 edition
@@ -117,57 +117,12 @@ public static class LabelSelector
                     .Select(e => (e.SignalWord!, c, e.Clause))
             ),
         ];
-        string? word =
-            words.Any(w => w.Word == "Danger") ? "Danger"
-            : words.Count > 0 ? "Warning"
-            : null;
-        return word is null
-            ? null
-            : new LabelChoice(
+        return SignalWord.All.FirstOrDefault(word => words.Any(w => w.Word == word)) is { } word
+            ? new SignalWordChoice(
                 word,
                 "called for by " + string.Join(", ", words.Where(w => w.Word == word).Select(w => w.Class.Category.Code)),
                 words.First(w => w.Word == word).Clause
-            );
-    }
-
-    private static IEnumerable<NamedSubstance> Named(Edition edition, Classification classification)
-    {
-        // The graver class first, so that the four that are normally enough are the ones chiefly responsible.
-        var named = new List<NamedSubstance>();
-        foreach (ClassResult result in classification.Classes.Where(c => c.Rule.Names.Contains(c.Category)))
-        {
-            foreach (Substance substance in result.Causes.OrderByDescending(s => s.Ingredient.WholeHigh.Value))
-            {
-                bool always = classification.Sensitisers.Any(s => s.Substance == substance);
-                if (named.All(n => n.Name != substance.Name) && (always || named.Count < edition.NamesNormallyEnough))
-                {
-                    named.Add(
-                        new NamedSubstance(
-                            substance.Name,
-                            substance.Ingredient.Identity.Cas?.Text,
-                            $"behind {result.Category.Code}",
-                            edition.NamingClause
-                        )
-                    );
-                }
-            }
-        }
-
-        foreach (Sensitiser sensitiser in classification.Sensitisers.OrderByDescending(s => s.Working.Value / s.Working.Threshold))
-        {
-            if (named.All(n => n.Name != sensitiser.Substance.Name))
-            {
-                named.Add(
-                    new NamedSubstance(
-                        sensitiser.Substance.Name,
-                        sensitiser.Substance.Ingredient.Identity.Cas?.Text,
-                        sensitiser.Working.Sentence,
-                        sensitiser.Working.Clause
-                    )
-                );
-            }
-        }
-
-        return named;
+            )
+            : null;
     }
 }

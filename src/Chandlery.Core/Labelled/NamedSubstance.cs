@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Labelled;
 
 /// <summary>A substance named on the label.</summary>
@@ -5,4 +7,4 @@ namespace Chandlery.Core.Labelled;
 /// <param name="Cas">CAS number, or null.</param>
 /// <param name="Because">The reason.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record NamedSubstance(string Name, string? Cas, string Because, string Clause);
+public sealed record NamedSubstance(string Name, string? Cas, string Because, Citation Clause);

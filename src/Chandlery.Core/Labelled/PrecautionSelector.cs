@@ -1,15 +1,20 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Labelled;
 
 /// <summary>Chooses precautionary statements for a candle sold to the public (CLP Art. 28).</summary>
-public static class PrecautionSelector
+internal static class PrecautionSelector
 {
     /// <summary>The chosen statements, in the order of their codes.</summary>
     /// <param name="rules">Offers and their ranks.</param>
     /// <param name="called">Hazard statements that call for precautions.</param>
     /// <param name="leftOff">Receives what was offered and not chosen, with the reason.</param>
-    public static IReadOnlyList<LabelChoice> Select(PrecautionRules rules, IReadOnlyList<string> called, List<LabelChoice> leftOff)
+    public static IReadOnlyList<StatementChoice> Select(
+        PrecautionRules rules,
+        IReadOnlyList<StatementCode> called,
+        List<LeftOffChoice> leftOff
+    )
     {
         // A statement may be offered twice with different weight; the more urgent offer counts.
         List<PrecautionOffer> offers =
@@ -35,20 +40,20 @@ public static class PrecautionSelector
             }
             else
             {
-                leftOff.Add(new LabelChoice(offer.Code, $"not among the {rules.Most} most important", rules.MostClause));
+                leftOff.Add(new LeftOffChoice(offer.Code, $"not among the {rules.Most} most important", rules.MostClause));
             }
         }
 
         foreach (PrecautionOffer offer in offers.Where(o => o.Use == PrecautionUse.Drop))
         {
-            leftOff.Add(new LabelChoice(offer.Code, offer.Because, rules.MostClause));
+            leftOff.Add(new LeftOffChoice(offer.Code, offer.Because, rules.MostClause));
         }
 
         return
         [
             .. chosen
-                .OrderBy(o => o.Code, StringComparer.Ordinal)
-                .Select(o => new LabelChoice(
+                .OrderBy(o => o.Code.Text, StringComparer.Ordinal)
+                .Select(o => new StatementChoice(
                     o.Code,
                     $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})",
                     o.Code == rules.Disposal ? rules.DisposalClause : rules.MostClause
@@ -59,7 +64,7 @@ public static class PrecautionSelector
         {
             if (offer.CoveredBy is { } cover && offers.Any(o => o.Code == cover && o.Use != PrecautionUse.Drop))
             {
-                leftOff.Add(new LabelChoice(offer.Code, $"{cover} says it already", rules.MostClause));
+                leftOff.Add(new LeftOffChoice(offer.Code, $"{cover} says it already", rules.MostClause));
             }
             else
             {

@@ -1,4 +1,5 @@
 using Chandlery.Core.Classified;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 
@@ -8,7 +9,7 @@ namespace Chandlery.Core.Labelled;
 public static class SmallPackages
 {
     /// <summary>The statements that may go, each with its reason; empty when the package is too large.</summary>
-    public static IReadOnlyList<LabelChoice> MayLeaveOff(
+    public static IReadOnlyList<StatementChoice> MayLeaveOff(
         Edition edition,
         Classification classification,
         LabelElements label,
@@ -21,8 +22,8 @@ public static class SmallPackages
             return [];
         }
 
-        var gone = new List<LabelChoice>();
-        foreach (LabelChoice statement in label.Hazard)
+        var gone = new List<StatementChoice>();
+        foreach (StatementChoice statement in label.Hazard)
         {
             List<ClassResult> behind = [.. Behind(edition, classification, statement.Code)];
             if (behind.Count > 0 && behind.All(c => Row(rules, c, r => r.HazardStatement) is not null))
@@ -32,7 +33,7 @@ public static class SmallPackages
         }
 
         // A precaution stays as long as one class that calls for it must keep its precautions.
-        foreach (LabelChoice precaution in label.Precautionary)
+        foreach (StatementChoice precaution in label.Precautionary)
         {
             List<ClassResult> callers = [.. classification.Classes.Where(c => CallsFor(edition, precaution.Code, c))];
             if (callers.Count > 0 && callers.All(c => Row(rules, c, r => r.Precautionary) is not null))
@@ -47,11 +48,11 @@ public static class SmallPackages
     private static Relief? Row(SmallPackageRules rules, ClassResult result, Func<Relief, bool> what) =>
         rules.Rows.FirstOrDefault(r => !r.NotForPublic && what(r) && r.Hazards.Contains(result.Category));
 
-    private static bool CallsFor(Edition edition, string precaution, ClassResult result) =>
+    private static bool CallsFor(Edition edition, StatementCode precaution, ClassResult result) =>
         edition.Precautions.Offers.Any(o => o.Code == precaution && o.For.Contains(result.Category.Statement));
 
     // A printed statement may stand for several classes (H410 for acute and chronic).
-    private static IEnumerable<ClassResult> Behind(Edition edition, Classification classification, string code) =>
+    private static IEnumerable<ClassResult> Behind(Edition edition, Classification classification, StatementCode code) =>
         classification.Classes.Where(c =>
             c.Statement == code
             || edition.Statements.Any(s =>
@@ -61,6 +62,6 @@ public static class SmallPackages
             )
         );
 
-    private static LabelChoice Choice(string code, SmallPackageRules rules, Relief row) =>
+    private static StatementChoice Choice(StatementCode code, SmallPackageRules rules, Relief row) =>
         new(code, $"may be left off a package of up to {rules.UpTo}", row.Clause);
 }

@@ -1,3 +1,4 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Labelled;
@@ -9,7 +10,7 @@ public static class StatementText
 
     /// <summary>The statement as it stands on the label, with the names of substances filled in.</summary>
     /// <exception cref="InvalidOperationException">The language lacks the statement; it must not be printed in another one.</exception>
-    public static string Printed(Language language, string code, LabelElements label)
+    public static string Printed(Language language, StatementCode code, LabelElements label)
     {
         string text =
             language.Statement(code)

@@ -1,53 +1,97 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>The law of a group of places, as data.</summary>
-/// <param name="Id">Short name, the folder's.</param>
-/// <param name="Name">Full name.</param>
-/// <param name="LookedUp">When its sources were last looked up.</param>
-/// <param name="Sources">What it was taken from.</param>
-/// <param name="Covers">What it answers.</param>
-/// <param name="DoesNotCover">What it leaves to others.</param>
-/// <param name="Rules">Classification rules.</param>
-/// <param name="NotComputed">Hazards that are not computed.</param>
-/// <param name="Elements">Label elements by category.</param>
-/// <param name="Pictograms">Precedence of pictograms.</param>
-/// <param name="Statements">Precedence of statements.</param>
-/// <param name="NamesNormallyEnough">How many names of substances are normally enough.</param>
-/// <param name="NamingClause">Where naming stands.</param>
-/// <param name="Precautions">Precautionary statements.</param>
-/// <param name="Formats">The look of labels.</param>
-/// <param name="LabelKind">What kind of label it asks for.</param>
-/// <param name="HarmonisedClassesBind">True where CLP Annex VI binds; false where it is only evidence.</param>
-/// <param name="Ufi">Whether a candle that is hazardous to health needs a UFI.</param>
-/// <param name="EmergencyTelephone">Whether the label needs an emergency telephone number.</param>
-/// <param name="SmallPackages">Relief for small packages.</param>
-/// <param name="SafetySheet">When a safety data sheet is due and what it holds.</param>
-public sealed record Edition(
-    string Id,
-    string Name,
-    DateOnly LookedUp,
-    IReadOnlyList<string> Sources,
-    IReadOnlyList<string> Covers,
-    IReadOnlyList<string> DoesNotCover,
-    IReadOnlyList<ClassRule> Rules,
-    IReadOnlyList<NotComputed> NotComputed,
-    IReadOnlyList<LabelElement> Elements,
-    IReadOnlyList<PictogramPrecedence> Pictograms,
-    IReadOnlyList<StatementPrecedence> Statements,
-    int NamesNormallyEnough,
-    string NamingClause,
-    PrecautionRules Precautions,
-    LabelFormats Formats,
-    LabelKind LabelKind,
-    bool HarmonisedClassesBind,
-    Requirement Ufi,
-    Requirement EmergencyTelephone,
-    SmallPackageRules SmallPackages,
-    SafetySheetRules SafetySheet
-)
+public sealed record Edition
 {
+    /// <summary>Short name, the folder's.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Full name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>When its sources were last looked up.</summary>
+    public required DateOnly LookedUp { get; init; }
+
+    /// <summary>What it was taken from.</summary>
+    public required IReadOnlyList<string> Sources { get; init; }
+
+    /// <summary>What it answers.</summary>
+    public required IReadOnlyList<string> Covers { get; init; }
+
+    /// <summary>What it leaves to others.</summary>
+    public required IReadOnlyList<string> DoesNotCover { get; init; }
+
+    /// <summary>Classification rules.</summary>
+    public required IReadOnlyList<ClassRule> Rules { get; init; }
+
+    /// <summary>Hazards that are not computed.</summary>
+    public required IReadOnlyList<NotComputed> NotComputed { get; init; }
+
+    /// <summary>Label elements by category.</summary>
+    public required IReadOnlyList<LabelElement> Elements { get; init; }
+
+    /// <summary>Precedence of pictograms.</summary>
+    public required IReadOnlyList<PictogramPrecedence> Pictograms { get; init; }
+
+    /// <summary>Precedence of statements.</summary>
+    public required IReadOnlyList<StatementPrecedence> Statements { get; init; }
+
+    /// <summary>Precautionary statements.</summary>
+    public required PrecautionRules Precautions { get; init; }
+
+    /// <summary>The look of labels.</summary>
+    public required LabelFormats Formats { get; init; }
+
+    /// <summary>Whether a candle that is hazardous to health needs a UFI.</summary>
+    public required Requirement Ufi { get; init; }
+
+    /// <summary>Whether the label needs an emergency telephone number.</summary>
+    public required Requirement EmergencyTelephone { get; init; }
+
+    /// <summary>Relief for small packages.</summary>
+    public required SmallPackageRules SmallPackages { get; init; }
+
+    /// <summary>When a safety data sheet is due and what it holds.</summary>
+    public required SafetySheetRules SafetySheet { get; init; }
+
+    /// <summary>How many names of substances go on the label, and why.</summary>
+    public required NamingRules Naming { get; init; }
+
+    /// <summary>What a label is here.</summary>
+    public required LabelRules Label { get; init; }
+
+    /// <summary>Classes that may not go to the general public.</summary>
+    public required IReadOnlyList<PublicBan> NotForPublic { get; init; }
+
+    /// <summary>What is told beside the label.</summary>
+    public required IReadOnlyList<Notice> Notices { get; init; }
+
+    /// <summary>Where it stands that a mixture must be classified before it is sold.</summary>
+    public required Citation ClassificationClause { get; init; }
+
+    /// <summary>What a notification to poison centres holds; null where the edition knows none.</summary>
+    public required PoisonCentreRules? PoisonCentres { get; init; }
+
+    /// <summary>What harmonised classes are here: binding, or evidence only.</summary>
+    public required HarmonisedClasses Harmonised { get; init; }
+
+    /// <summary>Substances with harmonised classes, and others that are known.</summary>
+    public required SubstanceList Substances { get; init; }
+
+    /// <summary>The first day for which this edition knows the law.</summary>
+    public DateOnly KnownFrom => Formats.KnownFrom;
+
     /// <summary>The highest number of a hazard category that the rules name.</summary>
-    public int HighestCategory { get; } =
+    public int HighestCategory => highestCategory.Value;
+
+    private readonly Lazy<int> highestCategory;
+
+    /// <summary>Makes an edition.</summary>
+    public Edition() => highestCategory = new Lazy<int>(FindHighestCategory);
+
+    private int FindHighestCategory() =>
         Rules
             .OfType<LimitRule>()
             .SelectMany(r => r.Rungs.Concat(r.WhereAddingMayFail?.Rungs ?? []))

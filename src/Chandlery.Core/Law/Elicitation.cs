@@ -9,8 +9,8 @@ namespace Chandlery.Core.Law;
 /// <param name="FractionOfSpecificLimit">A specific limit replaces the general one by this fraction of itself.</param>
 /// <param name="Limits">Limit per category.</param>
 public sealed record Elicitation(
-    string Statement,
-    string Clause,
+    StatementCode Statement,
+    Citation Clause,
     double FractionOfSpecificLimit,
     IReadOnlyList<KeyValuePair<HazardCategory, MassPercent>> Limits
 );

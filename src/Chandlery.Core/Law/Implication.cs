@@ -6,4 +6,4 @@ namespace Chandlery.Core.Law;
 /// <param name="Results">The other results.</param>
 /// <param name="Gives">What follows.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record Implication(IReadOnlyList<HazardCategory> Results, HazardCategory Gives, string Clause);
+public sealed record Implication(IReadOnlyList<HazardCategory> Results, HazardCategory Gives, Citation Clause);

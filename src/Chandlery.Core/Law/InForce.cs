@@ -9,11 +9,12 @@ public sealed record InForce(DateOnly? From, DateOnly? Until, DateOnly? Existing
     /// <summary>True on that day.</summary>
     /// <param name="day">The day.</param>
     /// <param name="onMarketSince">Since when the candle has been sold; null for a new one.</param>
-    public bool On(DateOnly day, DateOnly? onMarketSince = null)
-    {
-        DateOnly? from = ExistingFrom is not null && onMarketSince < From ? ExistingFrom : From;
-        return (from is not { } first || day >= first) && (Until is not { } until || day <= until);
-    }
+    public bool On(DateOnly day, DateOnly? onMarketSince = null) =>
+        (BindsFrom(onMarketSince) is not { } first || day >= first) && (Until is not { } until || day <= until);
+
+    /// <summary>The first day on which it binds such a candle; null when it always did.</summary>
+    /// <param name="onMarketSince">Since when the candle has been sold; null for a new one.</param>
+    public DateOnly? BindsFrom(DateOnly? onMarketSince) => ExistingFrom is not null && onMarketSince < From ? ExistingFrom : From;
 
     /// <summary>Days on which something begins or has ended.</summary>
     public IEnumerable<DateOnly> Turns() => new[] { From, ExistingFrom, Until?.AddDays(1) }.OfType<DateOnly>();

@@ -7,4 +7,4 @@ namespace Chandlery.Core.Law;
 /// <param name="Pictogram">GHS code, or null.</param>
 /// <param name="SignalWord">Danger, Warning, or null.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record LabelElement(HazardCategory Hazard, string? Pictogram, string? SignalWord, string Clause);
+public sealed record LabelElement(HazardCategory Hazard, Pictogram? Pictogram, SignalWord? SignalWord, Citation Clause);

@@ -1,3 +1,4 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Law;
@@ -15,11 +16,11 @@ public sealed record LabelFormat(
     string Id,
     LegalStatus Status,
     DateOnly From,
-    string Clause,
+    Citation Clause,
     IReadOnlyList<SizeBand> Bands,
-    string XHeightClause,
+    Citation XHeightClause,
     double LineSpacing,
-    string LineSpacingClause
+    Citation LineSpacingClause
 )
 {
     /// <summary>The sizes for a package of this capacity.</summary>

@@ -8,6 +8,9 @@ namespace Chandlery.Core.Law;
 /// <param name="OfferedSizes">Label sizes to choose from when the maker asks for none, smallest first.</param>
 public sealed record LabelFormats(IReadOnlyList<LabelFormat> Formats, QuantityFigures Quantity, IReadOnlyList<LabelSize> OfferedSizes)
 {
+    /// <summary>The first day on which a format is law.</summary>
+    public DateOnly KnownFrom => Formats.Where(f => f.Status == LegalStatus.Law).Min(f => f.From);
+
     /// <summary>The format that is law on that day.</summary>
     public LabelFormat On(DateOnly day) =>
         Formats.Where(f => f.Status == LegalStatus.Law && f.From <= day).MaxBy(f => f.From)

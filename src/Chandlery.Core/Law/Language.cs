@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>A language that documents can be printed in.</summary>
@@ -17,13 +19,13 @@ public sealed record Language(
     string Source,
     string Checked,
     bool IsVerified,
-    IReadOnlyDictionary<string, string> Official,
-    IReadOnlyDictionary<string, string> Printed,
+    IReadOnlyDictionary<StatementCode, string> Official,
+    IReadOnlyDictionary<StatementCode, string> Printed,
     IReadOnlyDictionary<string, string> Words,
     IReadOnlyDictionary<string, string> Safety,
     string Caution
 )
 {
     /// <summary>The statement as printed; null when this language lacks it.</summary>
-    public string? Statement(string code) => Printed.GetValueOrDefault(code) ?? Official.GetValueOrDefault(code);
+    public string? Statement(StatementCode code) => Printed.GetValueOrDefault(code) ?? Official.GetValueOrDefault(code);
 }

@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>A pictogram that displaces another.</summary>
@@ -7,9 +9,9 @@ namespace Chandlery.Core.Law;
 /// <param name="CalledForOnlyBy">It goes only when nothing but these statements calls for it; empty when whatever does.</param>
 /// <param name="Clause">Where it stands.</param>
 public sealed record PictogramPrecedence(
-    string WhenPresent,
-    string? WhenStatement,
-    string LeaveOff,
-    IReadOnlyList<string> CalledForOnlyBy,
-    string Clause
+    Pictogram WhenPresent,
+    StatementCode? WhenStatement,
+    Pictogram LeaveOff,
+    IReadOnlyList<StatementCode> CalledForOnlyBy,
+    Citation Clause
 );

@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>A precautionary statement that the law offers.</summary>
@@ -8,10 +10,10 @@ namespace Chandlery.Core.Law;
 /// <param name="CoveredBy">Statement that makes it needless; null when none.</param>
 /// <param name="Because">The reason, for the trace.</param>
 public sealed record PrecautionOffer(
-    string Code,
-    IReadOnlyList<string> For,
+    StatementCode Code,
+    IReadOnlyList<StatementCode> For,
     int Rank,
     PrecautionUse Use,
-    string? CoveredBy,
+    StatementCode? CoveredBy,
     string Because
 );

@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>The choice of precautionary statements.</summary>
@@ -8,8 +10,8 @@ namespace Chandlery.Core.Law;
 /// <param name="Offers">All offers.</param>
 public sealed record PrecautionRules(
     int Most,
-    string MostClause,
-    string Disposal,
-    string DisposalClause,
+    Citation MostClause,
+    StatementCode Disposal,
+    Citation DisposalClause,
     IReadOnlyList<PrecautionOffer> Offers
 );

@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Law;
@@ -6,7 +7,7 @@ namespace Chandlery.Core.Law;
 /// <summary>Height of the figures of the nominal quantity.</summary>
 /// <param name="Clause">Where it stands.</param>
 /// <param name="Bands">Bands, smallest first.</param>
-public sealed record QuantityFigures(string Clause, IReadOnlyList<FigureBand> Bands)
+public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> Bands)
 {
     private const double SquareMmPerSquareInch = 25.4 * 25.4;
 

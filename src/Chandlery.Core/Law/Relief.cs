@@ -13,5 +13,5 @@ public sealed record Relief(
     bool HazardStatement,
     bool Precautionary,
     bool NotForPublic,
-    string Clause
+    Citation Clause
 );

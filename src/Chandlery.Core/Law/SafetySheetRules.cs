@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>What an edition of the law says on safety data sheets.</summary>
@@ -9,21 +11,21 @@ namespace Chandlery.Core.Law;
 /// <param name="ForPublic">What holds where it is sold to the public.</param>
 /// <param name="OnRequest">The duty for an unclassified candle with certain substances.</param>
 /// <param name="NotDue">What holds otherwise.</param>
-/// <param name="LabelNote">Why no note on the sheet goes on the label; empty where there is no such rule.</param>
+/// <param name="LabelNote">Why no note on the sheet goes on the label; null where there is no such rule.</param>
 /// <param name="OnRequestFrom">Those substances and shares.</param>
 /// <param name="NamedFrom">From which share section 3 names a substance.</param>
 /// <param name="EmergencyNumber">Whether section 1.4 needs a number.</param>
 /// <param name="Transport">How it travels.</param>
 public sealed record SafetySheetRules(
     string Format,
-    string FormatClause,
+    Citation FormatClause,
     IReadOnlyList<string> Without,
     IReadOnlyDictionary<string, string> Headings,
     DutyClause Classified,
     DutyClause ForPublic,
     DutyClause OnRequest,
     DutyClause NotDue,
-    DutyClause LabelNote,
+    DutyClause? LabelNote,
     IReadOnlyList<ShareRow> OnRequestFrom,
     IReadOnlyList<ShareRow> NamedFrom,
     Requirement EmergencyNumber,

@@ -1,4 +1,3 @@
-using Chandlery.Core.Classified;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 
@@ -15,23 +14,7 @@ public sealed record ShareRow(
     IReadOnlyList<HazardCategory> Hazards,
     MassPercent From,
     double OwnLimitTimes,
-    MWeight DividedBy,
-    string Clause,
+    MFactorKind DividedBy,
+    Citation Clause,
     string Confidence
-)
-{
-    /// <summary>True when the substance reaches the row's share.</summary>
-    public bool Reached(Substance substance) =>
-        substance.Hazards.Any(h => Hazards.Contains(h.Category) && substance.Ingredient.WholeHigh.Reaches(Limit(h)));
-
-    private MassPercent Limit(SubstanceHazard hazard)
-    {
-        double from = From.Value;
-        foreach (SpecificLimit own in hazard.Limits)
-        {
-            from = OwnLimitTimes > 0 ? Math.Min(from, own.From.Value * OwnLimitTimes) : from;
-        }
-
-        return new MassPercent(DividedBy == MWeight.None ? from : from / hazard.M);
-    }
-}
+);

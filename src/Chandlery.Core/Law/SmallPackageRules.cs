@@ -1,3 +1,4 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Law;
@@ -6,4 +7,4 @@ namespace Chandlery.Core.Law;
 /// <param name="UpTo">Largest capacity (inclusive).</param>
 /// <param name="Clause">Where it stands.</param>
 /// <param name="Rows">What may be left off.</param>
-public sealed record SmallPackageRules(Millilitres UpTo, string Clause, IReadOnlyList<Relief> Rows);
+public sealed record SmallPackageRules(Millilitres UpTo, Citation Clause, IReadOnlyList<Relief> Rows);

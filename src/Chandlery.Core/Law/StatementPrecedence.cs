@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>A statement that makes others needless, or several that become one.</summary>
@@ -5,4 +7,9 @@ namespace Chandlery.Core.Law;
 /// <param name="Use">Statement that is printed.</param>
 /// <param name="LeaveOff">Statements that are left off.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record StatementPrecedence(IReadOnlyList<string> All, string Use, IReadOnlyList<string> LeaveOff, string Clause);
+public sealed record StatementPrecedence(
+    IReadOnlyList<StatementCode> All,
+    StatementCode Use,
+    IReadOnlyList<StatementCode> LeaveOff,
+    Citation Clause
+);

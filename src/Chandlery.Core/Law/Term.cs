@@ -8,4 +8,11 @@ namespace Chandlery.Core.Law;
 /// <param name="Weight">Factor on their share.</param>
 /// <param name="M">M-factor on their share.</param>
 /// <param name="IgnoreBelow">Shares below do not count; zero when all count.</param>
-public sealed record Term(IReadOnlyList<HazardCategory> Hazards, double Weight, MWeight M, MassPercent IgnoreBelow);
+/// <param name="IgnoreBelowDividedBy">The M-factor that divides <paramref name="IgnoreBelow"/>, also where the share itself is not multiplied.</param>
+public sealed record Term(
+    IReadOnlyList<HazardCategory> Hazards,
+    double Weight,
+    MFactorKind M,
+    MassPercent IgnoreBelow,
+    MFactorKind IgnoreBelowDividedBy
+);

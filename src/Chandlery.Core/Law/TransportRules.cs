@@ -4,6 +4,7 @@ using Chandlery.Core.Quantities;
 namespace Chandlery.Core.Law;
 
 /// <summary>How a candle travels.</summary>
+/// <param name="ClassifiedBy">The edition whose classification decides: transport law does not change with the place of sale.</param>
 /// <param name="Classes">Classes that make it dangerous goods.</param>
 /// <param name="UnNumber">UN number.</param>
 /// <param name="Name">Proper shipping name, to be followed by the names of substances.</param>
@@ -16,15 +17,16 @@ namespace Chandlery.Core.Law;
 /// <param name="NotRegulated">What is said of a candle that is none of it.</param>
 /// <param name="NotTested">What a test would have to show.</param>
 public sealed record TransportRules(
+    string ClassifiedBy,
     IReadOnlyList<HazardCategory> Classes,
     string UnNumber,
     string Name,
     string Class,
     string PackingGroup,
     int MostNames,
-    string Clause,
+    Citation Clause,
     Grams SmallUpTo,
-    string SmallClause,
+    Citation SmallClause,
     string NotRegulated,
     string NotTested
 );

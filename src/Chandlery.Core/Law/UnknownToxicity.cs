@@ -1,3 +1,4 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Law;
@@ -6,4 +7,4 @@ namespace Chandlery.Core.Law;
 /// <param name="TakenOutAbove">Above this share they are taken out of the hundred.</param>
 /// <param name="SaidFrom">From this share on the label says so.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record UnknownToxicity(MassPercent TakenOutAbove, MassPercent SaidFrom, string Clause);
+public sealed record UnknownToxicity(MassPercent TakenOutAbove, MassPercent SaidFrom, Citation Clause);

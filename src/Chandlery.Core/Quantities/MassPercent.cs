@@ -23,6 +23,12 @@ public readonly record struct MassPercent(double Value) : IComparable<MassPercen
     /// <summary>True when <paramref name="value"/> is at or above <paramref name="limit"/>; both in the same unit.</summary>
     public static bool Reaches(double value, double limit) => value >= limit * (1 - RelativeTolerance);
 
+    /// <summary>
+    /// True when this share is above <paramref name="limit"/>, and not only by the last bits of a binary fraction: what is
+    /// meant to be exactly the limit is not above it (see <see cref="RelativeTolerance"/>).
+    /// </summary>
+    public bool Exceeds(MassPercent limit) => Value > limit.Value * (1 + RelativeTolerance);
+
     /// <summary>This share of another share: 10 % of 20 % is 2 %.</summary>
     public MassPercent Of(MassPercent whole) => new(Value * whole.Value / 100);
 

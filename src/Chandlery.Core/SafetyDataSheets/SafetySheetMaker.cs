@@ -2,6 +2,7 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -254,7 +255,7 @@ public sealed class SafetySheetMaker
 
         if (label.SignalWord is { } word)
         {
-            yield return new SheetText(language.Words[word.Code == "Danger" ? "danger" : "warning"], Strong: true);
+            yield return new SheetText(language.Words[word.Code.Key], Strong: true);
         }
 
         List<string[]> rows =
@@ -277,7 +278,7 @@ public sealed class SafetySheetMaker
         if (rows.Count == 0)
         {
             yield return new SheetText(
-                a.Edition.LabelKind == LabelKind.Consumer
+                !a.Edition.Label.ShowsHazards
                     ? "No hazard label of the workplace rules stands on this consumer product; see section 15."
                     : "No label elements are called for by the declared data."
             );
@@ -334,12 +335,7 @@ public sealed class SafetySheetMaker
         yield return new SheetTable(
             [30, 22, 48],
             [],
-            [
-                .. a
-                    .Edition.Rules.Where(r => r.InForce.On(a.AsOf, a.Candle.OnMarketSince) && AreaOf(r) == HazardArea.Health)
-                    .Select(ResultRow),
-                .. NotComputed(),
-            ]
+            [.. a.Verdict.Law.Rules.Where(r => r.Results.First().Area == HazardArea.Health).Select(ResultRow), .. NotComputed()]
         );
         List<string[]> estimates =
         [
@@ -358,17 +354,9 @@ public sealed class SafetySheetMaker
         );
     }
 
-    private static HazardArea AreaOf(ClassRule rule) =>
-        rule switch
-        {
-            LimitRule limit => limit.Rungs[0].Result.Area,
-            AcuteToxicityRule acute => acute.Bounds[0].Result.Area,
-            _ => HazardArea.Physical,
-        };
-
     private string[] ResultRow(ClassRule rule)
     {
-        ClassResult? result = a.Classification.Classes.FirstOrDefault(c => c.Rule == rule);
+        ClassResult? result = a.Verdict.ResultOf(rule);
         string unknown =
             a.Composition.UnknownHigh.Value > 0.005
                 ? $" Up to {a.Composition.UnknownHigh} of the candle is unknown and may change this."
@@ -409,10 +397,7 @@ public sealed class SafetySheetMaker
 
     private IEnumerable<SheetBlock> Aquatic()
     {
-        List<ClassRule> aquatic =
-        [
-            .. a.Edition.Rules.Where(r => r.InForce.On(a.AsOf, a.Candle.OnMarketSince) && AreaOf(r) == HazardArea.Environment),
-        ];
+        List<ClassRule> aquatic = [.. a.Verdict.Law.Rules.Where(r => r.Results.First().Area == HazardArea.Environment)];
         if (aquatic.Count == 0)
         {
             yield return new SheetText($"Hazards to the environment are not part of {a.Edition.Name}; see section 14 for transport.");
@@ -441,7 +426,7 @@ public sealed class SafetySheetMaker
     private IEnumerable<SheetBlock> Transport(string number)
     {
         // The UN Model Regulations hold everywhere, also where an edition leaves the environment out.
-        Classification forTransport = Classifier.Classify(lawbook.Edition("un-ghs"), a.AsOf, a.Substances, a.Composition.UnknownHigh);
+        Classification forTransport = lawbook.Edition(rules.Transport.ClassifiedBy).On(a.AsOf).Judge(a.Composition).Classification;
         SheetTransport t = SheetTransport.Of(rules.Transport, forTransport, a.Candle.NetMass);
         string text = number switch
         {
@@ -484,21 +469,21 @@ public sealed class SafetySheetMaker
         yield return new SheetText("Is this sheet due?", Strong: true);
         foreach (DutyClause reason in duty.Reasons)
         {
-            yield return new SheetText(reason.Clause.Length == 0 ? reason.Says : $"{reason.Says} ({reason.Clause})");
+            yield return new SheetText(reason.Clause.IsNone ? reason.Says : $"{reason.Says} ({reason.Clause})");
         }
 
-        List<string> codes =
+        List<StatementCode> codes =
         [
             .. a
                 .Classification.Classes.Select(c => c.Statement)
                 .Concat(SheetDuties.Named(rules, a.Substances).SelectMany(s => s.Hazards).Select(h => h.Statement))
                 .Distinct()
-                .Order(StringComparer.Ordinal),
+                .OrderBy(c => c.Text, StringComparer.Ordinal),
         ];
         if (codes.Count > 0)
         {
             yield return new SheetText("Full text of the hazard statements in sections 2 and 3", Strong: true);
-            yield return new SheetTable([14, 86], [], [.. codes.Select(c => new[] { c, Statement(c) })]);
+            yield return new SheetTable([14, 86], [], [.. codes.Select(c => new[] { c.Text, Statement(c) })]);
         }
 
         if (a.Classification.Classes.Count > 0)
@@ -543,9 +528,10 @@ public sealed class SafetySheetMaker
         );
     }
 
-    private string Statement(string code) =>
+    // Letters that say more (H361d) may lack a text of their own; then the statement without them stands for it.
+    private string Statement(StatementCode code) =>
         language.Statement(code)
-        ?? language.Statement(code[..Math.Min(4, code.Length)])
+        ?? (code.Text.Length > 4 && StatementCode.TryParse(code.Text[..4]) is { } plain ? language.Statement(plain) : null)
         ?? $"({code}: no text in {language.Name}; look it up before the sheet is handed out)";
 
     private static string Short(HazardCategory category) => $"{category.ClassCode} {category.Category}".Trim();

@@ -20,18 +20,17 @@ internal static class SubstanceRow
                         ? "not classified"
                         : string.Join(
                             "; ",
-                            s.Hazards.Select(h => $"{$"{h.Category.ClassCode} {h.Category.Category}".Trim()}, {h.Statement}")
+                            s.Hazards.Select(h => $"{$"{h.Category.ClassCode} {h.Category.Category}".Trim()}, {h.StatementWithOrgans}")
                         )
                 )
                 : "unknown",
             string.Join(
                 "; ",
-                s.Hazards.SelectMany(h =>
-                        h.Limits.Select(l =>
-                            $"{l.Category.ClassCode} {l.Category.Category}, {l.Category.Statement}: C >= {Figures.Plain(l.From.Value)} %"
-                        )
+                s.OwnLimits.SelectMany(o => o.Limits)
+                    .Select(l =>
+                        $"{l.Category.ClassCode} {l.Category.Category}, {l.Category.Statement}: C >= {Figures.Plain(l.From.Value)} %"
                     )
-                    .Concat(s.Hazards.Where(h => IsAquatic1(h)).Select(M))
+                    .Concat(s.Hazards.Where(h => h.Category.MultipliedBy != MFactorKind.None).Select(M))
                     .Concat(s.Toxicity.Select(Estimate))
             ),
         ];
@@ -47,12 +46,9 @@ internal static class SubstanceRow
             _ => $"ATE (inhalation, gas) = {Figures.Plain(t.Value)} ppm",
         };
 
-    private static bool IsAquatic1(SubstanceHazard h) =>
-        h.Category.ClassCode is "Aquatic Acute" or "Aquatic Chronic" && h.Category.Category == "1";
-
     private static string M(SubstanceHazard h)
     {
-        string which = h.Category.ClassCode == "Aquatic Acute" ? "acute" : "chronic";
+        string which = h.Category.MultipliedBy == MFactorKind.Acute ? "acute" : "chronic";
         return h.MIsKnown ? $"M ({which}) = {Figures.Plain(h.M)}" : $"M ({which}) = {Figures.Plain(h.M)} (assumed)";
     }
 

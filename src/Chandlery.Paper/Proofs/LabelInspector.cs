@@ -22,7 +22,7 @@ public static class LabelInspector
         foreach (MeasuredPage page in pages)
         {
             checks.Add(Size(page, band, format));
-            checks.AddRange(Letters(page, band, format));
+            checks.AddRange(Letters(page, band, format, a.Edition.Label));
         }
 
         MeasuredPage full = pages[^1];
@@ -49,7 +49,7 @@ public static class LabelInspector
         );
     }
 
-    private static IEnumerable<Inspection> Letters(MeasuredPage page, SizeBand band, LabelFormat format)
+    private static IEnumerable<Inspection> Letters(MeasuredPage page, SizeBand band, LabelFormat format, LabelRules rules)
     {
         double? smallest = page.Lines.Min(l => l.XHeightMm);
         yield return new Inspection(
@@ -87,7 +87,7 @@ public static class LabelInspector
             page.Lines.All(l => l.IsBlack) ? "black" : "not all black",
             "black on white",
             page.Lines.All(l => l.IsBlack),
-            "CLP Art. 31(3); Regulation (EU) 2024/2865, Annex I, 1.2.1.5"
+            rules.TextColourClause
         );
     }
 
@@ -99,7 +99,7 @@ public static class LabelInspector
             $"{page.RedSquareSidesMm.Count}",
             $"{needed} ({string.Join(", ", a.Label.Pictograms.Select(p => p.Code))})",
             page.RedSquareSidesMm.Count == needed,
-            "CLP Art. 19"
+            a.Edition.Label.PictogramsClause
         );
         if (page.RedSquareSidesMm.Count > 0)
         {
@@ -137,7 +137,7 @@ public static class LabelInspector
             int at = 0;
             var missing = new List<string>();
             foreach (
-                LabelChoice choice in a
+                StatementChoice choice in a
                     .Label.Hazard.Concat(a.Label.Precautionary)
                     .Concat(a.Label.Supplemental)
                     .Where(c => !leftOff.Contains(c.Code))
@@ -160,16 +160,16 @@ public static class LabelInspector
                 missing.Count == 0 ? "all there" : $"missing or out of order: {string.Join(", ", missing)}",
                 $"{a.Label.Hazard.Count + a.Label.Precautionary.Count + a.Label.Supplemental.Count - leftOff.Count} statements",
                 missing.Count == 0,
-                "CLP Art. 17 and 32"
+                a.Edition.Label.StatementsClause
             );
         }
 
         (string What, string? Expected, string Clause)[] fixedTexts =
         [
-            ("product name", a.Candle.Name, "CLP Art. 18(3)(a)"),
-            ("supplier", a.Maker.Name, "CLP Art. 17(1)(a)"),
-            ("telephone", a.Maker.Telephone, "CLP Art. 17(1)(a)"),
-            ("UFI", a.Ufi, "CLP Annex VIII, Part A, 5"),
+            ("product name", a.Candle.Name, a.Edition.Label.ProductNameClause),
+            ("supplier", a.Maker.Name, a.Edition.Label.SupplierClause),
+            ("telephone", a.Maker.Telephone, a.Edition.Label.SupplierClause),
+            ("UFI", a.Ufi, a.Edition.Ufi.Clause),
         ];
         foreach ((string what, string? expected, string clause) in fixedTexts.Where(t => t.Expected is not null))
         {

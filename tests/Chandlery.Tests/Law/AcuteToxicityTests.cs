@@ -1,5 +1,4 @@
 using Chandlery.Core.Asked.Comparisons;
-using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
@@ -15,10 +14,7 @@ public class AcuteToxicityTests
     private static string Codes(Edition edition, params Ingredient[] lines)
     {
         Chandlery.Core.Composed.Composition c = Bench.Mixture(lines);
-        return string.Join(
-            ", ",
-            Classifier.Classify(edition, Bench.Today, Bench.Substances(c), c.UnknownHigh).Classes.Select(x => x.Category.Code)
-        );
+        return string.Join(", ", Bench.Law(edition).Judge(c).Classification.Classes.Select(x => x.Category.Code));
     }
 
     [Outside("CLP Annex I, Table 3.1.1: upper bounds are inclusive (official presentations)")]

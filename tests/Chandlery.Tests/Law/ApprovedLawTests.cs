@@ -5,6 +5,7 @@ using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Notified;
@@ -58,7 +59,7 @@ public sealed class ApprovedLawTests
         foreach ((Term term, int t) in rung.Terms.Select((term, t) => (term, t)))
         {
             HazardCategory hazard = term.Hazards[0];
-            double m = term.M == MWeight.None ? 1 : 10;
+            double m = term.M == MFactorKind.None ? 1 : 10;
             double alone = Math.Min(100, rung.Limit.Value / (term.Weight * m));
             Say(text, edition, $"{rule.Group} {r}.{t} reached", [Line("alpha", hazard, alone, m)], classesOnly: true);
             Say(text, edition, $"{rule.Group} {r}.{t} missed", [Line("alpha", hazard, alone * 0.999, m)], classesOnly: true);
@@ -191,8 +192,9 @@ public sealed class ApprovedLawTests
         }
 
         Composition composition = Bench.Mixture(lines);
-        IReadOnlyList<Substance> substances = Bench.Substances(composition);
-        Classification c = Classifier.Classify(edition, Bench.Today, substances, composition.UnknownHigh);
+        Verdict verdict = Bench.Law(edition).Judge(composition);
+        IReadOnlyList<Substance> substances = verdict.Substances;
+        Classification c = verdict.Classification;
         text.Append(CultureInfo.InvariantCulture, $"== {edition.Id}, {title}\n");
         foreach (ClassResult result in c.Classes)
         {
@@ -219,12 +221,12 @@ public sealed class ApprovedLawTests
             return;
         }
 
-        LabelElements label = LabelSelector.Select(edition, c);
+        LabelElements label = verdict.Label;
         foreach ((string kind, IEnumerable<LabelChoice> choices) in Choices(label))
         {
             foreach (LabelChoice choice in choices)
             {
-                text.Append(CultureInfo.InvariantCulture, $"{kind} {choice.Code}: {choice.Because} ({choice.Clause})\n");
+                text.Append(CultureInfo.InvariantCulture, $"{kind} {choice.Text}: {choice.Because} ({choice.Clause})\n");
             }
         }
 
@@ -233,22 +235,22 @@ public sealed class ApprovedLawTests
             text.Append(CultureInfo.InvariantCulture, $"named {named.Name}: {named.Because} ({named.Clause})\n");
         }
 
-        foreach (LabelChoice gone in SmallPackages.MayLeaveOff(edition, c, label, new Millilitres(125)))
+        foreach (StatementChoice gone in SmallPackages.MayLeaveOff(edition, c, label, new Millilitres(125)))
         {
-            text.Append(CultureInfo.InvariantCulture, $"small {gone.Code}: {gone.Because} ({gone.Clause})\n");
+            text.Append(CultureInfo.InvariantCulture, $"small {gone.Text}: {gone.Because} ({gone.Clause})\n");
         }
 
-        foreach (string open in OpenQuestions.Unassessed(edition, substances, composition.UnknownHigh))
+        foreach (string open in verdict.Unassessed())
         {
             text.Append(CultureInfo.InvariantCulture, $"open {open}\n");
         }
 
-        foreach ((string what, string clause) in OpenQuestions.NonAdditive(edition, substances, c.Classes))
+        foreach ((string what, Citation clause) in verdict.WhereAddingMayFail())
         {
             text.Append(CultureInfo.InvariantCulture, $"adding {what} ({clause})\n");
         }
 
-        foreach (PoisonFact fact in PoisonFacts.Ingredients(substances))
+        foreach (PoisonFact fact in PoisonFacts.Ingredients(Bench.Eu.PoisonCentres!, substances))
         {
             text.Append(CultureInfo.InvariantCulture, $"poison {fact.Name} {fact.Band} {fact.Hazards}\n");
         }

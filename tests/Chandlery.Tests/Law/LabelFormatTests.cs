@@ -1,8 +1,10 @@
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
+using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -129,8 +131,8 @@ public sealed class LabelFormatTests
             Bench.Mixture(Bench.Line("fish bane", percent, ["Aquatic Chronic 1"], m: m))
         );
         Substance bane = substances.Single(s => s.Name == "fish bane");
-        ShareRow row = Bench.Eu.SafetySheet.NamedFrom.Single(r => r.DividedBy == MWeight.Chronic);
-        Assert.Equal(named, row.Reached(bane));
-        Assert.Equal(percent >= row.From.Value, (row with { DividedBy = MWeight.None }).Reached(bane));
+        ShareRow row = Bench.Eu.SafetySheet.NamedFrom.Single(r => r.DividedBy == MFactorKind.Chronic);
+        Assert.Equal(named, SheetDuties.Reached(row, bane));
+        Assert.Equal(percent >= row.From.Value, SheetDuties.Reached(row with { DividedBy = MFactorKind.None }, bane));
     }
 }

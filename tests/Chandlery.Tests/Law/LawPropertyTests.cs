@@ -83,7 +83,7 @@ public class LawPropertyTests
                     {
                         Recipe r = RecipeOf(w, o);
                         Composition c = Composer.Compose(r);
-                        Classification k = Classifier.Classify(Bench.Eu, Bench.Today, Bench.Substances(c), c.UnknownHigh);
+                        Classification k = Bench.Law().Judge(c).Classification;
                         return string.Join(", ", k.Classes.Select(x => x.Category.Code)) + k.Supplemental;
                     }
 

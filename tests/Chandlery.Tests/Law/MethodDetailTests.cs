@@ -16,16 +16,26 @@ public sealed class MethodDetailTests
 {
     private static HazardCategory Category(string code) => Bench.Lawbook.Vocabulary.Find(code)!;
 
-    private static SubstanceHazard Hazard(string code, bool milder = false, double m = 1, params (string Code, double From)[] limits) =>
-        new(
-            Category(code),
-            Category(code).Statement,
-            [.. limits.Select(l => new SpecificLimit(Category(l.Code), new MassPercent(l.From), null))],
-            milder,
-            m,
-            true,
-            "test"
-        );
+    private static SubstanceHazard Hazard(string code, double m = 1) => new(Category(code), Category(code).Statement, "", m, true, "test");
+
+    private static Substance With(string code, bool milder = false, double m = 1, params (string Code, double From)[] limits) =>
+        Of("x", 1, 1) with
+        {
+            Hazards = [Hazard(code, m)],
+            OwnLimits =
+            [
+                .. limits
+                    .GroupBy(l => Category(l.Code).Group)
+                    .Select(g => new OwnLimits(
+                        g.Key,
+                        [.. g.Select(l => new SpecificLimit(Category(l.Code), new MassPercent(l.From), null))],
+                        milder
+                    )),
+            ],
+        };
+
+    private static double OwnLimit(Rung rung, Term term, Substance substance) =>
+        LimitMethod.OwnLimit(rung, term, substance.Hazards[0], substance);
 
     private static (Rung Rung, Term Term) Rung(string group, string result, string hazard)
     {
@@ -43,7 +53,7 @@ public sealed class MethodDetailTests
     public void A_milder_own_limit_counts_only_when_every_source_gives_it(double own, bool milder, double limit)
     {
         (Rung rung, Term term) = Rung("skin corrosion and irritation", "Skin Irrit. 2", "Skin Irrit. 2");
-        Assert.Equal(limit, LimitMethod.OwnLimit(rung, term, Hazard("Skin Irrit. 2", milder, 1, ("Skin Irrit. 2", own))));
+        Assert.Equal(limit, OwnLimit(rung, term, With("Skin Irrit. 2", milder, 1, ("Skin Irrit. 2", own))));
     }
 
     [Theory]
@@ -56,23 +66,17 @@ public sealed class MethodDetailTests
         LimitRule rule = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation");
         Rung rung = rule.Rungs.First(r => r.Terms.Any(t => t.Hazards.Contains(Category(countedAs))));
         Term term = rung.Terms.First(t => t.Hazards.Contains(Category(countedAs)));
-        Assert.Equal(expected, LimitMethod.OwnLimit(rung, term, Hazard(hazard, false, 1, (limitFor, 0.02))), 12);
+        Assert.Equal(expected, OwnLimit(rung, term, With(hazard, false, 1, (limitFor, 0.02))), 12);
     }
 
     [Fact]
     public void A_limit_for_one_effect_is_none_for_another()
     {
         (Rung rung, Term term) = Rung("single exposure, narcotic effects", "STOT SE 3 (narcotic effects)", "STOT SE 3 (narcotic effects)");
-        Assert.Equal(
-            20,
-            LimitMethod.OwnLimit(rung, term, Hazard("STOT SE 3 (narcotic effects)", false, 1, ("STOT SE 3 (respiratory irritation)", 5)))
-        );
-        Assert.Equal(
-            5,
-            LimitMethod.OwnLimit(rung, term, Hazard("STOT SE 3 (narcotic effects)", false, 1, ("STOT SE 3 (narcotic effects)", 5)))
-        );
+        Assert.Equal(20, OwnLimit(rung, term, With("STOT SE 3 (narcotic effects)", false, 1, ("STOT SE 3 (respiratory irritation)", 5))));
+        Assert.Equal(5, OwnLimit(rung, term, With("STOT SE 3 (narcotic effects)", false, 1, ("STOT SE 3 (narcotic effects)", 5))));
         (Rung corrosive, Term own) = Rung("skin corrosion and irritation", "Skin Irrit. 2", "Skin Corr. 1B");
-        Assert.Equal(1, LimitMethod.OwnLimit(corrosive, own, Hazard("Skin Corr. 1B", false, 1, ("Skin Corr. 1B", 0.5))));
+        Assert.Equal(1, OwnLimit(corrosive, own, With("Skin Corr. 1B", false, 1, ("Skin Corr. 1B", 0.5))));
     }
 
     [Fact]
@@ -80,10 +84,10 @@ public sealed class MethodDetailTests
     public void M_divides_a_limit_only_where_the_term_uses_it()
     {
         (Rung chronic, Term withM) = Rung("aquatic, chronic", "Aquatic Chronic 1", "Aquatic Chronic 1");
-        Assert.Equal(2.5, LimitMethod.OwnLimit(chronic, withM, Hazard("Aquatic Chronic 1", m: 10)));
-        Assert.Equal(0.01, LimitMethod.IgnoreBelow(chronic, withM, Hazard("Aquatic Chronic 1", m: 10)), 12);
+        Assert.Equal(2.5, OwnLimit(chronic, withM, With("Aquatic Chronic 1", m: 10)));
+        Assert.Equal(0.01, LimitMethod.IgnoreBelow(withM, Hazard("Aquatic Chronic 1", m: 10), ownLimit: 2.5), 12);
         (Rung sens, Term without) = Rung("skin sensitisation", "Skin Sens. 1B", "Skin Sens. 1B");
-        Assert.Equal(1, LimitMethod.OwnLimit(sens, without, Hazard("Skin Sens. 1B", m: 10)));
+        Assert.Equal(1, OwnLimit(sens, without, With("Skin Sens. 1B", m: 10)));
     }
 
     [Fact]
@@ -105,6 +109,8 @@ public sealed class MethodDetailTests
             ),
             true,
             [],
+            [],
+            [],
             toxicity,
             name,
             null,
@@ -122,64 +128,90 @@ public sealed class MethodDetailTests
     public void A_tenth_of_the_lowest_own_limit_elicits(double[] limits, bool milder, double expected)
     {
         Elicitation elicitation = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation").Elicitation!;
-        SubstanceHazard hazard = Hazard("Skin Sens. 1A", milder, 1, [.. limits.Select(l => ("Skin Sens. 1A", l))]);
-        Assert.Equal(expected, ElicitationMethod.LimitFor(elicitation, hazard)!.Value.Value, 12);
-        Assert.Null(ElicitationMethod.LimitFor(elicitation, Hazard("Skin Irrit. 2")));
+        Substance substance = With("Skin Sens. 1A", milder, 1, [.. limits.Select(l => ("Skin Sens. 1A", l))]);
+        Assert.Equal(expected, ElicitationMethod.LimitFor(elicitation, substance.Hazards[0], substance)!.Value.Value, 12);
+        Assert.Null(ElicitationMethod.LimitFor(elicitation, Hazard("Skin Irrit. 2"), substance));
     }
 
     private static AcuteToxicityRule Acute(string group) => Bench.Eu.Rules.OfType<AcuteToxicityRule>().First(r => r.Group == group);
 
     private static ToxicityEstimate Oral(double value) => new(ExposureRoute.Oral, value);
 
+    private static ClassResult? Evaluate(string group, double unknown, params Substance[] substances) =>
+        AcuteToxicityMethod.Evaluate(Acute(group), substances, new MassPercent(unknown));
+
     [Theory]
     [InlineData(0, 1000)]
     [InlineData(10, 1000)]
+    [InlineData(10.1, 899)]
     [InlineData(20, 800)]
     [Outside("CLP Annex I, 3.1.3.6.2.3: taken out of the hundred when over 10 %")]
     public void Unknown_shares_are_taken_out_only_above_a_tenth(double unknown, double estimate) =>
-        Assert.Equal(
-            estimate,
-            AcuteToxicityMethod.Estimate(Acute("acute toxicity, oral"), [Of("x", 30, 30, Oral(300))], new MassPercent(unknown)),
-            9
-        );
+        Assert.Equal(estimate, Evaluate("acute toxicity, oral", unknown, Of("x", 30, 30, Oral(300)))!.Working.Value, 9);
 
     [Fact]
-    public void Nothing_toxic_is_infinitely_mild() =>
-        Assert.Equal(
-            double.PositiveInfinity,
-            AcuteToxicityMethod.Estimate(Acute("acute toxicity, oral"), [Of("x", 30, 30)], MassPercent.Zero)
-        );
+    [Outside("CLP Annex I, 3.1.3.6.2.3: over 10 %; nine point one and nine tenths are ten, whatever binary fractions make of them")]
+    public void Exactly_a_tenth_is_not_more_than_a_tenth() =>
+        Assert.Equal(1000, Evaluate("acute toxicity, oral", 9.1 + 0.9 + 1e-12, Of("x", 30, 30, Oral(300)))!.Working.Value, 9);
+
+    [Fact]
+    public void Nothing_toxic_gives_no_class() => Assert.Null(Evaluate("acute toxicity, oral", 0, Of("x", 30, 30)));
 
     [Theory]
-    [InlineData(2000, 2000)]
-    [InlineData(2001, double.PositiveInfinity)]
+    [InlineData(2000, "Acute Tox. 4 (oral)")]
+    [InlineData(2001, null)]
     [Outside("CLP Annex I, Table 3.1.1: category 4 up to and including 2000 mg/kg")]
-    public void The_bound_itself_belongs_to_the_category(double value, double estimate) =>
+    public void The_bound_itself_belongs_to_the_category(double value, string? expected) =>
+        Assert.Equal(expected, Evaluate("acute toxicity, oral", 0, Of("x", 100, 100, Oral(value)))?.Category.Code);
+
+    [Theory]
+    [InlineData(ExposureRoute.InhalationDust, 1, 20, "Acute Tox. 4 (inhalation)")]
+    [InlineData(ExposureRoute.InhalationDust, 1, 19.9, null)]
+    [InlineData(ExposureRoute.InhalationDust, 0.00276, 0.552, "Acute Tox. 2 (inhalation)")]
+    [InlineData(ExposureRoute.InhalationDust, 0.3, 29, "Acute Tox. 4 (inhalation)")]
+    [InlineData(ExposureRoute.InhalationDust, 0.3, 30, "Acute Tox. 3 (inhalation)")]
+    [InlineData(ExposureRoute.InhalationVapour, 2, 20, "Acute Tox. 3 (inhalation)")]
+    [InlineData(ExposureRoute.InhalationVapour, 2, 10, "Acute Tox. 4 (inhalation)")]
+    [InlineData(ExposureRoute.InhalationGas, 2500, 12.5, "Acute Tox. 4 (inhalation)")]
+    [InlineData(ExposureRoute.InhalationGas, 2500, 12.4, null)]
+    [Outside(
+        "CLP Annex I, Table 3.1.1: bounds of dusts 0.05, 0.5, 1 and 5 mg/l, of vapours 0.5, 2, 10 and 20, of gases 100, 500, 2500 and 20000 ppmV; 100 / ATEmix = sum of share / ATE (3.1.3.6.1)"
+    )]
+    public void Each_form_has_its_own_bounds(ExposureRoute form, double estimate, double percent, string? expected) =>
         Assert.Equal(
-            estimate,
-            AcuteToxicityMethod.Estimate(Acute("acute toxicity, oral"), [Of("x", 100, 100, Oral(value))], MassPercent.Zero),
-            6
+            expected,
+            Evaluate("acute toxicity, inhalation", 0, Of("x", percent, percent, new ToxicityEstimate(form, estimate)))?.Category.Code
         );
 
     [Fact]
-    [Outside("CLP Annex I, Table 3.1.1: category 3 ends at 1 mg/l for dusts and at 10 mg/l for vapours")]
-    public void Dusts_and_vapours_are_brought_to_one_scale_and_the_first_estimate_counts()
+    [Outside("CLP Annex I, Table 3.1.1: 0.4 mg/l of dust at 40 % is an estimate of 1 mg/l, category 3; 15 mg/l of vapour alone is none")]
+    public void A_figure_for_vapour_does_not_hide_one_for_dust()
     {
-        AcuteToxicityRule rule = Acute("acute toxicity, inhalation");
-        var dust = new ToxicityEstimate(ExposureRoute.InhalationDust, 1);
-        var vapour = new ToxicityEstimate(ExposureRoute.InhalationVapour, 11);
-        Assert.Equal(10, AcuteToxicityMethod.Estimate(rule, [Of("x", 100, 100, dust)], MassPercent.Zero), 9);
-        Assert.Equal(11, AcuteToxicityMethod.Estimate(rule, [Of("x", 100, 100, vapour, dust)], MassPercent.Zero), 9);
-        Assert.Equal(double.PositiveInfinity, AcuteToxicityMethod.Estimate(rule, [Of("x", 100, 100, Oral(1))], MassPercent.Zero));
+        var vapour = new ToxicityEstimate(ExposureRoute.InhalationVapour, 15);
+        var dust = new ToxicityEstimate(ExposureRoute.InhalationDust, 0.4);
+        Assert.Null(Evaluate("acute toxicity, inhalation", 0, Of("x", 40, 40, vapour)));
+        Assert.Equal("Acute Tox. 3 (inhalation)", Evaluate("acute toxicity, inhalation", 0, Of("x", 40, 40, vapour, dust))!.Category.Code);
+    }
+
+    [Fact]
+    public void Ingredients_known_in_different_forms_are_added_each_against_its_own_bound()
+    {
+        var vapour = new ToxicityEstimate(ExposureRoute.InhalationVapour, 12);
+        var dust = new ToxicityEstimate(ExposureRoute.InhalationDust, 3);
+        Assert.Null(Evaluate("acute toxicity, inhalation", 0, Of("x", 50, 50, vapour)));
+        Assert.Null(Evaluate("acute toxicity, inhalation", 0, Of("y", 50, 50, dust)));
+        ClassResult both = Evaluate("acute toxicity, inhalation", 0, Of("x", 50, 50, vapour), Of("y", 50, 50, dust))!;
+        Assert.Equal("Acute Tox. 4 (inhalation)", both.Category.Code);
+        Assert.Equal(("%", 100.0), (both.Working.Unit, both.Working.Threshold));
+        Assert.Equal((50 * 20 / 12.0) + (50 * 5 / 3.0), both.Working.Value, 9);
     }
 
     [Fact]
     [Outside("CLP Annex I, Table 1.1: category 4 counts from 1 %")]
     public void Small_shares_do_not_count()
     {
-        AcuteToxicityRule rule = Acute("acute toxicity, oral");
-        Assert.Equal(double.PositiveInfinity, AcuteToxicityMethod.Estimate(rule, [Of("x", 0.99, 0.99, Oral(500))], MassPercent.Zero));
-        Assert.Equal(50_000, AcuteToxicityMethod.Estimate(rule, [Of("x", 1, 1, Oral(500))], MassPercent.Zero), 6);
+        Assert.Null(Evaluate("acute toxicity, oral", 0, Of("x", 0.99, 0.99, Oral(301)), Of("y", 14.9, 14.9, Oral(301))));
+        Assert.NotNull(Evaluate("acute toxicity, oral", 0, Of("x", 1, 1, Oral(301)), Of("y", 14.9, 14.9, Oral(301))));
     }
 
     [Fact]
@@ -203,15 +235,15 @@ public sealed class MethodDetailTests
             Bench.Line("d", 30, ["Aquatic Chronic 3, H412"])
         );
         LabelElements label = LabelSelector.Select(Bench.Eu, c);
-        List<string> gone = [.. SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(125)).Select(g => g.Code)];
+        List<string> gone = [.. SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(125)).Select(g => g.Code.Text)];
         Assert.Contains("H315", gone);
         Assert.DoesNotContain("H317", gone);
         Assert.DoesNotContain("H412", gone);
-        foreach (LabelChoice precaution in label.Precautionary)
+        foreach (StatementChoice precaution in label.Precautionary)
         {
-            bool calledByKept = Bench.Eu.Precautions.Offers.Any(o => o.Code == precaution.Code && o.For.Contains("H317"));
+            bool calledByKept = Bench.Eu.Precautions.Offers.Any(o => o.Code == precaution.Code && o.For.Contains(StatementCode.Of("H317")));
             bool calledByRelieved = Bench.Eu.Precautions.Offers.Any(o =>
-                o.Code == precaution.Code && (o.For.Contains("H315") || o.For.Contains("H412"))
+                o.Code == precaution.Code && (o.For.Contains(StatementCode.Of("H315")) || o.For.Contains(StatementCode.Of("H412")))
             );
             Assert.Equal(!calledByKept && calledByRelieved, gone.Contains(precaution.Code));
         }
@@ -224,7 +256,7 @@ public sealed class MethodDetailTests
     {
         Classification c = Bench.Classify(Bench.Line("a", 30, ["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410"], m: 1));
         LabelElements label = LabelSelector.Select(Bench.Eu, c);
-        Assert.Equal(["H410"], label.Hazard.Select(h => h.Code));
-        Assert.Contains("H410", SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code));
+        Assert.Equal(["H410"], label.Hazard.Select(h => h.Code.Text));
+        Assert.Contains("H410", SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code.Text));
     }
 }

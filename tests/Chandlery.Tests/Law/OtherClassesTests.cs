@@ -17,9 +17,7 @@ public class OtherClassesTests
         Chandlery.Core.Composed.Composition c = Bench.Mixture(lines);
         return string.Join(
             ", ",
-            Classifier
-                .Classify(Bench.Lawbook.Edition(edition), day, Bench.Substances(c), c.UnknownHigh, since)
-                .Classes.Select(x => x.Category.Code)
+            Bench.Law(Bench.Lawbook.Edition(edition), day, since).Judge(c).Classification.Classes.Select(x => x.Category.Code)
         );
     }
 
@@ -147,10 +145,7 @@ public class OtherClassesTests
         Ingredient line = Bench.Line(name, percent, [hazard]);
         Classification c = Bench.Classify(line);
         Assert.DoesNotContain(c.Classes, x => x.Category.Code is "Skin Corr. 1");
-        string said = string.Join(
-            " ",
-            OpenQuestions.NonAdditive(Bench.Eu, Bench.Substances(Bench.Mixture(line)), c.Classes).Select(q => q.What)
-        );
+        string said = string.Join(" ", Bench.Judge(line).WhereAddingMayFail().Select(q => q.What));
         Assert.Contains(expected, said, StringComparison.Ordinal);
         Assert.Contains(name, said, StringComparison.Ordinal);
     }
@@ -170,7 +165,7 @@ public class OtherClassesTests
         LabelElements label = LabelSelector.Select(Bench.Eu, c);
         IEnumerable<string> gone = Chandlery
             .Core.Labelled.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(millilitres))
-            .Select(g => g.Code)
+            .Select(g => g.Code.Text)
             .Where(g => g != "P102");
         Assert.Equal(expected, string.Join(" ", gone));
     }
@@ -180,7 +175,10 @@ public class OtherClassesTests
     {
         Classification c = Bench.Classify(Bench.Line("a", 20, ["Skin Irrit. 2, H315", "Skin Sens. 1B, H317"]));
         LabelElements label = LabelSelector.Select(Bench.Eu, c);
-        string[] gone = [.. Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code)];
+        string[] gone =
+        [
+            .. Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code.Text),
+        ];
         Assert.Contains("H315", gone);
         Assert.DoesNotContain("H317", gone);
         Assert.DoesNotContain("P302+P352", gone);

@@ -36,7 +36,7 @@ public sealed class ResolverTests
     {
         List<OilShare> oils = [.. sheets.Select((s, i) => new OilShare(Oil(i, s), new MassPercent(50), new MassPercent(50)))];
         var recipe = new Recipe(oils, [], [], MassPercent.Zero, MassPercent.Zero, MassPercent.Whole, MassPercent.Zero);
-        return new SubstanceResolver(list, Day, binding)
+        return new SubstanceResolver(list, Day, new HarmonisedClasses(binding, "CLP Annex VI, {index} ({act})", Citation.None))
             .Resolve(Composer.Compose(recipe))
             .Single(s => s.Ingredient.Identity.Cas?.Text == "5989-27-5");
     }
@@ -165,24 +165,26 @@ public sealed class ResolverTests
             Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]),
             Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.02"])
         );
-        Assert.Equal(0.02, both.Hazards.Single().Limits.Single().From.Value);
-        Assert.True(both.Hazards.Single().MilderLimitsCount);
+        Assert.Equal(0.02, both.OwnLimits.Single().Limits.Single().From.Value);
+        Assert.True(both.OwnLimits.Single().MilderCount);
         Substance one = Resolve(Nothing, Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]), Line(["Skin Sens. 1A, H317"]));
-        Assert.False(one.Hazards.Single().MilderLimitsCount);
+        Assert.False(one.OwnLimits.Single().MilderCount);
         Assert.False(
             Resolve(Harmonised(["Skin Sens. 1A, H317"]), Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]))
-                .Hazards.Single()
-                .MilderLimitsCount
+                .OwnLimits.Single()
+                .MilderCount
         );
         Assert.True(
             Resolve(
                 Harmonised(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.04"]),
                 Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"])
             )
-                .Hazards.Single()
-                .MilderLimitsCount
+                .OwnLimits.Single()
+                .MilderCount
         );
-        Assert.Empty(Resolve(Nothing, Line(["Skin Sens. 1A, H317"], ["Skin Irrit. 2, H315:5"])).Hazards.Single().Limits);
+        Substance other = Resolve(Nothing, Line(["Skin Sens. 1A, H317"], ["Skin Irrit. 2, H315:5"]));
+        Assert.Null(other.LimitsIn("skin sensitisation"));
+        Assert.Equal("Skin Irrit. 2", other.FromLimits.Single().Category.Code);
     }
 
     [Fact]

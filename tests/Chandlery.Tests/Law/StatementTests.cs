@@ -34,7 +34,10 @@ public class StatementTests
         {
             Dictionary<string, string> theirs = GhsystemFile.Read(file);
             foreach (
-                string statement in Bench.Lawbook.FindLanguage(code)!.Official.Keys.Where(k => k[0] is 'H' or 'E' && theirs.ContainsKey(k))
+                string statement in Bench
+                    .Lawbook.FindLanguage(code)!
+                    .Official.Keys.Select(k => k.Text)
+                    .Where(k => k[0] is 'H' or 'E' && theirs.ContainsKey(k))
             )
             {
                 data.Add(code, file, statement);
@@ -49,7 +52,7 @@ public class StatementTests
     [MemberData(nameof(SharedStatements))]
     public void HazardStatementsAgreeWithAnIndependentTranscription(string code, string file, string statement)
     {
-        string ours = GhsystemFile.Normalise(Bench.Lawbook.FindLanguage(code)!.Official[statement]);
+        string ours = GhsystemFile.Normalise(Bench.Lawbook.FindLanguage(code)!.Official[StatementCode.Of(statement)]);
         string theirs = GhsystemFile.Read(file)[statement];
         if (Justified.ContainsKey($"{code} {statement}"))
         {
@@ -69,9 +72,9 @@ public class StatementTests
     {
         foreach (Edition edition in Bench.Lawbook.Editions)
         {
-            var needed = new HashSet<string>(edition.Rules.SelectMany(Results).Select(r => r.Statement));
+            var needed = new HashSet<StatementCode>(edition.Rules.SelectMany(Results).Select(r => r.Statement));
             needed.UnionWith(edition.Precautions.Offers.Where(o => o.Use != PrecautionUse.Drop).Select(o => o.Code));
-            needed.UnionWith(edition.Rules.OfType<LimitRule>().Select(r => r.Elicitation?.Statement).OfType<string>());
+            needed.UnionWith(edition.Rules.OfType<LimitRule>().Select(r => r.Elicitation?.Statement).OfType<StatementCode>());
             IEnumerable<string> languages = Bench
                 .Lawbook.Places.Where(p => p.EditionId == edition.Id)
                 .SelectMany(p => p.Languages)

@@ -1,5 +1,6 @@
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Classified;
+using Chandlery.Core.Judged;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Law;
@@ -46,10 +47,10 @@ public class SubstanceListTests
     [Fact]
     public void AHarmonisedClassOverridesAWeakerOneAndSaysSo()
     {
-        Substance s = Bench.Substances(
-            Bench.Mixture(Bench.Line("Isoeugenol", 0.02, ["Skin Sens. 1B, H317"], cas: "97-54-1")),
-            Bench.Lawbook.Substances
-        )[1];
+        Substance s = Bench
+            .Eu.On(Bench.Today)
+            .Judge(Bench.Mixture(Bench.Line("Isoeugenol", 0.02, ["Skin Sens. 1B, H317"], cas: "97-54-1")))
+            .Substances[1];
         Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
         Assert.Contains(s.Remarks, r => r.Contains("harmonised class Skin Sens. 1A", StringComparison.Ordinal));
     }
@@ -57,10 +58,10 @@ public class SubstanceListTests
     [Fact]
     public void ASupplierMayBeStricterThanTheList()
     {
-        Substance s = Bench.Substances(
-            Bench.Mixture(Bench.Line("Linalool", 2, ["Skin Sens. 1A, H317"], cas: "78-70-6")),
-            Bench.Lawbook.Substances
-        )[1];
+        Substance s = Bench
+            .Eu.On(Bench.Today)
+            .Judge(Bench.Mixture(Bench.Line("Linalool", 2, ["Skin Sens. 1A, H317"], cas: "78-70-6")))
+            .Substances[1];
         Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
     }
 }

@@ -27,11 +27,11 @@ public sealed class VocabularyTests
     [Theory]
     [InlineData(
         "Skin Sence. 1B",
-        "'Skin Sence. 1B' names no hazard class that is known here. Did you mean 'Skin Sens. 1B'? Write it as CLP abbreviates it, such as 'Skin Sens. 1B, H317'."
+        "'Skin Sence. 1B' names no hazard class that is known here. Did you mean 'Skin Sens. 1B'? Write the class as sheets abbreviate it, such as 'Skin Sens. 1B, H317'."
     )]
     [InlineData(
         " dangerous to hedgehogs ",
-        "'dangerous to hedgehogs' names no hazard class that is known here. Write it as CLP abbreviates it, such as 'Skin Sens. 1B, H317'."
+        "'dangerous to hedgehogs' names no hazard class that is known here. Write the class as sheets abbreviate it, such as 'Skin Sens. 1B, H317'."
     )]
     [InlineData(
         "Acute Tox. 4",
@@ -109,33 +109,23 @@ public sealed class VocabularyTests
     {
         LabelElements label = LabelElements.None with
         {
-            Named = [new NamedSubstance("Citral", null, "test", "test"), new NamedSubstance("Linalool", null, "test", "test")],
+            Named =
+            [
+                new NamedSubstance("Citral", null, "test", Citation.None),
+                new NamedSubstance("Linalool", null, "test", Citation.None),
+            ],
         };
         Language english = Bench.Lawbook.FindLanguage("en")!;
-        Assert.Equal("Contains Citral, Linalool. May produce an allergic reaction.", StatementText.Printed(english, "EUH208", label));
-        Assert.Equal("May cause an allergic skin reaction.", StatementText.Printed(english, "H317", label));
-        InvalidOperationException none = Assert.Throws<InvalidOperationException>(() => StatementText.Printed(english, "H999", label));
-        Assert.Equal("English lacks the statement H999: its label cannot be printed.", none.Message);
-    }
-
-    [Fact]
-    public void One_hazard_among_supplements_is_enough() =>
-        Assert.True(
-            (
-                LabelElements.None with
-                {
-                    Supplemental = [new LabelChoice("EUH208", "test", "test"), new LabelChoice("EUH066", "test", "test")],
-                }
-            ).IsHazardous
+        Assert.Equal(
+            "Contains Citral, Linalool. May produce an allergic reaction.",
+            StatementText.Printed(english, StatementCode.Of("EUH208"), label)
         );
-
-    [Theory]
-    [InlineData("EUH208", false)]
-    [InlineData("EUH210", false)]
-    [InlineData("GHS-ELICITATION", false)]
-    [InlineData("EUH066", true)]
-    public void Some_supplements_are_no_hazard(string code, bool hazardous) =>
-        Assert.Equal(hazardous, (LabelElements.None with { Supplemental = [new LabelChoice(code, "test", "test")] }).IsHazardous);
+        Assert.Equal("May cause an allergic skin reaction.", StatementText.Printed(english, StatementCode.Of("H317"), label));
+        InvalidOperationException none = Assert.Throws<InvalidOperationException>(() =>
+            StatementText.Printed(english, StatementCode.Of("H499"), label)
+        );
+        Assert.Equal("English lacks the statement H499: its label cannot be printed.", none.Message);
+    }
 
     [Fact]
     public void The_undeclared_rest_is_an_open_question()

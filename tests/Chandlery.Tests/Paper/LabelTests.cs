@@ -177,8 +177,7 @@ public class LabelTests
     public void ACleanCandleHasNoHazardText()
     {
         Assessment a = Bench.Demo("candles/slate-jar.yaml");
-        Assert.False(a.Label.IsHazardous);
-        Assert.Empty(a.Label.Supplemental);
+        Assert.Empty(a.Label.All);
         using PdfReader pdf = Print(a, out _);
         Assert.DoesNotContain("Contains", pdf.Text(), StringComparison.Ordinal);
     }

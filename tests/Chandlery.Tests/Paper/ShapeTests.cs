@@ -1,8 +1,7 @@
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Labelled;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Quantities;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Fonts;
@@ -141,16 +140,19 @@ public class ShapeTests
     public void SmallPackageReliefIsUsedOnlyWhereTheTextWouldNotFit()
     {
         Assessment tin = Bench.Demo("candles/fig-tin.yaml");
-        Classification c = Bench.Classify(
+        Verdict verdict = Bench.Judge(
             Bench.Line("Acid ester", 30, ["Skin Irrit. 2, H315", "Eye Irrit. 2, H319", "Aquatic Chronic 2, H411"]),
             Bench.Line("Resin", 5, ["Skin Sens. 1B, H317"])
         );
-        LabelElements label = LabelSelector.Select(Bench.Eu, c);
         Assessment a = tin with
         {
-            Classification = c,
-            Label = label,
-            SmallPackageRelief = Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(115)),
+            Verdict = verdict,
+            SmallPackageRelief = Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(
+                Bench.Eu,
+                verdict.Classification,
+                verdict.Label,
+                new Millilitres(115)
+            ),
         };
         Assert.Empty(Make(a, Ask(LabelForm.Rectangle, 105, 148)).LeftOff);
         Assert.Null(Make(a with { SmallPackageRelief = [] }, Ask(LabelForm.Rectangle, 68, 60)).Fitted);

@@ -11,13 +11,16 @@ internal static class AcuteToxicity
     {
         foreach (AcuteRoute route in AcuteRoute.All)
         {
-            // Each form has its own scale and its own sum (Table 3.1.1); the mixture gets the worst of its forms.
-            List<(int Category, List<Cause> Causes)> forms = [.. route.Forms.Select(form => Judge(mixture, route, form))];
-            int worst = forms.Min(f => f.Category);
-            if (worst < AcuteScale.None)
+            for (int category = 1; category < AcuteScale.None; category++)
             {
-                IEnumerable<Cause> causes = forms.Where(f => f.Category == worst).SelectMany(f => f.Causes);
-                yield return new FoundClass($"Acute Tox. {worst} ({route.Name})", [.. causes]);
+                // Each form has its own scale (Table 3.1.1). Of ingredients known in different forms the law says nothing: their
+                // parts of the bound are added, which is the stricter reading and comes to the law's sum where all have one form.
+                List<Cause> causes = Causes(mixture, route, category);
+                if (causes.Count > 0 && Shares.Reaches(causes.Sum(c => c.Weight), Known(mixture, route)))
+                {
+                    yield return new FoundClass($"Acute Tox. {category} ({route.Name})", causes);
+                    break;
+                }
             }
         }
     }
@@ -36,31 +39,39 @@ internal static class AcuteToxicity
         return unknown.Exists(u => Shares.Reaches(u, StatedFromPercent)) ? unknown.Sum() : null;
     }
 
-    private static (int Category, List<Cause> Causes) Judge(GivenMixture mixture, AcuteRoute route, GivenForm form)
+    // What each substance fills of a category, in percent of the mixture; known in several forms, it counts by the worst.
+    private static List<Cause> Causes(GivenMixture mixture, AcuteRoute route, int category)
     {
         List<Cause> causes = [];
         foreach (GivenSubstance substance in mixture.Substances)
         {
-            if (Estimate(substance, route, form) is { } estimate && IsRelevant(substance.Percent, AcuteScale.Of(form).CategoryOf(estimate)))
+            double most = 0;
+            foreach (GivenForm form in route.Forms)
             {
-                causes.Add(new Cause(substance.Name, substance.Percent / estimate));
+                if (
+                    Estimate(substance, route, form) is { } estimate
+                    && IsRelevant(substance.Percent, AcuteScale.Of(form).CategoryOf(estimate))
+                )
+                {
+                    most = Math.Max(most, substance.Percent * AcuteScale.Of(form).Upper[category - 1] / estimate);
+                }
+            }
+
+            if (most > 0)
+            {
+                causes.Add(new Cause(substance.Name, most));
             }
         }
 
-        if (causes.Count == 0)
-        {
-            return (AcuteScale.None, causes);
-        }
+        return causes;
+    }
 
-        // More than 10 % unknown, and exactly 10 % is not more: only then is the known part taken as the whole. The law counts
-        // "relevant" unknown ingredients; here every unknown share counts, however small, which is the stricter reading.
+    // More than 10 % unknown, and exactly 10 % is not more: only then is the known part taken as the whole. The law counts
+    // "relevant" unknown ingredients; here every unknown share counts, however small, which is the stricter reading.
+    private static double Known(GivenMixture mixture, AcuteRoute route)
+    {
         double unknown = UnknownPercent(mixture, route);
-        double known = Shares.Exceeds(unknown, ManyUnknownPercent) ? 100 - unknown : 100;
-        int category = AcuteScale.Of(form).CategoryOf(known / causes.Sum(c => c.Weight));
-
-        // Forms have different units: weights are made comparable by the bound of the category reached.
-        double bound = category < AcuteScale.None ? AcuteScale.Of(form).Upper[category - 1] : 1;
-        return (category, [.. causes.Select(c => c with { Weight = c.Weight * bound })]);
+        return Shares.Exceeds(unknown, ManyUnknownPercent) ? 100 - unknown : 100;
     }
 
     /// <summary>

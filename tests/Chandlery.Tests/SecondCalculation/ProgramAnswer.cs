@@ -1,8 +1,11 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.SecondCalculation;
 
@@ -16,15 +19,14 @@ internal static class ProgramAnswer
     /// <summary>The program's answer.</summary>
     public static ComparedAnswer To(GivenMixture mixture)
     {
-        Composition composition = Composed(mixture);
-        Classification classification = Classifier.Classify(Bench.Eu, Bench.Today, Bench.Substances(composition), composition.UnknownHigh);
-        LabelElements label = LabelSelector.Select(Bench.Eu, classification);
+        Verdict verdict = Bench.Law().Judge(Composed(mixture));
+        LabelElements label = verdict.Label;
         return new ComparedAnswer(
-            Sorted(classification.Classes.Select(c => c.Category.Code)),
+            Sorted(verdict.Classification.Classes.Select(c => c.Category.Code)),
             new SecondLabel(
-                Sorted(label.Pictograms.Select(p => p.Code)),
-                label.SignalWord?.Code ?? "",
-                Sorted(label.Hazard.Concat(label.Supplemental).Select(s => s.Code))
+                Sorted(label.Pictograms.Select(p => p.Text)),
+                label.SignalWord?.Text ?? "",
+                Sorted(label.Hazard.Concat(label.Supplemental).Select(s => s.Text))
             ),
             [.. label.Named.Select(n => n.Name)]
         );

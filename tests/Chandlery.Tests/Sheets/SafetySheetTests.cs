@@ -203,11 +203,7 @@ public sealed class SafetySheetTests
     {
         Composition composition = Bench.Mixture(lines);
         IReadOnlyList<Substance> substances = Bench.Substances(composition);
-        return SheetDuties.Find(
-            Bench.Eu.SafetySheet,
-            Classifier.Classify(Bench.Eu, Bench.Today, substances, composition.UnknownHigh),
-            substances
-        );
+        return SheetDuties.Find(Bench.Eu.SafetySheet, Bench.Law().Judge(composition).Classification, substances);
     }
 
     [Theory]
@@ -246,7 +242,9 @@ public sealed class SafetySheetTests
         SheetDutyFinding duty = Duty(Bench.Line("x", 0.5, ["Skin Sens. 1B, H317"]));
         Assert.Contains(
             duty.Reasons,
-            r => r.Says.StartsWith("EUH210 does not go", StringComparison.Ordinal) && r.Clause.Contains("2.10", StringComparison.Ordinal)
+            r =>
+                r.Says.StartsWith("EUH210 does not go", StringComparison.Ordinal)
+                && r.Clause.Text.Contains("2.10", StringComparison.Ordinal)
         );
     }
 
@@ -255,7 +253,7 @@ public sealed class SafetySheetTests
         Composition composition = Bench.Mixture(lines);
         return SheetTransport.Of(
             Bench.Eu.SafetySheet.Transport,
-            Classifier.Classify(Bench.Lawbook.Edition("un-ghs"), Bench.Today, Bench.Substances(composition), composition.UnknownHigh),
+            Bench.Law(Bench.Lawbook.Edition("un-ghs")).Judge(composition).Classification,
             new Grams(grams)
         );
     }

@@ -5,6 +5,8 @@ using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Core.Quantities;
@@ -91,14 +93,19 @@ internal static class Bench
         return Composer.Compose(recipe);
     }
 
-    public static IReadOnlyList<Substance> Substances(Composition composition, SubstanceList? list = null) =>
-        new SubstanceResolver(list ?? new SubstanceList([], new Dictionary<string, string>()), Today).Resolve(composition);
+    /// <summary>An edition that knows no substances beyond what the mixture declares, in force on a day.</summary>
+    public static LawInForce Law(Edition? edition = null, DateOnly? day = null, DateOnly? onMarketSince = null) =>
+        ((edition ?? Eu) with { Substances = NoSubstances }).On(day ?? Today, onMarketSince);
 
-    public static Classification Classify(params Ingredient[] lines)
-    {
-        Composition composition = Mixture(lines);
-        return Classifier.Classify(Eu, Today, Substances(composition), composition.UnknownHigh);
-    }
+    private static SubstanceList NoSubstances { get; } = new([], new Dictionary<string, string>());
+
+    public static Verdict Judge(params Ingredient[] lines) => Law().Judge(Mixture(lines));
+
+    public static IReadOnlyList<Substance> Substances(Composition composition) => Law().Judge(composition).Substances;
+
+    public static Classification Classify(params Ingredient[] lines) => Judge(lines).Classification;
+
+    public static LabelElements Label(params Ingredient[] lines) => Judge(lines).Label;
 
     /// <summary>Codes of the classes, such as "Skin Irrit. 2", in the order of the rules.</summary>
     public static string Codes(params Ingredient[] lines) => string.Join(", ", Classify(lines).Classes.Select(c => c.Category.Code));

@@ -2,6 +2,8 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
@@ -13,6 +15,9 @@ public sealed class CeilingFinder
 {
     // Just under and just over: far wider than the law's tolerance for binary fractions, far narrower than any balance.
     private const double Nudge = 1e-7;
+
+    // No rule of law: the maker or a supplier declared it.
+    private static readonly Citation DeclaredLimit = Citation.Of("declared limit");
 
     private readonly Assessment assessment;
     private readonly Wax wax;
@@ -59,7 +64,7 @@ public sealed class CeilingFinder
     public IReadOnlyList<Ceiling> Find()
     {
         IEnumerable<double> crossings = Crossings
-            .Of(assessment.Edition, assessment.AsOf, assessment.Candle.OnMarketSince, substances, UnknownAt)
+            .Of(assessment.Verdict.Law.Rules, substances, UnknownAt)
             .Concat(LimitCrossings())
             .Where(x => x > 0 && x < line.Last)
             .Order();
@@ -123,61 +128,40 @@ public sealed class CeilingFinder
 
     private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.Vessel, wax, line.At(x));
 
-    private Dictionary<string, (string SetBy, string Clause)> StateAt(double x)
+    private Dictionary<string, (string SetBy, Citation Clause)> StateAt(double x)
     {
-        var state = new Dictionary<string, (string, string)>();
-        List<Substance> now =
-        [
-            .. substances.Select(s =>
-                s.Substance with
-                {
-                    Ingredient = s.Substance.Ingredient with
-                    {
-                        High = new MassPercent(s.High(x)),
-                        WholeHigh = new MassPercent(s.Whole0 + ((s.Whole1 - s.Whole0) * x)),
-                    },
-                }
-            ),
-        ];
-        var undeclared = new MassPercent(unknown0 + ((unknown1 - unknown0) * x));
-        Classification classification = Classifier.Classify(
-            assessment.Edition,
-            assessment.AsOf,
-            now,
-            undeclared,
-            assessment.Candle.OnMarketSince
-        );
-        LabelElements label = LabelSelector.Select(assessment.Edition, classification);
-        foreach (ClassResult c in classification.Classes)
+        var state = new Dictionary<string, (string SetBy, Citation Clause)>();
+        Verdict verdict = assessment.Verdict.Law.Judge(Composer.Compose(line.At(x)));
+        foreach (ClassResult c in verdict.Classification.Classes)
         {
             state[$"{c.Category.Code} ({c.Statement})"] = (c.Working.Lines[0].Substance, c.Working.Clause);
         }
 
-        foreach (LabelChoice s in label.Supplemental.Where(s => classification.Supplemental == s.Code))
+        foreach (StatementChoice s in verdict.Label.Supplemental.Where(s => verdict.Classification.Supplemental == s.Code))
         {
-            Sensitiser first = classification.Sensitisers.MaxBy(n => n.Working.Value / n.Working.Threshold)!;
+            Sensitiser first = verdict.Classification.Sensitisers.MaxBy(n => n.Working.Value / n.Working.Threshold)!;
             state[s.Code] = (first.Substance.Name, s.Clause);
         }
 
-        if (label.SignalWord is { } word)
+        if (verdict.Label.SignalWord is { } word)
         {
             state[$"signal word {word.Code}"] = (
-                classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
+                verdict.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
                 word.Clause
             );
         }
 
         foreach (LimitCheck limit in LimitsAt(x).Where(l => l.Holds == false))
         {
-            state[$"limit broken: {limit.Name}"] = (limit.Source, "declared limit");
+            state[$"limit broken: {limit.Name}"] = (limit.Source, DeclaredLimit);
         }
 
         return state;
     }
 
     private static IEnumerable<Consequence> Difference(
-        Dictionary<string, (string SetBy, string Clause)> under,
-        Dictionary<string, (string SetBy, string Clause)> over
+        Dictionary<string, (string SetBy, Citation Clause)> under,
+        Dictionary<string, (string SetBy, Citation Clause)> over
     ) =>
         over.Where(o => !under.ContainsKey(o.Key))
             .Select(o => new Consequence(o.Key, true, o.Value.SetBy, o.Value.Clause))

@@ -1,3 +1,5 @@
+using Chandlery.Core.Hazards;
+
 namespace Chandlery.Core.Asked.Ceilings;
 
 /// <summary>Something that begins or ends at a ceiling.</summary>
@@ -5,4 +7,4 @@ namespace Chandlery.Core.Asked.Ceilings;
 /// <param name="Begins">True when it begins with more oil, false when it ends.</param>
 /// <param name="SetBy">The ingredient, oil or wax that sets it.</param>
 /// <param name="Clause">Where the rule stands, or whose limit it is.</param>
-public sealed record Consequence(string What, bool Begins, string SetBy, string Clause);
+public sealed record Consequence(string What, bool Begins, string SetBy, Citation Clause);

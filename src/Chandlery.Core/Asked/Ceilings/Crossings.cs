@@ -1,3 +1,4 @@
+using Chandlery.Core.Classified;
 using Chandlery.Core.Classified.Methods;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -8,19 +9,21 @@ namespace Chandlery.Core.Asked.Ceilings;
 internal static class Crossings
 {
     public static IEnumerable<double> Of(
-        Edition edition,
-        DateOnly day,
-        DateOnly? onMarketSince,
+        IReadOnlyList<ClassRule> rules,
         IReadOnlyList<LinearSubstance> substances,
         Func<double, double> unknownPercent
     )
     {
-        foreach (ClassRule rule in edition.Rules.Where(r => r.InForce.On(day, onMarketSince)))
+        foreach (ClassRule rule in rules)
         {
             IEnumerable<double> own = rule switch
             {
                 LimitRule limit => limit
-                    .Rungs.SelectMany(r => limit.AddsSubstances ? SumCrossings(r, substances) : SingleCrossings(r, substances))
+                    .Rungs.SelectMany(r =>
+                        (limit.AddsSubstances ? SumCrossings(r, substances) : SingleCrossings(r, substances)).Concat(
+                            ConditionCrossings(r, substances)
+                        )
+                    )
                     .Concat(limit.Elicitation is { } elicitation ? NamingCrossings(elicitation, substances) : []),
                 AcuteToxicityRule acute => AcuteCrossings(acute, substances, unknownPercent),
                 _ => [],
@@ -32,12 +35,24 @@ internal static class Crossings
         }
     }
 
+    private static IEnumerable<double> ConditionCrossings(Rung rung, IReadOnlyList<LinearSubstance> substances) =>
+        rung.OnlyWith is not { } condition
+            ? []
+            : substances
+                .SelectMany(s =>
+                    condition
+                        .Hazards.Where(c => s.Substance.Hazards.Any(h => h.Category.Index == c.Index))
+                        .Select(c => LinearSubstance.Root(s.High0, s.High1, LimitMethod.ConditionShare(condition, c, s.Substance).Value))
+                )
+                .OfType<double>();
+
     private static IEnumerable<double> SingleCrossings(Rung rung, IReadOnlyList<LinearSubstance> substances) =>
         Counted(rung, substances).Select(c => LinearSubstance.Root(c.Substance.Whole0, c.Substance.Whole1, c.OwnLimit)).OfType<double>();
 
     private static IEnumerable<double> NamingCrossings(Elicitation elicitation, IReadOnlyList<LinearSubstance> substances) =>
         substances.SelectMany(s =>
-            s.Substance.Hazards.Select(h => ElicitationMethod.LimitFor(elicitation, h))
+            s.Substance.Hazards.Concat(s.Substance.FromLimits)
+                .Select(h => ElicitationMethod.LimitFor(elicitation, h, s.Substance))
                 .OfType<MassPercent>()
                 .Select(limit => LinearSubstance.Root(s.Whole0, s.Whole1, limit.Value))
                 .OfType<double>()
@@ -46,7 +61,7 @@ internal static class Crossings
     // Between the shares at which substances begin to count, the sum is a straight line.
     private static List<double> SumCrossings(Rung rung, IReadOnlyList<LinearSubstance> substances)
     {
-        List<Counted> counted = [.. Counted(rung, substances)];
+        List<LinearCounted> counted = [.. Counted(rung, substances)];
         double[] breaks =
         [
             .. counted.Select(c => LinearSubstance.Root(c.Substance.High0, c.Substance.High1, c.IgnoreBelow)).OfType<double>(),
@@ -66,40 +81,31 @@ internal static class Crossings
         Func<double, double> unknownPercent
     )
     {
-        // sum of share / ATE reaches whole / bound, where the whole is 100 or 100 less the unknown.
-        var toxic = substances
-            .Select(s =>
-                (
-                    Substance: s,
-                    Ate: AcuteToxicityMethod.EstimateOf(rule, s.Substance, out MassPercent ignoreBelow),
-                    IgnoreBelow: ignoreBelow.Value
-                )
-            )
-            .Where(s => s.Ate > 0)
-            .ToList();
+        // The sum of share x bound / ATE reaches the whole, which is 100 or 100 less the unknown.
+        List<(LinearSubstance Substance, List<Dose> Doses)> toxic =
+        [
+            .. substances.Select(s => (Substance: s, Doses: AcuteToxicityMethod.Doses(rule, [s.Substance]))).Where(s => s.Doses.Count > 0),
+        ];
         double u0 = unknownPercent(0);
         double u1 = unknownPercent(1);
         double takenOut = rule.Unknown.TakenOutAbove.Value;
         var breaks = toxic
-            .Select(t => LinearSubstance.Root(t.Substance.High0, t.Substance.High1, t.IgnoreBelow))
+            .SelectMany(t => t.Doses.Select(d => LinearSubstance.Root(t.Substance.High0, t.Substance.High1, d.IgnoreBelow.Value)))
             .Append(LinearSubstance.Root(u0, u1, takenOut))
             .OfType<double>()
             .ToArray();
         var roots = new List<double>(breaks);
         foreach (ToxicityBound bound in rule.Bounds)
         {
-            double upTo = bound.UpTo[rule.Routes[0]];
             foreach (bool reduced in new[] { false, true })
             {
-                double whole0 = (reduced ? 100 - u0 : 100) / upTo;
-                double whole1 = (reduced ? 100 - u1 : 100) / upTo;
                 roots.AddRange(
                     PieceRoots(
                         breaks,
-                        x => toxic.Where(t => MassPercent.Reaches(t.Substance.High(x), t.IgnoreBelow)),
-                        t => (t.Substance.High0 / t.Ate, t.Substance.High1 / t.Ate),
-                        whole0,
-                        whole1
+                        x => toxic.Select(t => (t.Substance, Fills: Fills(t.Doses, bound, t.Substance.High(x)))),
+                        t => (t.Substance.High0 * t.Fills, t.Substance.High1 * t.Fills),
+                        reduced ? 100 - u0 : 100,
+                        reduced ? 100 - u1 : 100
                     )
                 );
             }
@@ -107,6 +113,14 @@ internal static class Crossings
 
         return roots;
     }
+
+    // What one percent of the substance fills at this share: the form that fills most among those that count.
+    private static double Fills(List<Dose> doses, ToxicityBound bound, double sharePercent) =>
+        doses
+            .Where(d => MassPercent.Reaches(sharePercent, d.IgnoreBelow.Value))
+            .Select(d => d.FillsPerPercent(bound))
+            .DefaultIfEmpty(0)
+            .Max();
 
     /// <summary>Roots of (sum of counted lines) = target line in every piece between the breaks, and the breaks themselves.</summary>
     private static List<double> PieceRoots<T>(
@@ -139,19 +153,22 @@ internal static class Crossings
         return roots;
     }
 
-    private static IEnumerable<Counted> Counted(Rung rung, IReadOnlyList<LinearSubstance> substances)
+    private static IEnumerable<LinearCounted> Counted(Rung rung, IReadOnlyList<LinearSubstance> substances)
     {
-        foreach (LinearSubstance substance in substances)
+        foreach (LinearSubstance linear in substances)
         {
+            Substance substance = linear.Substance;
             foreach (Term term in rung.Terms)
             {
-                if (substance.Substance.Hazards.FirstOrDefault(h => term.Hazards.Contains(h.Category)) is { } hazard)
+                SubstanceHazard? hazard = term
+                    .Hazards.Select(category =>
+                        substance.Hazards.Concat(substance.FromLimits).FirstOrDefault(h => h.Category.Index == category.Index)
+                    )
+                    .FirstOrDefault(h => h is not null);
+                if (hazard is not null)
                 {
-                    yield return new Counted(
-                        substance,
-                        LimitMethod.OwnLimit(rung, term, hazard),
-                        LimitMethod.IgnoreBelow(rung, term, hazard)
-                    );
+                    double limit = LimitMethod.OwnLimit(rung, term, hazard, substance);
+                    yield return new LinearCounted(linear, limit, LimitMethod.IgnoreBelow(term, hazard, limit));
                     break;
                 }
             }

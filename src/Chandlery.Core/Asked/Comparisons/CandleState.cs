@@ -15,10 +15,10 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
     public static CandleState Of(Assessment a)
     {
         LabelElements label = a.Label;
-        LabelFormat format = a.Edition.Formats.On(a.AsOf);
+        LabelFormat format = a.Verdict.Law.Format;
         SizeBand band = format.BandFor(a.Vessel.Brimful);
         IReadOnlyList<Fact> Choices(IEnumerable<LabelChoice> choices) =>
-            [.. choices.Select(c => new Fact(c.Code, Reason(c.Because, c.Clause)))];
+            [.. choices.Select(c => new Fact(c.Text, Reason(c.Because, c.Clause)))];
         return new CandleState(
             a.Id,
             a.Edition.Id,

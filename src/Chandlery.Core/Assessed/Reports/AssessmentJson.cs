@@ -56,7 +56,7 @@ public static class AssessmentJson
                     c.Category.ClassCode,
                     CategoryOf(c.Category),
                     c.Statement,
-                    c.Working
+                    WorkingReport.Of(c.Working)
                 )),
             ],
             new StatementsReport(
@@ -64,11 +64,11 @@ public static class AssessmentJson
                 [.. a.Label.Supplemental.Select(s => Statement(a, s))],
                 [.. a.Label.Precautionary.Select(s => Statement(a, s))]
             ),
-            [.. a.Label.Pictograms.Select(p => p.Code)],
-            a.Label.SignalWord?.Code,
-            [.. a.Label.Named],
-            [.. a.Label.LeftOff],
-            a.SmallPackageRelief,
+            [.. a.Label.Pictograms.Select(p => p.Text)],
+            a.Label.SignalWord?.Text,
+            [.. a.Label.Named.Select(n => new NamedReport(n.Name, n.Cas, n.Because, n.Clause))],
+            [.. a.Label.LeftOff.Select(Choice)],
+            [.. a.SmallPackageRelief.Select(Choice)],
             a.Ufi,
             [
                 .. a.Limits.Select(l => new LimitReport(
@@ -89,13 +89,15 @@ public static class AssessmentJson
             Change(a.NextExpected)
         );
 
+    private static ChoiceReport Choice(LabelChoice choice) => new(choice.Text, choice.Because, choice.Clause);
+
     private static ChangeReport? Change(LegalChange? change) =>
         change is null ? null : new(IsoDay.Plain(change.On), change.What, change.Clause);
 
     private static string CategoryOf(HazardCategory category) =>
         category.Variant.Length == 0 ? category.Category : $"{category.Category} ({category.Variant})";
 
-    private static StatementReport Statement(Assessment a, LabelChoice choice)
+    private static StatementReport Statement(Assessment a, StatementChoice choice)
     {
         Language language = a.Languages.FirstOrDefault(l => l.Code == "en") ?? a.Languages[0];
         return new StatementReport(choice.Code, StatementText.Printed(language, choice.Code, a.Label), choice.Because, choice.Clause);

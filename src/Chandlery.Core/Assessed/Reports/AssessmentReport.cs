@@ -1,5 +1,3 @@
-using Chandlery.Core.Labelled;
-
 namespace Chandlery.Core.Assessed.Reports;
 
 internal sealed record AssessmentReport(
@@ -17,9 +15,9 @@ internal sealed record AssessmentReport(
     StatementsReport Statements,
     IReadOnlyList<string> Pictograms,
     string? SignalWord,
-    IReadOnlyList<NamedSubstance> NamedSubstances,
-    IReadOnlyList<LabelChoice> LeftOff,
-    IReadOnlyList<LabelChoice> SmallPackageMayLeaveOff,
+    IReadOnlyList<NamedReport> NamedSubstances,
+    IReadOnlyList<ChoiceReport> LeftOff,
+    IReadOnlyList<ChoiceReport> SmallPackageMayLeaveOff,
     string? Ufi,
     IReadOnlyList<LimitReport> Limits,
     IReadOnlyList<string> Unassessed,

@@ -6,154 +6,197 @@ namespace Chandlery.Core.Classified.Methods;
 
 /// <summary>
 /// Acute toxicity estimate of a mixture (CLP Annex I, 3.1.3.6): 100 / ATEmix is the sum of share / ATE; where more than
-/// a tenth is of unknown toxicity, (100 - unknown) / ATEmix is.
+/// a tenth is of unknown toxicity, (100 - unknown) / ATEmix is. A category is reached where ATEmix is at or below its bound,
+/// that is, where the sum of share x bound / ATE reaches the whole: written so, each form (vapour, dust, gas) is measured
+/// against its own bound, and ingredients known in different forms still add up.
 /// </summary>
 public static class AcuteToxicityMethod
 {
-    /// <summary>The estimate in the route's unit; infinite when nothing toxic is in it.</summary>
-    public static double Estimate(AcuteToxicityRule rule, IReadOnlyList<Substance> substances, MassPercent unknown)
-    {
-        double sum = 0;
-        foreach (Substance substance in substances)
-        {
-            sum += Part(rule, substance, out _, out _);
-        }
-
-        double whole = unknown > rule.Unknown.TakenOutAbove ? 100 - unknown.Value : 100;
-        return sum == 0 ? double.PositiveInfinity : whole / sum;
-    }
-
-    /// <summary>The result, or null when the estimate is above the last category.</summary>
+    /// <summary>The result, or null when no category is reached.</summary>
     public static ClassResult? Evaluate(AcuteToxicityRule rule, IReadOnlyList<Substance> substances, MassPercent unknown)
     {
-        double estimate = Estimate(rule, substances, unknown);
-        ToxicityBound? bound = BoundOf(rule, rule.Routes[0], estimate);
-        return bound is null ? null : new ClassResult(bound.Result, rule, () => Explain(rule, bound, estimate, substances, unknown));
+        List<Dose> doses = Doses(rule, substances);
+        if (doses.Count == 0)
+        {
+            return null;
+        }
+
+        double whole = Whole(rule, unknown);
+        foreach (ToxicityBound bound in rule.Bounds)
+        {
+            if (MassPercent.Reaches(Filling(bound, doses), whole))
+            {
+                return new ClassResult(bound.Result, rule, () => Explain(rule, bound, doses, whole));
+            }
+        }
+
+        return null;
     }
 
-    private static Explanation Explain(
-        AcuteToxicityRule rule,
-        ToxicityBound bound,
-        double estimate,
-        IReadOnlyList<Substance> substances,
-        MassPercent unknown
-    )
+    /// <summary>What of the mixture the sum is measured against, percent: all of it, or what is left without the unknown.</summary>
+    public static double Whole(AcuteToxicityRule rule, MassPercent unknown) =>
+        unknown.Exceeds(rule.Unknown.TakenOutAbove) ? 100 - unknown.Value : 100;
+
+    /// <summary>How far a category is filled, in percent of the mixture: reached where it comes to the whole.</summary>
+    public static double Filling(ToxicityBound bound, IReadOnlyList<Dose> doses) => Counting(bound, doses).Sum(c => c.Percent);
+
+    /// <summary>All forms in which the substances are toxic by this rule's route, substance by substance.</summary>
+    public static List<Dose> Doses(AcuteToxicityRule rule, IReadOnlyList<Substance> substances)
     {
-        var lines = new List<WorkingLine>();
-        var causes = new List<Substance>();
-        foreach (Substance substance in substances)
+        var doses = new List<Dose>();
+        for (int i = 0; i < substances.Count; i++)
         {
-            double part = Part(rule, substance, out HazardCategory? hazard, out double ate);
-            if (part > 0 && hazard is not null)
+            AddDoses(rule, substances[i], doses);
+        }
+
+        return doses;
+    }
+
+    // The only walk: whether a category is reached and why it is come from the same steps. A substance known in several forms
+    // counts once, by the form that fills the category most.
+    private static List<(Dose Dose, double Percent)> Counting(ToxicityBound bound, IReadOnlyList<Dose> doses)
+    {
+        var counting = new List<(Dose Dose, double Percent)>();
+        foreach (Dose dose in doses)
+        {
+            MassPercent share = dose.Substance.Ingredient.High;
+            if (share.Value == 0 || !share.Reaches(dose.IgnoreBelow))
             {
-                causes.Add(substance);
-                lines.Add(
-                    new WorkingLine(
-                        substance.Name,
-                        substance.Ingredient.Identity.Cas?.Text,
-                        hazard.Code,
-                        substance.Ingredient.High.Value,
-                        1,
-                        ate,
-                        part,
-                        substance.Hazards.FirstOrDefault(h => h.Category.Group == rule.Group)?.Source ?? "declared estimate"
+                continue;
+            }
+
+            double percent = share.Value * dose.FillsPerPercent(bound);
+            if (counting.Count == 0 || counting[^1].Dose.Substance != dose.Substance)
+            {
+                counting.Add((dose, percent));
+            }
+            else if (percent > counting[^1].Percent)
+            {
+                counting[^1] = (dose, percent);
+            }
+        }
+
+        return counting;
+    }
+
+    private static void AddDoses(AcuteToxicityRule rule, Substance substance, List<Dose> doses)
+    {
+        SubstanceHazard? hazard = null;
+        for (int h = 0; h < substance.Hazards.Count; h++)
+        {
+            if (substance.Hazards[h].Category.Group == rule.Group)
+            {
+                hazard = substance.Hazards[h];
+            }
+        }
+
+        if (hazard is null && substance.Toxicity.Count == 0)
+        {
+            return;
+        }
+
+        // A class whose figures are all milder than it counts with its point estimate, in the forms that the figures are for:
+        // somebody knew more than the figures say. A class without any figure is read as the rule's first form.
+        List<ToxicityEstimate> given = [.. substance.Toxicity.Where(t => rule.Forms.Contains(t.Route))];
+        if (hazard is not null && BoundOf(rule, hazard.Category) is { } own && !given.Exists(g => Backs(rule, g, own)))
+        {
+            foreach (ExposureRoute form in given.Count == 0 ? [rule.Forms[0]] : given.Select(g => g.Route))
+            {
+                doses.Add(new Dose(substance, hazard.Category, form, own.PointEstimate[form], own.IgnoreBelow, hazard.Source));
+            }
+
+            return;
+        }
+
+        foreach (ToxicityEstimate estimate in given)
+        {
+            if (BoundOf(rule, estimate.Route, estimate.Value) is { } bound)
+            {
+                doses.Add(
+                    new Dose(
+                        substance,
+                        hazard?.Category ?? bound.Result,
+                        estimate.Route,
+                        estimate.Value,
+                        bound.IgnoreBelow,
+                        hazard?.Source ?? "declared estimate"
                     )
                 );
             }
         }
+    }
 
-        lines.Sort((a, b) => b.Adds.CompareTo(a.Adds));
-        double upTo = bound.UpTo[rule.Routes[0]];
-        string formula =
-            unknown > rule.Unknown.TakenOutAbove
-                ? $"ATEmix = (100 - {Figures.Plain(unknown.Value)}) / sum of (share / ATE)"
-                : "ATEmix = 100 / sum of (share / ATE)";
+    private static bool Backs(AcuteToxicityRule rule, ToxicityEstimate estimate, ToxicityBound own) =>
+        BoundOf(rule, estimate.Route, estimate.Value) is { } bound && bound.Result.Severity <= own.Result.Severity;
+
+    private static Explanation Explain(AcuteToxicityRule rule, ToxicityBound bound, List<Dose> doses, double whole)
+    {
+        List<(Dose Dose, double Percent)> counting = Counting(bound, doses);
+        counting.Sort((a, b) => b.Percent.CompareTo(a.Percent));
+        ExposureRoute[] forms = [.. counting.Select(c => c.Dose.Form).Distinct()];
+        List<Substance> causes = [.. counting.Select(c => c.Dose.Substance)];
         return new Explanation(
             bound.Result.Statement,
-            new Working(
-                formula,
-                lines,
-                estimate,
-                upTo,
-                rule.Unit,
-                rule.Clause,
-                $"The acute toxicity estimate of the candle is {Figures.Plain(estimate)} {rule.Unit}; up to {Figures.Plain(upTo)} it is {bound.Result.Code}. {lines[0].Substance} adds most.",
-                rule.Confidence
-            ),
+            forms.Length == 1 ? InOneForm(rule, bound, counting, whole) : InSeveralForms(rule, bound, counting, whole),
             causes
         );
     }
 
-    /// <summary>The estimate by which a substance counts, in the unit of the rule's first route; 0 when it does not count.</summary>
-    /// <param name="rule">The rule.</param>
-    /// <param name="substance">The substance.</param>
-    /// <param name="ignoreBelow">The share below which it does not count.</param>
-    public static double EstimateOf(AcuteToxicityRule rule, Substance substance, out MassPercent ignoreBelow) =>
-        Find(rule, substance, out _, out double ate, out ignoreBelow) ? ate : 0;
-
-    private static double Part(AcuteToxicityRule rule, Substance substance, out HazardCategory? hazard, out double ate)
+    private static Working InOneForm(AcuteToxicityRule rule, ToxicityBound bound, List<(Dose Dose, double Percent)> counting, double whole)
     {
-        if (!Find(rule, substance, out hazard, out ate, out MassPercent ignoreBelow))
-        {
-            return 0;
-        }
-
-        double share = substance.Ingredient.High.Value;
-        return MassPercent.Reaches(share, ignoreBelow.Value) ? share / ate : 0;
+        ExposureRoute form = counting[0].Dose.Form;
+        double upTo = bound.UpTo[form];
+        string unit = rule.Units[form];
+        double estimate = whole / counting.Sum(c => c.Dose.Substance.Ingredient.High.Value / c.Dose.Estimate);
+        return new Working(
+            $"ATEmix = {WholeText(whole)} / sum of (share / ATE)",
+            [.. counting.Select(c => Line(c.Dose, c.Dose.Substance.Ingredient.High.Value / c.Dose.Estimate))],
+            estimate,
+            upTo,
+            unit,
+            rule.Clause,
+            $"The acute toxicity estimate of the candle is {Figures.Plain(estimate)} {unit}; up to {Figures.Plain(upTo)} it is {bound.Result.Code}. {counting[0].Dose.Substance.Name} adds most.",
+            rule.Confidence
+        );
     }
 
-    private static bool Find(
+    private static Working InSeveralForms(
         AcuteToxicityRule rule,
-        Substance substance,
-        out HazardCategory? hazard,
-        out double ate,
-        out MassPercent ignoreBelow
+        ToxicityBound bound,
+        List<(Dose Dose, double Percent)> counting,
+        double whole
     )
     {
-        hazard = null;
-        ate = 0;
-        ignoreBelow = MassPercent.Zero;
-        foreach (SubstanceHazard own in substance.Hazards)
-        {
-            if (own.Category.Group == rule.Group)
-            {
-                hazard = own.Category;
-            }
-        }
-
-        (ExposureRoute Route, double Value)? estimate = null;
-        foreach (ToxicityEstimate given in substance.Toxicity)
-        {
-            if (rule.Routes.Contains(given.Route) && (hazard is not null || BoundOf(rule, given.Route, given.Value) is not null))
-            {
-                estimate ??= (given.Route, given.Value);
-            }
-        }
-
-        ToxicityBound? bound = estimate is { } e ? BoundOf(rule, e.Route, e.Value) : null;
-        if (bound is null)
-        {
-            // A class without a usable estimate counts with its point estimate, even where the sheet's figure is milder.
-            estimate = null;
-            bound = BoundOf(rule, hazard);
-        }
-
-        if (bound is null)
-        {
-            return false;
-        }
-
-        hazard ??= bound.Result;
-        ExposureRoute route = estimate?.Route ?? rule.Routes[0];
-        double inRoute = estimate?.Value ?? bound.PointEstimate[route];
-        ate = route == rule.Routes[0] ? inRoute : inRoute / bound.UpTo[route] * bound.UpTo[rule.Routes[0]];
-        ignoreBelow = bound.IgnoreBelow;
-        return true;
+        double sum = counting.Sum(c => c.Percent);
+        return new Working(
+            $"sum of (share x bound of its own form / ATE), against {WholeText(whole)} %",
+            [.. counting.Select(c => Line(c.Dose, c.Percent))],
+            sum,
+            whole,
+            "%",
+            rule.Clause,
+            $"The ingredients' toxicity, each measured in its own form against {bound.Result.Code}, adds up to {Figures.Plain(sum)} %; from {Figures.Plain(whole)} % on the candle is {bound.Result.Code}. {counting[0].Dose.Substance.Name} adds most.",
+            rule.Confidence
+        );
     }
 
-    private static ToxicityBound? BoundOf(AcuteToxicityRule rule, HazardCategory? category)
+    private static string WholeText(double whole) => whole == 100 ? "100" : $"(100 - {Figures.Plain(100 - whole)})";
+
+    private static WorkingLine Line(Dose dose, double adds) =>
+        new(
+            dose.Substance.Name,
+            dose.Substance.Ingredient.Identity.Cas?.Text,
+            dose.Hazard.Code,
+            dose.Substance.Ingredient.High.Value,
+            1,
+            dose.Estimate,
+            adds,
+            dose.Source
+        );
+
+    private static ToxicityBound? BoundOf(AcuteToxicityRule rule, HazardCategory category)
     {
-        for (int i = 0; category is not null && i < rule.Bounds.Count; i++)
+        for (int i = 0; i < rule.Bounds.Count; i++)
         {
             if (rule.Bounds[i].Result.Index == category.Index)
             {
@@ -164,12 +207,12 @@ public static class AcuteToxicityMethod
         return null;
     }
 
-    private static ToxicityBound? BoundOf(AcuteToxicityRule rule, ExposureRoute route, double value)
+    private static ToxicityBound? BoundOf(AcuteToxicityRule rule, ExposureRoute form, double value)
     {
         foreach (ToxicityBound bound in rule.Bounds)
         {
             // Upper bounds are inclusive; the tolerance keeps a computed 2000 from slipping over by the last bit.
-            if (value <= bound.UpTo[route] * (1 + MassPercent.RelativeTolerance))
+            if (value <= bound.UpTo[form] * (1 + MassPercent.RelativeTolerance))
             {
                 return bound;
             }

@@ -19,7 +19,7 @@ public static class ElicitationMethod
             foreach ((int at, SubstanceHazard hazard) in index.With(elicitation.Limits[i].Key))
             {
                 Substance substance = index.Substances[at];
-                MassPercent limit = LimitFor(elicitation, hazard)!.Value;
+                MassPercent limit = LimitFor(elicitation, hazard, substance)!.Value;
                 if (substance.Ingredient.WholeHigh.Reaches(limit))
                 {
                     named.Add(new Sensitiser(substance, hazard, () => Explain(rule, elicitation, substance, hazard, limit)));
@@ -54,7 +54,7 @@ public static class ElicitationMethod
     }
 
     /// <summary>The share from which a hazard must be named; null when it is no sensitiser of this rule.</summary>
-    public static MassPercent? LimitFor(Elicitation elicitation, SubstanceHazard hazard)
+    public static MassPercent? LimitFor(Elicitation elicitation, SubstanceHazard hazard, Substance substance)
     {
         foreach ((HazardCategory category, MassPercent general) in elicitation.Limits)
         {
@@ -63,13 +63,13 @@ public static class ElicitationMethod
                 continue;
             }
 
-            if (hazard.Limits.Count == 0)
+            if (substance.LimitsIn(category.Group) is not { } own)
             {
                 return general;
             }
 
-            var tenth = new MassPercent(hazard.Limits.Min(l => l.From.Value) * elicitation.FractionOfSpecificLimit);
-            return hazard.MilderLimitsCount || tenth < general ? tenth : general;
+            var tenth = new MassPercent(own.Lowest.Value * elicitation.FractionOfSpecificLimit);
+            return own.MilderCount || tenth < general ? tenth : general;
         }
 
         return null;

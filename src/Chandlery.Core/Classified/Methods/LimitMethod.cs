@@ -16,27 +16,14 @@ public static class LimitMethod
     /// <param name="index">All substances of the candle.</param>
     public static double Filling(Rung rung, bool adds, MixtureIndex index)
     {
-        double filling = 0;
-        index.StartRound();
-        IReadOnlyList<Term> terms = rung.Terms;
-        for (int t = 0; t < terms.Count; t++)
+        if (rung.OnlyWith is { } condition && !Holds(condition, adds, index))
         {
-            Term term = terms[t];
-            for (int h = 0; h < term.Hazards.Count; h++)
-            {
-                foreach ((int substance, SubstanceHazard hazard) in index.With(term.Hazards[h]))
-                {
-                    // A substance counts once, in the first term that one of its hazards fits.
-                    if (index.First(substance))
-                    {
-                        double part = Part(rung, term, hazard, adds, index.Substances[substance]);
-                        filling = adds ? filling + part : Math.Max(filling, part);
-                    }
-                }
-            }
+            return 0;
         }
 
-        return filling;
+        var counter = new FillingCounter(adds);
+        Walk(rung, adds, index, ref counter);
+        return counter.Filling;
     }
 
     /// <summary>The first rung that is reached, or null.</summary>
@@ -44,7 +31,7 @@ public static class LimitMethod
     {
         for (int i = 0; i < rungs.Count; i++)
         {
-            if (MassPercent.Reaches(Filling(rungs[i], adds, index), 1))
+            if (IsReached(rungs[i], adds, index))
             {
                 return rungs[i];
             }
@@ -65,98 +52,119 @@ public static class LimitMethod
 
     private static Explanation ExplainAlone(LimitRule rule, Rung rung, MixtureIndex index)
     {
-        var lines = new List<WorkingLine>();
-        var causes = new List<Substance>();
-        double sum = 0;
-        index.StartRound();
-        foreach (Term term in rung.Terms)
-        {
-            foreach (HazardCategory category in term.Hazards)
-            {
-                foreach ((int at, SubstanceHazard hazard) in index.With(category))
-                {
-                    Substance substance = index.Substances[at];
-                    double part = index.First(at) ? Part(rung, term, hazard, rule.AddsSubstances, substance) : 0;
-                    if (part == 0 || (!rule.AddsSubstances && !MassPercent.Reaches(part, 1)))
-                    {
-                        continue;
-                    }
+        List<Counted> counted = CountedIn(rule, rung, index);
+        double limit = rung.Limit.Value;
+        double sum = rule.AddsSubstances ? counted.Sum(c => c.Part * limit) : counted[0].Part * limit;
+        List<WorkingLine> lines = [.. counted.Select(c => Line(c, limit))];
+        string formula = rule.AddsSubstances ? SumFormula(rung) : "share of each substance alone, against its limit";
+        var working = new Working(formula, lines, sum, limit, "%", rule.Clause, Sentence(rule, rung, lines, sum), rule.Confidence);
 
-                    double adds = part * rung.Limit.Value;
-                    sum = rule.AddsSubstances ? sum + adds : Math.Max(sum, adds);
-                    causes.Add(substance);
-                    lines.Add(Line(rung, term, hazard, rule.AddsSubstances, substance, adds));
+        // There may be two ways to one result (STOT 2 by category 1 or by category 2): who goes the other way is a cause too.
+        List<Substance> causes =
+        [
+            .. rule
+                .Rungs.Where(r => r == rung || (r.Result.Index == rung.Result.Index && IsReached(r, rule.AddsSubstances, index)))
+                .SelectMany(r => CountedIn(rule, r, index))
+                .OrderByDescending(c => c.Part)
+                .Select(c => c.Substance)
+                .Distinct(),
+        ];
+        return new Explanation(StatementOf(rung.Result, causes), working, causes);
+    }
+
+    // What counts in a rung, the most first: all that adds to a sum, or each that reaches the limit alone.
+    private static List<Counted> CountedIn(LimitRule rule, Rung rung, MixtureIndex index)
+    {
+        var all = new List<Counted>();
+        var counter = new ListingCounter(all);
+        Walk(rung, rule.AddsSubstances, index, ref counter);
+        return [.. all.Where(c => c.Part > 0 && (rule.AddsSubstances || MassPercent.Reaches(c.Part, 1))).OrderByDescending(c => c.Part)];
+    }
+
+    private static bool IsReached(Rung rung, bool adds, MixtureIndex index) => MassPercent.Reaches(Filling(rung, adds, index), 1);
+
+    private static bool Holds(RungCondition condition, bool adds, MixtureIndex index)
+    {
+        foreach (HazardCategory category in condition.Hazards)
+        {
+            foreach ((int at, _) in index.With(category))
+            {
+                Substance substance = index.Substances[at];
+                if (Share(adds, substance).Reaches(ConditionShare(condition, category, substance)))
+                {
+                    return true;
                 }
             }
         }
 
-        lines.Sort((a, b) => b.Adds.CompareTo(a.Adds));
-        string formula = rule.AddsSubstances ? SumFormula(rung) : "share of each substance alone, against its limit";
-        var working = new Working(
-            formula,
-            lines,
-            sum,
-            rung.Limit.Value,
-            "%",
-            rule.Clause,
-            Sentence(rule, rung, lines, sum),
-            rule.Confidence
-        );
-        return new Explanation(Statement(rung.Result, causes), working, causes);
+        return false;
+    }
+
+    /// <summary>The share from which a substance meets a condition: its own limits of the group may lie lower.</summary>
+    public static MassPercent ConditionShare(RungCondition condition, HazardCategory category, Substance substance) =>
+        substance.LimitsIn(category.Group) is { } own && own.Lowest < condition.From ? own.Lowest : condition.From;
+
+    // The only walk: whether a rung is reached and why it is come from the same steps.
+    private static void Walk<T>(Rung rung, bool adds, MixtureIndex index, ref T counter)
+        where T : struct, ICounter
+    {
+        index.StartRound();
+        IReadOnlyList<Term> terms = rung.Terms;
+        for (int t = 0; t < terms.Count; t++)
+        {
+            Term term = terms[t];
+            for (int h = 0; h < term.Hazards.Count; h++)
+            {
+                foreach ((int at, SubstanceHazard hazard) in index.With(term.Hazards[h]))
+                {
+                    // A substance counts once, in the first term that one of its hazards fits.
+                    if (!index.First(at))
+                    {
+                        continue;
+                    }
+
+                    Substance substance = index.Substances[at];
+                    double share = Share(adds, substance).Value;
+                    double limit = OwnLimit(rung, term, hazard, substance);
+                    if (MassPercent.Reaches(share, IgnoreBelow(term, hazard, limit)))
+                    {
+                        counter.Count(new Counted(substance, hazard, term, share, limit, share / limit));
+                    }
+                }
+            }
+        }
     }
 
     /// <summary>The share that counts: a natural ingredient as a whole where substances are not added, its rest where they are.</summary>
     public static MassPercent Share(bool adds, Substance substance) => adds ? substance.Ingredient.High : substance.Ingredient.WholeHigh;
 
-    /// <summary>The share of the candle at which this substance alone would reach the rung.</summary>
-    public static double OwnLimit(Rung rung, Term term, SubstanceHazard hazard)
+    /// <summary>The share of the candle at which this substance alone would reach the rung, percent.</summary>
+    public static double OwnLimit(Rung rung, Term term, SubstanceHazard hazard, Substance substance)
     {
-        double general = rung.Limit.Value / (term.Weight * MOf(term, hazard));
-        for (int i = 0; i < hazard.Limits.Count; i++)
-        {
-            SpecificLimit limit = hazard.Limits[i];
-            if (Fits(limit.Category, rung.Result))
-            {
-                return hazard.MilderLimitsCount ? limit.From.Value : Math.Min(limit.From.Value, general);
-            }
-        }
-
-        return general;
+        double general = rung.Limit.Value / (term.Weight * MOf(term.M, hazard));
+        return substance.LimitsIn(rung.Result.Group)?.For(rung.Result, general) ?? general;
     }
 
-    /// <summary>The share below which this substance does not count.</summary>
-    public static double IgnoreBelow(Rung rung, Term term, SubstanceHazard hazard) =>
-        Math.Min(term.IgnoreBelow.Value / MOf(term, hazard), OwnLimit(rung, term, hazard));
+    /// <summary>The share below which this substance does not count, percent.</summary>
+    /// <param name="term">The term that it counts in.</param>
+    /// <param name="hazard">Its hazard.</param>
+    /// <param name="ownLimit">Its own limit for the rung, which may lie lower.</param>
+    public static double IgnoreBelow(Term term, SubstanceHazard hazard, double ownLimit) =>
+        Math.Min(term.IgnoreBelow.Value / MOf(term.IgnoreBelowDividedBy, hazard), ownLimit);
 
-    private static double Part(Rung rung, Term term, SubstanceHazard hazard, bool adds, Substance substance)
-    {
-        double share = Share(adds, substance).Value;
-        return MassPercent.Reaches(share, IgnoreBelow(rung, term, hazard)) ? share / OwnLimit(rung, term, hazard) : 0;
-    }
+    private static double MOf(MFactorKind kind, SubstanceHazard hazard) =>
+        kind != MFactorKind.None && kind == hazard.Category.MultipliedBy ? hazard.M : 1;
 
-    // A limit printed for "Skin Sens. 1" holds for a substance in 1A or 1B too: sheets are not careful about the letter.
-    private static bool Fits(HazardCategory limit, HazardCategory result) =>
-        limit.Index == result.Index
-        || (
-            limit.ClassCode == result.ClassCode
-            && limit.Variant == result.Variant
-            && limit.Category.Length > 0
-            && result.Category.Length > 0
-            && limit.Category[0] == result.Category[0]
-        );
-
-    private static double MOf(Term term, SubstanceHazard hazard) => term.M == MWeight.None ? 1 : hazard.M;
-
-    private static WorkingLine Line(Rung rung, Term term, SubstanceHazard hazard, bool adds, Substance substance, double contribution) =>
+    private static WorkingLine Line(Counted c, double rungLimit) =>
         new(
-            substance.Name,
-            substance.Ingredient.Identity.Cas?.Text,
-            hazard.Category.Code,
-            Share(adds, substance).Value,
-            term.Weight * MOf(term, hazard),
-            OwnLimit(rung, term, hazard),
-            contribution,
-            hazard.Source
+            c.Substance.Name,
+            c.Substance.Ingredient.Identity.Cas?.Text,
+            c.Hazard.Category.Code,
+            c.SharePercent,
+            c.Term.Weight * MOf(c.Term.M, c.Hazard),
+            c.LimitPercent,
+            c.Part * rungLimit,
+            c.Hazard.Source
         );
 
     private static string SumFormula(Rung rung)
@@ -164,7 +172,7 @@ public static class LimitMethod
         IEnumerable<string> terms = rung.Terms.Select(t =>
         {
             string weight = t.Weight == 1 ? "" : Figures.Plain(t.Weight) + " x ";
-            string m = t.M == MWeight.None ? "" : "M x ";
+            string m = t.M == MFactorKind.None ? "" : "M x ";
             return $"{weight}{m}({string.Join(" + ", t.Hazards.Select(h => h.Code))})";
         });
         return string.Join(" + ", terms);
@@ -186,22 +194,9 @@ public static class LimitMethod
         return $"{worst.Substance}{others} makes up to {Figures.Plain(worst.Percent)} % of the finished candle; from {Figures.Plain(worst.Limit)} % on the candle is {rung.Result.Code}.";
     }
 
-    private static string Statement(HazardCategory result, List<Substance> causes)
-    {
-        string? only = null;
-        foreach (Substance cause in causes)
-        {
-            for (int i = 0; i < cause.Hazards.Count; i++)
-            {
-                SubstanceHazard hazard = cause.Hazards[i];
-                if (hazard.Category.Index == result.Index)
-                {
-                    // Letters that say more (H361d) are kept only where all causes agree on them.
-                    only = only is null || only == hazard.Statement ? hazard.Statement : result.Statement;
-                }
-            }
-        }
-
-        return only ?? result.Statement;
-    }
+    private static StatementCode StatementOf(HazardCategory result, List<Substance> causes) =>
+        StatementLetters.Join(
+            result.Statement,
+            [.. causes.SelectMany(c => c.Hazards).Where(h => h.Category.Index == result.Index).Select(h => h.Statement)]
+        );
 }

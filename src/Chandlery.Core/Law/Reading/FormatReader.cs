@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
 
@@ -10,7 +11,7 @@ internal static class FormatReader
     public static LabelFormats Read(Fields fields)
     {
         List<LabelFormat> formats = [.. fields.Groups("formats").Select(ReadFormat)];
-        Fields quantity = fields.OptionalGroup("quantityFigures") ?? fields;
+        Fields quantity = fields.Group("quantityFigures", "{ clause: ..., bands: [...] }");
         var bands = new List<FigureBand>();
         foreach (Fields row in quantity.Groups("bands"))
         {
@@ -20,7 +21,7 @@ internal static class FormatReader
             row.Done();
         }
 
-        var figures = new QuantityFigures(quantity.Text("clause", "76/211/EEC"), bands);
+        var figures = new QuantityFigures(LawCodes.Citation(quantity), bands);
         quantity.Done();
         List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
         fields.Done();
@@ -32,7 +33,7 @@ internal static class FormatReader
         string id = fields.Text("id", "table-1.3");
         LegalStatus status = fields.Choice("status", "law", "expected") == "law" ? LegalStatus.Law : LegalStatus.Expected;
         DateOnly from = fields.Day("from");
-        string clause = fields.Text("clause", "1.2.1.4");
+        Citation clause = LawCodes.Citation(fields);
         double xHeight = fields.Number("xHeightMm", 0, 10, "1.2");
         List<SizeBand> bands = [.. fields.Groups("bands").Select(row => ReadBand(row, xHeight))];
         fields.OptionalText("stricter");
@@ -42,9 +43,9 @@ internal static class FormatReader
             from,
             clause,
             bands,
-            fields.Text("xHeightClause", "1.2.1.5"),
+            LawCodes.Citation(fields, "xHeightClause"),
             fields.Number("lineSpacingOfFontSize", 0, 10, "1.2"),
-            fields.Text("lineSpacingClause", "1.2.1.5")
+            LawCodes.Citation(fields, "lineSpacingClause")
         );
         fields.Done();
         return format;

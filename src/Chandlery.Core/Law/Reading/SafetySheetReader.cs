@@ -5,21 +5,21 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads what the law says on safety data sheets, and the sheets' words.</summary>
-internal sealed class SafetySheetReader(HazardVocabulary vocabulary)
+internal sealed class SafetySheetReader(LawCodes codes, IReadOnlyCollection<string> editions)
 {
     public SafetySheetRules Read(Fields fields)
     {
-        Fields duty = fields.OptionalGroup("duty") ?? fields;
+        Fields duty = fields.Group("duty", "{ classified: ..., forPublic: ..., onRequest: ..., notDue: ... }");
         var rules = new SafetySheetRules(
-            fields.Text("format", "REACH Annex II"),
-            fields.Text("formatClause", "REACH Art. 31"),
+            fields.Text("format", "the name of the format"),
+            LawCodes.Citation(fields, "formatClause"),
             fields.Texts("without"),
             Texts(fields, "headings"),
             ReadDuty(duty, "classified"),
             ReadDuty(duty, "forPublic"),
             ReadDuty(duty, "onRequest"),
             ReadDuty(duty, "notDue"),
-            ReadDuty(duty, "labelNote"),
+            duty.Has("labelNote") ? ReadDuty(duty, "labelNote") : null,
             [.. fields.Groups("onRequestFrom").Select(ReadRow)],
             [.. fields.Groups("namedFrom").Select(ReadRow)],
             ReadRequirement(fields),
@@ -58,22 +58,20 @@ internal sealed class SafetySheetReader(HazardVocabulary vocabulary)
 
     private static DutyClause ReadDuty(Fields duty, string key)
     {
-        Fields? group = duty.OptionalGroup(key);
-        var clause = new DutyClause(group?.OptionalText("says") ?? "", group?.OptionalText("clause") ?? "");
-        group?.Done();
+        Fields group = duty.Group(key, "{ says: ..., clause: ... }");
+        var clause = new DutyClause(group.Text("says", "what it means for the candle"), LawCodes.Citation(group));
+        group.Done();
         return clause;
     }
 
     private ShareRow ReadRow(Fields row)
     {
         var read = new ShareRow(
-            Hazards(row, "hazards"),
+            codes.CategoriesOrClasses(row, "hazards"),
             new MassPercent(row.Number("fromPercent", 0, 100, "1")),
-            row.OptionalNumber("ownLimitTimes", -1e-12, 1) ?? 0,
-            row.Has("dividedByM")
-                ? (row.Choice("dividedByM", "acute", "chronic") == "acute" ? MWeight.Acute : MWeight.Chronic)
-                : MWeight.None,
-            row.Text("clause", "REACH Annex II, 3.2"),
+            row.Has("ownLimitTimes") ? row.NumberFrom("ownLimitTimes", 0, 1, "1") : 0,
+            row.Has("dividedByM") ? row.Enumeration("dividedByM", MFactorKind.None) : MFactorKind.None,
+            LawCodes.Citation(row),
             row.Text("confidence", "from memory")
         );
         row.Done();
@@ -82,26 +80,27 @@ internal sealed class SafetySheetReader(HazardVocabulary vocabulary)
 
     private static Requirement ReadRequirement(Fields fields)
     {
-        Fields? group = fields.OptionalGroup("emergencyNumber");
-        var requirement = new Requirement(group?.OptionalFlag("needed") ?? true, group?.OptionalText("clause") ?? "");
-        group?.Done();
+        Fields group = fields.Group("emergencyNumber", "{ needed: yes, clause: ... }");
+        var requirement = new Requirement(group.Flag("needed"), LawCodes.Citation(group));
+        group.Done();
         return requirement;
     }
 
     private TransportRules ReadTransport(Fields fields)
     {
-        Fields group = fields.OptionalGroup("transport") ?? fields;
-        Fields small = group.OptionalGroup("smallPackages") ?? group;
+        Fields group = fields.Group("transport", "{ classes: [...], unNumber: UN 3077, ... }");
+        Fields small = group.Group("smallPackages", "{ upToKilograms: 5, clause: ... }");
         var transport = new TransportRules(
-            Hazards(group, "classes"),
+            ReadEdition(group),
+            codes.CategoriesOrClasses(group, "classes"),
             group.Text("unNumber", "UN 3077"),
             group.Text("name", "the proper shipping name"),
             group.Text("class", "9"),
             group.Text("packingGroup", "III"),
             (int)group.Number("mostNames", 0, 10, "2"),
-            group.Text("clause", "UN Model Regulations"),
+            LawCodes.Citation(group),
             new Grams(small.Number("upToKilograms", 0, 1000, "5") * 1000),
-            small.Text("clause", "special provision 375"),
+            LawCodes.Citation(small),
             group.Text("notRegulated", "Not regulated."),
             group.Text("notTested", "Not tested.")
         );
@@ -112,22 +111,16 @@ internal sealed class SafetySheetReader(HazardVocabulary vocabulary)
         return transport;
     }
 
-    // A category by its full code, or a class with all its categories.
-    private List<HazardCategory> Hazards(Fields fields, string key)
+    private string ReadEdition(Fields fields)
     {
-        var found = new List<HazardCategory>();
-        foreach (string text in fields.Texts(key))
+        string edition = fields.Text("classifiedBy", "un-ghs");
+        if (!editions.Contains(edition))
         {
-            List<HazardCategory> meant = [.. vocabulary.Categories.Where(c => c.Code == text || c.ClassCode == text)];
-            if (meant.Count == 0)
-            {
-                fields.Problems.Add(fields.PlaceOf(key), $"'{text}' is no hazard class or category that is known here.");
-            }
-
-            found.AddRange(meant);
+            string near = Suggestion.Nearest(edition, editions) is { } guess ? $"Did you mean '{guess}'?" : "";
+            fields.Problems.Add(fields.PlaceOf("classifiedBy"), $"There is no edition of the law named '{edition}'.", near);
         }
 
-        return found;
+        return edition;
     }
 
     private static Dictionary<string, string> Texts(Fields fields, string key) =>

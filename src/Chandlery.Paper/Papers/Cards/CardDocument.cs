@@ -85,7 +85,7 @@ public static class CardDocument
                         }
                 ),
             ];
-        bool consumer = a.Edition.LabelKind == LabelKind.Consumer;
+        bool consumer = !a.Edition.Label.ShowsHazards;
         string trim = candle.Wicks.Count > 1 ? "trimWicks" : "trimWick";
         return new Dictionary<string, object?>
         {

@@ -16,7 +16,7 @@ public sealed class LabelDocument
     private readonly LabelFitter fitter;
     private readonly SizeBand band;
     private readonly LabelFormat format;
-    private readonly IReadOnlyList<LabelChoice> leftOff;
+    private readonly IReadOnlyList<StatementChoice> leftOff;
     private readonly MarkupDocument whole;
 
     // Few labels are leaflets, so the front is written only where one is tried.
@@ -25,7 +25,7 @@ public sealed class LabelDocument
     private LabelDocument(
         Assessment assessment,
         PaperShop shop,
-        IReadOnlyList<LabelChoice> leftOff,
+        IReadOnlyList<StatementChoice> leftOff,
         MarkupDocument whole,
         Func<MarkupDocument?> readFront
     )
@@ -82,12 +82,12 @@ public sealed class LabelDocument
         Assessment assessment,
         PaperShop shop,
         BurnAdvice advice,
-        IReadOnlyList<LabelChoice> leftOff,
+        IReadOnlyList<StatementChoice> leftOff,
         Problems problems
     )
     {
-        IReadOnlyDictionary<string, object?> model = LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code).ToHashSet());
-        string template = assessment.Edition.LabelKind == LabelKind.Consumer ? "label-consumer.sbn" : "label.sbn";
+        IReadOnlyDictionary<string, object?> model = LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code.Text).ToHashSet());
+        string template = assessment.Edition.Label.Template;
         return shop.Read(template, model, problems) is { } whole
             ? new LabelDocument(assessment, shop, leftOff, whole, () => shop.Read("leaflet-front.sbn", model, problems))
             : null;
@@ -187,7 +187,7 @@ public sealed class LabelDocument
                 band,
                 [
                     .. LeftOffNotes(),
-                    "a leaflet or tag is lawful where the package is too small or too awkward for a label; the package itself still bears pictograms, product name, supplier and telephone (CLP Annex I, 1.2.1.6 and 1.5.1)",
+                    $"a leaflet or tag is lawful where the package is too small or too awkward for a label; the package itself still bears pictograms, product name, supplier and telephone ({assessment.Edition.Label.LeafletClause})",
                 ]
             );
     }
@@ -222,7 +222,7 @@ public sealed class LabelDocument
         if (shape.Request.Form != LabelForm.Leaflet)
         {
             remedies.Add(
-                "a fold-out leaflet or a tie-on tag, where the package is too small or too awkward for a label (CLP Annex I, 1.5.1): write 'label: { shape: leaflet, widthMm: 74, heightMm: 105 }'"
+                $"a fold-out leaflet or a tie-on tag, where the package is too small or too awkward for a label ({assessment.Edition.Label.LeafletClause}): write 'label: {{ shape: leaflet, widthMm: 74, heightMm: 105 }}'"
             );
         }
 

@@ -58,14 +58,12 @@ internal static class LabelModel
     private static string QuantityText(Assessment a)
     {
         double grams = a.Candle.NetMass.Value;
-        return a.Edition.LabelKind == LabelKind.Consumer
+        return a.Edition.Label.QuantityUnits.Contains(QuantityUnit.Ounces)
             ? $"{a.Languages[0].Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({Figures.Plain(grams)} g)"
             : $"{Figures.Plain(grams)} g";
     }
 
-    // Empty where ASTM F2058 does not rule.
-    private static List<object?> Warnings(Assessment a) =>
-        a.Edition.LabelKind != LabelKind.Consumer ? [] : [.. AstmMessages.Select(key => (object?)a.Languages[0].Words[key])];
+    private static List<object?> Warnings(Assessment a) => [.. a.Edition.Label.Warnings.Select(key => (object?)a.Languages[0].Words[key])];
 
     private static string KindWord(Candle candle) => candle.Use == CandleUse.Outdoor ? "outdoorCandle" : "scentedCandle";
 
@@ -76,8 +74,8 @@ internal static class LabelModel
         return new Dictionary<string, object?>
         {
             ["tag"] = several ? language.Code.ToUpperInvariant() : "",
-            ["warning"] = a.Edition.LabelKind == LabelKind.Consumer ? language.Words["usWarning"] : "",
-            ["signal_word"] = label.SignalWord is { } word ? language.Words[word.Code == "Danger" ? "danger" : "warning"] : "",
+            ["warning"] = !a.Edition.Label.ShowsHazards ? language.Words["usWarning"] : "",
+            ["signal_word"] = label.SignalWord is { } word ? language.Words[word.Code.Key] : "",
             ["contains"] = label.Hazard.Count > 0 && names.Length > 0 ? $"{language.Words["contains"]}: {names}." : "",
             ["hazard"] = Sentences(language, label.Hazard.Where(h => !leftOff.Contains(h.Code)), label),
             ["precautionary"] = Sentences(language, label.Precautionary.Where(p => !leftOff.Contains(p.Code)), label),
@@ -86,11 +84,11 @@ internal static class LabelModel
     }
 
     private static string Unknown(Language language, Assessment a) =>
-        a.Classification.UnknownToxicity is { } unknown && a.Edition.LabelKind != LabelKind.Consumer
+        a.Classification.UnknownToxicity is { } unknown && a.Edition.Label.ShowsHazards
             ? language.Words["unknownToxicity"].Replace("{percent}", Figures.Plain(unknown.Share.Value), StringComparison.Ordinal)
             : "";
 
-    private static string Sentences(Language language, IEnumerable<LabelChoice> choices, LabelElements label) =>
+    private static string Sentences(Language language, IEnumerable<StatementChoice> choices, LabelElements label) =>
         string.Join(' ', choices.Select(c => StatementText.Printed(language, c.Code, label)));
 
     private static List<object?> Safety(Candle candle, BurnAdvice advice)

@@ -8,4 +8,4 @@ namespace Chandlery.Paper.Papers.Labels;
 /// <param name="Misfit">What is missing; null when it fits.</param>
 /// <param name="Format">How the law wants labels to look on the day of the assessment.</param>
 /// <param name="LeftOff">Statements left off because the package is small and the text would not fit with them.</param>
-public sealed record LabelResult(FittedLabel? Fitted, Misfit? Misfit, LabelFormat Format, IReadOnlyList<LabelChoice> LeftOff);
+public sealed record LabelResult(FittedLabel? Fitted, Misfit? Misfit, LabelFormat Format, IReadOnlyList<StatementChoice> LeftOff);

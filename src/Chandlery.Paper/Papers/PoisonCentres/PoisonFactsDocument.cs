@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Notified;
 using Chandlery.Core.Quantities;
 using Chandlery.Paper.Markup;
@@ -8,15 +9,15 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Paper.Papers.PoisonCentres;
 
-/// <summary>Makes the page of facts that a notification to the poison centres asks for (CLP Annex VIII, Part B).</summary>
+/// <summary>Makes the page of facts that a notification to the poison centres asks for .</summary>
 public static class PoisonFactsDocument
 {
     private const string Template = "poison-facts.sbn";
 
-    /// <summary>The page, or null when template or data have problems.</summary>
+    /// <summary>The page, or null when template or data have problems, or the place knows no such notification.</summary>
     public static PaperDocument? Make(Assessment a, PaperShop shop, Problems problems)
     {
-        MarkupDocument? document = shop.Read(Template, Model(a), problems);
+        MarkupDocument? document = a.Edition.PoisonCentres is { } rules ? shop.Read(Template, Model(a, rules), problems) : null;
         if (document is null)
         {
             return null;
@@ -30,7 +31,7 @@ public static class PoisonFactsDocument
         );
     }
 
-    private static Dictionary<string, object?> Model(Assessment a) =>
+    private static Dictionary<string, object?> Model(Assessment a, PoisonCentreRules rules) =>
         new()
         {
             ["name"] = a.Candle.Name,
@@ -49,16 +50,9 @@ public static class PoisonFactsDocument
                 a.Classification.Classes.Count == 0
                     ? "not classified"
                     : string.Join(", ", a.Classification.Classes.Select(c => $"{c.Category.Code} ({c.Statement})")),
-            ["label"] = string.Join(
-                ", ",
-                a.Label.Pictograms.Concat(a.Label.SignalWord is { } word ? [word] : [])
-                    .Concat(a.Label.Hazard)
-                    .Concat(a.Label.Supplemental)
-                    .Concat(a.Label.Precautionary)
-                    .Select(c => c.Code)
-            ),
+            ["label"] = string.Join(", ", a.Label.All.Select(c => c.Text)),
             ["ingredients"] = PoisonFacts
-                .Ingredients(a.Substances)
+                .Ingredients(rules, a.Substances)
                 .Select(i =>
                     (object?)
                         new Dictionary<string, object?>
@@ -75,6 +69,6 @@ public static class PoisonFactsDocument
                 a.Composition.UnknownHigh.Value > 0.005
                     ? $"Up to {a.Composition.UnknownHigh} of the candle is not declared by its suppliers."
                     : "",
-            ["clause"] = PoisonFacts.Clause,
+            ["clause"] = rules.Clause.Text,
         };
 }

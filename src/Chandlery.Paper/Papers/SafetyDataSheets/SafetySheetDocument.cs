@@ -85,7 +85,7 @@ public static class SafetySheetDocument
             ["name"] = sheet.Product,
             ["format"] = sheet.Format,
             ["warnings"] = sheet.Language.Code == "en" ? new List<object?>() : sheet.Warnings.Take(1).Select(w => (object?)w).ToList(),
-            ["duty"] = string.Join(' ', sheet.Duty.Reasons.Select(r => r.Clause.Length == 0 ? r.Says : $"{r.Says} ({r.Clause})")),
+            ["duty"] = string.Join(' ', sheet.Duty.Reasons.Select(r => r.Clause.IsNone ? r.Says : $"{r.Says} ({r.Clause})")),
             ["sections"] = sheet
                 .Sections.Select(s =>
                     (object?)

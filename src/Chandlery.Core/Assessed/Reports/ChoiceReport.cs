@@ -1,0 +1,3 @@
+namespace Chandlery.Core.Assessed.Reports;
+
+internal sealed record ChoiceReport(string Code, string Because, string Clause);

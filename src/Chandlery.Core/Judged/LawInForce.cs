@@ -1,0 +1,54 @@
+using Chandlery.Core.Classified;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+
+namespace Chandlery.Core.Judged;
+
+/// <summary>
+/// An edition of the law as it binds on one day, for a candle that is new or has been on the market for a while. Whoever
+/// wants to know what the law makes of a composition asks <see cref="Judge"/>, and nothing else.
+/// </summary>
+public sealed class LawInForce
+{
+    private readonly SubstanceResolver resolver;
+
+    internal LawInForce(Edition edition, DateOnly day, DateOnly? onMarketSince, SubstanceResolver resolver)
+    {
+        this.resolver = resolver;
+        Edition = edition;
+        Day = day;
+        OnMarketSince = onMarketSince;
+        Rules = [.. edition.Rules.Where(r => r.InForce.On(day, onMarketSince))];
+        Format = edition.Formats.On(day);
+    }
+
+    /// <summary>The edition.</summary>
+    public Edition Edition { get; }
+
+    /// <summary>The day that decides which rules hold.</summary>
+    public DateOnly Day { get; }
+
+    /// <summary>Since when the candle has been sold; null for a new one.</summary>
+    public DateOnly? OnMarketSince { get; }
+
+    /// <summary>The classification rules that hold, in the edition's order.</summary>
+    public IReadOnlyList<ClassRule> Rules { get; }
+
+    /// <summary>How labels must look.</summary>
+    public LabelFormat Format { get; }
+
+    /// <summary>The same law on the same day for a candle that has been on the market since another day; null for a new one.</summary>
+    public LawInForce ForStock(DateOnly? onMarketSince) =>
+        onMarketSince == OnMarketSince ? this : new LawInForce(Edition, Day, onMarketSince, resolver);
+
+    /// <summary>What the law makes of a composition.</summary>
+    public Verdict Judge(Composition composition)
+    {
+        IReadOnlyList<Substance> substances = resolver.Resolve(composition);
+        var index = new MixtureIndex(substances, Edition.HighestCategory);
+        Classification classification = Classifier.Classify(Rules, index, composition.UnknownHigh);
+        LabelElements label = Edition.Label.ShowsHazards ? LabelSelector.Select(Edition, classification) : LabelElements.None;
+        return new Verdict(this, composition, substances, classification, label, index);
+    }
+}

@@ -1,0 +1,93 @@
+using Chandlery.Core.Classified;
+using Chandlery.Core.Classified.Methods;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Judged;
+
+/// <summary>What the law in force makes of a composition: the one answer that assessment, trace, ceilings, comparisons and papers share.</summary>
+public sealed class Verdict
+{
+    private readonly MixtureIndex index;
+
+    internal Verdict(
+        LawInForce law,
+        Composition composition,
+        IReadOnlyList<Substance> substances,
+        Classification classification,
+        LabelElements label,
+        MixtureIndex index
+    )
+    {
+        this.index = index;
+        Law = law;
+        Composition = composition;
+        Substances = substances;
+        Classification = classification;
+        Label = label;
+    }
+
+    /// <summary>The law that was applied.</summary>
+    public LawInForce Law { get; }
+
+    /// <summary>What it was applied to.</summary>
+    public Composition Composition { get; }
+
+    /// <summary>The substances with the hazards that count.</summary>
+    public IReadOnlyList<Substance> Substances { get; }
+
+    /// <summary>Classes, and sensitisers to be named.</summary>
+    public Classification Classification { get; }
+
+    /// <summary>Label elements; none where the place's label shows no hazards.</summary>
+    public LabelElements Label { get; }
+
+    /// <summary>The result of a rule, or null when it gave none.</summary>
+    public ClassResult? ResultOf(ClassRule rule) => Classification.Classes.FirstOrDefault(c => c.Rule == rule);
+
+    /// <summary>How far each step of a rule is filled: 1 where it is just reached. The steps are those that decided.</summary>
+    public IReadOnlyList<StepFilling> FillingOf(ClassRule rule)
+    {
+        // The index keeps count of what it has shown, and questions may come from several threads.
+        lock (index)
+        {
+            return rule switch
+            {
+                LimitRule limit =>
+                [
+                    .. limit.Rungs.Select(r => new StepFilling(
+                        r.Result,
+                        LimitMethod.Filling(r, limit.AddsSubstances, index),
+                        r.Limit.ToString()
+                    )),
+                ],
+                AcuteToxicityRule acute => Fillings(acute),
+                _ => [],
+            };
+        }
+    }
+
+    /// <summary>What could not be assessed.</summary>
+    public IEnumerable<string> Unassessed() => OpenQuestions.Unassessed(Law.Edition, Substances, Composition.UnknownHigh);
+
+    /// <summary>Where adding shares may fail, with the clause: for a competent person to decide.</summary>
+    public IEnumerable<(string What, Citation Clause)> WhereAddingMayFail() =>
+        OpenQuestions.NonAdditive(Law.Rules, Law.Edition.HighestCategory, Substances, Classification.Classes);
+
+    private List<StepFilling> Fillings(AcuteToxicityRule rule)
+    {
+        List<Dose> doses = AcuteToxicityMethod.Doses(rule, Substances);
+        double whole = AcuteToxicityMethod.Whole(rule, Composition.UnknownHigh + Classifier.UnknownShare(Substances));
+        return
+        [
+            .. rule.Bounds.Select(b => new StepFilling(
+                b.Result,
+                AcuteToxicityMethod.Filling(b, doses) / whole,
+                $"ATE {Figures.Plain(b.UpTo[rule.Forms[0]])} {rule.Units[rule.Forms[0]]}"
+            )),
+        ];
+    }
+}

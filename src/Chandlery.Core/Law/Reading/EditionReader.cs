@@ -1,0 +1,147 @@
+using Chandlery.Core.Hazards;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading;
+
+/// <summary>Reads an edition of the law: <c>edition.yaml</c> and the files beside it, or those of the edition it is based on.</summary>
+internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceList substances)
+{
+    public Edition Read(string id)
+    {
+        Fields head = files.Open($"law/{id}/edition.yaml");
+        CheckName(head, "id", [id]);
+        CheckName(head, "basedOn", files.Editions);
+        head.Entries("citedHere");
+        IReadOnlyList<string> leavesOut = ReadGroups(head);
+        List<HazardCategory> leavesOutResults = codes.Categories(head, "leavesOutResults");
+        (List<ClassRule> rules, List<NotComputed> notComputed) = new ClassesReader(codes).Read(files.OpenFor(id, "classes.yaml"));
+        (List<LabelElement> elements, List<PictogramPrecedence> pictograms, List<StatementPrecedence> statements, NamingRules naming) =
+            new LabelElementsReader(codes).Read(files.OpenFor(id, "label-elements.yaml"));
+        Requirement ufi = ReadRequirement(head.Group("ufi", "{ needed: no, clause: ... }"));
+        var edition = new Edition
+        {
+            Id = id,
+            Name = head.Text("name", "the law's name"),
+            LookedUp = head.Day("lookedUp"),
+            Sources = head.Texts("sources"),
+            Covers = head.Texts("covers"),
+            DoesNotCover = head.Texts("doesNotCover"),
+            Rules = [.. rules.Where(r => !leavesOut.Contains(r.Group)).Select(r => Without(r, leavesOutResults))],
+            NotComputed = notComputed,
+            Elements = elements,
+            Pictograms = pictograms,
+            Statements = statements,
+            Naming = naming,
+            Precautions = new PrecautionsReader(codes).Read(files.OpenFor(id, "precautions.yaml")),
+            Formats = FormatReader.Read(files.OpenFor(id, "label-format.yaml")),
+            Label = ReadLabel(head.Group("label", "{ showsHazards: yes, template: label.sbn, ... }")),
+            NotForPublic = [.. head.Groups("notForPublic").Select(ReadBan)],
+            Notices = [.. head.Groups("notices").Select(ReadNotice)],
+            ClassificationClause = LawCodes.Citation(head, "classificationClause"),
+            Ufi = ufi,
+            PoisonCentres = ufi.Needed ? new PoisonCentresReader(codes).Read(files.OpenFor(id, "poison-centres.yaml")) : null,
+            EmergencyTelephone = head.OptionalGroup("emergencyTelephone") is { } telephone
+                ? ReadRequirement(telephone)
+                : new Requirement(false, Citation.None),
+            Harmonised = ReadHarmonised(head.Group("harmonised", "{ bind: yes, citedAs: ..., clause: ... }")),
+            Substances = substances,
+            SmallPackages = new SmallPackagesReader(codes).Read(files.OpenFor(id, "small-packages.yaml")),
+            SafetySheet = new SafetySheetReader(codes, files.Editions).Read(files.OpenFor(id, "safety-sheet.yaml")),
+        };
+        head.Done();
+        return edition;
+    }
+
+    private static void CheckName(Fields fields, string key, IReadOnlyCollection<string> known)
+    {
+        if (fields.OptionalText(key) is { } name && !known.Contains(name))
+        {
+            string near = Suggestion.Nearest(name, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+            fields.Problems.Add(fields.PlaceOf(key), $"There is no edition of the law named '{name}'.", near);
+        }
+    }
+
+    private IReadOnlyList<string> ReadGroups(Fields head)
+    {
+        List<string> known = [.. codes.Vocabulary.Categories.Select(c => c.Group).Distinct()];
+        foreach (YamlScalar item in head.List("leavesOut").OfType<YamlScalar>().Where(i => !known.Contains(i.Text)))
+        {
+            string near = Suggestion.Nearest(item.Text, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+            head.Problems.Add(item.Place, $"'{item.Text}' is no group of hazards.yaml.", near);
+        }
+
+        return head.Texts("leavesOut");
+    }
+
+    private static ClassRule Without(ClassRule rule, List<HazardCategory> results) =>
+        rule switch
+        {
+            LimitRule limit => limit with { Rungs = [.. limit.Rungs.Where(r => !results.Contains(r.Result))] },
+            AcuteToxicityRule acute => acute with { Bounds = [.. acute.Bounds.Where(b => !results.Contains(b.Result))] },
+            _ => rule,
+        };
+
+    private static Requirement ReadRequirement(Fields group)
+    {
+        var requirement = new Requirement(group.Flag("needed"), LawCodes.Citation(group));
+        group.Done();
+        return requirement;
+    }
+
+    private static LabelRules ReadLabel(Fields group)
+    {
+        var label = new LabelRules
+        {
+            ShowsHazards = group.Flag("showsHazards"),
+            Template = group.Text("template", "label.sbn"),
+            QuantityUnits =
+            [
+                .. group.Choices("quantityUnits", "g", "oz").Select(u => u == "oz" ? QuantityUnit.Ounces : QuantityUnit.Grams),
+            ],
+            QuantityUnitsClause = LawCodes.Citation(group, "quantityUnitsClause"),
+            Warnings = group.Texts("warnings"),
+            LanguagesClause = LawCodes.Citation(group, "languagesClause"),
+            WordingClause = LawCodes.Citation(group, "wordingClause"),
+            StatementsClause = LawCodes.Citation(group, "statementsClause"),
+            PictogramsClause = LawCodes.Citation(group, "pictogramsClause"),
+            PictogramColoursClause = LawCodes.Citation(group, "pictogramColoursClause"),
+            TextColourClause = LawCodes.Citation(group, "textColourClause"),
+            ProductNameClause = LawCodes.Citation(group, "productNameClause"),
+            SupplierClause = LawCodes.Citation(group, "supplierClause"),
+            LeafletClause = LawCodes.Citation(group, "leafletClause"),
+        };
+        if (label.QuantityUnits.Count == 0)
+        {
+            group.Problems.Add(group.Place, "'quantityUnits' is missing.", "Write 'quantityUnits: [g]'.");
+        }
+
+        group.Done();
+        return label;
+    }
+
+    private PublicBan ReadBan(Fields row)
+    {
+        var ban = new PublicBan(codes.CategoriesOrClasses(row, "hazards"), row.Text("says", "what it means"), LawCodes.Citation(row));
+        row.Done();
+        return ban;
+    }
+
+    private static Notice ReadNotice(Fields row)
+    {
+        var notice = new Notice(row.Enumeration("when", NoticeWhen.Classified), row.Text("says", "the words"), LawCodes.Citation(row));
+        row.Done();
+        return notice;
+    }
+
+    private static HarmonisedClasses ReadHarmonised(Fields group)
+    {
+        bool bind = group.Flag("bind");
+        var harmonised = new HarmonisedClasses(
+            bind,
+            group.Text("citedAs", "CLP Annex VI, {index} ({act})"),
+            bind ? LawCodes.Citation(group) : Citation.None
+        );
+        group.Done();
+        return harmonised;
+    }
+}

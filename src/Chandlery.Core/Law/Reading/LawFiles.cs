@@ -1,0 +1,138 @@
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading;
+
+/// <summary>The law's data files as trees, each parsed once; a file that an edition lacks comes from the edition it is based on.</summary>
+internal sealed class LawFiles
+{
+    private const string LanguageFolder = "languages/";
+
+    private readonly IReadOnlyDictionary<string, string> texts;
+    private readonly Problems problems;
+    private readonly Task<Dictionary<string, ParsedFile>> languages;
+    private readonly Dictionary<string, ParsedFile> parsed = [];
+
+    /// <summary>Takes the files.</summary>
+    /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
+    /// <param name="problems">Collects everything that is wrong.</param>
+    public LawFiles(IReadOnlyDictionary<string, string> texts, Problems problems)
+    {
+        this.texts = texts;
+        this.problems = problems;
+
+        // Parsing takes most of the time and no file depends on another: a second core parses the languages meanwhile.
+        languages = Task.Run(() => texts.Where(f => IsLanguage(f.Key)).ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value)));
+    }
+
+    /// <summary>All paths, in order.</summary>
+    public IEnumerable<string> Paths => texts.Keys.Order(StringComparer.Ordinal);
+
+    /// <summary>Names of all editions, in order.</summary>
+    public IReadOnlyList<string> Editions { get; private set; } = [];
+
+    /// <summary>Finds the editions; call first.</summary>
+    public void FindEditions() =>
+        Editions = [
+            .. Paths
+                .Where(k => k.StartsWith("law/", StringComparison.Ordinal) && k.EndsWith("/edition.yaml", StringComparison.Ordinal))
+                .Select(k => k.Split('/')[1]),
+        ];
+
+    /// <summary>A file; a missing one is noted.</summary>
+    public Fields Open(string path)
+    {
+        string name = "data/" + path;
+        if (!texts.TryGetValue(path, out string? text))
+        {
+            problems.Add(new TextPlace(name, 0, 0), "The file is missing.", "Restore it from the program's own data.");
+            return new Fields(new YamlMap([], new TextPlace(name, 0, 0)), new Problems());
+        }
+
+        // A file that is no YAML has been noted; whatever it should have held is not noted as missing on top.
+        ParsedFile file = Parse(path, text);
+        return new Fields(file.Map, file.Problems.None ? problems : new Problems());
+    }
+
+    /// <summary>
+    /// An edition's file, or that of the edition it is based on. What is taken over is cited as the edition's own law cites it
+    /// (<c>citedHere</c>).
+    /// </summary>
+    public Fields OpenFor(string edition, string file)
+    {
+        var heirs = new List<string>();
+        string folder = edition;
+        while (!texts.ContainsKey($"law/{folder}/{file}") && BasedOn(folder) is { } above && heirs.Count < Editions.Count)
+        {
+            heirs.Add(folder);
+            folder = above;
+        }
+
+        string path = $"law/{folder}/{file}";
+        if (heirs.Count == 0 || !texts.TryGetValue(path, out string? text))
+        {
+            bool unreadable = !Parse($"law/{folder}/edition.yaml", texts[$"law/{folder}/edition.yaml"]).Problems.None;
+            return unreadable && !texts.ContainsKey(path)
+                ? new Fields(new YamlMap([], new TextPlace("data/" + path, 0, 0)), new Problems())
+                : Open(path);
+        }
+
+        YamlMap map = Parse(path, text).Map;
+        foreach (string heir in Enumerable.Reverse(heirs))
+        {
+            List<(string From, string To)> cited =
+            [
+                .. Open($"law/{heir}/edition.yaml").Entries("citedHere").Select(e => (e.Key, (e.Value as YamlScalar)?.Text ?? "")),
+            ];
+            map = (YamlMap)CitedAs(map, cited);
+        }
+
+        return new Fields(map, problems);
+    }
+
+    private string? BasedOn(string edition) =>
+        texts.ContainsKey($"law/{edition}/edition.yaml") ? Open($"law/{edition}/edition.yaml").OptionalText("basedOn") : null;
+
+    private ParsedFile Parse(string path, string text)
+    {
+        if (!parsed.TryGetValue(path, out ParsedFile? file))
+        {
+            file = IsLanguage(path) ? languages.Result[path] : ParsedFile.Of(path, text);
+            parsed[path] = file;
+            problems.AddRange(file.Problems.Found);
+        }
+
+        return file;
+    }
+
+    private static YamlValue CitedAs(YamlValue value, IReadOnlyList<(string From, string To)> cited) =>
+        value switch
+        {
+            YamlScalar scalar => cited.Aggregate(
+                scalar,
+                (s, c) =>
+                    s.Text.Contains(c.From, StringComparison.Ordinal)
+                        ? s with
+                        {
+                            Text = s.Text.Replace(c.From, c.To, StringComparison.Ordinal),
+                        }
+                        : s
+            ),
+            YamlList list => list with { Items = [.. list.Items.Select(i => CitedAs(i, cited))] },
+            YamlMap map => map with { Entries = [.. map.Entries.Select(e => e with { Value = CitedAs(e.Value, cited) })] },
+            _ => value,
+        };
+
+    // What suppliers write is no law: the intake reads it itself.
+    private static bool IsLanguage(string path) =>
+        path.StartsWith(LanguageFolder, StringComparison.Ordinal) && !path.EndsWith("/supplier.yaml", StringComparison.Ordinal);
+
+    private sealed record ParsedFile(YamlMap Map, Problems Problems)
+    {
+        public static ParsedFile Of(string path, string text)
+        {
+            string name = "data/" + path;
+            var problems = new Problems();
+            return new ParsedFile(YamlText.Read(text, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0)), problems);
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading;
+
+/// <summary>Reads <c>poison-centres.yaml</c>: what a notification to the poison centres holds.</summary>
+internal sealed class PoisonCentresReader(LawCodes codes)
+{
+    public PoisonCentreRules Read(Fields fields)
+    {
+        var rules = new PoisonCentreRules
+        {
+            Areas =
+            [
+                .. fields.Choices("areas", "physical", "health", "environment").Select(a => Enum.Parse<HazardArea>(a, ignoreCase: true)),
+            ],
+            HazardousFrom = new MassPercent(fields.Number("hazardousFromPercent", 0, 100, "0.1")),
+            OthersFrom = new MassPercent(fields.Number("othersFromPercent", 0, 100, "1")),
+            MajorConcern = codes.CategoriesOrClasses(fields, "majorConcern"),
+            MajorConcernWidths = ReadWidths(fields, "majorConcernWidths"),
+            OtherWidths = ReadWidths(fields, "otherWidths"),
+            Clause = LawCodes.Citation(fields),
+            Confidence = fields.Text("confidence", "from memory"),
+        };
+        fields.Done();
+        return rules;
+    }
+
+    private static List<RangeWidth> ReadWidths(Fields fields, string key)
+    {
+        var widths = new List<RangeWidth>();
+        foreach (Fields row in fields.Groups(key))
+        {
+            widths.Add(new RangeWidth(new MassPercent(row.NumberFrom("fromPercent", 0, 100, "10")), row.Number("points", 0, 100, "3")));
+            row.Done();
+        }
+
+        if (widths.Count == 0 || widths[^1].From != MassPercent.Zero)
+        {
+            fields.Problems.Add(fields.PlaceOf(key), $"The last row of '{key}' must begin at 0.");
+            widths.Add(new RangeWidth(MassPercent.Zero, 1));
+        }
+
+        return widths;
+    }
+}
