@@ -10,11 +10,11 @@ namespace Chandlery.Paper.Papers;
 /// <param name="Symbols">Drawings.</param>
 public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
 {
-    /// <summary>The document that a template writes for these values; null when there are problems.</summary>
-    internal MarkupDocument? Read(string template, IReadOnlyDictionary<string, object?> values, Problems problems)
+    /// <summary>The document that a template writes for a view; null when there are problems.</summary>
+    internal MarkupDocument? Read(ITemplateView view, Problems problems)
     {
-        string shown = "templates/" + template;
-        if (Templates.Write(template, values, problems) is not { } xml || MarkupReader.Read(xml, shown, problems) is not { } document)
+        string shown = "templates/" + view.Template;
+        if (Templates.Write(view, problems) is not { } xml || MarkupReader.Read(xml, shown, problems) is not { } document)
         {
             return null;
         }

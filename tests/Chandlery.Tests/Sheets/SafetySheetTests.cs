@@ -10,6 +10,7 @@ using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.ProductInformation;
 using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
@@ -374,7 +375,7 @@ public sealed class SafetySheetTests
     {
         var problems = new Problems();
         SafetySheet sheet = Sheet(file);
-        Assert.Single(SafetySheetDocument.ProductInformation(sheet, Bench.Shop, problems)!.Pages);
+        Assert.Single(ProductInformationDocument.Make(sheet, Bench.Shop, problems)!.Pages);
         Assert.Empty(problems.Found);
     }
 }

@@ -86,10 +86,13 @@ public sealed class LabelDocument
         Problems problems
     )
     {
-        IReadOnlyDictionary<string, object?> model = LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code).ToHashSet());
-        string template = assessment.Edition.LabelKind == LabelKind.Consumer ? "label-consumer.sbn" : "label.sbn";
-        return shop.Read(template, model, problems) is { } whole
-            ? new LabelDocument(assessment, shop, leftOff, whole, () => shop.Read("leaflet-front.sbn", model, problems))
+        var facts = new LabelFacts(assessment, advice, leftOff.Select(l => l.Code).ToHashSet());
+        MarkupDocument? read =
+            assessment.Edition.LabelKind == LabelKind.Consumer
+                ? shop.Read(facts.ConsumerLabel(), problems)
+                : shop.Read(facts.Label(), problems);
+        return read is { } whole
+            ? new LabelDocument(assessment, shop, leftOff, whole, () => shop.Read(facts.LeafletFront(), problems))
             : null;
     }
 
