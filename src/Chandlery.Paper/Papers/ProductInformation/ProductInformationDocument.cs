@@ -15,7 +15,9 @@ public static class ProductInformationDocument
     /// <summary>What a shop needs at the counter.</summary>
     private static readonly string[] Picked = ["1.1", "1.3", "2.1", "2.2", "4.1", "5.1", "7.1", "7.2", "13.1"];
 
-    /// <summary>The page; null when template or data have problems or the text does not fit a page.</summary>
+    /// <summary>
+    /// One page where the text fits it, else as many as it needs, each with its number; null when template or data have problems.
+    /// </summary>
     public static PaperDocument? Make(SafetySheet sheet, PaperShop shop, Problems problems)
     {
         if (shop.Read(View(sheet), problems) is not { } document)
@@ -23,17 +25,15 @@ public static class ProductInformationDocument
             return null;
         }
 
-        if (PageFitter.Fit(document, shop, LineSpacing, PictogramMm, StepMm) is { } page)
-        {
-            return new PaperDocument(document.Title, document.Language, [page]);
-        }
-
-        problems.Add(
-            new TextPlace("templates/product-information.sbn", 0, 0),
-            "The product information does not fit a page at its smallest text.",
-            "Say less in the template, or lower its smallest-x-height."
-        );
-        return null;
+        IReadOnlyDictionary<string, string> words = sheet.Words.Words;
+        return PageFitter.Fit(document, shop, LineSpacing, PictogramMm, StepMm) is { } page
+            ? new PaperDocument(document.Title, document.Language, [page])
+            : ManyPages.Lay(
+                document,
+                shop,
+                (_, _) => [],
+                (number, count) => $"{sheet.Product}: {words["page"]} {number} {words["of"]} {count}"
+            );
     }
 
     private static ProductInformationView View(SafetySheet sheet) =>
