@@ -21,7 +21,7 @@ public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
 
         List<string> unknown =
         [
-            .. document.Blocks.SelectMany(SymbolsOf).Where(s => s.Length > 0 && !Symbols.Symbols.ContainsKey(s)).Distinct(),
+            .. document.Blocks.SelectMany(b => b.SymbolNames).Where(s => s.Length > 0 && !Symbols.Symbols.ContainsKey(s)).Distinct(),
         ];
         foreach (string name in unknown)
         {
@@ -30,13 +30,4 @@ public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
 
         return unknown.Count == 0 ? document : null;
     }
-
-    private static IEnumerable<string> SymbolsOf(Block block) =>
-        block switch
-        {
-            Pictograms pictograms => pictograms.Codes,
-            SymbolRow row => row.Symbols.Select(s => s.Name),
-            Messages messages => messages.Items.Select(m => m.Symbol),
-            _ => [],
-        };
 }

@@ -1,6 +1,6 @@
 using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Fonts;
-using Chandlery.Paper.Markup;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 

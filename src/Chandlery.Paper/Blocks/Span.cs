@@ -1,6 +1,6 @@
 using Chandlery.Paper.Fonts;
 
-namespace Chandlery.Paper.Markup;
+namespace Chandlery.Paper.Blocks;
 
 /// <summary>A piece of a paragraph in one weight.</summary>
 /// <param name="Text">The text.</param>

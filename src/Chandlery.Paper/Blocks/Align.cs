@@ -1,4 +1,4 @@
-namespace Chandlery.Paper.Markup;
+namespace Chandlery.Paper.Blocks;
 
 /// <summary>How lines stand between the edges.</summary>
 public enum Align

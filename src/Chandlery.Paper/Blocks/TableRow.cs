@@ -1,4 +1,4 @@
-namespace Chandlery.Paper.Markup;
+namespace Chandlery.Paper.Blocks;
 
 /// <summary>A row of a table.</summary>
 /// <param name="Cells">Text of each cell.</param>
