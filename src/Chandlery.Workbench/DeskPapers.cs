@@ -6,6 +6,7 @@ using Chandlery.Core.Making;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
+using Chandlery.Workbench.Answers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
@@ -33,18 +34,19 @@ internal static class DeskPapers
     /// <summary>Why there is no paper, as a sentence.</summary>
     public static string Sentence(PaperKind paper, MissingPaper missing) => $"{paper.Title} not printed: {missing.Why}";
 
-    /// <summary>The list of papers for the page to offer.</summary>
-    public static IEnumerable<object> Offer(PaperList papers, IReadOnlyList<Assessment> assessments) =>
-        papers.All.Select(p => new
-        {
-            id = p.Id,
-            title = p.Title,
-            takesCount = p.TakesCount,
-            languages = assessments.ToDictionary(
-                a => a.Edition.Id,
-                a => p.IsPerLanguage ? a.Languages.Select(l => new { code = l.Code, name = l.Name }) : []
-            ),
-        });
+    /// <summary>The papers for the page to offer.</summary>
+    public static IReadOnlyList<PaperOffer> Offer(PaperList papers, IReadOnlyList<Assessment> assessments) =>
+        [
+            .. papers.All.Select(paper => new PaperOffer(
+                paper.Id,
+                paper.Title,
+                paper.TakesCount,
+                assessments.ToDictionary(a => a.Edition.Id, a => LanguagesOf(paper, a))
+            )),
+        ];
+
+    private static IReadOnlyList<PaperLanguage> LanguagesOf(PaperKind paper, Assessment a) =>
+        paper.IsPerLanguage ? [.. a.Languages.Select(l => new PaperLanguage(l.Code, l.Name))] : [];
 
     /// <summary>The document's bytes in a format; PNG and SVG show its first page.</summary>
     public static (byte[] Bytes, string Type) Draw(PaperDocument document, string format) =>
