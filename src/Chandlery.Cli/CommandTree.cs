@@ -1,12 +1,16 @@
 using System.CommandLine;
 using Chandlery.Cli.Commands;
+using Chandlery.Paper.Papers;
 
 namespace Chandlery.Cli;
 
 /// <summary>The commands and their options.</summary>
 internal static class CommandTree
 {
-    public static RootCommand Build()
+    public static RootCommand Build() => Build(PaperList.Own);
+
+    /// <summary>The commands over a list of papers.</summary>
+    public static RootCommand Build(PaperList papers)
     {
         var root = new RootCommand(
             "From a YAML blend to a lawful candle label: what is in the finished candle, what the law makes of it, and the papers to print. It helps; it does not replace local law or a competent person."
@@ -15,20 +19,20 @@ internal static class CommandTree
             WorkbenchCommand.Build(),
             AssessCommand.Build(),
             TraceCommand.Build(),
-            LabelCommand.Build(),
+            LabelCommand.Build(papers),
             SheetCommand.Build(),
             ArrangeCommand.Build(),
             MeasureCommand.Build(),
-            CardCommand.Build(),
-            SafetySheetCommand.Build(),
-            DossierCommand.Build(),
+            CardCommand.Build(papers),
+            SafetySheetCommand.Build(papers),
+            DossierCommand.Build(papers),
             CeilingCommand.Build(),
             UfiCommand.Build(),
             DraftCommand.Build(),
-            BenchSheetCommand.Build(),
+            BenchSheetCommand.Build(papers),
             CatalogueCommand.Build(),
             ChangesCommand.Build(),
-            RegisterCommand.Build(),
+            RegisterCommand.Build(papers),
             TransferCommands.BuildExport(),
             TransferCommands.BuildImport(),
             TransferCommands.BuildSchemas(),
@@ -37,7 +41,7 @@ internal static class CommandTree
             CompletionsCommand.Build(),
         };
         root.Add(ManualCommand.Build(root));
-        root.Add(ReferenceCommand.Build(root));
+        root.Add(ReferenceCommand.Build(root, papers));
         root.SetAction((parse, _) => WorkbenchCommand.Run(parse, ".", 0, browser: true));
         return root;
     }

@@ -6,7 +6,7 @@ internal static class ExitCode
     /// <summary>All is well.</summary>
     public const int Fine = 0;
 
-    /// <summary>Something stops a sale.</summary>
+    /// <summary>Something stops a sale, or a paper that is due is missing.</summary>
     public const int StopsSale = 1;
 
     /// <summary>The input is wrong; nothing was written.</summary>

@@ -1,82 +1,52 @@
 using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Making;
-using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Paper.Drawing;
-using Chandlery.Paper.Papers.BenchSheets;
-using Chandlery.Paper.Papers.Cards;
-using Chandlery.Paper.Papers.Labels;
-using Chandlery.Paper.Papers.SafetyDataSheets;
+using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
+using Chandlery.Workbench.Answers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
 
-/// <summary>Documents of the candle on the desk.</summary>
+/// <summary>Papers of the candle on the desk.</summary>
 internal static class DeskPapers
 {
-    /// <summary>Kinds of documents that the page offers.</summary>
-    public static readonly IReadOnlyList<string> Kinds =
-    [
-        "label",
-        "burn-card",
-        "pocket-card",
-        "shop-card",
-        "bench-sheet",
-        "safety-sheet",
-        "product-information",
-    ];
-
     private const double Dpi = 300;
 
-    /// <summary>The document, or the reason why there is none.</summary>
-    public static PaperDocument? Make(Workroom room, CandleDesk desk, Assessment a, string kind, int count, out string whyNot)
+    /// <summary>The paper that the page asks for; a reason in words where there is none.</summary>
+    public static PaperOutcome Make(Workroom room, CandleDesk desk, Assessment a, PaperKind paper, DeskRequest request)
     {
+        IReadOnlyList<Language> languages = paper.LanguagesOf(a);
+        Language language = languages.FirstOrDefault(l => l.Code == request.Language) ?? languages[0];
         var problems = new Problems();
-        whyNot = "";
-        PaperDocument? document = null;
-        if (kind is "label" or "safety-sheet" or "product-information" && a.StopsSale)
+        if (desk.Catalogue.Find<Wax>(a.Candle.Wax, problems) is not { } wax)
         {
-            whyNot = "Something stops the sale, so this is not printed. See the findings.";
-            return null;
+            return MissingPaper.Because(problems, isDue: true);
         }
 
-        switch (kind)
-        {
-            case "label":
-                LabelResult? label = LabelDocument.Make(a, room.Shop, room.Lawbook.Burning, problems);
-                whyNot = label?.Misfit is { } misfit
-                    ? $"The text does not fit a label of {misfit.Shape.Request}. What would help: {string.Join("; ", misfit.Remedies)}."
-                    : "";
-                document = label?.Fitted is { } fitted ? new PaperDocument(a.Candle.Name, a.Languages[0].Code, fitted.Pages) : null;
-                break;
-            case "burn-card" or "pocket-card" or "shop-card":
-                CardKind card =
-                    kind == "burn-card" ? CardKind.Buyer
-                    : kind == "pocket-card" ? CardKind.Pocket
-                    : CardKind.Shop;
-                document = CardDocument.Make(a, card, room.Shop, room.Lawbook.Burning, problems);
-                break;
-            case "bench-sheet":
-                Wax? wax = desk.Catalogue.Find<Wax>(a.Candle.Wax, problems);
-                document = wax is null ? null : BenchSheetDocument.Make(a, PouringPlan.Make(a, wax, count, 3), room.Shop, problems);
-                break;
-            case "safety-sheet" or "product-information":
-                SafetySheet? sheet = SafetySheetMaker.Make(a, a.Languages[0], room.Lawbook, 1, problems);
-                document =
-                    sheet is null ? null
-                    : kind == "safety-sheet" ? SafetySheetDocument.Make(sheet, room.Shop, problems)
-                    : SafetySheetDocument.ProductInformation(sheet, room.Shop, problems);
-                break;
-            default:
-                whyNot = "There is no such document.";
-                break;
-        }
-
-        whyNot = whyNot.Length > 0 || problems.None ? whyNot : string.Join(' ', problems.Found.Select(p => p.ToString()));
-        return document;
+        var settings = new PaperSettings(Math.Clamp(request.Count ?? 1, 1, PouringPlan.MostCandles));
+        return paper.Make(new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings));
     }
+
+    /// <summary>Why there is no paper, as a sentence.</summary>
+    public static string Sentence(PaperKind paper, MissingPaper missing) => $"{paper.Title} not printed: {missing.Why}";
+
+    /// <summary>The papers for the page to offer.</summary>
+    public static IReadOnlyList<PaperOffer> Offer(PaperList papers, IReadOnlyList<Assessment> assessments) =>
+        [
+            .. papers.All.Select(paper => new PaperOffer(
+                paper.Id,
+                paper.Title,
+                paper.TakesCount,
+                assessments.ToDictionary(a => a.Edition.Id, a => LanguagesOf(paper, a))
+            )),
+        ];
+
+    private static IReadOnlyList<PaperLanguage> LanguagesOf(PaperKind paper, Assessment a) =>
+        paper.IsPerLanguage ? [.. a.Languages.Select(l => new PaperLanguage(l.Code, l.Name))] : [];
 
     /// <summary>The document's bytes in a format; PNG and SVG show its first page.</summary>
     public static (byte[] Bytes, string Type) Draw(PaperDocument document, string format) =>

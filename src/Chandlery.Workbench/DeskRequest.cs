@@ -9,6 +9,7 @@ namespace Chandlery.Workbench;
 /// <param name="Format">pdf, png, svg, yaml or json.</param>
 /// <param name="Count">How many candles, for the bench sheet.</param>
 /// <param name="By">Who issues, for the register.</param>
+/// <param name="Language">Code of the language, for papers that are made in one at a time; null for the first.</param>
 public sealed record DeskRequest(
     string Id,
     CandleEdits? Edits = null,
@@ -17,5 +18,6 @@ public sealed record DeskRequest(
     string? Kind = null,
     string? Format = null,
     int? Count = null,
-    string? By = null
+    string? By = null,
+    string? Language = null
 );

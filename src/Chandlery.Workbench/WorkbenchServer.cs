@@ -6,7 +6,7 @@ using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
-using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Papers;
 using Chandlery.Register;
 using Chandlery.Yaml;
 using Microsoft.AspNetCore.Builder;
@@ -148,7 +148,6 @@ public sealed class WorkbenchServer : IAsyncDisposable
             maker = folder.Catalogue.OfKind<Maker>().FirstOrDefault()?.Name,
             rows = entries.SelectMany(e => e.Results),
             problems = folder.Problems.Found.Concat(entries.SelectMany(e => e.Problems)).Select(Shown),
-            kinds = DeskPapers.Kinds,
         };
     }
 
@@ -190,6 +189,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
                 drops = o.Oil.DropMass is { } drop ? o.Share.Value / 100 * first.Candle.NetMass.Value / drop.Value : (double?)null,
             }),
             assessments = desk.Assessments.Select(a => JsonDocument.Parse(AssessmentJson.Write(a)).RootElement),
+            papers = DeskPapers.Offer(room.Papers, desk.Assessments),
             plot = first is not null && wax is not null ? LoadPlot.Of(first, wax) : null,
             problems = desk.Problems.Select(Shown),
         };
@@ -217,27 +217,49 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private static Assessment? Chosen(CandleDesk desk, DeskRequest request) =>
         desk.Assessments.FirstOrDefault(a => a.Edition.Id == request.Edition) ?? (desk.Assessments.Count > 0 ? desk.Assessments[0] : null);
 
-    private PaperDocument? Document(CandleDesk desk, DeskRequest request, out string whyNot)
+    private MadePaper? Made(CandleDesk desk, DeskRequest request, out string whyNot)
     {
-        whyNot = "The candle cannot be assessed; see the problems.";
-        int count = Math.Clamp(request.Count ?? 1, 1, Core.Making.PouringPlan.MostCandles);
-        return Chosen(desk, request) is { } a ? DeskPapers.Make(room, desk, a, request.Kind ?? "label", count, out whyNot) : null;
+        whyNot = "";
+        PaperKind? paper = request.Kind is { } kind ? room.Papers.Find(kind) : room.Papers.All[0];
+        if (paper is null)
+        {
+            whyNot = "There is no such paper.";
+            return null;
+        }
+
+        if (Chosen(desk, request) is not { } a)
+        {
+            whyNot = "The candle cannot be assessed; see the problems.";
+            return null;
+        }
+
+        PaperOutcome outcome = DeskPapers.Make(room, desk, a, paper, request);
+        whyNot = outcome is MissingPaper missing ? DeskPapers.Sentence(paper, missing) : "";
+        return outcome as MadePaper;
     }
 
     private IResult Preview(CandleDesk desk, DeskRequest request) =>
-        Document(desk, request, out string whyNot) is { } document
+        Made(desk, request, out string whyNot) is { } made
             ? Answer(
                 new
                 {
-                    pages = document.Pages.Select(p => new
+                    pages = made.Document.Pages.Select(p => new
                     {
                         widthMm = p.WidthMm,
                         heightMm = p.HeightMm,
-                        svg = SvgDrawing.Draw(p, document.Title),
+                        svg = SvgDrawing.Draw(p, made.Document.Title),
                     }),
+                    warnings = made.Warnings,
                 }
             )
-            : Answer(new { pages = Array.Empty<object>(), whyNot });
+            : Answer(
+                new
+                {
+                    pages = Array.Empty<object>(),
+                    warnings = Array.Empty<string>(),
+                    whyNot,
+                }
+            );
 
     private IResult Paper(CandleDesk desk, DeskRequest request)
     {
@@ -248,12 +270,12 @@ public sealed class WorkbenchServer : IAsyncDisposable
             case "json":
                 return Results.Text(AssessmentJson.Write(desk.Assessments), "application/json; charset=utf-8");
             default:
-                if (Document(desk, request, out string whyNot) is not { } document)
+                if (Made(desk, request, out string whyNot) is not { } made)
                 {
                     return Complaint(StatusCodes.Status422UnprocessableEntity, whyNot);
                 }
 
-                (byte[] bytes, string type) = DeskPapers.Draw(document, request.Format ?? "pdf");
+                (byte[] bytes, string type) = DeskPapers.Draw(made.Document, request.Format ?? "pdf");
                 return Results.Bytes(bytes, type);
         }
     }
@@ -277,10 +299,17 @@ public sealed class WorkbenchServer : IAsyncDisposable
             return Complaint(StatusCodes.Status422UnprocessableEntity, "Something stops the sale, so nothing was entered.");
         }
 
-        PaperDocument? label = DeskPapers.Make(room, desk, a, "label", 1, out string whyNot);
-        if (label is null)
+        var documents = new List<(string Name, byte[] Bytes)>();
+        foreach (PaperKind paper in room.Papers.Registered)
         {
-            return Complaint(StatusCodes.Status422UnprocessableEntity, whyNot);
+            switch (DeskPapers.Make(room, desk, a, paper, request))
+            {
+                case MissingPaper missing:
+                    return Complaint(StatusCodes.Status422UnprocessableEntity, DeskPapers.Sentence(paper, missing));
+                case MadePaper made:
+                    documents.Add(($"{paper.FileName(a, a.Languages[0])}.pdf", PdfDrawing.Draw(made.Document)));
+                    break;
+            }
         }
 
         var problems = new Problems();
@@ -288,7 +317,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
             a,
             room.Root,
             desk.Catalogue,
-            [($"{a.Id}-label.pdf", PdfDrawing.Draw(label))],
+            documents,
             problems
         );
         if (!problems.None)

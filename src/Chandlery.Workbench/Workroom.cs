@@ -13,11 +13,12 @@ public sealed class Workroom
     private DeclarationFolder? folder;
     private string signature = "";
 
-    private Workroom(string root, Lawbook lawbook, PaperShop shop)
+    private Workroom(string root, Lawbook lawbook, PaperShop shop, PaperList papers)
     {
         Root = root;
         Lawbook = lawbook;
         Shop = shop;
+        Papers = papers;
     }
 
     /// <summary>The maker's folder, a full path.</summary>
@@ -29,8 +30,14 @@ public sealed class Workroom
     /// <summary>Templates and drawings.</summary>
     public PaperShop Shop { get; }
 
+    /// <summary>The papers that the page offers.</summary>
+    public PaperList Papers { get; }
+
     /// <summary>Opens a folder; null with problems when law or templates cannot be read.</summary>
-    public static Workroom? Open(string root, Problems problems)
+    public static Workroom? Open(string root, Problems problems) => Open(root, PaperList.Own, problems);
+
+    /// <summary>Opens a folder over a list of papers; null with problems when law or templates cannot be read.</summary>
+    public static Workroom? Open(string root, PaperList papers, Problems problems)
     {
         if (!Directory.Exists(root))
         {
@@ -41,7 +48,7 @@ public sealed class Workroom
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
         Lawbook? lawbook = LawReader.Read(data, problems);
         PaperShop shop = ShippedShop.Open(data, null, problems);
-        return lawbook is null || !problems.None ? null : new Workroom(Path.GetFullPath(root), lawbook, shop);
+        return lawbook is null || !problems.None ? null : new Workroom(Path.GetFullPath(root), lawbook, shop, papers);
     }
 
     /// <summary>The folder's declarations as they are on disk now.</summary>

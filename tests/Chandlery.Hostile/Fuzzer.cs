@@ -12,7 +12,10 @@ using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Intake.Wording;
 using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.BurnCards;
 using Chandlery.Paper.Papers.Cards;
+using Chandlery.Paper.Papers.PocketCards;
+using Chandlery.Paper.Papers.ShopCards;
 using Chandlery.Paper.Symbols;
 using Chandlery.Paper.Templates;
 using Chandlery.Workbench;
@@ -194,15 +197,16 @@ public sealed class Fuzzer
 
     private void Template(Mangler mangler)
     {
-        string name = mangler.Pick(["burn-card-pocket.sbn", "shop-card.sbn", "burn-card.sbn"]);
+        (string name, CardPaper card) = mangler.Pick<(string, CardPaper)>([
+            ("burn-card-pocket.sbn", new PocketCardPaper()),
+            ("shop-card.sbn", new ShopCardPaper()),
+            ("burn-card.sbn", new BurnCardPaper()),
+            ("parts/messages.sbn", new PocketCardPaper()),
+        ]);
         var bent = new Dictionary<string, string>(templates) { [name] = mangler.Text(templates[name]) };
-        CardKind kind = name switch
-        {
-            "burn-card.sbn" => CardKind.Buyer,
-            "shop-card.sbn" => CardKind.Shop,
-            _ => CardKind.Pocket,
-        };
-        CardDocument.Make(assessment, kind, new PaperShop(new TemplateShelf(bent), symbols), lawbook.Burning, new Problems());
+        var shop = new PaperShop(new TemplateShelf(bent), symbols);
+        Wax wax = catalogue.Find<Wax>(assessment.Candle.Wax, new Problems())!;
+        card.Make(new PaperRequest(assessment, assessment.Languages[0], wax, lawbook, shop, new PaperSettings()));
     }
 
     private void Pdf(Mangler mangler)

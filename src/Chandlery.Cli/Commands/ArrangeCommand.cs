@@ -27,7 +27,7 @@ internal static class ArrangeCommand
                 {
                     foreach (Assessment a in assessments)
                     {
-                        if (printer.Arrange(a, problems) is { } results && problems.None)
+                        if (LabelDocument.Arrange(a, printer.Shop, session.Lawbook.Burning, problems) is { } results && problems.None)
                         {
                             session.Output.WriteLine($"{a.Candle.Name} ({a.Edition.Id}), {a.Vessel.Name}, {a.Vessel.Brimful}");
                             session.Output.WriteLine(Table(results).Render(AssessCommand.Width));

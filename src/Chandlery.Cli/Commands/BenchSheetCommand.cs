@@ -1,22 +1,22 @@
 using System.CommandLine;
-using Chandlery.Core.Assessed;
 using Chandlery.Core.Making;
-using Chandlery.Yaml;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.BenchSheets;
 
 namespace Chandlery.Cli.Commands;
 
 /// <summary><c>chandlery bench-sheet</c>: what to weigh for a number of candles.</summary>
 internal static class BenchSheetCommand
 {
-    public static Command Build()
+    public static Command Build(PaperList papers)
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
         var count = new Option<int>("--count") { Description = "How many candles. Default: 1.", DefaultValueFactory = _ => 1 };
         var waste = new Option<double>("--waste")
         {
-            Description = "Allowance for what stays in the jug, percent (0 to 50). Default: 3.",
-            DefaultValueFactory = _ => 3,
+            Description = $"Allowance for what stays in the jug, percent (0 to 50). Default: {PaperSettings.UsualWastePercent}.",
+            DefaultValueFactory = _ => PaperSettings.UsualWastePercent,
         };
         count.Validators.Add(r =>
         {
@@ -45,33 +45,16 @@ internal static class BenchSheetCommand
                 parse,
                 options,
                 paper,
-                (session, printer, all, problems) => Write(session, printer, all, parse.GetValue(count), parse.GetValue(waste), problems)
+                (session, printer, assessments, _) =>
+                {
+                    var settings = new PaperSettings(parse.GetValue(count), parse.GetValue(waste));
+                    var run = new PaperRun(session, printer, assessments, settings);
+                    run.MakeAll([.. papers.All.OfType<BenchSheetPaper>()]);
+                    int code = run.Finish();
+                    return code == ExitCode.Fine && assessments.Any(a => a.StopsSale) ? ExitCode.StopsSale : code;
+                }
             )
         );
         return command;
-    }
-
-    private static int Write(
-        Session session,
-        Printer printer,
-        IReadOnlyList<Assessment> assessments,
-        int count,
-        double waste,
-        Problems problems
-    )
-    {
-        var files = new List<PendingFile>();
-        foreach (Assessment a in assessments.DistinctBy(a => a.Id))
-        {
-            files.AddRange(printer.BenchSheet(a, PouringPlan.Make(a, session.WaxOf(a), count, waste), problems));
-        }
-
-        if (!problems.None)
-        {
-            return session.Report(problems);
-        }
-
-        printer.Write(files, "", session.Output);
-        return assessments.Any(a => a.StopsSale) ? ExitCode.StopsSale : ExitCode.Fine;
     }
 }

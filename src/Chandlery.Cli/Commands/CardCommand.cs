@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Cards;
 
 namespace Chandlery.Cli.Commands;
@@ -6,7 +7,7 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery card</c>: the burn-safety card.</summary>
 internal static class CardCommand
 {
-    public static Command Build()
+    public static Command Build(PaperList papers)
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
@@ -14,12 +15,24 @@ internal static class CardCommand
             "card",
             "Print the burn-safety card that goes to the buyer or the shop with the candle, a page for each language."
         );
-        var kind = new Option<CardKind>("--kind")
+        List<CardPaper> cards = [.. papers.All.OfType<CardPaper>()];
+        var kind = new Option<string>("--kind")
         {
-            Description =
-                "buyer (A6, default), pocket (A7) or shop (A5: what to tell customers, what is in it, how to store it, whom to ask).",
-            DefaultValueFactory = _ => CardKind.Buyer,
+            Description = $"{string.Join("; ", cards.Select(c => $"{c.Choice} ({c.About})"))}. Default: {cards[0].Choice}.",
+            DefaultValueFactory = _ => cards[0].Choice,
+            CustomParser = result =>
+            {
+                string chosen = result.Tokens[0].Value;
+                CardPaper? card = cards.Find(c => c.Choice.Equals(chosen, StringComparison.OrdinalIgnoreCase));
+                if (card is null)
+                {
+                    result.AddError($"'{chosen}' is no card: write {string.Join(" or ", cards.Select(c => c.Choice))}.");
+                }
+
+                return card?.Choice ?? chosen;
+            },
         };
+        kind.CompletionSources.Add([.. cards.Select(c => c.Choice)]);
         command.Add(kind);
         options.AddTo(command);
         paper.AddTo(command);
@@ -28,16 +41,11 @@ internal static class CardCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, problems) =>
+                (session, printer, assessments, _) =>
                 {
-                    List<PendingFile> files = [.. assessments.SelectMany(a => printer.Card(a, parse.GetValue(kind), problems))];
-                    if (!problems.None)
-                    {
-                        return session.Report(problems);
-                    }
-
-                    printer.Write(files, "", session.Output);
-                    return ExitCode.Fine;
+                    var run = new PaperRun(session, printer, assessments, new PaperSettings());
+                    run.MakeAll([.. cards.Where(c => c.Choice == parse.GetValue(kind))]);
+                    return run.Finish();
                 }
             )
         );

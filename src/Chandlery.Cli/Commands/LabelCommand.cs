@@ -1,11 +1,17 @@
 using System.CommandLine;
+using Chandlery.Core.Assessed;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Proofs;
+using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Cli.Commands;
 
 /// <summary><c>chandlery label</c>: the label at its exact size.</summary>
 internal static class LabelCommand
 {
-    public static Command Build()
+    public static Command Build(PaperList papers)
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
@@ -25,21 +31,35 @@ internal static class LabelCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, problems) =>
+                (session, printer, assessments, _) =>
                 {
-                    var labels = assessments.Select(a => printer.Label(a, problems, parse.GetValue(proof))).ToList();
-                    if (!problems.None)
+                    var run = new PaperRun(session, printer, assessments, new PaperSettings());
+                    IReadOnlyList<(Assessment, PaperOutcome)> made = run.MakeAll([.. papers.All.OfType<LabelPaper>()]);
+                    if (parse.GetValue(proof))
                     {
-                        return session.Report(problems);
+                        foreach ((Assessment a, PaperOutcome outcome) in made)
+                        {
+                            run.Add(outcome is MadeLabel label ? Proof(a, run.PrefixOf(a), label) : []);
+                        }
                     }
 
-                    printer.Write(labels.SelectMany(l => l.Files), "", session.Output);
-                    List<string> reasons = [.. labels.Select(l => l.WhyNot).OfType<string>()];
-                    reasons.ForEach(session.Complain);
-                    return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+                    return run.Finish();
                 }
             )
         );
         return command;
+    }
+
+    private static IEnumerable<PendingFile> Proof(Assessment a, string prefix, MadeLabel label)
+    {
+        IReadOnlyList<Scene> pages = label.Document.Pages;
+        IReadOnlyList<Inspection> checks = LabelInspector.Inspect(MeasuredPage.ReadAll(PdfDrawing.Draw(label.Document)), a, label.LeftOff);
+        return pages.Select(
+            (page, i) =>
+                new PendingFile(
+                    $"{prefix}{a.Id}-proof{(pages.Count > 1 ? $"-{i + 1}" : "")}.pdf",
+                    PdfDrawing.Draw(new PaperDocument($"Proof: {a.Candle.Name}", "en", [ProofPage.Draw(a, page, checks)]))
+                )
+        );
     }
 }

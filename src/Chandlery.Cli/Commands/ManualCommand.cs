@@ -49,7 +49,7 @@ internal static class ManualCommand
 
         page.Section("EXIT STATUS");
         page.Entry("0", "Fine.");
-        page.Entry("1", "Something stops the sale of a candle, or the register does not hold together.");
+        page.Entry("1", "Something stops the sale of a candle, a paper that is due is missing, or the register does not hold together.");
         page.Entry("2", "The input is wrong; nothing was written.");
         page.Entry("3", "The program itself is at fault; its message says what to report.");
         page.Section("FILES");

@@ -5,6 +5,7 @@ using System.Text.Json;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
@@ -12,7 +13,7 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery reference</c>: the reference, made from commands, schemas and law data.</summary>
 internal static class ReferenceCommand
 {
-    public static Command Build(RootCommand root)
+    public static Command Build(RootCommand root, PaperList papers)
     {
         var law = new Option<bool>("--law")
         {
@@ -36,7 +37,7 @@ internal static class ReferenceCommand
                         return session.Report(problems);
                     }
 
-                    session.Output.Write(parse.GetValue(law) ? Law(lawbook) : Fields(root, lawbook));
+                    session.Output.Write(parse.GetValue(law) ? Law(lawbook) : Fields(root, papers, lawbook));
                     return ExitCode.Fine;
                 }
             )
@@ -44,7 +45,7 @@ internal static class ReferenceCommand
         return command;
     }
 
-    private static string Fields(RootCommand root, Lawbook lawbook)
+    private static string Fields(RootCommand root, PaperList papers, Lawbook lawbook)
     {
         var page = new StringBuilder("# Reference\n\nMade by `chandlery reference`. Do not edit.\n\n## Commands\n\n```\n");
         page.Append(ManualCommand.Plain(root)).Append("```\n\n## What is declared\n");
@@ -61,6 +62,17 @@ internal static class ReferenceCommand
                 $"\n### {file.Split('.')[0]}\n\n{schema.RootElement.GetProperty("title").GetString()}.\n\n| field | needed | what |\n|---|---|---|\n"
             );
             Properties(page, schema.RootElement, "");
+        }
+
+        page.Append(
+            "\n## Papers\n\n| file name ends with | paper | one for each language | in a dossier | only where nothing stops the sale |\n|---|---|---|---|---|\n"
+        );
+        foreach (PaperKind paper in papers.All)
+        {
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| `{paper.Id}` | {paper.Title} | {Yes(paper.IsPerLanguage)} | {Yes(paper.IsInDossier)} | {Yes(paper.NeedsSale)} |\n"
+            );
         }
 
         page.Append("\n## Languages\n\n| code | name | texts |\n|---|---|---|\n");
@@ -189,6 +201,8 @@ internal static class ReferenceCommand
             page.Append(CultureInfo.InvariantCulture, $"* {head}: {line}\n");
         }
     }
+
+    private static string Yes(bool holds) => holds ? "yes" : "";
 
     private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal).ReplaceLineEndings(" ").Trim();
 }

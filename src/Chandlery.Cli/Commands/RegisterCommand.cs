@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Assessed;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Register;
 using Chandlery.Yaml;
 
@@ -10,13 +11,13 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery register</c>: which batch got which label, from which declarations.</summary>
 internal static class RegisterCommand
 {
-    public static Command Build()
+    public static Command Build(PaperList papers)
     {
         var command = new Command(
             "register",
             "The register of issued labels: which batch, from exactly which declarations, under which law, with which documents. It is only ever added to."
         );
-        command.Add(BuildAdd());
+        command.Add(BuildAdd(papers));
         command.Add(BuildFind());
         command.Add(BuildVerify());
         command.Add(BuildBackup());
@@ -26,13 +27,13 @@ internal static class RegisterCommand
     private static Option<string?> FileOption() =>
         new("--register") { Description = $"The register's file. Default: {RegisterWriter.FileName} in the maker's folder." };
 
-    private static Command BuildAdd()
+    private static Command BuildAdd(PaperList papers)
     {
         var options = new CommonOptions();
         var register = FileOption();
         var documents = new Option<string[]>("--documents")
         {
-            Description = "The issued files: labels, cards, sheets. Their hashes are kept.",
+            Description = $"The issued files, such as {PaperList.Called(papers.All)}. Their hashes are kept.",
             AllowMultipleArgumentsPerToken = true,
         };
         var by = new Option<string>("--by") { Description = "Who issues them.", Required = true };

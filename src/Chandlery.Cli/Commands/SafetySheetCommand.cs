@@ -1,21 +1,22 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.SafetyDataSheets;
-using Chandlery.Yaml;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.SafetyDataSheets;
 
 namespace Chandlery.Cli.Commands;
 
 /// <summary><c>chandlery safety-sheet</c>: the safety data sheet of the finished candle.</summary>
 internal static class SafetySheetCommand
 {
-    public static Command Build()
+    public static Command Build(PaperList papers)
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
         var revision = new Option<int>("--revision")
         {
             Description = "Number of the sheet's revision. Default: 1.",
-            DefaultValueFactory = _ => 1,
+            DefaultValueFactory = _ => PaperSettings.FirstRevision,
         };
         revision.Validators.Add(result =>
         {
@@ -36,36 +37,22 @@ internal static class SafetySheetCommand
                 parse,
                 options,
                 paper,
-                (session, printer, all, problems) => Write(session, printer, all, parse.GetValue(revision), problems)
+                (session, printer, all, _) => Write(session, printer, all, papers, parse.GetValue(revision))
             )
         );
         return command;
     }
 
-    private static int Write(Session session, Printer printer, IReadOnlyList<Assessment> assessments, int revision, Problems problems)
+    private static int Write(Session session, Printer printer, IReadOnlyList<Assessment> assessments, PaperList papers, int revision)
     {
-        var files = new List<PendingFile>();
-        foreach (Assessment a in assessments)
+        var run = new PaperRun(session, printer, assessments, new PaperSettings(Revision: revision));
+        run.MakeAll([.. papers.All.OfType<SheetPaper>()]);
+        int code = run.Finish();
+        if (code == ExitCode.BadInput)
         {
-            if (a.StopsSale)
-            {
-                session.Complain($"{a.Id}: no safety data sheet, because something stops the sale (see 'assess').");
-                continue;
-            }
-
-            files.AddRange(
-                printer
-                    .SafetySheets(a, session.Lawbook, revision, session.Complain, problems)
-                    .Select(f => assessments.Count(o => o.Id == a.Id) == 1 ? f : f with { Name = $"{a.Edition.Id}-{f.Name}" })
-            );
+            return code;
         }
 
-        if (!problems.None)
-        {
-            return session.Report(problems);
-        }
-
-        printer.Write(files, "", session.Output);
         foreach (Assessment a in assessments)
         {
             SheetDutyFinding duty = SheetDuties.Find(a.Edition.SafetySheet, a.Classification, a.Substances);
@@ -74,7 +61,7 @@ internal static class SafetySheetCommand
             );
         }
 
-        return assessments.Any(a => a.StopsSale) ? ExitCode.StopsSale : ExitCode.Fine;
+        return code;
     }
 
     private static string Words(SheetDuty duty) =>

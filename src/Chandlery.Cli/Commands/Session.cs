@@ -5,6 +5,7 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
@@ -24,6 +25,10 @@ internal sealed class Session(TextWriter output, TextWriter errors)
 
     /// <summary>The wax of an assessed candle.</summary>
     public Wax WaxOf(Assessment assessment) => catalogue!.Find<Wax>(assessment.Candle.Wax, new Problems())!;
+
+    /// <summary>What a paper of an assessed candle is made of.</summary>
+    public PaperRequest Request(Assessment a, Language language, PaperShop shop, PaperSettings settings) =>
+        new(a, language, WaxOf(a), Lawbook, shop, settings);
 
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)
@@ -74,7 +79,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
             (session, assessments) =>
             {
                 var problems = new Problems();
-                Printer printer = Printer.Open(parse, paper, session.data, session.Lawbook.Burning, problems);
+                Printer printer = Printer.Open(parse, paper, session.data, problems);
                 return problems.None ? work(session, printer, assessments, problems) : session.Report(problems);
             }
         );

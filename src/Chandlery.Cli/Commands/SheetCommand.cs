@@ -4,6 +4,7 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Papers.LabelSheets;
 using Chandlery.Paper.Scenes;
@@ -92,7 +93,6 @@ internal static class SheetCommand
 
         printer.Write(
             [new PendingFile($"calibration-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Calibration(stock, settings)))],
-            "",
             session.Output
         );
         return ExitCode.Fine;
@@ -112,13 +112,18 @@ internal static class SheetCommand
         var reasons = new List<string>();
         foreach (Assessment a in assessments)
         {
-            (LabelResult? result, string? whyNot) = printer.Fit(a with { Candle = a.Candle with { Label = stock.Label } }, problems);
-            if (result?.Fitted is { } label)
+            Assessment onStock = a with { Candle = a.Candle with { Label = stock.Label } };
+            var request = session.Request(onStock, a.Languages[0], printer.Shop, new PaperSettings());
+            switch (new LabelPaper().Make(request))
             {
-                labels.AddRange(label.Pages.Select(p => (a.Id, p)));
+                case MadePaper label:
+                    labels.AddRange(label.Document.Pages.Select(p => (a.Id, p)));
+                    break;
+                case MissingPaper missing:
+                    problems.AddRange(missing.Problems);
+                    reasons.Add($"{a.Id}: no label: {missing.Why}");
+                    break;
             }
-
-            reasons.AddRange(whyNot is null ? [] : [whyNot]);
         }
 
         if (!problems.None)
@@ -128,7 +133,7 @@ internal static class SheetCommand
 
         if (labels.Count > 0)
         {
-            printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code), "", session.Output);
+            printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code), session.Output);
         }
 
         if (stock.RollDotsPerInch is not null && assessments.FirstOrDefault(a => a.Label.Pictograms.Count > 0) is { } pictured)

@@ -5,11 +5,11 @@ namespace Chandlery.Core.Law;
 /// <summary>What a label is under an edition.</summary>
 public sealed record LabelRules
 {
-    /// <summary>True where the label shows hazards; false where the consumer's label is ruled by something else.</summary>
-    public required bool ShowsHazards { get; init; }
+    /// <summary>What the label is there to show.</summary>
+    public required LabelContent Shows { get; init; }
 
-    /// <summary>File name of the label's template.</summary>
-    public required string Template { get; init; }
+    /// <summary>True where the label shows hazards.</summary>
+    public bool ShowsHazards => Shows == LabelContent.Hazards;
 
     /// <summary>Units of the net quantity, in the order printed.</summary>
     public required IReadOnlyList<QuantityUnit> QuantityUnits { get; init; }

@@ -6,23 +6,23 @@ using SkiaSharp;
 namespace Chandlery.Paper.Drawing;
 
 /// <summary>Draws scenes on a Skia canvas whose unit is the millimetre.</summary>
-internal static class Canvas
+internal sealed class Canvas : ISurface
 {
+    private readonly SKCanvas canvas;
+    private readonly Func<Weight, SKTypeface> typefaces;
+
+    private Canvas(SKCanvas canvas, Func<Weight, SKTypeface> typefaces)
+    {
+        this.canvas = canvas;
+        this.typefaces = typefaces;
+    }
+
     public static void Draw(SKCanvas canvas, Scene scene, Func<Weight, SKTypeface> typefaces)
     {
+        var surface = new Canvas(canvas, typefaces);
         foreach (SceneItem item in scene.Items)
         {
-            switch (item)
-            {
-                case TextItem text:
-                    DrawText(canvas, text, typefaces(text.Weight));
-                    break;
-                case PathItem path:
-                    DrawPath(canvas, path);
-                    break;
-                default:
-                    throw new InvalidOperationException($"cannot draw {item.GetType().Name}");
-            }
+            item.DrawOn(surface);
         }
     }
 
@@ -35,9 +35,10 @@ internal static class Canvas
             _ => new SKColor(0x80, 0x80, 0x80),
         };
 
-    private static void DrawText(SKCanvas canvas, TextItem item, SKTypeface typeface)
+    /// <inheritdoc/>
+    public void Draw(TextItem text)
     {
-        ShapedText shaped = item.Shaped;
+        ShapedText shaped = text.Shaped;
         if (shaped.Glyphs.Length == 0)
         {
             return;
@@ -45,8 +46,8 @@ internal static class Canvas
 
         // Set at the size of the font's own grid, where every position is a whole number: a PDF then holds a line's glyphs as
         // one text wherever no kerning moves them, instead of one by one.
-        int unitsPerEm = Face.Of(item.Weight).UnitsPerEm;
-        using var font = new SKFont(typeface, unitsPerEm)
+        int unitsPerEm = Face.Of(text.Weight).UnitsPerEm;
+        using var font = new SKFont(typefaces(text.Weight), unitsPerEm)
         {
             Subpixel = true,
             LinearMetrics = true,
@@ -68,21 +69,22 @@ internal static class Canvas
         run.SetText(utf8);
         run.SetClusters(clusters);
         using SKTextBlob blob = builder.Build()!;
-        using var paint = new SKPaint { Color = ColourOf(item.Ink), IsAntialias = true };
+        using var paint = new SKPaint { Color = ColourOf(text.Ink), IsAntialias = true };
         canvas.Save();
-        canvas.Translate((float)item.XMm, (float)item.BaselineMm);
-        canvas.Scale((float)(item.SizeMm / unitsPerEm));
+        canvas.Translate((float)text.XMm, (float)text.BaselineMm);
+        canvas.Scale((float)(text.SizeMm / unitsPerEm));
         canvas.DrawText(blob, 0, 0, paint);
         canvas.Restore();
     }
 
-    private static void DrawPath(SKCanvas canvas, PathItem item)
+    /// <inheritdoc/>
+    public void Draw(PathItem path)
     {
-        SKPath path = SkiaPaths.Of(item.Path);
+        SKPath outline = SkiaPaths.Of(path.Path);
         canvas.Save();
-        canvas.Translate((float)item.XMm, (float)item.YMm);
-        canvas.Scale((float)item.ScaleMm);
-        if (item.Fill is { } fill)
+        canvas.Translate((float)path.XMm, (float)path.YMm);
+        canvas.Scale((float)path.ScaleMm);
+        if (path.Fill is { } fill)
         {
             using var paint = new SKPaint
             {
@@ -90,21 +92,21 @@ internal static class Canvas
                 IsAntialias = true,
                 Style = SKPaintStyle.Fill,
             };
-            canvas.DrawPath(path, paint);
+            canvas.DrawPath(outline, paint);
         }
 
-        if (item.Stroke is { } stroke)
+        if (path.Stroke is { } stroke)
         {
             using var paint = new SKPaint
             {
                 Color = ColourOf(stroke),
                 IsAntialias = true,
                 Style = SKPaintStyle.Stroke,
-                StrokeWidth = (float)item.StrokeUnits,
+                StrokeWidth = (float)path.StrokeUnits,
                 StrokeCap = SKStrokeCap.Round,
                 StrokeJoin = SKStrokeJoin.Round,
             };
-            canvas.DrawPath(path, paint);
+            canvas.DrawPath(outline, paint);
         }
 
         canvas.Restore();

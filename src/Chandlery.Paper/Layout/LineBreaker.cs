@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
+using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Fonts;
-using Chandlery.Paper.Markup;
 
 namespace Chandlery.Paper.Layout;
 

@@ -1,3 +1,4 @@
+using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Scenes;
 using Chandlery.Paper.Symbols;

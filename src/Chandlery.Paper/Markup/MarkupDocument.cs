@@ -1,3 +1,5 @@
+using Chandlery.Paper.Blocks;
+
 namespace Chandlery.Paper.Markup;
 
 /// <summary>A document as its template wrote it.</summary>

@@ -1,3 +1,4 @@
+using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Layout;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Scenes;

@@ -10,18 +10,18 @@ namespace Chandlery.Paper.Papers;
 /// <param name="Symbols">Drawings.</param>
 public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
 {
-    /// <summary>The document that a template writes for these values; null when there are problems.</summary>
-    internal MarkupDocument? Read(string template, IReadOnlyDictionary<string, object?> values, Problems problems)
+    /// <summary>The document that a template writes for a view; null when there are problems.</summary>
+    internal MarkupDocument? Read(ITemplateView view, Problems problems)
     {
-        string shown = "templates/" + template;
-        if (Templates.Write(template, values, problems) is not { } xml || MarkupReader.Read(xml, shown, problems) is not { } document)
+        string shown = "templates/" + view.Template;
+        if (Templates.Write(view, problems) is not { } xml || MarkupReader.Read(xml, shown, problems) is not { } document)
         {
             return null;
         }
 
         List<string> unknown =
         [
-            .. document.Blocks.SelectMany(SymbolsOf).Where(s => s.Length > 0 && !Symbols.Symbols.ContainsKey(s)).Distinct(),
+            .. document.Blocks.SelectMany(b => b.SymbolNames).Where(s => s.Length > 0 && !Symbols.Symbols.ContainsKey(s)).Distinct(),
         ];
         foreach (string name in unknown)
         {
@@ -30,13 +30,4 @@ public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
 
         return unknown.Count == 0 ? document : null;
     }
-
-    private static IEnumerable<string> SymbolsOf(Block block) =>
-        block switch
-        {
-            Pictograms pictograms => pictograms.Codes,
-            SymbolRow row => row.Symbols.Select(s => s.Name),
-            Messages messages => messages.Items.Select(m => m.Symbol),
-            _ => [],
-        };
 }

@@ -12,4 +12,7 @@ public sealed record PathItem(string Path, double XMm, double YMm, double ScaleM
 {
     /// <inheritdoc/>
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
+
+    /// <inheritdoc/>
+    internal override void DrawOn(ISurface surface) => surface.Draw(this);
 }

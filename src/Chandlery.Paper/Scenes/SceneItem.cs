@@ -7,4 +7,7 @@ public abstract record SceneItem
     /// <param name="xMm">How far to the right.</param>
     /// <param name="yMm">How far down.</param>
     public abstract SceneItem Moved(double xMm, double yMm);
+
+    /// <summary>Has itself drawn.</summary>
+    internal abstract void DrawOn(ISurface surface);
 }

@@ -16,4 +16,7 @@ public sealed record TextItem(ShapedText Shaped, Weight Weight, double XMm, doub
 
     /// <inheritdoc/>
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, BaselineMm = BaselineMm + yMm };
+
+    /// <inheritdoc/>
+    internal override void DrawOn(ISurface surface) => surface.Draw(this);
 }

@@ -8,52 +8,60 @@ using Scriban.Syntax;
 namespace Chandlery.Paper.Templates;
 
 /// <summary>
-/// The Scriban templates of all documents. A template sees only the values it is given, already escaped for the markup;
-/// it can include nothing, and loops, recursion and output are bounded.
+/// The Scriban templates of all documents. A template sees only its view, already escaped for the markup; it can include only
+/// the shelf's own parts, and loops, recursion and output are bounded.
 /// </summary>
-/// <param name="texts">Template texts by file name.</param>
-public sealed class TemplateShelf(IReadOnlyDictionary<string, string> texts)
+public sealed class TemplateShelf
 {
-    private const int MostLoopSteps = 20_000;
-    private const int DeepestRecursion = 20;
-    private const int LongestOutput = 2_000_000;
+    private const string Home = "templates/";
 
+    /// <summary>Where the names of parts begin.</summary>
+    private const string PartsFolder = "parts/";
+
+    private readonly IReadOnlyDictionary<string, string> texts;
+    private readonly PartLoader parts;
     private readonly Dictionary<string, Template> parsed = [];
     private readonly Lock parsing = new();
 
-    /// <summary>What a template writes for these values; null when there are problems.</summary>
-    /// <param name="name">File name of the template.</param>
-    /// <param name="values">Its values: texts, numbers, flags, and lists and groups of them.</param>
-    /// <param name="problems">Collects mistakes with file, line and column.</param>
-    public string? Write(string name, IReadOnlyDictionary<string, object?> values, Problems problems)
+    /// <summary>Puts templates on the shelf.</summary>
+    /// <param name="texts">Texts by relative path; those under "parts/" are parts that the others may include.</param>
+    public TemplateShelf(IReadOnlyDictionary<string, string> texts)
     {
-        if (Parse(name, problems) is not { } template)
+        this.texts = texts;
+        parts = new PartLoader(
+            texts.Where(t => t.Key.StartsWith(PartsFolder, StringComparison.Ordinal)).ToDictionary(t => t.Key, t => t.Value)
+        );
+    }
+
+    /// <summary>What a template writes for a view; null when there are problems.</summary>
+    /// <param name="view">What the template may use.</param>
+    /// <param name="problems">Collects mistakes with file, line and column.</param>
+    public string? Write(ITemplateView view, Problems problems)
+    {
+        if (Parse(view.Template, problems) is not { } template)
         {
             return null;
         }
 
-        var context = new TemplateContext
-        {
-            StrictVariables = true,
-            LoopLimit = MostLoopSteps,
-            RecursiveLimit = DeepestRecursion,
-            LimitToString = LongestOutput,
-            EnableRelaxedMemberAccess = false,
-            RegexTimeOut = TimeSpan.FromMilliseconds(200),
-        };
-        context.PushGlobal((ScriptObject)Guard(values)!);
+        int before = problems.Found.Count;
+        var context = new ShelfContext(parts, part => Parse(part, problems));
+        context.PushGlobal(GuardView(view));
         try
         {
             return template.Render(context);
         }
         catch (ScriptRuntimeException error)
         {
-            SourceSpan span = error.Span;
-            problems.Add(
-                new TextPlace("templates/" + name, span.Start.Line + 1, span.Start.Column + 1),
-                $"The template failed: {error.OriginalMessage}",
-                $"Values it may use: {string.Join(", ", values.Keys)}."
-            );
+            // A part that cannot be parsed has already said so, at its own place.
+            if (problems.Found.Count == before)
+            {
+                problems.Add(
+                    PlaceOf(error.Span),
+                    $"The template failed: {error.OriginalMessage}",
+                    $"Values it may use: {string.Join(", ", view.Values.Select(v => v.Name))}."
+                );
+            }
+
             return null;
         }
     }
@@ -69,21 +77,17 @@ public sealed class TemplateShelf(IReadOnlyDictionary<string, string> texts)
 
             if (!texts.TryGetValue(name, out string? text))
             {
-                problems.Add(
-                    new TextPlace("templates/" + name, 0, 0),
-                    "The template is missing.",
-                    "Restore it from the program's own templates."
-                );
+                problems.Add(new TextPlace(Home + name, 0, 0), "The template is missing.", "Restore it from the program's own templates.");
                 return null;
             }
 
-            Template template = Template.Parse(text, "templates/" + name);
+            Template template = Template.Parse(text, Home + name);
             if (template.HasErrors)
             {
                 foreach (LogMessage message in template.Messages)
                 {
                     problems.Add(
-                        new TextPlace("templates/" + name, message.Span.Start.Line + 1, message.Span.Start.Column + 1),
+                        PlaceOf(message.Span),
                         $"The template cannot be read: {message.Message}",
                         "Check that every {{ has its }}, and every 'for' and 'if' its 'end'."
                     );
@@ -97,22 +101,25 @@ public sealed class TemplateShelf(IReadOnlyDictionary<string, string> texts)
         }
     }
 
-    // Every text is escaped here once, so that no template can forget it.
+    private static TextPlace PlaceOf(SourceSpan span) => new(span.FileName, span.Start.Line + 1, span.Start.Column + 1);
+
+    // Every text is escaped here once, so that no template can forget it. Anything else that a template could reach into is refused.
     private static object? Guard(object? value) =>
         value switch
         {
+            null or bool or int or double => value,
             string text => SecurityElement.Escape(text),
-            IReadOnlyDictionary<string, object?> group => GuardGroup(group),
+            IView view => GuardView(view),
             IEnumerable<object?> list => new ScriptArray(list.Select(Guard)),
-            _ => value,
+            _ => throw new ArgumentException($"a template can make nothing of a {value.GetType().Name}"),
         };
 
-    private static ScriptObject GuardGroup(IReadOnlyDictionary<string, object?> group)
+    private static ScriptObject GuardView(IView view)
     {
         var guarded = new ScriptObject();
-        foreach ((string key, object? value) in group)
+        foreach ((string name, object? value) in view.Values)
         {
-            guarded[key] = Guard(value);
+            guarded[name] = Guard(value);
         }
 
         return guarded;

@@ -1,7 +1,5 @@
 using Chandlery.Core.Asked.Comparisons;
-using Chandlery.Core.Assessed;
 using Chandlery.Paper.Drawing;
-using Chandlery.Paper.Papers.Cards;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Scenes;
 using Chandlery.Tests.Support;
@@ -11,14 +9,8 @@ namespace Chandlery.Tests.Paper;
 
 public class CardTests
 {
-    private static PdfReader Print(string candle, CardKind kind = CardKind.Buyer, string? place = null)
-    {
-        Assessment a = Bench.Demo(candle, place);
-        var problems = new Problems();
-        PaperDocument? card = CardDocument.Make(a, kind, Bench.Shop, Bench.Lawbook.Burning, problems);
-        Assert.Empty(problems.Found);
-        return new PdfReader(PdfDrawing.Draw(card!));
-    }
+    private static PdfReader Print(string candle, string card = "burn-card", string? place = null) =>
+        new(PdfDrawing.Draw(Bench.Made(card, Bench.Demo(candle, place)).Document));
 
     [Fact]
     public void TheCardIsA6WithAPageForEachLanguage()
@@ -53,10 +45,10 @@ public class CardTests
     }
 
     [Theory]
-    [InlineData(CardKind.Pocket, 74, 105)]
-    [InlineData(CardKind.Buyer, 105, 148)]
-    [InlineData(CardKind.Shop, 148, 210)]
-    public void EveryCardFitsInEveryLanguage(CardKind kind, double width, double height)
+    [InlineData("pocket-card", 74, 105)]
+    [InlineData("burn-card", 105, 148)]
+    [InlineData("shop-card", 148, 210)]
+    public void EveryCardFitsInEveryLanguage(string kind, double width, double height)
     {
         foreach (string place in new[] { "AT", "CZ", "DK", "ES", "FI", "FR", "GR", "IE", "IT", "NL", "PL", "PT", "US" })
         {
@@ -69,10 +61,10 @@ public class CardTests
 
     [Outside("ASTM F2058: WARNING in bold capitals, then three messages (abstract verified, messages from memory)")]
     [Theory]
-    [InlineData(CardKind.Pocket)]
-    [InlineData(CardKind.Buyer)]
-    [InlineData(CardKind.Shop)]
-    public void TheUnitedStatesHaveTheirWarning(CardKind kind)
+    [InlineData("pocket-card")]
+    [InlineData("burn-card")]
+    [InlineData("shop-card")]
+    public void TheUnitedStatesHaveTheirWarning(string kind)
     {
         using PdfReader pdf = Print("candles/fig-tin.yaml", kind, "US");
         Assert.Contains(
@@ -85,7 +77,7 @@ public class CardTests
     [Fact]
     public void TheShopCardSaysWhatIsInItAndWhomToAsk()
     {
-        using PdfReader pdf = Print("candles/harbour-bowl.yaml", CardKind.Shop);
+        using PdfReader pdf = Print("candles/harbour-bowl.yaml", "shop-card");
         string text = pdf.Text();
         Assert.Contains("d-Limonene (≤ 1.874 %)", text, StringComparison.Ordinal);
         Assert.Contains("May cause an allergic skin reaction.", text, StringComparison.Ordinal);

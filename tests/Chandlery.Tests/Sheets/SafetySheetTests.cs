@@ -10,7 +10,12 @@ using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.ProductInformation;
 using Chandlery.Paper.Papers.SafetyDataSheets;
+using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Templates;
+using Chandlery.Tests.Paper;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -372,7 +377,28 @@ public sealed class SafetySheetTests
     {
         var problems = new Problems();
         SafetySheet sheet = Sheet(file);
-        Assert.Single(SafetySheetDocument.ProductInformation(sheet, Bench.Shop, problems)!.Pages);
+        Assert.Single(ProductInformationDocument.Make(sheet, Bench.Shop, problems)!.Pages);
         Assert.Empty(problems.Found);
+    }
+
+    [Fact]
+    public void Product_information_that_is_too_long_flows_to_another_page()
+    {
+        const string large = "x-height=\"1.6\" smallest-x-height=\"1.1\"";
+        Dictionary<string, string> templates = new(ShippedFiles.Templates(null, new Problems()));
+        templates["product-information.sbn"] = templates["product-information.sbn"]
+            .Replace(large, "x-height=\"3.2\" smallest-x-height=\"3.2\"", StringComparison.Ordinal);
+        var problems = new Problems();
+        SafetySheet sheet = Sheet("candles/harbour-bowl.yaml");
+        var shop = new PaperShop(new TemplateShelf(templates), Bench.Shop.Symbols);
+        PaperDocument document = ProductInformationDocument.Make(sheet, shop, problems)!;
+        Assert.Empty(problems.Found);
+        using var pdf = new PdfReader(PdfDrawing.Draw(document));
+        Assert.InRange(pdf.Pages.Count, 2, 5);
+        Assert.Contains($"{sheet.Product}: Page 1 of {pdf.Pages.Count}", pdf.Text(0), StringComparison.OrdinalIgnoreCase);
+
+        // Nothing is lost on the way: the last pages end with the duty, as the single page does.
+        string duty = sheet.Duty.Reasons[^1].Clause;
+        Assert.Contains(duty, pdf.Text(pdf.Pages.Count - 1), StringComparison.Ordinal);
     }
 }

@@ -132,6 +132,21 @@ internal static class Bench
         return assessments[0];
     }
 
+    /// <summary>What making a paper of a demo candle comes to, in the first language.</summary>
+    public static PaperOutcome Make(PaperKind paper, Assessment a, PaperShop? shop = null)
+    {
+        DeclarationFolder folder = DeclarationFolder.Open(DemoFolder, Lawbook.Vocabulary);
+        Wax wax = folder.Catalogue.Find<Wax>(a.Candle.Wax, new Problems())!;
+        return paper.Make(new PaperRequest(a, a.Languages[0], wax, Lawbook, shop ?? Shop, new PaperSettings()));
+    }
+
+    /// <summary>A paper of the program's list that can be made.</summary>
+    public static MadePaper Made(string paper, Assessment a)
+    {
+        PaperOutcome outcome = Make(PaperList.Own.Find(paper)!, a);
+        return outcome as MadePaper ?? throw new InvalidOperationException($"{outcome}");
+    }
+
     /// <summary>Reads declarations from texts by file name; the ones that are wrong are noted.</summary>
     public static Catalogue Read(Problems problems, params (string File, string Text)[] files)
     {

@@ -4,7 +4,7 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads an edition of the law: <c>edition.yaml</c> and the files beside it, or those of the edition it is based on.</summary>
-internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceList substances)
+internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceList substances, IReadOnlyCollection<string> words)
 {
     public Edition Read(string id)
     {
@@ -34,7 +34,7 @@ internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceLis
             Naming = naming,
             Precautions = new PrecautionsReader(codes).Read(files.OpenFor(id, "precautions.yaml")),
             Formats = FormatReader.Read(files.OpenFor(id, "label-format.yaml")),
-            Label = ReadLabel(head.Group("label", "{ showsHazards: yes, template: label.sbn, ... }")),
+            Label = ReadLabel(head.Group("label", "{ shows: hazards, quantityUnits: [g], ... }")),
             NotForPublic = [.. head.Groups("notForPublic").Select(ReadBan)],
             Notices = [.. head.Groups("notices").Select(ReadNotice)],
             ClassificationClause = LawCodes.Citation(head, "classificationClause"),
@@ -88,18 +88,17 @@ internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceLis
         return requirement;
     }
 
-    private static LabelRules ReadLabel(Fields group)
+    private LabelRules ReadLabel(Fields group)
     {
         var label = new LabelRules
         {
-            ShowsHazards = group.Flag("showsHazards"),
-            Template = group.Text("template", "label.sbn"),
+            Shows = group.Enumeration("shows", LabelContent.Hazards),
             QuantityUnits =
             [
                 .. group.Choices("quantityUnits", "g", "oz").Select(u => u == "oz" ? QuantityUnit.Ounces : QuantityUnit.Grams),
             ],
             QuantityUnitsClause = LawCodes.Citation(group, "quantityUnitsClause"),
-            Warnings = group.Texts("warnings"),
+            Warnings = group.Choices("warnings", [.. words]),
             LanguagesClause = LawCodes.Citation(group, "languagesClause"),
             WordingClause = LawCodes.Citation(group, "wordingClause"),
             StatementsClause = LawCodes.Citation(group, "statementsClause"),

@@ -84,7 +84,8 @@ internal static class LanguageReader
         return read;
     }
 
-    private static HashSet<string> WordKeys(LawFiles files)
+    /// <summary>The keys of all words of our own: those that English has.</summary>
+    public static HashSet<string> WordKeys(LawFiles files)
     {
         Fields english = files.Open("languages/en/words.yaml");
         return [.. english.Entries("words").Concat(english.Entries("safety")).Select(e => e.Key)];

@@ -27,7 +27,7 @@ public static class LawReader
             [.. new SubstanceReader(vocabulary).Read(files.Open("substances/list.yaml"))],
             SubstanceReader.ReadAllergens(files.Open("substances/allergens.yaml"))
         );
-        var editions = new EditionReader(files, codes, substances);
+        var editions = new EditionReader(files, codes, substances, LanguageReader.WordKeys(files));
         var lawbook = new Lawbook(
             vocabulary,
             [.. files.Editions.Select(editions.Read)],

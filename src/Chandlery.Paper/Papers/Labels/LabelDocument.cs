@@ -86,10 +86,13 @@ public sealed class LabelDocument
         Problems problems
     )
     {
-        IReadOnlyDictionary<string, object?> model = LabelModel.Of(assessment, advice, leftOff.Select(l => l.Code.Text).ToHashSet());
-        string template = assessment.Edition.Label.Template;
-        return shop.Read(template, model, problems) is { } whole
-            ? new LabelDocument(assessment, shop, leftOff, whole, () => shop.Read("leaflet-front.sbn", model, problems))
+        var facts = new LabelFacts(assessment, advice, leftOff.Select(l => l.Code.Text).ToHashSet());
+        MarkupDocument? read =
+            assessment.Edition.Label.Shows == LabelContent.FireSafety
+                ? shop.Read(facts.ConsumerLabel(), problems)
+                : shop.Read(facts.Label(), problems);
+        return read is { } whole
+            ? new LabelDocument(assessment, shop, leftOff, whole, () => shop.Read(facts.LeafletFront(), problems))
             : null;
     }
 

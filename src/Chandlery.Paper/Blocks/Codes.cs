@@ -1,0 +1,61 @@
+using Chandlery.Paper.Barcodes;
+using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Layout;
+using Chandlery.Paper.Scenes;
+
+namespace Chandlery.Paper.Blocks;
+
+/// <summary>QR code and bar code, side by side.</summary>
+/// <param name="QrText">What the QR code holds; empty for none.</param>
+/// <param name="Gtin">GTIN-13 of the bar code; empty for none.</param>
+public sealed record Codes(string QrText, string Gtin) : Block
+{
+    internal static readonly BlockKind Kind = new(
+        "codes",
+        (element, _) => new Codes((string?)element.Attribute("qr") ?? "", (string?)element.Attribute("gtin") ?? "")
+    );
+
+    /// <inheritdoc/>
+    internal override void Lay(Flow flow)
+    {
+        double typeSize = flow.Sizes.TypeSizeMm;
+        double qrSide = QrText.Length > 0 ? CodeDrawing.QrSideMm(QrText) : 0;
+        double eanHeight = Gtin.Length > 0 ? CodeDrawing.EanBarsMm + (typeSize * flow.Sizes.LineSpacing) : 0;
+        double eanWidth = Gtin.Length > 0 ? CodeDrawing.EanWidthMm : 0;
+        double height = Math.Max(qrSide, eanHeight);
+        if (height == 0)
+        {
+            return;
+        }
+
+        flow.FindRoom(qrSide + eanWidth, height);
+        if (flow.Region.Edges(flow.Y, flow.Y + height) is not { } free)
+        {
+            flow.Y += height;
+            flow.Overflows(qrSide + eanWidth);
+            return;
+        }
+
+        flow.Overflows(qrSide + eanWidth - (free.Right - free.Left));
+        double top = flow.Y;
+        if (qrSide > 0)
+        {
+            flow.Place(() => CodeDrawing.Qr(QrText, free.Left, top, qrSide), new Mark("QR code", free.Left, top, qrSide, qrSide));
+        }
+
+        if (eanWidth > 0)
+        {
+            double left = free.Left + qrSide;
+            flow.Place(() => CodeDrawing.Ean13(Gtin, left, top), new Mark("EAN-13", left, top, eanWidth, CodeDrawing.EanBarsMm));
+            flow.PlaceText(
+                [new Piece(Gtin, Weight.Regular, false)],
+                typeSize,
+                Align.Centre,
+                top + CodeDrawing.EanBarsMm,
+                (_, _) => [(left, left + eanWidth)]
+            );
+        }
+
+        flow.Y += height;
+    }
+}

@@ -1,0 +1,51 @@
+using System.Xml.Linq;
+using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Layout;
+using Chandlery.Paper.Markup;
+
+namespace Chandlery.Paper.Blocks;
+
+/// <summary>A paragraph.</summary>
+/// <param name="Spans">Its text.</param>
+/// <param name="Size">Type size as a multiple of the document's base size.</param>
+/// <param name="FigureMm">Least height of its figures in millimetres; 0 when the base size decides.</param>
+/// <param name="Align">Alignment.</param>
+public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double FigureMm, Align Align) : Block
+{
+    internal static readonly BlockKind Kind = new("p", Read);
+
+    /// <inheritdoc/>
+    internal override void Lay(Flow flow)
+    {
+        double size = Math.Max(Size * flow.Sizes.TypeSizeMm, FigureMm / Spans.Min(s => Face.Of(s.Weight).DigitHeight));
+        Align align = flow.Region.IsRound ? Align.Centre : Align;
+        flow.Y = flow.PlaceText(LineBreaker.Pieces(Spans), size, align, flow.Y, flow.Region.Stretches);
+    }
+
+    private static Paragraph? Read(XElement element, MarkupReading reading)
+    {
+        List<Span> spans = MarkupReading.Spans(element, (string?)element.Attribute("weight") == "bold" ? Weight.Bold : Weight.Regular);
+        if (spans.All(s => s.Text.Trim().Length == 0))
+        {
+            return null;
+        }
+
+        return new Paragraph(spans, reading.Number(element, "size", 1), reading.Number(element, "figure", 0), AlignOf(element, reading));
+    }
+
+    private static Align AlignOf(XElement element, MarkupReading reading)
+    {
+        switch ((string?)element.Attribute("align"))
+        {
+            case null or "left":
+                return Align.Left;
+            case "centre":
+                return Align.Centre;
+            case "right":
+                return Align.Right;
+            default:
+                reading.Complain(element, "'align' must be left, centre or right.");
+                return Align.Left;
+        }
+    }
+}

@@ -1,0 +1,80 @@
+using System.Globalization;
+using System.Xml;
+using System.Xml.Linq;
+using Chandlery.Paper.Blocks;
+using Chandlery.Paper.Fonts;
+using Chandlery.Yaml;
+
+namespace Chandlery.Paper.Markup;
+
+/// <summary>What reading an element needs: numbers, words and texts, and a place for complaints.</summary>
+/// <param name="file">Name to complain under.</param>
+/// <param name="problems">Collects what is wrong.</param>
+internal sealed class MarkupReading(string file, Problems problems)
+{
+    private const double Largest = 10_000;
+
+    /// <summary>Notes what is wrong with an element.</summary>
+    public void Complain(XElement element, string what, string remedy = "")
+    {
+        IXmlLineInfo line = element;
+        problems.Add(new TextPlace(file, line.LineNumber, line.LinePosition), what, remedy);
+    }
+
+    /// <summary>The number in an attribute; another one where it is missing, and where it is wrong, which is noted.</summary>
+    public double Number(XElement element, string attribute, double otherwise)
+    {
+        string? text = (string?)element.Attribute(attribute);
+        if (text is null)
+        {
+            return otherwise;
+        }
+
+        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number) && number <= Largest)
+        {
+            return number;
+        }
+
+        Complain(element, $"'{attribute}' must be a number, not '{text}'.");
+        return otherwise;
+    }
+
+    /// <summary>The words in an attribute.</summary>
+    public static string[] Words(XElement element, string attribute) =>
+        ((string?)element.Attribute(attribute) ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    /// <summary>The text without line breaks and blanks around it.</summary>
+    public static string OneLine(string text) => Fold(text).Trim();
+
+    /// <summary>The texts in an element; what stands in 'b' is bold.</summary>
+    public static List<Span> Spans(XElement element, Weight weight)
+    {
+        var spans = new List<Span>();
+        foreach (XNode node in element.Nodes())
+        {
+            (string text, Weight own) = node switch
+            {
+                XElement { Name.LocalName: "b" } bold => (bold.Value, Weight.Bold),
+                XText plain => (plain.Value, weight),
+                _ => ("", weight),
+            };
+            string folded = Fold(text);
+            if (folded.Length > 0)
+            {
+                spans.Add(new Span(folded, own));
+            }
+        }
+
+        return spans;
+    }
+
+    // Line breaks and indentation of the template are no part of the text.
+    private static string Fold(string text)
+    {
+        string[] words = text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        string folded = string.Join(' ', words);
+        bool before = text.Length > 0 && char.IsWhiteSpace(text[0]);
+        bool after = text.Length > 0 && char.IsWhiteSpace(text[^1]);
+        return words.Length == 0 ? (text.Length > 0 ? " " : "") : (before ? " " : "") + folded + (after ? " " : "");
+    }
+}

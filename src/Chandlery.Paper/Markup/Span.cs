@@ -1,8 +1,0 @@
-using Chandlery.Paper.Fonts;
-
-namespace Chandlery.Paper.Markup;
-
-/// <summary>A piece of a paragraph in one weight.</summary>
-/// <param name="Text">The text.</param>
-/// <param name="Weight">Its weight.</param>
-public sealed record Span(string Text, Weight Weight);

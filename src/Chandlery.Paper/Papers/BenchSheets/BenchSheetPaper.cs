@@ -1,0 +1,68 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Making;
+using Chandlery.Core.Quantities;
+using Chandlery.Paper.Scenes;
+using Chandlery.Yaml;
+
+namespace Chandlery.Paper.Papers.BenchSheets;
+
+/// <summary>The sheet that hangs at the bench while candles are made.</summary>
+public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
+{
+    /// <inheritdoc/>
+    public override bool IsPerCandle => true;
+
+    /// <inheritdoc/>
+    public override bool TakesCount => true;
+
+    /// <summary>False: it depends on how many candles are made on a day.</summary>
+    public override bool IsInDossier => false;
+
+    /// <inheritdoc/>
+    protected override PaperOutcome Make(PaperRequest request, Problems problems)
+    {
+        Assessment a = request.Assessment;
+        var plan = PouringPlan.Make(a, request.Wax, request.Settings.Count, request.Settings.WastePercent);
+        PaperDocument? sheet = request.Shop.Read(View(a, plan), problems) is { } document
+            ? ManyPages.Lay(document, request.Shop, (_, _) => [], (page, count) => $"{a.Candle.Name}, {a.Id}: page {page} of {count}")
+            : null;
+        return Outcome(sheet, problems);
+    }
+
+    private static BenchSheetView View(Assessment a, PouringPlan plan) =>
+        new(
+            a.Candle.Name,
+            $"{plan.Count}",
+            a.Candle.NetMass.ToString(),
+            Weighed(plan.Total),
+            Figures.Plain(plan.WastePercent),
+            [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
+            [.. plan.FirstPour.Select(Portion)],
+            [.. plan.TopUp.Select(Portion)],
+            Weighed(plan.FirstPourEach),
+            plan.TopUpEach.Value > 0 ? Weighed(plan.TopUpEach) : "",
+            a.Composition.Recipe.MeltLoadOfWax.ToString(),
+            a.Composition.Recipe.MeltLoadOfCandle.ToString(),
+            a.Composition.Recipe.Load.ToString(),
+            [
+                .. plan.Temperatures.Select(t => new TemperatureView(
+                    t.Step,
+                    t.Temperature is { } c ? $"{Figures.Plain(c.Value)} °C" : "not declared",
+                    t.Note
+                )),
+            ],
+            $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim",
+            plan.Fill.Note,
+            plan.Fill.ShrinkPercent is { } shrink ? $"{shrink:0.0}" : "",
+            plan.Fill.NetForRoom is { } net ? Weighed(net) : "",
+            $"{plan.Wicks.Count}",
+            a.Candle.Wicks.Kind ?? "",
+            plan.Wicks.Note,
+            a.Candle.Wicks.TrimTo.ToString()
+        );
+
+    private static PortionView Portion(Portion p) => new(p.Name, p.Kind, Weighed(p.Mass));
+
+    // A kitchen scale shows a gram, a pocket scale a tenth: small amounts keep their tenths.
+    private static string Weighed(Grams mass) => mass.Value >= 1000 ? $"{mass.Value:0} g" : $"{mass.Value:0.0} g";
+}

@@ -1,0 +1,34 @@
+using Chandlery.Core.Law;
+using Chandlery.Paper.Papers.Cards;
+using Chandlery.Paper.Templates;
+
+namespace Chandlery.Paper.Papers.BurnCards;
+
+/// <summary>The card that the buyer gets with the candle.</summary>
+public sealed class BurnCardPaper() : CardPaper("burn-card", "Burn-safety card", "buyer", "A6")
+{
+    private static readonly string[] WhileBurning = ["firstBurn", "longestBurn", "poolClear", "noMoving", "hotVessel"];
+
+    /// <inheritdoc/>
+    internal override ITemplateView View(CardFacts facts)
+    {
+        Language language = facts.Language;
+        return new BurnCardView(
+            language.Words["cardTitle"],
+            language.Code,
+            facts.Assessment.Candle.Name,
+            facts.UsWarning,
+            facts.Messages(SafetyMessages.Compulsory),
+            language.Words["beforeLighting"],
+            facts.Messages(facts.Place, "surface", facts.Trim),
+            language.Words["whileBurning"],
+            facts.Messages(facts.HasSeveralWicks ? [.. WhileBurning, "allWicks"] : WhileBurning),
+            language.Words["whenToStop"],
+            facts.Messages("snuff", "noLiquid", "relight", "stop"),
+            language.Words["ifSomethingHappens"],
+            facts.Messages("tallFlame", "fire"),
+            language.Caution,
+            facts.Maker
+        );
+    }
+}

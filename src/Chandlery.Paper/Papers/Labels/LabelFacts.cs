@@ -1,0 +1,130 @@
+using System.Globalization;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Paper.Papers.Labels;
+
+/// <summary>Views of a candle for the label's templates.</summary>
+/// <param name="a">The candle.</param>
+/// <param name="advice">Burn-safety figures.</param>
+/// <param name="leftOff">Codes of statements that are left off because the package is small.</param>
+internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<string> leftOff)
+{
+    private const double GramsPerOunce = 28.349523125;
+
+    private bool HasSeveralLanguages => a.Languages.Count > 1;
+
+    private Language First => a.Languages[0];
+
+    /// <summary>The label, or the inside of a leaflet.</summary>
+    public LabelView Label() =>
+        new(
+            a.Candle.Name,
+            First.Code,
+            Kind(),
+            Pictograms(),
+            [.. a.Languages.Select(TextIn)],
+            MakerView.Of(a.Maker),
+            Emergency(),
+            Ufi(),
+            Batch(),
+            Safety(),
+            Figure(),
+            Quantity(),
+            a.Candle.InformationUrl ?? "",
+            a.Candle.Gtin ?? ""
+        );
+
+    /// <summary>The label that shows fire-safety warnings and no hazards.</summary>
+    public ConsumerLabelView ConsumerLabel() =>
+        new(
+            a.Candle.Name,
+            First.Code,
+            Kind(),
+            UsWarningView.Of(a, First),
+            MakerView.Of(a.Maker),
+            Batch(),
+            Figure(),
+            Quantity(),
+            a.Candle.InformationUrl ?? "",
+            a.Candle.Gtin ?? ""
+        );
+
+    /// <summary>The front of a leaflet.</summary>
+    public LeafletFrontView LeafletFront() =>
+        new(
+            a.Candle.Name,
+            First.Code,
+            Kind(),
+            Pictograms(),
+            [.. a.Languages.Select(l => new LeafletSignalView(TagOf(l), SignalWord(l)))],
+            MakerView.Of(a.Maker),
+            Ufi(),
+            Batch(),
+            string.Join(" / ", a.Languages.Select(l => $"{TagOf(l)} {l.Words["moreInside"]}".TrimStart())) + " ▸",
+            Safety(),
+            Figure(),
+            Quantity()
+        );
+
+    private string TagOf(Language language) => HasSeveralLanguages ? language.Code.ToUpperInvariant() : "";
+
+    private string Kind() =>
+        string.Join(" / ", a.Languages.Select(l => l.Words[a.Candle.Use == CandleUse.Outdoor ? "outdoorCandle" : "scentedCandle"]));
+
+    private string Pictograms() => string.Join(' ', a.Label.Pictograms.Select(p => p.Text));
+
+    private string Ufi() => a.Ufi is null ? "" : $"UFI: {a.Ufi}";
+
+    private string Batch() => a.BatchCode is null ? "" : $"{First.Words["batch"]} {a.BatchCode}";
+
+    private string Emergency() =>
+        a.Edition.EmergencyTelephone.Needed && a.Maker.EmergencyTelephone is { } number
+            ? $"{First.Words["emergencyTelephone"]}: {number}"
+            : "";
+
+    private double Figure() => a.Edition.Formats.Quantity.HeightFor(a.Candle.NetMass, a.Vessel).Value;
+
+    private string Quantity()
+    {
+        double grams = a.Candle.NetMass.Value;
+        return a.Edition.Label.QuantityUnits.Contains(QuantityUnit.Ounces)
+            ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({Figures.Plain(grams)} g)"
+            : $"{Figures.Plain(grams)} g";
+    }
+
+    private string SignalWord(Language language) => a.Label.SignalWord is { } word ? language.Words[word.Code.Key] : "";
+
+    private LabelTextView TextIn(Language language)
+    {
+        LabelElements label = a.Label;
+        string names = string.Join(", ", label.Named.Select(n => n.Name));
+        return new LabelTextView(
+            TagOf(language),
+            SignalWord(language),
+            label.Hazard.Count > 0 && names.Length > 0 ? $"{language.Words["contains"]}: {names}." : "",
+            Sentences(language, label.Hazard.Where(h => !leftOff.Contains(h.Code))),
+            Sentences(language, label.Precautionary.Where(p => !leftOff.Contains(p.Code))),
+            $"{Sentences(language, label.Supplemental)} {Unknown(language)}".Trim()
+        );
+    }
+
+    private string Unknown(Language language) =>
+        a.Classification.UnknownToxicity is { } unknown && a.Edition.Label.ShowsHazards
+            ? language.Words["unknownToxicity"].Replace("{percent}", Figures.Plain(unknown.Share.Value), StringComparison.Ordinal)
+            : "";
+
+    private string Sentences(Language language, IEnumerable<StatementChoice> choices) =>
+        string.Join(' ', choices.Select(c => StatementText.Printed(language, c.Code, a.Label)));
+
+    private List<LabelSymbolView> Safety()
+    {
+        bool outdoor = a.Candle.Use == CandleUse.Outdoor;
+        double distance = outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
+        IEnumerable<string> symbols = SafetyMessages.Compulsory.Prepend("warning").Concat(outdoor ? ["outdoorOnly"] : []);
+        return [.. symbols.Select(s => new LabelSymbolView(s, s == "distance" ? $"≥ {Figures.Plain(distance)} cm" : ""))];
+    }
+}

@@ -1,0 +1,8 @@
+using Chandlery.Paper.Scenes;
+
+namespace Chandlery.Paper.Papers.Labels;
+
+/// <summary>A label that fits.</summary>
+/// <param name="Document">Its pages.</param>
+/// <param name="LeftOff">Codes of statements that are left off because the package is small.</param>
+public sealed record MadeLabel(PaperDocument Document, IReadOnlySet<string> LeftOff) : MadePaper(Document, []);

@@ -1,0 +1,81 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Law;
+using Chandlery.Paper.Scenes;
+using Chandlery.Yaml;
+
+namespace Chandlery.Paper.Papers;
+
+/// <summary>A kind of paper: what commands, page and reference must know of it, and how it is made.</summary>
+public abstract class PaperKind
+{
+    /// <summary>Sets up a kind.</summary>
+    /// <param name="id">Short name, with which its file names end.</param>
+    /// <param name="title">What people call it, as a heading.</param>
+    protected PaperKind(string id, string title)
+    {
+        Id = id;
+        Title = title;
+    }
+
+    /// <summary>Short name, with which its file names end.</summary>
+    public string Id { get; }
+
+    /// <summary>What people call it, as a heading.</summary>
+    public string Title { get; }
+
+    /// <summary>What people call it, inside a sentence.</summary>
+    public string Called => char.ToLowerInvariant(Title[0]) + Title[1..];
+
+    /// <summary>Whether it is made only where nothing stops the sale.</summary>
+    public virtual bool NeedsSale => false;
+
+    /// <summary>Whether there is one for each language of the label; otherwise one holds all that are needed.</summary>
+    public virtual bool IsPerLanguage => false;
+
+    /// <summary>Whether one serves the candle under every edition of the law.</summary>
+    public virtual bool IsPerCandle => false;
+
+    /// <summary>Whether it says what is needed for a number of candles.</summary>
+    public virtual bool TakesCount => false;
+
+    /// <summary>Whether it stands in a dossier.</summary>
+    public virtual bool IsInDossier => true;
+
+    /// <summary>Whether a dossier holds its pages as pictures too, where pictures are asked for.</summary>
+    public virtual bool HasPicturesInDossier => true;
+
+    /// <summary>Whether the page enters it in the register with the sale of a batch.</summary>
+    public virtual bool IsRegistered => false;
+
+    /// <summary>The languages that it is made in one by one; the first of the label where one paper holds them all.</summary>
+    public IReadOnlyList<Language> LanguagesOf(Assessment a) => IsPerLanguage ? a.Languages : [a.Languages[0]];
+
+    /// <summary>Name of its file, without format.</summary>
+    public string FileName(Assessment a, Language language) =>
+        IsPerLanguage && a.Languages.Count > 1 ? $"{a.Id}-{language.Code}-{Id}" : $"{a.Id}-{Id}";
+
+    /// <summary>What it is called where it could be mistaken for its like in another language.</summary>
+    public string CalledIn(Assessment a, Language language) =>
+        IsPerLanguage && a.Languages.Count > 1 ? $"{Called} in {language.Name}" : Called;
+
+    /// <summary>The paper, or why there is none.</summary>
+    public PaperOutcome Make(PaperRequest request)
+    {
+        if (NeedsSale && request.Assessment.StopsSale)
+        {
+            return new MissingPaper("something stops the sale; the assessment says what.", IsDue: true, []);
+        }
+
+        var problems = new Problems();
+        return Make(request, problems);
+    }
+
+    /// <summary>Makes the paper of a candle that it is allowed for.</summary>
+    /// <param name="request">What to make it of.</param>
+    /// <param name="problems">Collects what is wrong with template or data.</param>
+    protected abstract PaperOutcome Make(PaperRequest request, Problems problems);
+
+    /// <summary>The outcome of a document that is null only where there are problems.</summary>
+    protected static PaperOutcome Outcome(PaperDocument? document, Problems problems, IReadOnlyList<string>? warnings = null) =>
+        document is null ? MissingPaper.Because(problems, isDue: true) : new MadePaper(document, warnings ?? []);
+}

@@ -1,0 +1,21 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+
+namespace Chandlery.Paper.Papers;
+
+/// <summary>What a paper is made of.</summary>
+/// <param name="Assessment">The candle.</param>
+/// <param name="Language">Language of a paper that is made in one at a time.</param>
+/// <param name="Wax">Its wax or blend of waxes, as declared.</param>
+/// <param name="Lawbook">Law and words.</param>
+/// <param name="Shop">Templates and drawings.</param>
+/// <param name="Settings">What the user chose.</param>
+public sealed record PaperRequest(
+    Assessment Assessment,
+    Language Language,
+    Wax Wax,
+    Lawbook Lawbook,
+    PaperShop Shop,
+    PaperSettings Settings
+);

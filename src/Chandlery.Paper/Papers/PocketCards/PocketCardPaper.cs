@@ -1,0 +1,20 @@
+using Chandlery.Paper.Papers.Cards;
+using Chandlery.Paper.Templates;
+
+namespace Chandlery.Paper.Papers.PocketCards;
+
+/// <summary>The card for the buyer's pocket or the parcel: the messages that matter most.</summary>
+public sealed class PocketCardPaper() : CardPaper("pocket-card", "Pocket card", "pocket", "A7")
+{
+    /// <inheritdoc/>
+    internal override ITemplateView View(CardFacts facts) =>
+        new PocketCardView(
+            facts.Language.Words["cardTitle"],
+            facts.Language.Code,
+            facts.Assessment.Candle.Name,
+            facts.UsWarning,
+            facts.Messages(SafetyMessages.Compulsory),
+            facts.Messages(facts.Place, facts.Trim, "snuff"),
+            facts.Maker
+        );
+}

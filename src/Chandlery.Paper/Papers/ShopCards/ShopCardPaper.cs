@@ -1,0 +1,58 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+using Chandlery.Paper.Papers.Cards;
+using Chandlery.Paper.Templates;
+
+namespace Chandlery.Paper.Papers.ShopCards;
+
+/// <summary>The card for the shop's shelf.</summary>
+public sealed class ShopCardPaper()
+    : CardPaper("shop-card", "Shop card", "shop", "A5: what to tell customers, what is in it, how to store it, whom to ask")
+{
+    /// <inheritdoc/>
+    internal override ITemplateView View(CardFacts facts)
+    {
+        Language language = facts.Language;
+        return new ShopCardView(
+            language.Words["shopTitle"],
+            language.Code,
+            facts.Assessment.Candle.Name,
+            facts.UsWarning,
+            language.Words["tellCustomers"],
+            facts.Messages([.. SafetyMessages.Compulsory, facts.Trim, "longestBurn", "snuff", "stop"]),
+            language.Words["whatIsInIt"],
+            [.. Content(facts.Assessment, language)],
+            language.Words["howToStore"],
+            language.Words["storeAdvice"],
+            language.Words["ifSomethingHappens"],
+            facts.Messages("tallFlame", "fire"),
+            language.Words["whomToAsk"],
+            facts.Maker,
+            facts.Assessment.Maker.EmergencyTelephone is { } number ? $"{language.Words["emergencyTelephone"]}: {number}" : "",
+            language.Caution
+        );
+    }
+
+    // Sensitisers with their share, and what the label says about hazards.
+    private static IEnumerable<string> Content(Assessment a, Language language)
+    {
+        if (a.Classification.Sensitisers.Count == 0)
+        {
+            yield return language.Words["noSensitisers"];
+        }
+        else
+        {
+            IEnumerable<string> names = a
+                .Classification.Sensitisers.OrderByDescending(s => s.Substance.Ingredient.WholeHigh.Value)
+                .Select(s => $"{s.Substance.Name} (≤ {s.Substance.Ingredient.WholeHigh})");
+            yield return $"{language.Words["contains"]}: {string.Join(", ", names)}.";
+        }
+
+        if (a.Label.Hazard.Count > 0)
+        {
+            string word = a.Label.SignalWord is { } w ? language.Words[w.Code == "Danger" ? "danger" : "warning"] + ". " : "";
+            yield return word + string.Join(' ', a.Label.Hazard.Select(h => StatementText.Printed(language, h.Code, a.Label)));
+        }
+    }
+}
