@@ -15,6 +15,9 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     /// <summary>Start of the map.</summary>
     public TextPlace Place => map.Place;
 
+    /// <summary>Place of the first field, for what is wrong with the map as a whole.</summary>
+    public TextPlace FirstPlace => map.Entries.Count > 0 ? map.Entries[0].KeyPlace : map.Place;
+
     /// <summary>Where problems go.</summary>
     public Problems Problems => problems;
 

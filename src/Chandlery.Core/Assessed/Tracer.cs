@@ -76,12 +76,7 @@ public static class Tracer
         bool found = false;
         foreach (ClassResult c in a.Classification.Classes)
         {
-            if (
-                Same(c.Category.Code, asked)
-                || Same(c.Category.ClassCode, asked)
-                || Same(c.Statement, asked)
-                || Same(c.Category.Statement, asked)
-            )
+            if (Names(c.Category, asked) || Same(c.Statement, asked))
             {
                 text.AppendLine($"{c.Category.Code} ({c.Statement}), {c.Category.Group}").AppendLine();
                 text.AppendLine($"{c.Category.Plain} {c.Working.Sentence} {OnTheLabel(a, c)} {HowFar(c.Working)}");
@@ -140,9 +135,10 @@ public static class Tracer
     private static bool NotReached(Assessment a, string asked, StringBuilder text)
     {
         bool found = false;
-        foreach (ClassRule rule in a.Edition.Rules.Where(r => a.Verdict.ResultOf(r) is null))
+        foreach (ClassRule rule in a.Edition.Rules.Where(r => r.Results.Any(c => Names(c, asked))))
         {
-            if (!rule.Results.Any(r => Same(r.Code, asked) || Same(r.ClassCode, asked) || Same(r.Statement, asked)))
+            ClassResult? result = a.Verdict.ResultOf(rule);
+            if (result is not null && Names(result.Category, asked))
             {
                 continue;
             }
@@ -150,24 +146,33 @@ public static class Tracer
             found = true;
             if (!a.Verdict.Law.Rules.Contains(rule))
             {
-                text.AppendLine($"{rule.Group}: this rule does not bind the candle on {IsoDay.Plain(a.AsOf)}.");
-                WriteDay(text, a, rule);
-                text.AppendLine($"  clause:    {rule.Clause}");
-                continue;
+                text.AppendLine($"{rule.Group}: this rule does not bind the candle on {IsoDay.Plain(a.AsOf)}.").AppendLine();
             }
-
-            text.AppendLine($"{rule.Group}: no class is reached.").AppendLine();
-            foreach (StepFilling step in a.Verdict.FillingOf(rule))
+            else
             {
-                text.AppendLine($"  {step.Result.Code}: {Figures.Plain(step.Filling * 100)} % of the way to its limit of {step.Limit}");
+                text.AppendLine(
+                        result is null
+                            ? $"{rule.Group}: no class is reached."
+                            : $"{rule.Group}: the candle is {result.Category.Code} instead."
+                    )
+                    .AppendLine();
+                foreach (StepFilling step in a.Verdict.FillingOf(rule))
+                {
+                    text.AppendLine($"  {step.Result.Code}: {Figures.Plain(step.Filling * 100)} % of the way to its limit of {step.Limit}");
+                }
+
+                text.AppendLine();
             }
 
-            text.AppendLine().AppendLine($"  clause:    {rule.Clause}");
+            text.AppendLine($"  clause:    {rule.Clause}");
             WriteDay(text, a, rule);
         }
 
         return found;
     }
+
+    private static bool Names(HazardCategory category, string asked) =>
+        Same(category.Code, asked) || Same(category.ClassCode, asked) || Same(category.Statement, asked);
 
     private static void WriteDay(StringBuilder text, Assessment a, ClassRule rule)
     {

@@ -7,12 +7,10 @@ namespace Chandlery.Core.Law;
 /// <summary>Height of the figures of the nominal quantity.</summary>
 /// <param name="Clause">Where it stands.</param>
 /// <param name="Bands">Bands, smallest first.</param>
-public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> Bands)
+/// <param name="PanelShareOfSide">The fraction of a vessel's side that counts as its main panel, for bands by area.</param>
+public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> Bands, double PanelShareOfSide)
 {
     private const double SquareMmPerSquareInch = 25.4 * 25.4;
-
-    /// <summary>The share of a cylinder's side that counts as its main panel (16 CFR 500.3).</summary>
-    private const double PanelShareOfSide = 0.4;
 
     /// <summary>The least height for this quantity in this vessel.</summary>
     public Millimetres HeightFor(Grams quantity, Vessel vessel)

@@ -194,7 +194,7 @@ internal sealed partial class HazardText
 
         if (acute is > 1 && !IsPowerOfTen(acute.Value) || chronic is > 1 && !IsPowerOfTen(chronic.Value))
         {
-            doubts.Add("M-factors are powers of ten (CLP Annex I, Table 4.1.3); this one is not");
+            doubts.Add("M-factors are powers of ten; this one is not");
         }
 
         return acute is null && chronic is null ? null : new MFactors(acute, chronic);

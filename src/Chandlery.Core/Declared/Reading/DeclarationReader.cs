@@ -177,7 +177,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             fields.Problems.Add(
                 fields.PlaceOf("address"),
                 "'address' is missing.",
-                "List the lines of the postal address; CLP Art. 17(1)(a) asks for it on the label."
+                "List the lines of the postal address: the law asks for it on every label."
             );
         }
 
@@ -190,7 +190,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             fields.Problems.Add(
                 fields.Place,
                 "An electronic address is missing.",
-                "Add 'email' or 'web'; the General Product Safety Regulation (EU) 2023/988 Art. 9(6) asks for one."
+                "Add 'email' or 'web': the law on product safety asks for one on the product."
             );
         }
 

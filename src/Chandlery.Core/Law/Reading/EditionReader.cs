@@ -137,7 +137,7 @@ internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceLis
         bool bind = group.Flag("bind");
         var harmonised = new HarmonisedClasses(
             bind,
-            group.Text("citedAs", "CLP Annex VI, {index} ({act})"),
+            group.Text("citedAs", "the list, {index} ({act})"),
             bind ? LawCodes.Citation(group) : Citation.None
         );
         group.Done();

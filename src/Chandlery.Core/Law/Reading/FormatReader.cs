@@ -21,7 +21,7 @@ internal static class FormatReader
             row.Done();
         }
 
-        var figures = new QuantityFigures(LawCodes.Citation(quantity), bands);
+        var figures = new QuantityFigures(LawCodes.Citation(quantity), bands, quantity.OptionalNumber("panelShareOfSide", 0, 1) ?? 1);
         quantity.Done();
         List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
         fields.Done();

@@ -28,6 +28,15 @@ internal static class LanguageReader
             known.Add(entry.Key);
         }
 
+        if (!fields.Has("statements"))
+        {
+            fields.Problems.Add(
+                fields.FirstPlace,
+                "'statements' is missing.",
+                "English has the text of every statement: all else is measured by it."
+            );
+        }
+
         return known;
     }
 

@@ -9,19 +9,22 @@ internal sealed class LawFiles
 
     private readonly IReadOnlyDictionary<string, string> texts;
     private readonly Problems problems;
+    private readonly Func<string, string, ParsedFile> parse;
     private readonly Task<Dictionary<string, ParsedFile>> languages;
     private readonly Dictionary<string, ParsedFile> parsed = [];
 
     /// <summary>Takes the files.</summary>
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
     /// <param name="problems">Collects everything that is wrong.</param>
-    public LawFiles(IReadOnlyDictionary<string, string> texts, Problems problems)
+    /// <param name="parse">How a file is parsed; whoever reads the same texts again and again may keep what was parsed.</param>
+    public LawFiles(IReadOnlyDictionary<string, string> texts, Problems problems, Func<string, string, ParsedFile> parse)
     {
         this.texts = texts;
         this.problems = problems;
+        this.parse = parse;
 
         // Parsing takes most of the time and no file depends on another: a second core parses the languages meanwhile.
-        languages = Task.Run(() => texts.Where(f => IsLanguage(f.Key)).ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value)));
+        languages = Task.Run(() => texts.Where(f => IsLanguage(f.Key)).ToDictionary(f => f.Key, f => parse(f.Key, f.Value)));
     }
 
     /// <summary>All paths, in order.</summary>
@@ -70,10 +73,7 @@ internal sealed class LawFiles
         string path = $"law/{folder}/{file}";
         if (heirs.Count == 0 || !texts.TryGetValue(path, out string? text))
         {
-            bool unreadable = !Parse($"law/{folder}/edition.yaml", texts[$"law/{folder}/edition.yaml"]).Problems.None;
-            return unreadable && !texts.ContainsKey(path)
-                ? new Fields(new YamlMap([], new TextPlace("data/" + path, 0, 0)), new Problems())
-                : Open(path);
+            return IsUnreadable(folder) ? new Fields(new YamlMap([], new TextPlace("data/" + path, 0, 0)), new Problems()) : Open(path);
         }
 
         YamlMap map = Parse(path, text).Map;
@@ -89,6 +89,11 @@ internal sealed class LawFiles
         return new Fields(map, problems);
     }
 
+    // What an edition is based on is unknown when its own file cannot be read, or names another that there is not: that is noted
+    // there, and not with every file that is missing for it.
+    private bool IsUnreadable(string edition) =>
+        !texts.TryGetValue($"law/{edition}/edition.yaml", out string? head) || !Parse($"law/{edition}/edition.yaml", head).Problems.None;
+
     private string? BasedOn(string edition) =>
         texts.ContainsKey($"law/{edition}/edition.yaml") ? Open($"law/{edition}/edition.yaml").OptionalText("basedOn") : null;
 
@@ -96,7 +101,7 @@ internal sealed class LawFiles
     {
         if (!parsed.TryGetValue(path, out ParsedFile? file))
         {
-            file = IsLanguage(path) ? languages.Result[path] : ParsedFile.Of(path, text);
+            file = IsLanguage(path) ? languages.Result[path] : parse(path, text);
             parsed[path] = file;
             problems.AddRange(file.Problems.Found);
         }
@@ -125,14 +130,4 @@ internal sealed class LawFiles
     // What suppliers write is no law: the intake reads it itself.
     private static bool IsLanguage(string path) =>
         path.StartsWith(LanguageFolder, StringComparison.Ordinal) && !path.EndsWith("/supplier.yaml", StringComparison.Ordinal);
-
-    private sealed record ParsedFile(YamlMap Map, Problems Problems)
-    {
-        public static ParsedFile Of(string path, string text)
-        {
-            string name = "data/" + path;
-            var problems = new Problems();
-            return new ParsedFile(YamlText.Read(text, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0)), problems);
-        }
-    }
 }

@@ -10,9 +10,11 @@ public static class LawReader
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
     /// <param name="problems">Collects everything that is wrong.</param>
     /// <returns>The lawbook, or null when there are problems.</returns>
-    public static Lawbook? Read(IReadOnlyDictionary<string, string> texts, Problems problems)
+    public static Lawbook? Read(IReadOnlyDictionary<string, string> texts, Problems problems) => Read(texts, problems, ParsedFile.Of);
+
+    internal static Lawbook? Read(IReadOnlyDictionary<string, string> texts, Problems problems, Func<string, string, ParsedFile> parse)
     {
-        var files = new LawFiles(texts, problems);
+        var files = new LawFiles(texts, problems, parse);
         files.FindEditions();
         IReadOnlyCollection<string> statements = LanguageReader.KnownStatements(files);
         HazardVocabulary vocabulary = HazardsReader.Read(files.Open("law/hazards.yaml"), statements);

@@ -1,0 +1,83 @@
+using System.Collections.Concurrent;
+using Chandlery.Core.Law;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Tests.Support;
+using Chandlery.Yaml;
+
+namespace Chandlery.Tests.Data;
+
+/// <summary>
+/// A mistyped letter in a law row must never silently drop a rule: every cross-reference in the data is mangled, one at a time,
+/// and reading must refuse it, naming the place.
+/// </summary>
+public sealed class MangledDataTests
+{
+    private static readonly IReadOnlyDictionary<string, string> Shipped = ShippedFiles.Data(null, new Problems());
+
+    // All files but one are the same each time: parsing them once makes thousands of readings possible.
+    private static readonly Dictionary<string, ParsedFile> Parsed = Shipped.ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value));
+
+    private static ParsedFile Parse(string path, string text) =>
+        ReferenceEquals(Shipped[path], text) ? Parsed[path] : ParsedFile.Of(path, text);
+
+    public static TheoryData<string> Files() =>
+        [
+            .. Shipped.Keys.Where(k =>
+                k.StartsWith("law/", StringComparison.Ordinal)
+                || k is "places.yaml" or "burning.yaml" or "substances/list.yaml" or "substances/allergens.yaml"
+                || k is "languages/en/statements.yaml" or "languages/de/statements.yaml" or "languages/de/words.yaml"
+                || k is "safety-data-sheet/advice.yaml" or "languages/fr/safety-data-sheet.yaml"
+            ),
+        ];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Every_mangled_reference_is_refused_with_its_place(string file)
+    {
+        string text = Shipped[file];
+        CrossReference[] references = [.. new CrossReferences(Bench.Lawbook).In(file, text)];
+        Assert.NotEmpty(references);
+        var wrong = new ConcurrentBag<string>();
+        Parallel.ForEach(
+            references,
+            new ParallelOptions { MaxDegreeOfParallelism = 2 },
+            reference =>
+            {
+                if (Complaint(reference, text) is { } complaint)
+                {
+                    wrong.Add(complaint);
+                }
+            }
+        );
+        Assert.True(wrong.IsEmpty, $"{wrong.Count} of {references.Length}:\n" + string.Join('\n', wrong.Take(40)));
+    }
+
+    private static string? Complaint(CrossReference reference, string text)
+    {
+        var files = new Dictionary<string, string>(Shipped.ToDictionary())
+        {
+            [reference.File] = reference.Mangle(text, out string mangled),
+        };
+        string what = $"{reference.File}:{reference.Place.Line}:{reference.Place.Column}: '{reference.Text}' as '{mangled}'";
+        var problems = new Problems();
+        Lawbook? lawbook;
+        try
+        {
+            lawbook = LawReader.Read(files, problems, Parse);
+        }
+        catch (Exception error)
+        {
+            return $"{what} ends as a fault: {error.GetType().Name}: {error.Message}";
+        }
+
+        if (lawbook is not null || problems.None)
+        {
+            return $"{what} passes";
+        }
+
+        return problems.Found.Any(p => p.Place.File == "data/" + reference.File && p.Place.Line > 0)
+            ? null
+            : $"{what} is refused elsewhere: {problems.Found[0]}";
+    }
+}
