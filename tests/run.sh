@@ -43,9 +43,12 @@ dotnet csharpier check . || fail "the code is not formatted: run 'dotnet csharpi
 dotnet restore Labels.sln --locked-mode || fail "restore failed"
 dotnet build Labels.sln -c Release --no-restore || fail "build failed"
 log=$(mktemp)
+checks=tests/Chandlery.Tests/bin/Release/net10.0/checks.txt # written by CheckCountTests
+rm -f $checks
 dotnet test tests/Chandlery.Tests -c Release --no-build "$@" | tee "$log"
 passed=$(sed -nE 's/.*Passed: *([0-9]+).*/\1/p' "$log" | tail -1)
 failed=$(sed -nE 's/.*Failed: *([0-9]+).*/\1/p' "$log" | tail -1)
 rm -f "$log"
+[ ! -e $checks ] || cat $checks
 echo "${passed:-0} passed, ${failed:-1} failed"
 [ "${failed:-1}" = 0 ] && [ "${passed:-0}" -gt 0 ]

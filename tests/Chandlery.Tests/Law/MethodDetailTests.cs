@@ -157,42 +157,6 @@ public sealed class MethodDetailTests
     [Fact]
     public void Nothing_toxic_gives_no_class() => Assert.Null(Evaluate("acute toxicity, oral", 0, Of("x", 30, 30)));
 
-    [Theory]
-    [InlineData(2000, "Acute Tox. 4 (oral)")]
-    [InlineData(2001, null)]
-    [Outside("CLP Annex I, Table 3.1.1: category 4 up to and including 2000 mg/kg")]
-    public void The_bound_itself_belongs_to_the_category(double value, string? expected) =>
-        Assert.Equal(expected, Evaluate("acute toxicity, oral", 0, Of("x", 100, 100, Oral(value)))?.Category.Code);
-
-    [Theory]
-    [InlineData(ExposureRoute.InhalationDust, 1, 20, "Acute Tox. 4 (inhalation)")]
-    [InlineData(ExposureRoute.InhalationDust, 1, 19.9, null)]
-    [InlineData(ExposureRoute.InhalationDust, 0.00276, 0.552, "Acute Tox. 2 (inhalation)")]
-    [InlineData(ExposureRoute.InhalationDust, 0.3, 29, "Acute Tox. 4 (inhalation)")]
-    [InlineData(ExposureRoute.InhalationDust, 0.3, 30, "Acute Tox. 3 (inhalation)")]
-    [InlineData(ExposureRoute.InhalationVapour, 2, 20, "Acute Tox. 3 (inhalation)")]
-    [InlineData(ExposureRoute.InhalationVapour, 2, 10, "Acute Tox. 4 (inhalation)")]
-    [InlineData(ExposureRoute.InhalationGas, 2500, 12.5, "Acute Tox. 4 (inhalation)")]
-    [InlineData(ExposureRoute.InhalationGas, 2500, 12.4, null)]
-    [Outside(
-        "CLP Annex I, Table 3.1.1: bounds of dusts 0.05, 0.5, 1 and 5 mg/l, of vapours 0.5, 2, 10 and 20, of gases 100, 500, 2500 and 20000 ppmV; 100 / ATEmix = sum of share / ATE (3.1.3.6.1)"
-    )]
-    public void Each_form_has_its_own_bounds(ExposureRoute form, double estimate, double percent, string? expected) =>
-        Assert.Equal(
-            expected,
-            Evaluate("acute toxicity, inhalation", 0, Of("x", percent, percent, new ToxicityEstimate(form, estimate)))?.Category.Code
-        );
-
-    [Fact]
-    [Outside("CLP Annex I, Table 3.1.1: 0.4 mg/l of dust at 40 % is an estimate of 1 mg/l, category 3; 15 mg/l of vapour alone is none")]
-    public void A_figure_for_vapour_does_not_hide_one_for_dust()
-    {
-        var vapour = new ToxicityEstimate(ExposureRoute.InhalationVapour, 15);
-        var dust = new ToxicityEstimate(ExposureRoute.InhalationDust, 0.4);
-        Assert.Null(Evaluate("acute toxicity, inhalation", 0, Of("x", 40, 40, vapour)));
-        Assert.Equal("Acute Tox. 3 (inhalation)", Evaluate("acute toxicity, inhalation", 0, Of("x", 40, 40, vapour, dust))!.Category.Code);
-    }
-
     [Fact]
     public void Ingredients_known_in_different_forms_are_added_each_against_its_own_bound()
     {
@@ -204,14 +168,6 @@ public sealed class MethodDetailTests
         Assert.Equal("Acute Tox. 4 (inhalation)", both.Category.Code);
         Assert.Equal(("%", 100.0), (both.Working.Unit, both.Working.Threshold));
         Assert.Equal((50 * 20 / 12.0) + (50 * 5 / 3.0), both.Working.Value, 9);
-    }
-
-    [Fact]
-    [Outside("CLP Annex I, Table 1.1: category 4 counts from 1 %")]
-    public void Small_shares_do_not_count()
-    {
-        Assert.Null(Evaluate("acute toxicity, oral", 0, Of("x", 0.99, 0.99, Oral(301)), Of("y", 14.9, 14.9, Oral(301))));
-        Assert.NotNull(Evaluate("acute toxicity, oral", 0, Of("x", 1, 1, Oral(301)), Of("y", 14.9, 14.9, Oral(301))));
     }
 
     [Fact]
@@ -249,14 +205,5 @@ public sealed class MethodDetailTests
         }
 
         Assert.Empty(SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(125.01)));
-    }
-
-    [Fact]
-    public void A_statement_for_two_classes_may_go_only_when_both_are_there_and_relieved()
-    {
-        Classification c = Bench.Classify(Bench.Line("a", 30, ["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410"], m: 1));
-        LabelElements label = LabelSelector.Select(Bench.Eu, c);
-        Assert.Equal(["H410"], label.Hazard.Select(h => h.Code.Text));
-        Assert.Contains("H410", SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(100)).Select(g => g.Code.Text));
     }
 }

@@ -76,9 +76,12 @@ internal static class Bench
     }
 
     /// <summary>A mixture of these lines; the rest is a harmless filler.</summary>
-    public static Composition Mixture(params Ingredient[] lines)
+    public static Composition Mixture(params Ingredient[] lines) => MixtureLeaving(0, lines);
+
+    /// <summary>A mixture of these lines and a share that nobody declares; the rest is a harmless filler.</summary>
+    public static Composition MixtureLeaving(double undeclaredPercent, params Ingredient[] lines)
     {
-        double rest = 100 - lines.Sum(l => l.Share.High.Value);
+        double rest = 100 - undeclaredPercent - lines.Sum(l => l.Share.High.Value);
         Ingredient[] all = rest > 1e-9 ? [.. lines, Line("filler", rest, [])] : lines;
         var wax = new Wax("w", new TextPlace("test", 1, 1), "mixture", "nobody", all, [], null, null, null);
         var recipe = new Recipe(
