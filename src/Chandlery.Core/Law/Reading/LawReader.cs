@@ -14,22 +14,18 @@ public sealed class LawReader
         ["inhalation"] = [ExposureRoute.InhalationVapour, ExposureRoute.InhalationDust, ExposureRoute.InhalationGas],
     };
 
-    // Parsing takes most of the time and no file depends on another: a second core parses the languages meanwhile.
-    private const string LanguageFolder = "languages/";
-
     private readonly IReadOnlyDictionary<string, string> files;
-    private readonly Problems problems;
+    private readonly Problems problems = new();
     private readonly HazardVocabulary vocabulary;
-    private readonly Task<Dictionary<string, ParsedFile>> languages;
+    private readonly Lock reading = new();
+    private bool refusesAtOnce;
 
     // Editions share the files of the edition that they are based on.
-    private readonly Dictionary<string, ParsedFile> parsed = [];
+    private readonly Dictionary<string, YamlMap> parsed = [];
 
-    private LawReader(IReadOnlyDictionary<string, string> files, Problems problems)
+    private LawReader(IReadOnlyDictionary<string, string> files)
     {
         this.files = files;
-        this.problems = problems;
-        languages = Task.Run(() => files.Where(f => IsLanguage(f.Key)).ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value)));
         vocabulary = ReadVocabulary();
     }
 
@@ -39,39 +35,80 @@ public sealed class LawReader
     /// <returns>The lawbook, or null when there are problems.</returns>
     public static Lawbook? Read(IReadOnlyDictionary<string, string> files, Problems problems)
     {
-        var reader = new LawReader(files, problems);
-        Lawbook lawbook = reader.ReadAll();
+        var reader = new LawReader(files);
+        Lawbook lawbook = reader.Open();
+        lawbook.Editions.ReadAll();
+        lawbook.Languages.ReadAll();
+        lawbook.SheetWords.ReadAll();
+        problems.AddRange(reader.problems.Found);
         return problems.None ? lawbook : null;
     }
 
-    private Lawbook ReadAll()
+    /// <summary>
+    /// Reads what every run needs, and each edition and language when it is first asked for: for the program's own files, which
+    /// its tests have read whole.
+    /// </summary>
+    /// <param name="files">Texts by path relative to <c>data/</c>, with forward slashes.</param>
+    /// <param name="problems">Collects what is wrong with the part that is read at once.</param>
+    /// <returns>
+    /// The lawbook, or null when there are problems. An edition or a language that is wrong throws
+    /// <see cref="InvalidDataException"/> when it is asked for.
+    /// </returns>
+    public static Lawbook? ReadWhenAsked(IReadOnlyDictionary<string, string> files, Problems problems)
     {
-        string[] editions =
-        [
-            .. files
-                .Keys.Where(k => k.StartsWith("law/", StringComparison.Ordinal) && k.EndsWith("/edition.yaml", StringComparison.Ordinal))
-                .Select(k => k.Split('/')[1])
-                .Order(StringComparer.Ordinal),
-        ];
+        var reader = new LawReader(files);
+        Lawbook lawbook = reader.Open();
+        problems.AddRange(reader.problems.Found);
+        reader.refusesAtOnce = true;
+        return problems.None ? lawbook : null;
+    }
+
+    private Lawbook Open()
+    {
+        string[] editions = Folders("law", "edition.yaml");
+        string[] languages = Folders("languages", "statements.yaml");
         return new Lawbook(
             vocabulary,
-            [.. editions.Select(ReadEdition)],
+            Shelf(editions, ReadEdition),
             [.. ReadPlaces()],
             new SubstanceList(
                 [.. new SubstanceReader(vocabulary).Read(Open("substances/list.yaml"))],
                 SubstanceReader.ReadAllergens(Open("substances/allergens.yaml"))
             ),
-            [.. LanguageReader.Read(files, Open)],
+            Shelf(languages, folder => LanguageReader.Read(folder, Open)),
             ReadBurning(),
-            [
-                .. files
-                    .Keys.Where(k => IsLanguage(k) && k.EndsWith("/safety-data-sheet.yaml", StringComparison.Ordinal))
-                    .Order(StringComparer.Ordinal)
-                    .Select(k => SafetySheetReader.ReadWords(Open(k))),
-            ],
+            Shelf(
+                Folders("languages", "safety-data-sheet.yaml"),
+                folder => SafetySheetReader.ReadWords(Open($"languages/{folder}/safety-data-sheet.yaml"))
+            ),
             SafetySheetReader.ReadAdvice(Open("safety-data-sheet/advice.yaml"))
         );
     }
+
+    // The folders of a kind that hold a file, in order.
+    private string[] Folders(string kind, string file) =>
+        [
+            .. files
+                .Keys.Select(k => k.Split('/'))
+                .Where(parts => parts.Length == 3 && parts[0] == kind && parts[2] == file)
+                .Select(parts => parts[1])
+                .Order(StringComparer.Ordinal),
+        ];
+
+    // Candles are assessed on several threads, and what is read on the way shares the parsed files.
+    private Shelf<T> Shelf<T>(string[] codes, Func<string, T> read)
+        where T : class =>
+        new(
+            codes,
+            code =>
+            {
+                lock (reading)
+                {
+                    T thing = read(code);
+                    return refusesAtOnce && !problems.None ? throw new InvalidDataException(problems.Found[0].ToString()) : thing;
+                }
+            }
+        );
 
     private HazardVocabulary ReadVocabulary()
     {
@@ -552,27 +589,12 @@ public sealed class LawReader
             return new Fields(new YamlMap([], new TextPlace(name, 0, 0)), new Problems());
         }
 
-        if (!parsed.TryGetValue(path, out ParsedFile? file))
+        if (!parsed.TryGetValue(path, out YamlMap? map))
         {
-            file = IsLanguage(path) ? languages.Result[path] : ParsedFile.Of(path, text);
-            parsed[path] = file;
-            problems.AddRange(file.Problems.Found);
+            map = YamlText.Read(text, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0));
+            parsed[path] = map;
         }
 
-        return new Fields(file.Map, problems);
-    }
-
-    // What suppliers write is no law: the intake reads it itself.
-    private static bool IsLanguage(string path) =>
-        path.StartsWith(LanguageFolder, StringComparison.Ordinal) && !path.EndsWith("/supplier.yaml", StringComparison.Ordinal);
-
-    private sealed record ParsedFile(YamlMap Map, Problems Problems)
-    {
-        public static ParsedFile Of(string path, string text)
-        {
-            string name = "data/" + path;
-            var problems = new Problems();
-            return new ParsedFile(YamlText.Read(text, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0)), problems);
-        }
+        return new Fields(map, problems);
     }
 }
