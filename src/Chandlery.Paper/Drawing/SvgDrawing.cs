@@ -45,16 +45,15 @@ public static class SvgDrawing
     {
         Face face = Face.Of(item.Weight);
         double scale = item.SizeMm / face.UnitsPerEm;
-        using var font = new SKFont(face.Typeface, face.UnitsPerEm) { Hinting = SKFontHinting.None };
         svg.Append(
             $"<g fill=\"{Hex(item.Ink)}\" transform=\"translate({Number(item.XMm)} {Number(item.BaselineMm)}) scale({Number(scale)})\"><title>{SecurityElement.Escape(item.Shaped.Text)}</title>"
         );
         for (int i = 0; i < item.Shaped.Glyphs.Length; i++)
         {
-            using SKPath? outline = font.GetGlyphPath(item.Shaped.Glyphs[i]);
-            if (outline is { IsEmpty: false })
+            string outline = face.Outline(item.Shaped.Glyphs[i]);
+            if (outline.Length > 0)
             {
-                svg.Append($"<path transform=\"translate({item.Shaped.Positions[i]} 0)\" d=\"{outline.ToSvgPathData()}\"/>");
+                svg.Append($"<path transform=\"translate({item.Shaped.Positions[i]} 0)\" d=\"{outline}\"/>");
             }
         }
 
