@@ -16,16 +16,7 @@ public class CliTests : IDisposable
         GC.SuppressFinalize(this);
     }
 
-    private static (int Code, string Output, string Errors) Run(params string[] arguments)
-    {
-        var output = new StringWriter();
-        var errors = new StringWriter();
-        System.CommandLine.ParseResult parse = CommandTree.Build().Parse(arguments);
-        parse.InvocationConfiguration.Output = output;
-        parse.InvocationConfiguration.Error = errors;
-        int code = parse.Invoke(parse.InvocationConfiguration);
-        return (parse.Errors.Count > 0 ? ExitCode.BadInput : code, output.ToString(), errors.ToString());
-    }
+    private static (int Code, string Output, string Errors) Run(params string[] arguments) => Command.Run(arguments);
 
     private static string Sheet(string file) => Path.Combine(Bench.Repository, "tests", "Chandlery.Sheets", "pdf", file);
 
@@ -151,6 +142,80 @@ public class CliTests : IDisposable
         Assert.False(File.Exists(Path.Combine(folder, "storm-jar", "storm-jar-label.pdf")));
         Assert.All(output.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => Assert.True(File.Exists(line.Trim())));
         Assert.Empty(Directory.EnumerateFiles(folder, "*.tmp", SearchOption.AllDirectories));
+    }
+
+    [NeedsPublishedFact]
+    public void ThePublishedProgramWritesTheSameDossierByteForByte()
+    {
+        string here = Path.Combine(folder, "here");
+        string there = Path.Combine(folder, "there");
+        Command.RunHere("dossier", Bench.DemoFolder, "--out", here);
+        Command.Run("dossier", Bench.DemoFolder, "--out", there);
+        string[] files = [.. Files(here)];
+        Assert.NotEmpty(files);
+        Assert.Equal(files, Files(there));
+        Assert.All(files, f => Assert.Equal(File.ReadAllBytes(Path.Combine(here, f)), File.ReadAllBytes(Path.Combine(there, f))));
+
+        static IEnumerable<string> Files(string root) =>
+            Directory
+                .EnumerateFiles(root, "*", SearchOption.AllDirectories)
+                .Select(f => Path.GetRelativePath(root, f))
+                .Order(StringComparer.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("catalogue")]
+    [InlineData("catalogue", "--json")]
+    public void TheCatalogueHoldsEveryCandleAndThenTheBatches(params string[] command)
+    {
+        (int code, string output, string errors) = Run([.. command, Bench.DemoFolder]);
+        Assert.Equal(1, code);
+        Assert.Equal("", errors);
+        string[] ids = ["fig-tin", "harbour-bowl", "slate-jar", "storm-jar", "hb-2611"];
+        int[] places = [.. ids.Select(id => output.IndexOf(id, StringComparison.Ordinal))];
+        Assert.All(places, p => Assert.True(p > 0));
+        Assert.Equal(places.Order(), places);
+    }
+
+    [Theory]
+    [InlineData("batches/hb-2611.yaml", "candle: harbour-bowl", "candle: harbour-bowel", "Did you mean 'harbour-bowl'?")]
+    [InlineData("candles/fig-tin.yaml", "wax: soy-flake", "wax: soy-flaky", "Did you mean 'soy-flake'?")]
+    [InlineData("candles/fig-tin.yaml", "declares: candle", "declares: candel", "Did you mean 'candle'?")]
+    [InlineData("oils/fig-leaf.yaml", "106-22-9", "106-22-8", "check digit")]
+    public void TheCatalogueSaysWhatIsWrongAndShowsTheRest(string file, string old, string wrong, string said)
+    {
+        string copy = Path.Combine(folder, "in");
+        CopyFolder(Bench.DemoFolder, copy);
+        string text = File.ReadAllText(Path.Combine(copy, file));
+        Assert.Contains(old, text, StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(copy, file), text.Replace(old, wrong, StringComparison.Ordinal));
+        (int code, string output, string errors) = Run("catalogue", copy);
+        Assert.Equal(2, code);
+        Assert.Contains(said, errors, StringComparison.Ordinal);
+        Assert.Contains("slate-jar", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TwoCandlesOfOneNameAreAProblemOfTheCatalogue()
+    {
+        string copy = Path.Combine(folder, "in");
+        CopyFolder(Bench.DemoFolder, copy);
+        Directory.CreateDirectory(Path.Combine(copy, "more"));
+        File.Copy(Path.Combine(copy, "candles", "fig-tin.yaml"), Path.Combine(copy, "more", "fig-tin.yaml"));
+        (int code, _, string errors) = Run("catalogue", copy);
+        Assert.Equal(2, code);
+        Assert.Contains("There are two files named 'fig-tin' of this kind", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AFolderOfTheUsersIsCheckedWholeAndNotOnlyTheLanguagesOfTheLabel()
+    {
+        string data = Path.Combine(folder, "data");
+        Directory.CreateDirectory(Path.Combine(data, "languages", "el"));
+        File.WriteAllText(Path.Combine(data, "languages", "el", "words.yaml"), "language: el\nwords: here\n");
+        (int code, _, string errors) = Run("assess", Demo("candles/slate-jar.yaml"), "--data", data);
+        Assert.Equal(2, code);
+        Assert.Contains("'words' must be a group of fields", errors, StringComparison.Ordinal);
     }
 
     [Fact]
