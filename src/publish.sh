@@ -9,7 +9,8 @@ out=${1:-out/publish}
 systems=${2:-linux-x64 win-x64 osx-arm64}
 publish() { # system, more
   dotnet publish src/Chandlery.Cli -c Release -r "$1" --self-contained -o "$out/$1" --artifacts-path "out/build/$1" \
-    -p:DebugType=none -p:GenerateDocumentationFile=false -p:NuGetLockFilePath=obj/publish.lock.json "${@:2}"
+    -p:DebugType=none -p:NuGetLockFilePath=obj/publish.lock.json "${@:2}"
+  rm -f "$out/$1"/*.xml "$out/$1"/*.pdb
 }
 for system in $systems; do
   if [ "$system" = linux-x64 ]; then
