@@ -160,7 +160,7 @@ public sealed class LawReader
         classes.Done();
 
         Fields label = OpenFor(id, "label-elements.yaml");
-        Fields naming = label.OptionalGroup("naming") ?? label;
+        Fields naming = label.Group("naming", "{ normallyEnough: 4, clause: CLP Art. 18(3) }");
         var edition = new Edition(
             id,
             head.Text("name", "the law's name"),
@@ -339,7 +339,7 @@ public sealed class LawReader
             row.Done();
         }
 
-        Fields unknown = fields.OptionalGroup("unknown") ?? fields;
+        Fields unknown = fields.Group("unknown", "{ takenOutAbovePercent: 10, saidFromPercent: 1, clause: 3.1.3.6.2 }");
         var unknownToxicity = new UnknownToxicity(
             new MassPercent(unknown.Number("takenOutAbovePercent", 0, 100, "10")),
             new MassPercent(unknown.Number("saidFromPercent", 0, 100, "1")),
@@ -477,8 +477,8 @@ public sealed class LawReader
 
     private static PrecautionRules ReadPrecautions(Fields fields)
     {
-        Fields limit = fields.OptionalGroup("limit") ?? fields;
-        Fields disposal = fields.OptionalGroup("disposal") ?? fields;
+        Fields limit = fields.Group("limit", "{ most: 6, clause: CLP Art. 28(3) }");
+        Fields disposal = fields.Group("disposal", "{ code: P501, clause: CLP Art. 28(2) }");
         var offers = new List<PrecautionOffer>();
         foreach (Fields row in fields.Groups("precautions"))
         {
@@ -535,10 +535,10 @@ public sealed class LawReader
     private BurnAdvice ReadBurning()
     {
         Fields fields = Open("burning.yaml");
-        Fields distance = fields.OptionalGroup("distanceBetweenCandlesCm") ?? fields;
+        Fields distance = fields.Group("distanceBetweenCandlesCm", "{ indoor: 10, outdoor: 20 }");
         double Value(string key)
         {
-            Fields group = fields.OptionalGroup(key) ?? fields;
+            Fields group = fields.Group(key, "{ value: 4 }");
             group.OptionalText("source");
             double value = group.Number("value", 0, 1000, "4");
             group.Done();

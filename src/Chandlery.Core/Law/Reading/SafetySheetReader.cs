@@ -1,15 +1,18 @@
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads what the law says on safety data sheets, and the sheets' words.</summary>
 internal sealed class SafetySheetReader(HazardVocabulary vocabulary)
 {
+    private static readonly NumberField OwnLimitTimes = new("ownLimitTimes", "", "0.1", 0, 1) { LowAllowed = true };
+
     public SafetySheetRules Read(Fields fields)
     {
-        Fields duty = fields.OptionalGroup("duty") ?? fields;
+        Fields duty = fields.Group("duty", "the group of the clauses on when a sheet is due");
         var rules = new SafetySheetRules(
             fields.Text("format", "REACH Annex II"),
             fields.Text("formatClause", "REACH Art. 31"),
@@ -69,7 +72,7 @@ internal sealed class SafetySheetReader(HazardVocabulary vocabulary)
         var read = new ShareRow(
             Hazards(row, "hazards"),
             new MassPercent(row.Number("fromPercent", 0, 100, "1")),
-            row.OptionalNumber("ownLimitTimes", -1e-12, 1) ?? 0,
+            row.OptionalNumber(OwnLimitTimes) ?? 0,
             row.Has("dividedByM")
                 ? (row.Choice("dividedByM", "acute", "chronic") == "acute" ? MWeight.Acute : MWeight.Chronic)
                 : MWeight.None,
@@ -90,8 +93,8 @@ internal sealed class SafetySheetReader(HazardVocabulary vocabulary)
 
     private TransportRules ReadTransport(Fields fields)
     {
-        Fields group = fields.OptionalGroup("transport") ?? fields;
-        Fields small = group.OptionalGroup("smallPackages") ?? group;
+        Fields group = fields.Group("transport", "the group of the transport rules");
+        Fields small = group.Group("smallPackages", "{ upToKilograms: 5, upToLitres: 5, clause: special provision 375 }");
         var transport = new TransportRules(
             Hazards(group, "classes"),
             group.Text("unNumber", "UN 3077"),
