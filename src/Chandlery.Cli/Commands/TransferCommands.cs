@@ -4,6 +4,7 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Schemas;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -138,7 +139,7 @@ internal static class TransferCommands
                 parse,
                 session =>
                 {
-                    foreach ((string name, string text) in ShippedFiles.Schemas())
+                    foreach ((string name, string text) in JsonSchemas.All())
                     {
                         string path = Path.Combine(parse.GetValue(output)!, name);
                         AtomicFile.Write(path, text);

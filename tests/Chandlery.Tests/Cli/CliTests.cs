@@ -2,7 +2,6 @@ using System.Text.Json;
 using Chandlery.Cli;
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Tests.Support;
-using Json.Schema;
 
 namespace Chandlery.Tests.Cli;
 
@@ -71,7 +70,7 @@ public class CliTests : IDisposable
     {
         string json = Run("assess", Demo($"candles/{candle}.yaml"), "--json").Output;
         using JsonDocument document = JsonDocument.Parse(json);
-        AssertValid("assessment", document.RootElement);
+        Schema.Fulfils("assessment", document.RootElement);
         JsonElement root = document.RootElement;
         Assert.Equal(candle, root.GetProperty("candle").GetString());
         Assert.Equal("eu-clp", root.GetProperty("edition").GetString());
@@ -83,7 +82,7 @@ public class CliTests : IDisposable
     public void AFolderAnswersWithAnArray()
     {
         using JsonDocument document = JsonDocument.Parse(Run("assess", Bench.DemoFolder, "--json").Output);
-        AssertValid("assessment", document.RootElement);
+        Schema.Fulfils("assessment", document.RootElement);
         Assert.Equal(5, document.RootElement.GetArrayLength());
     }
 
@@ -219,6 +218,15 @@ public class CliTests : IDisposable
     }
 
     [Fact]
+    public void TheSchemasAreWrittenAsTheyLieInTheData()
+    {
+        Assert.Equal(0, Run("schemas", "--out", folder).Code);
+        string[] written = Directory.GetFiles(folder);
+        Assert.Equal(9, written.Length);
+        Assert.All(written, f => Assert.Equal(File.ReadAllText(Path.Combine(Schema.Folder, Path.GetFileName(f))), File.ReadAllText(f)));
+    }
+
+    [Fact]
     public void BadInputWritesNothing()
     {
         string oils = Path.Combine(folder, "in");
@@ -254,59 +262,6 @@ public class CliTests : IDisposable
         (int code, _, string errors) = Run("assess", Demo("candles/slate-jar.yaml"), "--place", "XX");
         Assert.Equal(2, code);
         Assert.Contains("Known places: AT, BE", errors, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void TheDemoFulfilsItsSchemas()
-    {
-        foreach (
-            string file in Directory
-                .EnumerateFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories)
-                .Concat(Directory.EnumerateFiles(Path.Combine(Bench.Repository, "data", "stocks")))
-        )
-        {
-            using JsonDocument document = JsonDocument.Parse(YamlJson.Convert(File.ReadAllText(file)));
-            AssertValid(document.RootElement.GetProperty("declares").GetString()!, document.RootElement);
-        }
-    }
-
-    [Fact]
-    public void ASchemaRefusesWhatTheReaderRefuses()
-    {
-        using JsonDocument document = JsonDocument.Parse(
-            YamlJson.Convert(
-                File.ReadAllText(Demo("candles/slate-jar.yaml"))
-                    .Replace("load: { percent: 6, of: candle }", "load: 6", StringComparison.Ordinal)
-            )
-        );
-        Assert.False(Schema("candle").Evaluate(document.RootElement).IsValid);
-    }
-
-    private static readonly Dictionary<string, JsonSchema> Schemas = [];
-
-    private static JsonSchema Schema(string name)
-    {
-        lock (Schemas)
-        {
-            if (!Schemas.TryGetValue(name, out JsonSchema? schema))
-            {
-                Schemas[name] = schema = JsonSchema.FromFile(Path.Combine(Bench.Repository, "data", "schemas", name + ".schema.json"));
-            }
-
-            return schema;
-        }
-    }
-
-    private static void AssertValid(string schema, JsonElement element)
-    {
-        EvaluationResults results = Schema(schema).Evaluate(element, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        string errors = string.Join(
-            "; ",
-            (results.Details ?? [])
-                .Where(d => d.Errors is not null)
-                .Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}")
-        );
-        Assert.True(results.IsValid, schema + ": " + errors);
     }
 
     private static void CopyFolder(string from, string to)
