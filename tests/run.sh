@@ -59,7 +59,8 @@ run_tests "$@"
 if [ $# = 0 ]; then
   published=tests/.cache/publish
   bash src/publish.sh $published linux-x64 || fail "the program could not be published"
-  CHANDLERY_PROGRAM=$PWD/$published/linux-x64/chandlery run_tests --filter FullyQualifiedName~Chandlery.Tests.Cli.
+  CHANDLERY_PROGRAM=$PWD/$published/linux-x64/chandlery run_tests \
+    --filter "FullyQualifiedName~Chandlery.Tests.Cli.|FullyQualifiedName~A_PDF_that_unpacks"
 fi
 echo "$passed passed, $failed failed"
 [ "$failed" = 0 ] && [ "$passed" -gt 0 ]
