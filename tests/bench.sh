@@ -1,18 +1,21 @@
 #!/usr/bin/env bash
-# All figures of DEVELOPERS.md, in one run: micro-benchmarks, start-up as published, a catalogue of 10,000 candles, drawing
-# beside bare Skia, a thousand labels beside LaTeX and LibreOffice. Wants a quiet machine and about ten minutes.
+# All figures of DEVELOPERS.md, in one run: micro-benchmarks, the program as published beside the one that carries the runtime,
+# drawing beside bare Skia, a thousand labels beside LaTeX and LibreOffice. Wants a quiet machine and about fifteen minutes.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 dotnet build tests/Chandlery.Bench -c Release >/dev/null
 dotnet tests/Chandlery.Bench/bin/Release/net10.0/Chandlery.Bench.dll --filter '*' | grep -E '^\| '
-publish() { # project, folder, more: as src/publish.sh does it
+carrying() { # project, folder, more: a program that carries the runtime, as published for Windows and macOS
   dotnet publish "$1" -c Release -r linux-x64 --self-contained -o "$2" -p:PublishReadyToRun=true -p:DebugType=none -p:TieredPGO=false \
     -p:NuGetLockFilePath=obj/publish.lock.json "${@:3}" >/dev/null
 }
-publish src/Chandlery.Cli "$work/program" -p:PublishSingleFile=true -p:IncludeNativeLibrariesForSelfExtract=true
-publish tests/Chandlery.Bench "$work/bench"
+bash src/publish.sh "$work/published" linux-x64 >/dev/null
+ahead=$work/published/linux-x64/chandlery
+carrying src/Chandlery.Cli "$work/carrying" -p:PublishSingleFile=true -p:IncludeNativeLibrariesForSelfExtract=true
+runtime=$work/carrying/chandlery
+carrying tests/Chandlery.Bench "$work/bench"
 median() { # runs, command: milliseconds of the middle run, after 3 to warm up
   local runs=$1
   shift
@@ -22,12 +25,28 @@ median() { # runs, command: milliseconds of the middle run, after 3 to warm up
     echo $(( ($(date +%s%N) - start) / 1000 ))
   done | tail -"$runs" | sort -n | sed -n $(((runs + 1) / 2))p | awk '{ printf "%.0f", $1 / 1000 }'
 }
-echo "--help, as published: $(median 15 "$work/program/chandlery" --help) ms"
-echo "one label, as published: $(median 15 "$work/program/chandlery" label data/demo/candles/fig-tin.yaml --out "$work/label") ms"
-"$work/bench/Chandlery.Bench" make-catalogue data/demo 10000 "$work/catalogue"
-echo "catalogue of 10,000, as published: $(median 5 "$work/program/chandlery" catalogue "$work/catalogue") ms"
-"$work/bench/Chandlery.Bench" catalogue "$work/catalogue"
-"$work/bench/Chandlery.Bench" make-catalogue data/demo 2000 "$work/fifth"
-"$work/bench/Chandlery.Bench" catalogue "$work/fifth"
+peak() { # command: the most memory that it held, MB
+  "$@" >/dev/null 2>&1 &
+  local most=0 now
+  while now=$(awk '/VmHWM/ { print $2 }' "/proc/$!/status" 2>/dev/null) && [ -n "$now" ]; do
+    most=$now
+    sleep 0.02
+  done
+  wait $! || true
+  awk -v kilobytes="$most" 'BEGIN { printf "%.0f", kilobytes * 1024 / 1e6 }'
+}
+beside() { # what, runs, command without the program: the medians of both programs
+  echo "$1: $(median "$2" "$ahead" "${@:3}") ms compiled ahead of time, $(median "$2" "$runtime" "${@:3}") ms with the runtime"
+}
+beside "--help" 15 --help
+beside "one label" 15 label data/demo/candles/fig-tin.yaml --out "$work/label"
+beside "the demo's dossier" 5 dossier data/demo --out "$work/dossier"
+for candles in 2000 10000 40000; do
+  "$work/bench/Chandlery.Bench" make-catalogue data/demo $candles "$work/catalogue-$candles"
+  beside "catalogue of $candles" 5 catalogue "$work/catalogue-$candles"
+  echo "its peak of memory: $(peak "$ahead" catalogue "$work/catalogue-$candles") MB compiled ahead of time," \
+    "$(peak "$runtime" catalogue "$work/catalogue-$candles") MB with the runtime"
+done
+"$work/bench/Chandlery.Bench" catalogue "$work/catalogue-10000"
 "$work/bench/Chandlery.Bench" skia data/demo/candles/harbour-bowl.yaml 1000
 bash tests/bench-labels.sh 1000 "$work/bench"

@@ -24,4 +24,4 @@ for system in win-x64 osx-arm64; do
   echo "$system: $(stat -c %s "$file" | awk '{ printf "%.0f MB", $1 / 1e6 }') built, not run here"
 done
 ls -l "$work/publish/tool" | awk 'NR > 1 { printf "%s: %.0f MB\n", $NF, $5 / 1e6 }'
-echo "installed and tried: the tool and the single file"
+echo "installed and tried: the tool and the program"

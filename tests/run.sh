@@ -4,7 +4,6 @@ set -uo pipefail
 cd "$(dirname "$0")/.."
 export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
 
-as_root() { if [ "$(id -u)" = 0 ]; then "$@"; else sudo "$@"; fi; }
 fail() { echo "$1" >&2; echo "0 passed, 1 failed"; exit 1; }
 
 # Tools that look at our PDFs from outside, and an independent transcription of CLP's statements.
@@ -15,11 +14,8 @@ command -v chromium >/dev/null || packages+=(chromium)
 command -v npm >/dev/null || packages+=(npm)
 cache=tests/.cache
 if [ ${#packages[@]} -gt 0 ] || [ ! -e $cache/ghsystem/ghsystem_english.def ]; then
-  command -v apt-get >/dev/null || fail "The tests need poppler-utils, qpdf, Chromium, npm and the LaTeX package ghsystem; this script knows only apt-get."
-  as_root apt-get update -qq || fail "apt-get update failed"
-  if [ ${#packages[@]} -gt 0 ]; then
-    as_root apt-get install -y -qq --no-install-recommends "${packages[@]}" >/dev/null || fail "could not install ${packages[*]}"
-  fi
+  # With no package to install this still refreshes the lists, from which texlive-science is fetched.
+  bash src/install-packages.sh "${packages[@]}" || fail "could not install what the tests need: ${packages[*]} and the LaTeX package ghsystem"
 fi
 if [ ! -e $cache/ghsystem/ghsystem_english.def ]; then
   unpack=$(mktemp -d)
@@ -42,13 +38,32 @@ dotnet tool restore >/dev/null || fail "dotnet tool restore failed"
 dotnet csharpier check . || fail "the code is not formatted: run 'dotnet csharpier format .'"
 dotnet restore Labels.sln --locked-mode || fail "restore failed"
 dotnet build Labels.sln -c Release --no-restore || fail "build failed"
-log=$(mktemp)
 checks=tests/Chandlery.Tests/bin/Release/net10.0/checks.txt # written by CheckCountTests
 rm -f $checks
-dotnet test tests/Chandlery.Tests -c Release --no-build "$@" | tee "$log"
-passed=$(sed -nE 's/.*Passed: *([0-9]+).*/\1/p' "$log" | tail -1)
-failed=$(sed -nE 's/.*Failed: *([0-9]+).*/\1/p' "$log" | tail -1)
-rm -f "$log"
+passed=0
+failed=0
+run_tests() { # arguments of dotnet test
+  local log
+  log=$(mktemp)
+  dotnet test tests/Chandlery.Tests -c Release --no-build "$@" | tee "$log"
+  passed=$((passed + $(figure Passed 0 "$log")))
+  failed=$((failed + $(figure Failed 1 "$log")))
+  rm -f "$log"
+}
+figure() { # word, what it is when the word is missing, log
+  local found
+  found=$(sed -nE "s/.*$1: *([0-9]+).*/\1/p" "$3" | tail -1)
+  echo "${found:-$2}"
+}
+run_tests "$@"
+
+# The same commands by the program as users get it, compiled ahead of time.
+if [ $# = 0 ]; then
+  published=tests/.cache/publish
+  bash src/publish.sh $published linux-x64 || fail "the program could not be published"
+  CHANDLERY_PROGRAM=$PWD/$published/linux-x64/chandlery run_tests \
+    --filter "FullyQualifiedName~Chandlery.Tests.Cli.|FullyQualifiedName~A_PDF_that_unpacks"
+fi
 [ ! -e $checks ] || cat $checks
-echo "${passed:-0} passed, ${failed:-1} failed"
-[ "${failed:-1}" = 0 ] && [ "${passed:-0}" -gt 0 ]
+echo "$passed passed, $failed failed"
+[ "$failed" = 0 ] && [ "$passed" -gt 0 ]

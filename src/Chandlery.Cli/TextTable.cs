@@ -5,12 +5,21 @@ namespace Chandlery.Cli;
 /// <summary>A table of plain text with columns as wide as their content, the last one wrapped.</summary>
 internal sealed class TextTable(params string[] headings)
 {
+    private const int WrittenAtOnce = 16_000;
     private readonly List<string[]> rows = [headings];
 
     public void Add(params string[] cells) => rows.Add(cells);
 
     /// <summary>The table for a terminal of this width.</summary>
     public string Render(int width)
+    {
+        var text = new StringWriter();
+        Write(text, width);
+        return text.ToString();
+    }
+
+    /// <summary>Writes the table for a terminal of this width, some lines at a time: a long one is never held as one text.</summary>
+    public void Write(TextWriter output, int width)
     {
         int columns = headings.Length;
         int[] widths = [.. Enumerable.Range(0, columns).Select(c => rows.Max(r => r[c].Length))];
@@ -30,9 +39,15 @@ internal sealed class TextTable(params string[] headings)
             {
                 text.AppendLine(string.Join("  ", widths.Select((w, c) => new string('-', c == columns - 1 ? Math.Min(w, last) : w))));
             }
+
+            if (text.Length > WrittenAtOnce)
+            {
+                output.Write(text);
+                text.Clear();
+            }
         }
 
-        return text.ToString();
+        output.Write(text);
     }
 
     /// <summary>Breaks a text at blanks into lines of at most this width.</summary>

@@ -38,17 +38,15 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
         var reader = new DeclarationReader(vocabulary);
         var declarations = new List<IDeclaration>();
         IDeclaration? asked = null;
-        IEnumerable<(IDeclaration? Declaration, bool IsAsked, Problems Problems)> read = YamlFiles(root, problems)
+        IEnumerable<(IDeclaration? Declaration, bool IsAsked, Problems Problems)> read = DeclarationFiles
+            .Of(root, problems)
             .AsParallel()
             .AsOrdered()
             .Select(file =>
             {
                 var own = new Problems();
                 bool isAsked = isFile && Path.GetFullPath(file) == Path.GetFullPath(path);
-                string shown = isAsked ? path : file;
-                IDeclaration? declaration = TextFile.Read(file, shown, own) is { } text
-                    ? reader.Read(text, shown, Path.GetFileNameWithoutExtension(file), own)
-                    : null;
+                IDeclaration? declaration = DeclarationFiles.Read(file, isAsked ? path : file, reader, own);
                 return (declaration, isAsked, own);
             });
         foreach ((IDeclaration? declaration, bool isAsked, Problems own) in read)
@@ -100,25 +98,4 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
 
         return own;
     }
-
-    private static IEnumerable<string> YamlFiles(string root, Problems problems)
-    {
-        try
-        {
-            var options = new EnumerationOptions
-            {
-                RecurseSubdirectories = true,
-                IgnoreInaccessible = false,
-                AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
-            };
-            return [.. Directory.EnumerateFiles(root, "*", options).Where(IsYaml).Order(StringComparer.Ordinal)];
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            problems.Add(new TextPlace(root, 0, 0), $"The folder cannot be read: {error.Message}");
-            return [];
-        }
-    }
-
-    private static bool IsYaml(string path) => Path.GetExtension(path) is ".yaml" or ".yml";
 }

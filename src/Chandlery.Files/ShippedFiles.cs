@@ -23,9 +23,6 @@ public static class ShippedFiles
     /// <summary>The files of a new maker's folder by relative path.</summary>
     public static IReadOnlyDictionary<string, string> Starter() => Read("data/starter/", null, _ => true, new Problems());
 
-    /// <summary>JSON Schemas by file name.</summary>
-    public static IReadOnlyDictionary<string, string> Schemas() => Read("data/schemas/", null, _ => true, new Problems());
-
     /// <summary>Templates by relative path.</summary>
     /// <param name="overrides">A folder laid out like <c>templates/</c> whose files win; null for none.</param>
     /// <param name="problems">Receives unreadable files.</param>

@@ -1,13 +1,17 @@
 using System.Net;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
+using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Register;
+using Chandlery.Workbench.Answers;
 using Chandlery.Yaml;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
@@ -24,7 +28,6 @@ namespace Chandlery.Workbench;
 public sealed class WorkbenchServer : IAsyncDisposable
 {
     private const long LargestRequestBytes = 200_000;
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
     private readonly WebApplication application;
     private readonly Workroom room;
 
@@ -70,32 +73,37 @@ public sealed class WorkbenchServer : IAsyncDisposable
 
     private void Map()
     {
-        application.MapGet("/", () => PageFile("workbench.html", "text/html; charset=utf-8"));
-        application.MapGet("/workbench.js", () => PageFile("workbench.js", "text/javascript; charset=utf-8"));
-        application.MapGet("/workbench.css", () => PageFile("workbench.css", "text/css; charset=utf-8"));
-        application.MapGet("/api/catalogue", () => Answer(Catalogue()));
-        Post("/api/desk", (desk, _) => Answer(Desk(desk)));
+        Get("/", _ => PageFile("workbench.html", "text/html; charset=utf-8"));
+        Get("/workbench.js", _ => PageFile("workbench.js", "text/javascript; charset=utf-8"));
+        Get("/workbench.css", _ => PageFile("workbench.css", "text/css; charset=utf-8"));
+        Get("/api/catalogue", _ => Answer(Catalogue(), PageJson.Default.CatalogueAnswer));
+        Post("/api/desk", (desk, _) => Answer(Desk(desk), PageJson.Default.DeskAnswer));
         Post("/api/save", Save);
         Post("/api/preview", Preview);
         Post("/api/paper", Paper);
         Post("/api/register", Enter);
-        application.MapGet("/api/register", (string? find) => Answer(Entries(find)));
-        application.MapGet("/api/changes", (string? from, string? to) => Answer(Changes(from, to)));
+        Get("/api/register", query => Answer(Entries(query["find"]), PageJson.Default.RegisterAnswer));
+        Get("/api/changes", query => Changes(query["from"], query["to"]));
     }
+
+    // Handlers take the request as it comes: binding of parameters needs reflection, which a program compiled ahead of time lacks.
+    private void Get(string path, Func<IQueryCollection, IResult> work) =>
+        application.MapGet(path, context => work(context.Request.Query).ExecuteAsync(context));
 
     private void Post(string path, Func<CandleDesk, DeskRequest, IResult> work) =>
         application.MapPost(
             path,
-            async (HttpContext context) =>
+            async context =>
             {
                 IResult result = await OnDesk(context, work);
                 await result.ExecuteAsync(context);
             }
         );
 
-    private static IResult Answer(object value) => Results.Json(value, Json);
+    private static IResult Answer<T>(T value, JsonTypeInfo<T> type) => Results.Json(value, type);
 
-    private static IResult Complaint(int status, string what) => Results.Json(new { problems = new[] { what } }, Json, statusCode: status);
+    private static IResult Complaint(int status, string what) =>
+        Results.Json(new Complaint([what]), PageJson.Default.Complaint, statusCode: status);
 
     private static IResult PageFile(string name, string type)
     {
@@ -110,7 +118,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         DeskRequest? request;
         try
         {
-            request = await context.Request.ReadFromJsonAsync<DeskRequest>(Json, context.RequestAborted);
+            request = await context.Request.ReadFromJsonAsync(PageJson.Default.DeskRequest, context.RequestAborted);
         }
         catch (Exception error) when (error is JsonException or InvalidOperationException or BadHttpRequestException)
         {
@@ -132,7 +140,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         }
     }
 
-    private object Catalogue()
+    private CatalogueAnswer Catalogue()
     {
         DeclarationFolder folder = room.Folder();
         IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = CatalogueRun.Assess(
@@ -142,57 +150,58 @@ public sealed class WorkbenchServer : IAsyncDisposable
             null,
             CatalogueRow.Of
         );
-        return new
-        {
-            folder = Path.GetFileName(room.Root),
-            maker = folder.Catalogue.OfKind<Maker>().FirstOrDefault()?.Name,
-            rows = entries.SelectMany(e => e.Results),
-            problems = folder.Problems.Found.Concat(entries.SelectMany(e => e.Problems)).Select(Shown),
-        };
+        return new CatalogueAnswer(
+            Path.GetFileName(room.Root),
+            folder.Catalogue.OfKind<Maker>().FirstOrDefault()?.Name,
+            [.. entries.SelectMany(e => e.Results)],
+            [.. folder.Problems.Found.Concat(entries.SelectMany(e => e.Problems)).Select(Shown)]
+        );
     }
 
     private string Shown(Problem problem) =>
         problem.ToString().Replace(room.Root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
 
-    private object Desk(CandleDesk desk)
+    private DeskAnswer Desk(CandleDesk desk)
     {
         Assessment? first = desk.Assessments.Count > 0 ? desk.Assessments[0] : null;
         Wax? wax = first is null ? null : desk.Catalogue.Find<Wax>(first.Candle.Wax, new Problems());
-        return new
-        {
+        return new DeskAnswer(
             desk.Id,
             desk.Hash,
             desk.Yaml,
-            editable = desk.Candle is not null,
-            form = desk.Candle is { } candle
-                ? new
-                {
-                    name = candle.Name,
-                    netGrams = candle.NetMass.Value,
-                    loadPercent = candle.Load?.Percent.Value,
-                    loadOf = candle.Load is { } load ? (load.Basis == LoadBasis.Wax ? "wax" : "candle") : null,
-                    oils = CandleDesk.OilsOf(candle),
-                    wickCount = candle.Wicks.Count,
-                }
-                : null,
-            oils = desk.Catalogue.OfKind<Oil>().Select(o => new { id = o.Id, name = o.Name }),
-            recipe = first?.Composition.Recipe.Oils.Select(o => new
-            {
-                id = o.Oil.Id,
-                name = o.Oil.Name,
-                blendPercent = o.ShareOfBlend.Value,
-                candlePercent = o.Share.Value,
-                grams = o.Share.Value / 100 * first.Candle.NetMass.Value,
-                millilitres = o.Oil.Density is { } density
-                    ? o.Share.Value / 100 * first.Candle.NetMass.Value / density.Value
-                    : (double?)null,
-                drops = o.Oil.DropMass is { } drop ? o.Share.Value / 100 * first.Candle.NetMass.Value / drop.Value : (double?)null,
-            }),
-            assessments = desk.Assessments.Select(a => JsonDocument.Parse(AssessmentJson.Write(a)).RootElement),
-            papers = DeskPapers.Offer(room.Papers, desk.Assessments),
-            plot = first is not null && wax is not null ? LoadPlot.Of(first, wax) : null,
-            problems = desk.Problems.Select(Shown),
-        };
+            desk.Candle is not null,
+            desk.Candle is { } candle ? Form(candle) : null,
+            [.. desk.Catalogue.OfKind<Oil>().Select(o => new OilName(o.Id, o.Name))],
+            first is null ? null : [.. first.Composition.Recipe.Oils.Select(o => Line(o, first.Candle.NetMass))],
+            [.. desk.Assessments.Select(a => JsonElement.Parse(AssessmentJson.Write(a)))],
+            DeskPapers.Offer(room.Papers, desk.Assessments),
+            first is not null && wax is not null ? LoadPlot.Of(first, wax) : null,
+            [.. desk.Problems.Select(Shown)]
+        );
+    }
+
+    private static CandleForm Form(Candle candle) =>
+        new(
+            candle.Name,
+            candle.NetMass.Value,
+            candle.Load?.Percent.Value,
+            candle.Load is { } load ? (load.Basis == LoadBasis.Wax ? "wax" : "candle") : null,
+            CandleDesk.OilsOf(candle),
+            candle.Wicks.Count
+        );
+
+    private static RecipeLine Line(OilShare share, Grams net)
+    {
+        double grams = share.Share.Value / 100 * net.Value;
+        return new RecipeLine(
+            share.Oil.Id,
+            share.Oil.Name,
+            share.ShareOfBlend.Value,
+            share.Share.Value,
+            grams,
+            share.Oil.Density is { } density ? grams / density.Value : null,
+            share.Oil.DropMass is { } drop ? grams / drop.Value : null
+        );
     }
 
     private IResult Save(CandleDesk desk, DeskRequest request)
@@ -211,7 +220,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         }
 
         AtomicFile.Write(desk.File, desk.Yaml);
-        return Answer(new { hash = RegisterFile.Sha256(desk.Yaml) });
+        return Answer(new SavedAnswer(RegisterFile.Sha256(desk.Yaml)), PageJson.Default.SavedAnswer);
     }
 
     private static Assessment? Chosen(CandleDesk desk, DeskRequest request) =>
@@ -239,27 +248,16 @@ public sealed class WorkbenchServer : IAsyncDisposable
     }
 
     private IResult Preview(CandleDesk desk, DeskRequest request) =>
-        Made(desk, request, out string whyNot) is { } made
-            ? Answer(
-                new
-                {
-                    pages = made.Document.Pages.Select(p => new
-                    {
-                        widthMm = p.WidthMm,
-                        heightMm = p.HeightMm,
-                        svg = SvgDrawing.Draw(p, made.Document.Title),
-                    }),
-                    warnings = made.Warnings,
-                }
-            )
-            : Answer(
-                new
-                {
-                    pages = Array.Empty<object>(),
-                    warnings = Array.Empty<string>(),
-                    whyNot,
-                }
-            );
+        Answer(
+            Made(desk, request, out string whyNot) is { } made
+                ? new PreviewAnswer(
+                    [.. made.Document.Pages.Select(p => new PreviewPage(p.WidthMm, p.HeightMm, SvgDrawing.Draw(p, made.Document.Title)))],
+                    made.Warnings,
+                    null
+                )
+                : new PreviewAnswer([], [], whyNot),
+            PageJson.Default.PreviewAnswer
+        );
 
     private IResult Paper(CandleDesk desk, DeskRequest request)
     {
@@ -327,14 +325,14 @@ public sealed class WorkbenchServer : IAsyncDisposable
 
         using RegisterFile register = RegisterFile.Open(RegisterPath);
         RegisterEntry entry = register.Add(content, texts, request.By.Trim(), DateTimeOffset.UtcNow);
-        return Answer(new { number = entry.Number, hash = entry.Hash });
+        return Answer(new EnteredAnswer(entry.Number, entry.Hash), PageJson.Default.EnteredAnswer);
     }
 
-    private object Entries(string? find)
+    private RegisterAnswer Entries(string? find)
     {
         if (!File.Exists(RegisterPath))
         {
-            return new { entries = Array.Empty<object>(), wrong = Array.Empty<string>() };
+            return new RegisterAnswer([], []);
         }
 
         try
@@ -349,42 +347,38 @@ public sealed class WorkbenchServer : IAsyncDisposable
                     .Concat(register.Find(new RegisterQuery(Document: find)))
                     .DistinctBy(e => e.Number)
                     .OrderBy(e => e.Number);
-            return new
-            {
-                entries = entries.Select(e => new
-                {
-                    number = e.Number,
-                    at = e.At,
-                    by = e.By,
-                    batch = e.Content.Batch,
-                    candle = e.Content.Candle,
-                    law = $"{e.Content.Edition}, {e.Content.AsOf}",
-                    oils = e.Content.Oils.Select(o => $"{o.Name} ({o.Document}, {o.Revised})"),
-                    documents = e.Content.Documents.Select(d => d.Name),
-                }),
-                wrong = register.Verify(),
-            };
+            return new RegisterAnswer([.. entries.Select(Line)], [.. register.Verify()]);
         }
         catch (IOException error)
         {
-            return new { entries = Array.Empty<object>(), wrong = new[] { error.Message } };
+            return new RegisterAnswer([], [error.Message]);
         }
     }
 
-    private object Changes(string? from, string? to)
+    private static RegisterLine Line(RegisterEntry e) =>
+        new(
+            e.Number,
+            e.At,
+            e.By,
+            e.Content.Batch,
+            e.Content.Candle,
+            $"{e.Content.Edition}, {e.Content.AsOf}",
+            [.. e.Content.Oils.Select(o => $"{o.Name} ({o.Document}, {o.Revised})")],
+            [.. e.Content.Documents.Select(d => d.Name)]
+        );
+
+    private IResult Changes(string? from, string? to)
     {
         if (!IsoDay.TryParse(from, out DateOnly before) || !IsoDay.TryParse(to, out DateOnly after))
         {
-            return new { problems = new[] { "Write both days as year-month-day." } };
+            return Complaint(StatusCodes.Status200OK, "Write both days as year-month-day.");
         }
 
         Catalogue catalogue = room.Folder().Catalogue;
-        return new
-        {
-            changes = StateComparison.Compare(
-                CatalogueRun.Assess(catalogue, room.Lawbook, before, null, CandleState.Of),
-                CatalogueRun.Assess(catalogue, room.Lawbook, after, null, CandleState.Of)
-            ),
-        };
+        IReadOnlyList<CandleChange> changes = StateComparison.Compare(
+            CatalogueRun.Assess(catalogue, room.Lawbook, before, null, CandleState.Of),
+            CatalogueRun.Assess(catalogue, room.Lawbook, after, null, CandleState.Of)
+        );
+        return Answer(new ChangesAnswer(changes), PageJson.Default.ChangesAnswer);
     }
 }

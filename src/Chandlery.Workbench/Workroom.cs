@@ -1,5 +1,4 @@
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
@@ -46,7 +45,7 @@ public sealed class Workroom
         }
 
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-        Lawbook? lawbook = LawReader.Read(data, problems);
+        Lawbook? lawbook = ShippedLaw.Open(data, null, problems);
         PaperShop shop = ShippedShop.Open(data, null, problems);
         return lawbook is null || !problems.None ? null : new Workroom(Path.GetFullPath(root), lawbook, shop, papers);
     }

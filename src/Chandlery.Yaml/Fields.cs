@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Yaml;
 
@@ -54,13 +55,19 @@ public sealed partial class Fields(YamlMap map, Problems problems)
 
     /// <summary>A number that must be there.</summary>
     public double Number(string key, double above, double atMost, string example) =>
-        OptionalNumber(key, above, atMost) ?? Missing(key, example, 1.0);
+        Number(new NumberField(key, "", example, above, atMost));
+
+    /// <summary>A number that must be there.</summary>
+    public double Number(NumberField field) => OptionalNumber(field) ?? Missing(field.Key, field.Example, StandIn(field));
 
     /// <summary>A number that may be missing: above one bound and at most another.</summary>
-    public double? OptionalNumber(string key, double above, double atMost)
+    public double? OptionalNumber(string key, double above, double atMost) => OptionalNumber(new NumberField(key, "", "", above, atMost));
+
+    /// <summary>A number that may be missing.</summary>
+    public double? OptionalNumber(NumberField field)
     {
-        YamlValue? value = Take(key);
-        return value is null ? null : ReadNumber(value, $"'{key}'", above, atMost);
+        YamlValue? value = Take(field.Key);
+        return value is null ? null : ReadNumber(value, $"'{field.Key}'", field);
     }
 
     /// <summary>A day that must be there.</summary>
@@ -156,23 +163,7 @@ public sealed partial class Fields(YamlMap map, Problems problems)
 
     /// <summary>A number that must be there, from one bound to another, both included.</summary>
     public double NumberFrom(string key, double from, double atMost, string example) =>
-        Number(key, Math.BitDecrement(from), atMost, example);
-
-    /// <summary>A group of fields that must be there; its absence is noted once, and nothing inside it is noted as missing.</summary>
-    public Fields Group(string key, string example)
-    {
-        if (OptionalGroup(key) is { } group)
-        {
-            return group;
-        }
-
-        if (!Has(key))
-        {
-            Missing(key, example, false);
-        }
-
-        return new Fields(new YamlMap([], PlaceOf(key)), new Problems());
-    }
+        Number(new NumberField(key, "", example, from, atMost) { LowAllowed = true });
 
     /// <summary>A group of fields that may be missing.</summary>
     public Fields? OptionalGroup(string key)
@@ -187,6 +178,22 @@ public sealed partial class Fields(YamlMap map, Problems problems)
                 problems.Add(other.Place, $"'{key}' must be a group of fields.");
                 return null;
         }
+    }
+
+    /// <summary>
+    /// A group of fields that must be there. When it is not, that alone is noted: the group returned is empty and keeps to itself
+    /// what is missing in it.
+    /// </summary>
+    public Fields Group(string key, string example) => OptionalGroup(key) ?? Silent(key, example);
+
+    private Fields Silent(string key, string example)
+    {
+        if (!Has(key))
+        {
+            Missing(key, example, 0);
+        }
+
+        return new Fields(new YamlMap([], map.Place), new Problems());
     }
 
     /// <summary>A list; empty when missing.</summary>
@@ -257,6 +264,45 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         }
     }
 
+    /// <summary>True when the field is there.</summary>
+    public bool Has(Field field) => Has(field.Key);
+
+    /// <summary>The raw value, or null; the field then counts as known.</summary>
+    public YamlValue? Take(Field field) => Take(field.Key);
+
+    /// <summary>Where the field stands; the map's start when it is missing.</summary>
+    public TextPlace PlaceOf(Field field) => PlaceOf(field.Key);
+
+    /// <summary>A text that must be there.</summary>
+    public string Text(TextField field) => Text(field.Key, field.Example);
+
+    /// <summary>A text that may be missing.</summary>
+    public string? OptionalText(TextField field) => OptionalText(field.Key);
+
+    /// <summary>A day that must be there.</summary>
+    public DateOnly Day(DayField field) => Day(field.Key);
+
+    /// <summary>A day that may be missing.</summary>
+    public DateOnly? OptionalDay(DayField field) => OptionalDay(field.Key);
+
+    /// <summary>Yes or no.</summary>
+    public bool? OptionalFlag(FlagField field) => OptionalFlag(field.Key);
+
+    /// <summary>One word of a fixed set.</summary>
+    public string Choice(ChoiceField field) => Choice(field.Key, [.. field.Choices]);
+
+    /// <summary>A group of fields that may be missing.</summary>
+    public Fields? OptionalGroup(GroupField field) => OptionalGroup(field.Key);
+
+    /// <summary>A list of groups; empty when missing.</summary>
+    public IReadOnlyList<Fields> Groups(GroupsField field) => Groups(field.Key);
+
+    /// <summary>A list of texts; empty when missing.</summary>
+    public IReadOnlyList<string> Texts(TextsField field) => Texts(field.Key);
+
+    /// <summary>The entries of a map of free names.</summary>
+    public IReadOnlyList<YamlEntry> Entries(MapField field) => Entries(field.Key);
+
     /// <summary>Call last: notes every field that nobody asked for.</summary>
     public void Done()
     {
@@ -269,8 +315,8 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         }
     }
 
-    /// <summary>Reads a number from a value; notes what is wrong and returns 1 when it cannot.</summary>
-    public double ReadNumber(YamlValue value, string what, double above, double atMost)
+    /// <summary>Reads a number from a value; notes what is wrong and returns a stand-in when it cannot.</summary>
+    public double ReadNumber(YamlValue value, string what, NumberField field)
     {
         if (value is not YamlScalar scalar || !DecimalNumber().IsMatch(scalar.Text))
         {
@@ -279,18 +325,20 @@ public sealed partial class Fields(YamlMap map, Problems problems)
                 ? "Use a decimal point and no thousands mark, such as 12.5."
                 : "Write digits with an optional decimal point, such as 12.5, and leave the unit out.";
             problems.Add(value.Place, $"{what} must be a number, not '{written}'.", remedy);
-            return 1;
+            return StandIn(field);
         }
 
         double number = double.Parse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture);
-        if (number > above && number <= atMost)
+        if (field.Allows(number))
         {
             return number;
         }
 
-        problems.Add(value.Place, $"{what} is {scalar.Text}: it must be above {above} and at most {atMost}.");
-        return 1;
+        problems.Add(value.Place, $"{what} is {scalar.Text}: it must be {field.Bounds}.");
+        return StandIn(field);
     }
+
+    private static double StandIn(NumberField field) => field.Allows(1) ? 1 : field.High;
 
     private T Missing<T>(string key, string example, T standIn)
     {
@@ -298,6 +346,6 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         return standIn;
     }
 
-    [GeneratedRegex(@"^-?[0-9]{1,12}(\.[0-9]{1,12})?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^-?[0-9]{1,12}(\.[0-9]{1,17})?$", RegexOptions.CultureInvariant)]
     private static partial Regex DecimalNumber();
 }

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Asked.Comparisons;
-using Chandlery.Core.Declared;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -11,6 +12,8 @@ namespace Chandlery.Cli.Commands;
 internal static class CatalogueCommand
 {
     private const int BarWidth = 30;
+    private const int TableWidth = 140;
+    private const int FewestForBar = 200;
 
     public static Command Build()
     {
@@ -29,78 +32,69 @@ internal static class CatalogueCommand
     private static int Run(Session session, ParseResult parse, CommonOptions options, bool json)
     {
         var problems = new Problems();
-        if (Folder.Open(parse.GetValue(options.Path)!, parse.GetValue(options.Data), problems) is not { } folder)
+        string path = parse.GetValue(options.Path)!;
+        if (Folder.OpenLaw(path, parse.GetValue(options.Data), problems) is not { } lawbook)
         {
             return session.Report(problems);
         }
 
-        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = Assess(folder, parse.GetValue(options.AsOf), parse.GetValue(options.Place));
-        List<Problem> wrong = [.. folder.Declarations.Problems.Found, .. entries.SelectMany(e => e.Problems).Distinct()];
-        if (json)
-        {
-            session.Output.WriteLine(
-                JsonSerializer.Serialize([.. entries.SelectMany(e => e.Results)], ComparedJson.Default.CatalogueRowArray)
+        DateOnly asOf = parse.GetValue(options.AsOf);
+        string? place = parse.GetValue(options.Place);
+        return json
+            ? Print(
+                session,
+                Assess(path, lawbook, asOf, place, CatalogueRow.Of),
+                r => r.StopsSale,
+                rows => session.Output.WriteLine(JsonSerializer.Serialize([.. rows], ComparedJson.Default.CatalogueRowArray))
+            )
+            : Print(
+                session,
+                Assess(path, lawbook, asOf, place, new CatalogueLines().Of),
+                line => line.StopsSale,
+                lines => CatalogueLines.Table(lines).Write(session.Output, TableWidth)
             );
-        }
-        else
-        {
-            var table = new TextTable("candle", "law", "classes", "signal word", "statements", "limits", "sale");
-            foreach (CatalogueRow row in entries.SelectMany(e => e.Results))
-            {
-                table.Add(
-                    row.Id,
-                    row.Edition,
-                    Joined(row.Classes),
-                    row.SignalWord ?? "-",
-                    Joined(row.Statements),
-                    row.LimitsBroken.Count == 0 ? "held" : $"{row.LimitsBroken.Count} broken",
-                    row.StopsSale ? "stopped" : "-"
-                );
-            }
+    }
 
-            session.Output.Write(table.Render(140));
-        }
-
+    private static int Print<T>(Session session, FolderEntries<T> run, Func<T, bool> stopsSale, Action<IEnumerable<T>> print)
+    {
+        print(run.Entries.SelectMany(e => e.Results));
+        List<Problem> wrong = [.. run.Problems, .. run.Entries.SelectMany(e => e.Problems).Distinct()];
         foreach (Problem problem in wrong)
         {
             session.Complain(problem.ToString());
         }
 
         return wrong.Count > 0 ? ExitCode.BadInput
-            : entries.Any(e => e.Results.Any(r => r.StopsSale)) ? ExitCode.StopsSale
+            : run.Entries.Any(e => e.Results.Any(stopsSale)) ? ExitCode.StopsSale
             : ExitCode.Fine;
     }
 
     // Draws a progress bar on a terminal.
-    private static IReadOnlyList<CatalogueEntry<CatalogueRow>> Assess(Folder folder, DateOnly asOf, string? place)
+    private static FolderEntries<T> Assess<T>(string path, Lawbook lawbook, DateOnly asOf, string? place, Func<Assessment, T> keep)
     {
-        int count = folder.Declarations.Catalogue.OfKind<Candle>().Count() + folder.Declarations.Catalogue.OfKind<Batch>().Count();
-        bool bar = !Console.IsErrorRedirected && count > 200;
         int shown = -1;
-        IReadOnlyList<CatalogueEntry<CatalogueRow>> entries = CatalogueRun.Assess(
-            folder.Declarations.Catalogue,
-            folder.Lawbook,
+        FolderEntries<T> run = FolderRun.Assess(
+            path,
+            lawbook,
             asOf,
             place,
-            CatalogueRow.Of,
-            bar
-                ? done =>
+            keep,
+            Console.IsErrorRedirected
+                ? null
+                : (done, count) =>
                 {
                     int filled = BarWidth * done / count;
-                    if (Interlocked.Exchange(ref shown, filled) != filled)
+                    if (count > FewestForBar && Interlocked.Exchange(ref shown, filled) != filled)
                     {
                         Console.Error.Write($"\r[{new string('#', filled)}{new string('.', BarWidth - filled)}] {done} of {count}");
                     }
                 }
-                : null
         );
-        if (bar)
+        if (shown >= 0)
         {
             Console.Error.WriteLine();
         }
 
-        return entries;
+        return run;
     }
-
-    private static string Joined(IReadOnlyList<string> texts) => texts.Count == 0 ? "-" : string.Join(", ", texts);
 }

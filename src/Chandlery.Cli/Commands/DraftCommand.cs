@@ -4,7 +4,6 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Intake;
 using Chandlery.Intake.Drafts;
@@ -76,7 +75,7 @@ internal static class DraftCommand
         }
 
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(dataFolder, problems);
-        Lawbook? lawbook = LawReader.Read(data, problems);
+        Lawbook? lawbook = ShippedLaw.Open(data, dataFolder, problems);
         List<SupplierPdf> pdfs = [.. files.Select(f => Open(f, problems)).OfType<SupplierPdf>()];
         OilDraft? draft = problems.None && lawbook is not null ? DraftMaker.Make(pdfs, data, lawbook.Vocabulary, problems) : null;
         if (draft is null)

@@ -1,5 +1,4 @@
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -9,10 +8,18 @@ namespace Chandlery.Cli.Commands;
 internal sealed record Folder(IReadOnlyDictionary<string, string> Data, Lawbook Lawbook, DeclarationFolder Declarations)
 {
     /// <summary>The folder; null with problems when law or path cannot be read at all.</summary>
-    public static Folder? Open(string path, string? dataFolder, Problems problems)
+    public static Folder? Open(string path, string? dataFolder, Problems problems) =>
+        OpenLaw(path, dataFolder, problems, out IReadOnlyDictionary<string, string> data) is { } lawbook
+            ? new Folder(data, lawbook, DeclarationFolder.Open(path, lawbook.Vocabulary))
+            : null;
+
+    /// <summary>The law for a folder; null with problems when law or path cannot be read at all.</summary>
+    public static Lawbook? OpenLaw(string path, string? dataFolder, Problems problems) => OpenLaw(path, dataFolder, problems, out _);
+
+    private static Lawbook? OpenLaw(string path, string? dataFolder, Problems problems, out IReadOnlyDictionary<string, string> data)
     {
-        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(dataFolder, problems);
-        if (LawReader.Read(data, problems) is not { } lawbook)
+        data = ShippedFiles.Data(dataFolder, problems);
+        if (ShippedLaw.Open(data, dataFolder, problems) is not { } lawbook)
         {
             return null;
         }
@@ -23,6 +30,6 @@ internal sealed record Folder(IReadOnlyDictionary<string, string> Data, Lawbook 
             return null;
         }
 
-        return new Folder(data, lawbook, DeclarationFolder.Open(path, lawbook.Vocabulary));
+        return lawbook;
     }
 }

@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
+using Chandlery.Core.Schemas;
 using Chandlery.Files;
 using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
@@ -49,19 +50,14 @@ internal static class ReferenceCommand
     {
         var page = new StringBuilder("# Reference\n\nMade by `chandlery reference`. Do not edit.\n\n## Commands\n\n```\n");
         page.Append(ManualCommand.Plain(root)).Append("```\n\n## What is declared\n");
-        foreach (
-            (string file, string text) in ShippedFiles
-                .Schemas()
-                .Where(s => !s.Key.StartsWith("assessment", StringComparison.Ordinal))
-                .OrderBy(s => s.Key, StringComparer.Ordinal)
-        )
+        foreach ((string file, string text) in JsonSchemas.Declarations())
         {
             using JsonDocument schema = JsonDocument.Parse(text);
             page.Append(
                 CultureInfo.InvariantCulture,
                 $"\n### {file.Split('.')[0]}\n\n{schema.RootElement.GetProperty("title").GetString()}.\n\n| field | needed | what |\n|---|---|---|\n"
             );
-            Properties(page, schema.RootElement, "");
+            Properties(page, schema.RootElement, schema.RootElement, "");
         }
 
         page.Append(
@@ -94,8 +90,13 @@ internal static class ReferenceCommand
         return page.ToString();
     }
 
-    private static void Properties(StringBuilder page, JsonElement schema, string above)
+    private static void Properties(StringBuilder page, JsonElement root, JsonElement schema, string above)
     {
+        if (schema.TryGetProperty("$ref", out JsonElement reference))
+        {
+            schema = root.GetProperty("$defs").GetProperty(reference.GetString()!.Split('/')[^1]);
+        }
+
         if (!schema.TryGetProperty("properties", out JsonElement properties))
         {
             return;
@@ -111,10 +112,10 @@ internal static class ReferenceCommand
                 CultureInfo.InvariantCulture,
                 $"| `{name}` | {(required.Contains(property.Name) ? "yes" : "")} | {Cell(Description(property.Value))} |\n"
             );
-            Properties(page, property.Value, name + ".");
+            Properties(page, root, property.Value, name + ".");
             if (property.Value.TryGetProperty("items", out JsonElement items))
             {
-                Properties(page, items, name + "[].");
+                Properties(page, root, items, name + "[].");
             }
         }
     }

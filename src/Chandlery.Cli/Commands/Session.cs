@@ -2,7 +2,6 @@ using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Papers;
@@ -103,7 +102,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     private IReadOnlyList<Assessment> Assess(ParseResult parse, CommonOptions options, Problems problems)
     {
         data = ShippedFiles.Data(parse.GetValue(options.Data), problems);
-        Lawbook? lawbook = LawReader.Read(data, problems);
+        Lawbook? lawbook = ShippedLaw.Open(data, parse.GetValue(options.Data), problems);
         if (lawbook is null)
         {
             return [];

@@ -4,7 +4,7 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Declared.Reading;
-using Chandlery.Core.Law.Reading;
+using Chandlery.Core.Schemas;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -93,7 +93,7 @@ internal static class TransferCommands
     private static int Import(Session session, string file, string into)
     {
         var problems = new Problems();
-        Core.Law.Lawbook? lawbook = LawReader.Read(ShippedFiles.Data(null, problems), problems);
+        Core.Law.Lawbook? lawbook = ShippedLaw.Open(ShippedFiles.Data(null, problems), null, problems);
         IReadOnlyList<(string Id, string Yaml)> candles = TextFile.Read(file, file, problems) is { } csv
             ? CandleTable.Read(csv, file, problems)
             : [];
@@ -139,7 +139,7 @@ internal static class TransferCommands
                 parse,
                 session =>
                 {
-                    foreach ((string name, string text) in ShippedFiles.Schemas())
+                    foreach ((string name, string text) in JsonSchemas.All())
                     {
                         string path = Path.Combine(parse.GetValue(output)!, name);
                         AtomicFile.Write(path, text);

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Reflection;
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -27,7 +26,7 @@ internal static class VersionCommand
     private static int Run(Session session, bool full)
     {
         var problems = new Problems();
-        if (LawReader.Read(ShippedFiles.Data(null, problems), problems) is not { } lawbook)
+        if (ShippedLaw.Open(ShippedFiles.Data(null, problems), null, problems) is not { } lawbook)
         {
             return session.Report(problems);
         }

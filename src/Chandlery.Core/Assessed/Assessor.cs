@@ -183,7 +183,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
                 problems.Add(
                     candle.Place,
                     $"There are no texts in the language '{code}'.",
-                    $"Languages so far: {string.Join(", ", lawbook.Languages.Select(l => l.Code))}. A label in another language would not be lawful there, so none is printed."
+                    $"Languages so far: {string.Join(", ", lawbook.Languages.Codes)}. A label in another language would not be lawful there, so none is printed."
                 );
             }
         }

@@ -13,12 +13,12 @@ namespace Chandlery.Core.Law;
 /// <param name="SheetAdvice">Texts of safety data sheets that follow from no computation.</param>
 public sealed record Lawbook(
     HazardVocabulary Vocabulary,
-    IReadOnlyList<Edition> Editions,
+    Shelf<Edition> Editions,
     IReadOnlyList<Place> Places,
     SubstanceList Substances,
-    IReadOnlyList<Language> Languages,
+    Shelf<Language> Languages,
     BurnAdvice Burning,
-    IReadOnlyList<SheetWords> SheetWords,
+    Shelf<SheetWords> SheetWords,
     IReadOnlyList<SheetAdvice> SheetAdvice
 )
 {
@@ -26,8 +26,8 @@ public sealed record Lawbook(
     public Place? FindPlace(string code) => Places.FirstOrDefault(p => p.Code == code);
 
     /// <summary>The edition with this id.</summary>
-    public Edition Edition(string id) => Editions.First(e => e.Id == id);
+    public Edition Edition(string id) => Editions.Find(id) ?? throw new InvalidOperationException($"There is no edition '{id}'.");
 
     /// <summary>The language with this code, or null.</summary>
-    public Language? FindLanguage(string code) => Languages.FirstOrDefault(l => l.Code == code);
+    public Language? FindLanguage(string code) => Languages.Find(code);
 }

@@ -39,7 +39,7 @@ public sealed class SafetySheetMaker
     /// <param name="problems">Collects what is wrong.</param>
     public static SafetySheet? Make(Assessment assessment, Language language, Lawbook lawbook, int revision, Problems problems)
     {
-        SheetWords? words = lawbook.SheetWords.FirstOrDefault(w => w.Code == language.Code);
+        SheetWords? words = lawbook.SheetWords.Find(language.Code);
         if (words is null)
         {
             problems.Add(assessment.Candle.Place, $"There are no headings of the safety data sheet in {language.Name}.");

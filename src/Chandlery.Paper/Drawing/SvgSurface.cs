@@ -16,16 +16,15 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
     {
         Face face = Face.Of(text.Weight);
         double scale = text.SizeMm / face.UnitsPerEm;
-        using var font = new SKFont(face.Typeface, face.UnitsPerEm) { Hinting = SKFontHinting.None };
         svg.Append(
             $"<g fill=\"{Hex(text.Ink)}\" transform=\"translate({Number(text.XMm)} {Number(text.BaselineMm)}) scale({Number(scale)})\"><title>{SecurityElement.Escape(text.Shaped.Text)}</title>"
         );
         for (int i = 0; i < text.Shaped.Glyphs.Length; i++)
         {
-            using SKPath? outline = font.GetGlyphPath(text.Shaped.Glyphs[i]);
-            if (outline is { IsEmpty: false })
+            string outline = face.Outline(text.Shaped.Glyphs[i]);
+            if (outline.Length > 0)
             {
-                svg.Append($"<path transform=\"translate({text.Shaped.Positions[i]} 0)\" d=\"{outline.ToSvgPathData()}\"/>");
+                svg.Append($"<path transform=\"translate({text.Shaped.Positions[i]} 0)\" d=\"{outline}\"/>");
             }
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using System.Runtime.InteropServices;
@@ -22,6 +23,7 @@ public sealed class Face
     private readonly Font font;
     private readonly Dictionary<string, ShapedText> shaped = [];
     private readonly Lock shaping = new();
+    private readonly ConcurrentDictionary<ushort, string> outlines = new();
 
     private Face(string file)
     {
@@ -95,6 +97,18 @@ public sealed class Face
             return result;
         }
     }
+
+    /// <summary>A glyph's outline in font units as SVG path data, y downwards; empty for a blank. Kept: there are few glyphs.</summary>
+    public string Outline(ushort glyph) =>
+        outlines.GetOrAdd(
+            glyph,
+            _ =>
+            {
+                using var font = new SKFont(Typeface, UnitsPerEm) { Hinting = SKFontHinting.None };
+                using SKPath? outline = font.GetGlyphPath(glyph);
+                return outline is { IsEmpty: false } ? outline.ToSvgPathData() : "";
+            }
+        );
 
     private ShapedText ShapeAnew(string text)
     {

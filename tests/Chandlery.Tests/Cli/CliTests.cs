@@ -2,7 +2,6 @@ using System.Text.Json;
 using Chandlery.Cli;
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Tests.Support;
-using Json.Schema;
 
 namespace Chandlery.Tests.Cli;
 
@@ -16,16 +15,7 @@ public class CliTests : IDisposable
         GC.SuppressFinalize(this);
     }
 
-    private static (int Code, string Output, string Errors) Run(params string[] arguments)
-    {
-        var output = new StringWriter();
-        var errors = new StringWriter();
-        System.CommandLine.ParseResult parse = CommandTree.Build().Parse(arguments);
-        parse.InvocationConfiguration.Output = output;
-        parse.InvocationConfiguration.Error = errors;
-        int code = parse.Invoke(parse.InvocationConfiguration);
-        return (parse.Errors.Count > 0 ? ExitCode.BadInput : code, output.ToString(), errors.ToString());
-    }
+    private static (int Code, string Output, string Errors) Run(params string[] arguments) => Command.Run(arguments);
 
     private static string Sheet(string file) => Path.Combine(Bench.Repository, "tests", "Chandlery.Sheets", "pdf", file);
 
@@ -80,7 +70,7 @@ public class CliTests : IDisposable
     {
         string json = Run("assess", Demo($"candles/{candle}.yaml"), "--json").Output;
         using JsonDocument document = JsonDocument.Parse(json);
-        AssertValid("assessment", document.RootElement);
+        Schema.Fulfils("assessment", document.RootElement);
         JsonElement root = document.RootElement;
         Assert.Equal(candle, root.GetProperty("candle").GetString());
         Assert.Equal("eu-clp", root.GetProperty("edition").GetString());
@@ -92,7 +82,7 @@ public class CliTests : IDisposable
     public void AFolderAnswersWithAnArray()
     {
         using JsonDocument document = JsonDocument.Parse(Run("assess", Bench.DemoFolder, "--json").Output);
-        AssertValid("assessment", document.RootElement);
+        Schema.Fulfils("assessment", document.RootElement);
         Assert.Equal(5, document.RootElement.GetArrayLength());
     }
 
@@ -153,6 +143,89 @@ public class CliTests : IDisposable
         Assert.Empty(Directory.EnumerateFiles(folder, "*.tmp", SearchOption.AllDirectories));
     }
 
+    [NeedsPublishedFact]
+    public void ThePublishedProgramWritesTheSameDossierByteForByte()
+    {
+        string here = Path.Combine(folder, "here");
+        string there = Path.Combine(folder, "there");
+        Command.RunHere("dossier", Bench.DemoFolder, "--out", here);
+        Command.Run("dossier", Bench.DemoFolder, "--out", there);
+        string[] files = [.. Files(here)];
+        Assert.NotEmpty(files);
+        Assert.Equal(files, Files(there));
+        Assert.All(files, f => Assert.Equal(File.ReadAllBytes(Path.Combine(here, f)), File.ReadAllBytes(Path.Combine(there, f))));
+
+        static IEnumerable<string> Files(string root) =>
+            Directory
+                .EnumerateFiles(root, "*", SearchOption.AllDirectories)
+                .Select(f => Path.GetRelativePath(root, f))
+                .Order(StringComparer.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("catalogue")]
+    [InlineData("catalogue", "--json")]
+    public void TheCatalogueHoldsEveryCandleAndThenTheBatches(params string[] command)
+    {
+        (int code, string output, string errors) = Run([.. command, Bench.DemoFolder]);
+        Assert.Equal(1, code);
+        Assert.Equal("", errors);
+        string[] ids = ["fig-tin", "harbour-bowl", "slate-jar", "storm-jar", "hb-2611"];
+        int[] places = [.. ids.Select(id => output.IndexOf(id, StringComparison.Ordinal))];
+        Assert.All(places, p => Assert.True(p > 0));
+        Assert.Equal(places.Order(), places);
+    }
+
+    [Theory]
+    [InlineData("batches/hb-2611.yaml", "candle: harbour-bowl", "candle: harbour-bowel", "Did you mean 'harbour-bowl'?")]
+    [InlineData("candles/fig-tin.yaml", "wax: soy-flake", "wax: soy-flaky", "Did you mean 'soy-flake'?")]
+    [InlineData("candles/fig-tin.yaml", "declares: candle", "declares: candel", "Did you mean 'candle'?")]
+    [InlineData("oils/fig-leaf.yaml", "106-22-9", "106-22-8", "check digit")]
+    public void TheCatalogueSaysWhatIsWrongAndShowsTheRest(string file, string old, string wrong, string said)
+    {
+        string copy = Path.Combine(folder, "in");
+        CopyFolder(Bench.DemoFolder, copy);
+        string text = File.ReadAllText(Path.Combine(copy, file));
+        Assert.Contains(old, text, StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(copy, file), text.Replace(old, wrong, StringComparison.Ordinal));
+        (int code, string output, string errors) = Run("catalogue", copy);
+        Assert.Equal(2, code);
+        Assert.Contains(said, errors, StringComparison.Ordinal);
+        Assert.Contains("slate-jar", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TwoCandlesOfOneNameAreAProblemOfTheCatalogue()
+    {
+        string copy = Path.Combine(folder, "in");
+        CopyFolder(Bench.DemoFolder, copy);
+        Directory.CreateDirectory(Path.Combine(copy, "more"));
+        File.Copy(Path.Combine(copy, "candles", "fig-tin.yaml"), Path.Combine(copy, "more", "fig-tin.yaml"));
+        (int code, _, string errors) = Run("catalogue", copy);
+        Assert.Equal(2, code);
+        Assert.Contains("There are two files named 'fig-tin' of this kind", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AFolderOfTheUsersIsCheckedWholeAndNotOnlyTheLanguagesOfTheLabel()
+    {
+        string data = Path.Combine(folder, "data");
+        Directory.CreateDirectory(Path.Combine(data, "languages", "el"));
+        File.WriteAllText(Path.Combine(data, "languages", "el", "words.yaml"), "language: el\nwords: here\n");
+        (int code, _, string errors) = Run("assess", Demo("candles/slate-jar.yaml"), "--data", data);
+        Assert.Equal(2, code);
+        Assert.Contains("'words' must be a group of fields", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheSchemasAreWrittenAsTheyLieInTheData()
+    {
+        Assert.Equal(0, Run("schemas", "--out", folder).Code);
+        string[] written = Directory.GetFiles(folder);
+        Assert.Equal(9, written.Length);
+        Assert.All(written, f => Assert.Equal(File.ReadAllText(Path.Combine(Schema.Folder, Path.GetFileName(f))), File.ReadAllText(f)));
+    }
+
     [Fact]
     public void BadInputWritesNothing()
     {
@@ -189,59 +262,6 @@ public class CliTests : IDisposable
         (int code, _, string errors) = Run("assess", Demo("candles/slate-jar.yaml"), "--place", "XX");
         Assert.Equal(2, code);
         Assert.Contains("Known places: AT, BE", errors, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void TheDemoFulfilsItsSchemas()
-    {
-        foreach (
-            string file in Directory
-                .EnumerateFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories)
-                .Concat(Directory.EnumerateFiles(Path.Combine(Bench.Repository, "data", "stocks")))
-        )
-        {
-            using JsonDocument document = JsonDocument.Parse(YamlJson.Convert(File.ReadAllText(file)));
-            AssertValid(document.RootElement.GetProperty("declares").GetString()!, document.RootElement);
-        }
-    }
-
-    [Fact]
-    public void ASchemaRefusesWhatTheReaderRefuses()
-    {
-        using JsonDocument document = JsonDocument.Parse(
-            YamlJson.Convert(
-                File.ReadAllText(Demo("candles/slate-jar.yaml"))
-                    .Replace("load: { percent: 6, of: candle }", "load: 6", StringComparison.Ordinal)
-            )
-        );
-        Assert.False(Schema("candle").Evaluate(document.RootElement).IsValid);
-    }
-
-    private static readonly Dictionary<string, JsonSchema> Schemas = [];
-
-    private static JsonSchema Schema(string name)
-    {
-        lock (Schemas)
-        {
-            if (!Schemas.TryGetValue(name, out JsonSchema? schema))
-            {
-                Schemas[name] = schema = JsonSchema.FromFile(Path.Combine(Bench.Repository, "data", "schemas", name + ".schema.json"));
-            }
-
-            return schema;
-        }
-    }
-
-    private static void AssertValid(string schema, JsonElement element)
-    {
-        EvaluationResults results = Schema(schema).Evaluate(element, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        string errors = string.Join(
-            "; ",
-            (results.Details ?? [])
-                .Where(d => d.Errors is not null)
-                .Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}")
-        );
-        Assert.True(results.IsValid, schema + ": " + errors);
     }
 
     private static void CopyFolder(string from, string to)

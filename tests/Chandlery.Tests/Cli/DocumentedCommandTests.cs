@@ -59,16 +59,9 @@ public sealed partial class DocumentedCommandTests : IDisposable
             arguments = [.. arguments, "--no-browser"];
         }
 
-        using Process process = Process.Start(
-            new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "chandlery.dll"), .. arguments])
-            {
-                WorkingDirectory = folder,
-                RedirectStandardOutput = true,
-                RedirectStandardError = true,
-            }
-        )!;
         if (page)
         {
+            using Process process = Command.Start(folder, arguments);
             string? address = process.StandardOutput.ReadLine();
             process.Kill();
             return (
@@ -77,10 +70,8 @@ public sealed partial class DocumentedCommandTests : IDisposable
             );
         }
 
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, output + errors.Result);
+        (int code, string output, string errors) = Command.RunIn(folder, arguments);
+        return (code, output + errors);
     }
 
     [Theory]

@@ -126,7 +126,7 @@ public class ReadingTests
 
     [Theory]
     [InlineData("load: { percent: 10 }", "'of' is missing")]
-    [InlineData("load: { percent: -3, of: wax }", "must be above")]
+    [InlineData("load: { percent: -3, of: wax }", "must be 0 or more")]
     [InlineData("load: { percent: '10,5', of: wax }", "must be a number")]
     [InlineData("load: { percent: .inf, of: wax }", "must be a number")]
     [InlineData("load: { percent: .nan, of: wax }", "must be a number")]

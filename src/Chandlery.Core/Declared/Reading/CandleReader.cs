@@ -1,6 +1,6 @@
-using Chandlery.Core.Notified;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Declared.Reading;
 
@@ -9,14 +9,14 @@ internal static class CandleReader
 {
     public static Candle ReadCandle(Fields fields, string id)
     {
-        string name = fields.Text("name", "Harbour Light");
-        CandleUse use = fields.Choice("use", "indoor", "outdoor") == "outdoor" ? CandleUse.Outdoor : CandleUse.Indoor;
-        Reference vessel = DeclarationReader.ReadReference(fields, "vessel");
-        var netMass = new Grams(fields.Number("netGrams", 0, 100_000, "180"));
-        Reference wax = DeclarationReader.ReadReference(fields, "wax");
-        Grams? waxWeight = ReadGrams(fields, "waxGrams");
-        FragranceLoad? load = DeclarationReader.ReadLoad(fields, "load");
-        List<OilPart> oils = ReadOils(fields);
+        string name = fields.Text(CandleShape.Name);
+        CandleUse use = fields.Choice(CandleShape.Use) == "outdoor" ? CandleUse.Outdoor : CandleUse.Indoor;
+        Reference vessel = DeclarationReader.ReadReference(fields, CandleShape.Vessel);
+        var netMass = new Grams(fields.Number(CandleShape.Net));
+        Reference wax = DeclarationReader.ReadReference(fields, CandleShape.Wax);
+        Grams? waxWeight = ReadGrams(fields, CandleShape.WaxWeight);
+        FragranceLoad? load = DeclarationReader.ReadLoad(fields, CandleShape.Load);
+        List<OilPart> oils = ReadOils(fields, PourShape.Oils);
         CheckRecipe(fields, waxWeight, load, oils);
         return new Candle(
             id,
@@ -29,17 +29,17 @@ internal static class CandleReader
             waxWeight,
             load,
             oils,
-            ReadExtras(fields),
-            ReadTopUp(fields),
+            ReadExtras(fields, PourShape.Extras),
+            ReadTopUp(fields, PourShape.TopUp),
             ReadWicks(fields),
-            fields.OptionalNumber("headspaceMm", 0, 1000) is { } mm ? new Millimetres(mm) : null,
+            fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
             ReadTemperatures(fields),
             ReadCountries(fields),
-            fields.Texts("languages"),
-            ReadLabel(fields),
-            fields.OptionalText("batchCode"),
-            fields.OptionalNumber("formulationNumber", -1, Ufi.LargestFormulationNumber) is { } number ? (long)number : null,
-            fields.OptionalDay("onMarketSince"),
+            fields.Texts(CandleShape.Languages),
+            ReadLabel(fields, CandleShape.Label),
+            fields.OptionalText(CandleShape.BatchCode),
+            fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
+            fields.OptionalDay(CandleShape.OnMarketSince),
             ReadGtin(fields),
             ReadUrl(fields)
         );
@@ -47,13 +47,13 @@ internal static class CandleReader
 
     public static Batch ReadBatch(Fields fields, string id)
     {
-        Reference candle = DeclarationReader.ReadReference(fields, "candle");
-        string code = fields.Text("code", "HL-2611-03");
-        DateOnly poured = fields.Day("poured");
-        Fields? weighed = fields.OptionalGroup("weighed");
+        Reference candle = DeclarationReader.ReadReference(fields, BatchShape.Candle);
+        string code = fields.Text(BatchShape.Code);
+        DateOnly poured = fields.Day(BatchShape.Poured);
+        Fields? weighed = fields.OptionalGroup(BatchShape.Weighed);
         if (weighed is null)
         {
-            if (!fields.Has("weighed"))
+            if (!fields.Has(BatchShape.Weighed))
             {
                 fields.Problems.Add(
                     fields.Place,
@@ -65,46 +65,55 @@ internal static class CandleReader
             return new Batch(id, fields.Place, candle, code, poured, new Grams(1), [], [], null);
         }
 
-        var waxWeight = new Grams(weighed.Number("waxGrams", 0, 10_000_000, "4000"));
-        List<OilPart> oils = ReadOils(weighed);
+        var waxWeight = new Grams(weighed.Number(BatchShape.WaxWeight));
+        if (!weighed.Has(PourShape.WeighedOils))
+        {
+            weighed.Problems.Add(
+                weighed.Place,
+                "'oils' is missing.",
+                "List each oil with its grams; write 'oils: []' when the batch was poured without any."
+            );
+        }
+
+        List<OilPart> oils = ReadOils(weighed, PourShape.WeighedOils);
         foreach (OilPart part in oils.Where(p => p.Measure == OilMeasure.Share))
         {
             fields.Problems.Add(part.Place, "A batch needs what was weighed, not a share.", "Write 'grams' for each oil.");
         }
 
-        List<ExtraPart> extras = ReadExtras(weighed);
+        List<ExtraPart> extras = ReadExtras(weighed, PourShape.WeighedExtras);
         if (extras.Any(e => e.Weight is null))
         {
-            fields.Problems.Add(weighed.PlaceOf("extras"), "A batch needs the grams of each extra, not a percentage.");
+            fields.Problems.Add(weighed.PlaceOf(PourShape.WeighedExtras), "A batch needs the grams of each extra, not a percentage.");
         }
 
-        TopUp? topUp = ReadTopUp(weighed);
+        TopUp? topUp = ReadTopUp(weighed, PourShape.WeighedTopUp);
         if (topUp is { Weight: null, Scented: false })
         {
-            fields.Problems.Add(weighed.PlaceOf("topUp"), "A batch needs the grams of the second pour, not a percentage.");
+            fields.Problems.Add(weighed.PlaceOf(PourShape.WeighedTopUp), "A batch needs the grams of the second pour, not a percentage.");
         }
 
         weighed.Done();
         return new Batch(id, fields.Place, candle, code, poured, waxWeight, oils, extras, topUp);
     }
 
-    private static Grams? ReadGrams(Fields fields, string key) =>
-        fields.OptionalNumber(key, 0, 10_000_000) is { } grams ? new Grams(grams) : null;
+    private static Grams? ReadGrams(Fields fields, NumberField field) =>
+        fields.OptionalNumber(field) is { } grams ? new Grams(grams) : null;
 
-    private static List<OilPart> ReadOils(Fields fields)
+    private static List<OilPart> ReadOils(Fields fields, GroupsField list)
     {
-        (string Key, OilMeasure Measure)[] measures =
+        (NumberField Field, OilMeasure Measure)[] measures =
         [
-            ("share", OilMeasure.Share),
-            ("grams", OilMeasure.Grams),
-            ("millilitres", OilMeasure.Millilitres),
-            ("drops", OilMeasure.Drops),
+            (PourShape.Share, OilMeasure.Share),
+            (PourShape.Grams, OilMeasure.Grams),
+            (PourShape.Millilitres, OilMeasure.Millilitres),
+            (PourShape.Drops, OilMeasure.Drops),
         ];
         var parts = new List<OilPart>();
-        foreach (Fields part in fields.Groups("oils"))
+        foreach (Fields part in fields.Groups(list))
         {
-            Reference oil = DeclarationReader.ReadReference(part, "oil");
-            var given = measures.Where(m => part.Has(m.Key)).ToList();
+            Reference oil = DeclarationReader.ReadReference(part, PourShape.Oil);
+            var given = measures.Where(m => part.Has(m.Field)).ToList();
             if (given.Count != 1)
             {
                 part.Problems.Add(
@@ -114,9 +123,9 @@ internal static class CandleReader
                 );
             }
 
-            foreach ((string key, OilMeasure measure) in given.Take(1))
+            foreach ((NumberField field, OilMeasure measure) in given.Take(1))
             {
-                double amount = part.Number(key, 0, measure == OilMeasure.Share ? 100 : 10_000_000, "40");
+                double amount = part.Number(field);
                 if (parts.Any(p => p.Oil.Id == oil.Id))
                 {
                     part.Problems.Add(part.Place, $"Oil '{oil.Id}' stands here twice.", "Add the two amounts into one line.");
@@ -125,9 +134,9 @@ internal static class CandleReader
                 parts.Add(new OilPart(oil, amount, measure, part.Place));
             }
 
-            foreach ((string key, _) in given)
+            foreach ((NumberField field, _) in given)
             {
-                part.Take(key);
+                part.Take(field);
             }
 
             part.Done();
@@ -142,7 +151,7 @@ internal static class CandleReader
         if (shares && oils.Any(o => o.Measure != OilMeasure.Share))
         {
             fields.Problems.Add(
-                fields.PlaceOf("oils"),
+                fields.PlaceOf(PourShape.Oils),
                 "Shares and weighed amounts stand side by side.",
                 "Give every oil a share, or give every oil grams, millilitres or drops."
             );
@@ -153,11 +162,14 @@ internal static class CandleReader
             double total = oils.Sum(o => o.Amount);
             if (Math.Abs(total - 100) > 1e-6)
             {
-                fields.Problems.Add(fields.PlaceOf("oils"), $"The shares of the oils add up to {Figures.Plain(total)} %, not 100 %.");
+                fields.Problems.Add(
+                    fields.PlaceOf(PourShape.Oils),
+                    $"The shares of the oils add up to {Figures.Plain(total)} %, not 100 %."
+                );
             }
         }
 
-        if (oils.Count > 0 && load is null && !fields.Has("load") && (waxWeight is null || shares))
+        if (oils.Count > 0 && load is null && !fields.Has(CandleShape.Load) && (waxWeight is null || shares))
         {
             fields.Problems.Add(
                 fields.Place,
@@ -169,21 +181,21 @@ internal static class CandleReader
         if (load is not null && waxWeight is not null)
         {
             fields.Problems.Add(
-                fields.PlaceOf("waxGrams"),
+                fields.PlaceOf(CandleShape.WaxWeight),
                 "'load' and 'waxGrams' both fix how much oil there is.",
                 "Keep one of the two."
             );
         }
     }
 
-    private static List<ExtraPart> ReadExtras(Fields fields)
+    private static List<ExtraPart> ReadExtras(Fields fields, GroupsField list)
     {
         var extras = new List<ExtraPart>();
-        foreach (Fields part in fields.Groups("extras"))
+        foreach (Fields part in fields.Groups(list))
         {
-            Reference extra = DeclarationReader.ReadReference(part, "extra");
-            double? percent = part.OptionalNumber("percentOfWax", 0, 100);
-            Grams? weight = ReadGrams(part, "grams");
+            Reference extra = DeclarationReader.ReadReference(part, PourShape.Extra);
+            double? percent = part.OptionalNumber(PourShape.PercentOfWax);
+            Grams? weight = ReadGrams(part, PourShape.Grams);
             if ((percent is null) == (weight is null))
             {
                 part.Problems.Add(part.Place, $"Extra '{extra.Id}' needs one amount.", "Write 'percentOfWax' or 'grams'.");
@@ -196,15 +208,15 @@ internal static class CandleReader
         return extras;
     }
 
-    private static TopUp? ReadTopUp(Fields fields)
+    private static TopUp? ReadTopUp(Fields fields, GroupField field)
     {
-        Fields? group = fields.OptionalGroup("topUp");
+        Fields? group = fields.OptionalGroup(field);
         if (group is null)
         {
             return null;
         }
 
-        if (!group.Has("scented"))
+        if (!group.Has(PourShape.Scented))
         {
             group.Problems.Add(
                 group.Place,
@@ -213,9 +225,9 @@ internal static class CandleReader
             );
         }
 
-        bool scented = group.OptionalFlag("scented") ?? true;
-        double? percent = group.OptionalNumber("percentOfCandle", 0, 90);
-        Grams? weight = ReadGrams(group, "grams");
+        bool scented = group.OptionalFlag(PourShape.Scented) ?? true;
+        double? percent = group.OptionalNumber(PourShape.PercentOfCandle);
+        Grams? weight = ReadGrams(group, PourShape.Grams);
         if ((percent is null) == (weight is null) && !scented)
         {
             group.Problems.Add(group.Place, "An unscented second pour needs its amount.", "Write 'percentOfCandle' or 'grams'.");
@@ -227,10 +239,10 @@ internal static class CandleReader
 
     private static Wicks ReadWicks(Fields fields)
     {
-        Fields? group = fields.OptionalGroup("wicks");
+        Fields? group = fields.OptionalGroup(CandleShape.Wicks);
         if (group is null)
         {
-            if (!fields.Has("wicks"))
+            if (!fields.Has(CandleShape.Wicks))
             {
                 fields.Problems.Add(fields.Place, "'wicks' is missing.", "Write 'wicks: { count: 1, trimToMm: 5 }'.");
             }
@@ -239,9 +251,9 @@ internal static class CandleReader
         }
 
         var wicks = new Wicks(
-            (int)group.Number("count", 0, 200, "1"),
-            group.OptionalText("kind"),
-            new Millimetres(group.Number("trimToMm", 0, 30, "5"))
+            (int)group.Number(CandleShape.WickCount),
+            group.OptionalText(CandleShape.WickKind),
+            new Millimetres(group.Number(CandleShape.TrimTo))
         );
         group.Done();
         return wicks;
@@ -249,18 +261,18 @@ internal static class CandleReader
 
     private static WorkingTemperatures ReadTemperatures(Fields fields)
     {
-        Fields? group = fields.OptionalGroup("temperatures");
+        Fields? group = fields.OptionalGroup(CandleShape.Temperatures);
         if (group is null)
         {
             return new WorkingTemperatures(null, null, null, null);
         }
 
-        Celsius? Degrees(string key) => group.OptionalNumber(key, 0, 250) is { } value ? new Celsius(value) : null;
+        Celsius? Degrees(NumberField field) => group.OptionalNumber(field) is { } value ? new Celsius(value) : null;
         var temperatures = new WorkingTemperatures(
-            Degrees("meltCelsius"),
-            Degrees("addFragranceCelsius"),
-            Degrees("pourCelsius"),
-            Degrees("topUpCelsius")
+            Degrees(CandleShape.Melt),
+            Degrees(CandleShape.AddFragrance),
+            Degrees(CandleShape.Pour),
+            Degrees(CandleShape.SecondPour)
         );
         group.Done();
         return temperatures;
@@ -268,8 +280,8 @@ internal static class CandleReader
 
     private static IReadOnlyList<string> ReadCountries(Fields fields)
     {
-        IReadOnlyList<string> countries = fields.Texts("soldIn");
-        if (countries.Count == 0 && !fields.Has("soldIn"))
+        IReadOnlyList<string> countries = fields.Texts(CandleShape.SoldIn);
+        if (countries.Count == 0 && !fields.Has(CandleShape.SoldIn))
         {
             fields.Problems.Add(
                 fields.Place,
@@ -281,26 +293,26 @@ internal static class CandleReader
         return countries;
     }
 
-    internal static LabelRequest? ReadLabel(Fields fields)
+    internal static LabelRequest? ReadLabel(Fields fields, GroupField field)
     {
-        Fields? group = fields.OptionalGroup("label");
+        Fields? group = fields.OptionalGroup(field);
         if (group is null)
         {
             return null;
         }
 
-        string shape = group.Has("shape") ? group.Choice("shape", "rectangle", "circle", "ring", "band", "leaflet") : "rectangle";
+        string shape = group.Has(LabelShape.Form) ? group.Choice(LabelShape.Form) : LabelShape.Form.Choices[0];
         LabelForm form = Enum.Parse<LabelForm>(shape, ignoreCase: true);
-        double diameter = form is LabelForm.Circle or LabelForm.Ring ? group.Number("diameterMm", 5, 1000, "60") : 0;
-        double height = diameter > 0 ? diameter : group.Number("heightMm", 5, 1000, "105");
+        double diameter = form is LabelForm.Circle or LabelForm.Ring ? group.Number(LabelShape.Diameter) : 0;
+        double height = diameter > 0 ? diameter : group.Number(LabelShape.Height);
 
         // A band's length comes from the vessel.
         double width =
             diameter > 0 ? diameter
             : form == LabelForm.Band ? 1
-            : group.Number("widthMm", 5, 1000, "74");
-        double corner = form == LabelForm.Rectangle ? group.OptionalNumber("cornerMm", 0, 100) ?? 0 : 0;
-        double hole = form == LabelForm.Ring ? group.Number("holeMm", 0, 1000, "20") : 0;
+            : group.Number(LabelShape.Width);
+        double corner = form == LabelForm.Rectangle ? group.OptionalNumber(LabelShape.Corner) ?? 0 : 0;
+        double hole = form == LabelForm.Ring ? group.Number(LabelShape.Hole) : 0;
         if (hole >= width || corner > Math.Min(width, height) / 2)
         {
             group.Problems.Add(group.Place, "The hole or the corner radius is larger than the label.");
@@ -318,7 +330,7 @@ internal static class CandleReader
     // GS1 General Specifications, 7.9: from the right, weights 3 and 1 in turn.
     private static string? ReadGtin(Fields fields)
     {
-        string? text = fields.OptionalText("gtin");
+        string? text = fields.OptionalText(CandleShape.Gtin);
         if (text is null)
         {
             return null;
@@ -326,7 +338,7 @@ internal static class CandleReader
 
         if (text.Length != 13 || !text.All(char.IsAsciiDigit))
         {
-            fields.Problems.Add(fields.PlaceOf("gtin"), $"'{text}' is no GTIN-13.", "Write its thirteen digits in quotes.");
+            fields.Problems.Add(fields.PlaceOf(CandleShape.Gtin), $"'{text}' is no GTIN-13.", "Write its thirteen digits in quotes.");
             return null;
         }
 
@@ -334,7 +346,7 @@ internal static class CandleReader
         int check = (10 - (sum % 10)) % 10;
         if (check != text[12] - '0')
         {
-            fields.Problems.Add(fields.PlaceOf("gtin"), $"GTIN {text} fails its check digit: the digits call for {check}.");
+            fields.Problems.Add(fields.PlaceOf(CandleShape.Gtin), $"GTIN {text} fails its check digit: the digits call for {check}.");
         }
 
         return text;
@@ -342,14 +354,14 @@ internal static class CandleReader
 
     private static string? ReadUrl(Fields fields)
     {
-        string? text = fields.OptionalText("informationUrl");
+        string? text = fields.OptionalText(CandleShape.InformationUrl);
         if (
             text is not null
             && (!Uri.TryCreate(text, UriKind.Absolute, out Uri? uri) || uri.Scheme is not ("https" or "http") || text.Length > 300)
         )
         {
             fields.Problems.Add(
-                fields.PlaceOf("informationUrl"),
+                fields.PlaceOf(CandleShape.InformationUrl),
                 $"'{text}' is no web address.",
                 "Write it whole, such as https://candles.example/harbour-bowl."
             );

@@ -1,6 +1,7 @@
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Declared.Reading;
 
@@ -59,38 +60,38 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         new(
             id,
             fields.Place,
-            fields.Text("name", "Sea Fog"),
-            fields.Text("supplier", "the name on the sheet"),
-            fields.Text("document", "SDS 1187 version 4"),
-            fields.Day("revised"),
-            ingredients.ReadTable(fields, "ingredients", required: true),
-            ingredients.ReadClaims(fields, "classes"),
+            fields.Text(OilShape.Name),
+            fields.Text(OilShape.Supplier),
+            fields.Text(OilShape.Document),
+            fields.Day(OilShape.Revised),
+            ingredients.ReadTable(fields, required: true),
+            ingredients.ReadClaims(fields),
             ReadFlashPoint(fields),
-            ReadDensity(fields, "densityGramsPerMl"),
-            fields.OptionalNumber("dropMilligrams", 0, 1000) is { } milligrams ? new Grams(milligrams / 1000) : null,
-            ReadLoad(fields, "highestLoad"),
+            ReadDensity(fields, OilShape.Density),
+            fields.OptionalNumber(OilShape.DropMass) is { } milligrams ? new Grams(milligrams / 1000) : null,
+            ReadLoad(fields, OilShape.HighestLoad),
             ReadIfra(fields),
-            fields.Texts("notDeclared"),
+            fields.Texts(OilShape.NotDeclared),
             ReadDraft(fields)
         );
 
     private static DraftOrigin? ReadDraft(Fields fields)
     {
-        if (fields.OptionalGroup("draft") is not { } draft)
+        if (fields.OptionalGroup(OilShape.Draft) is not { } draft)
         {
             return null;
         }
 
         var files = new List<string>();
-        foreach (Fields source in draft.Groups("from"))
+        foreach (Fields source in draft.Groups(OilShape.From))
         {
-            files.Add(source.Text("file", "sheet.pdf"));
-            source.Text("sha256", "the file's hash");
+            files.Add(source.Text(OilShape.DraftFile));
+            source.Text(OilShape.DraftHash);
             source.Done();
         }
 
-        TextPlace place = draft.PlaceOf("reviewed");
-        Review? review = draft.Take("reviewed") switch
+        TextPlace place = draft.PlaceOf(OilShape.Reviewed);
+        Review? review = draft.Take(OilShape.Reviewed) switch
         {
             YamlScalar { Text: "no" } or null => null,
             YamlMap map => ReadReview(new Fields(map, fields.Problems)),
@@ -112,32 +113,32 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
     private static Review ReadReview(Fields fields)
     {
-        var review = new Review(fields.Text("by", "your name"), fields.Day("on"));
+        var review = new Review(fields.Text(OilShape.By), fields.Day(OilShape.On));
         fields.Done();
         return review;
     }
 
     private Wax ReadWax(Fields fields, string id)
     {
-        string name = fields.Text("name", "Soft container blend");
-        string supplier = fields.Text("supplier", "the name on the sheet");
+        string name = fields.Text(WaxShape.Name);
+        string supplier = fields.Text(WaxShape.Supplier);
         List<WaxPart> blend = [];
-        foreach (Fields part in fields.Groups("blend"))
+        foreach (Fields part in fields.Groups(WaxShape.Blend))
         {
-            blend.Add(new WaxPart(ReadReference(part, "wax"), new MassPercent(part.Number("percent", 0, 100, "60"))));
+            blend.Add(new WaxPart(ReadReference(part, WaxShape.Part), new MassPercent(part.Number(WaxShape.Percent))));
             part.Done();
         }
 
         double total = blend.Sum(p => p.Share.Value);
         if (blend.Count > 0 && Math.Abs(total - 100) > 1e-6)
         {
-            fields.Problems.Add(fields.PlaceOf("blend"), $"The parts of the blend add up to {Figures.Plain(total)} %, not 100 %.");
+            fields.Problems.Add(fields.PlaceOf(WaxShape.Blend), $"The parts of the blend add up to {Figures.Plain(total)} %, not 100 %.");
         }
 
-        if (blend.Count > 0 && fields.Has("ingredients"))
+        if (blend.Count > 0 && fields.Has(IngredientShape.Table))
         {
             fields.Problems.Add(
-                fields.PlaceOf("ingredients"),
+                fields.PlaceOf(IngredientShape.Table),
                 "A wax is either a blend of other waxes or has ingredients of its own.",
                 "Keep one of the two."
             );
@@ -148,12 +149,12 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             fields.Place,
             name,
             supplier,
-            ingredients.ReadTable(fields, "ingredients", required: blend.Count == 0),
+            ingredients.ReadTable(fields, required: blend.Count == 0),
             blend,
-            ReadLoad(fields, "highestLoad"),
-            ReadDensity(fields, "solidDensityGramsPerMl"),
-            ReadDensity(fields, "liquidDensityGramsPerMl"),
-            fields.OptionalNumber("meltingCelsius", 0, 200) is { } melting ? new Celsius(melting) : null
+            ReadLoad(fields, WaxShape.HighestLoad),
+            ReadDensity(fields, WaxShape.SolidDensity),
+            ReadDensity(fields, WaxShape.LiquidDensity),
+            fields.OptionalNumber(WaxShape.Melting) is { } melting ? new Celsius(melting) : null
         );
     }
 
@@ -161,30 +162,30 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         new(
             id,
             fields.Place,
-            fields.Text("name", "Slate dye chip"),
-            fields.Text("supplier", "the name on the sheet"),
-            fields.Text("purpose", "dye"),
-            ingredients.ReadTable(fields, "ingredients", required: true),
-            fields.OptionalNumber("highestPercentOfWax", 0, 100) is { } highest ? new MassPercent(highest) : null
+            fields.Text(ExtraShape.Name),
+            fields.Text(ExtraShape.Supplier),
+            fields.Text(ExtraShape.Purpose),
+            ingredients.ReadTable(fields, required: true),
+            fields.OptionalNumber(ExtraShape.HighestPercent) is { } highest ? new MassPercent(highest) : null
         );
 
     private static Maker ReadMaker(Fields fields, string id)
     {
-        string name = fields.Text("name", "the name on the label");
-        IReadOnlyList<string> address = fields.Texts("address");
+        string name = fields.Text(MakerShape.Name);
+        IReadOnlyList<string> address = fields.Texts(MakerShape.Address);
         if (address.Count == 0)
         {
             fields.Problems.Add(
-                fields.PlaceOf("address"),
+                fields.PlaceOf(MakerShape.Address),
                 "'address' is missing.",
                 "List the lines of the postal address: the law asks for it on every label."
             );
         }
 
-        string telephone = fields.Text("telephone", "'+353 1 555 0100'");
-        string? email = fields.OptionalText("email");
-        string? web = fields.OptionalText("web");
-        string? emergency = fields.OptionalText("emergencyTelephone");
+        string telephone = fields.Text(MakerShape.Telephone);
+        string? email = fields.OptionalText(MakerShape.Email);
+        string? web = fields.OptionalText(MakerShape.Web);
+        string? emergency = fields.OptionalText(MakerShape.EmergencyTelephone);
         if (email is null && web is null)
         {
             fields.Problems.Add(
@@ -194,42 +195,51 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             );
         }
 
-        Fields? vat = fields.OptionalGroup("vat");
-        string? country = vat?.Text("country", "IE");
-        string? number = vat?.Text("number", "the number without the country's letters");
+        Fields? vat = fields.OptionalGroup(MakerShape.Vat);
+        string? country = vat?.Text(MakerShape.Country);
+        string? number = vat?.Text(MakerShape.Number);
         vat?.Done();
         return new Maker(id, fields.Place, name, address, telephone, email, web, emergency, country, number);
     }
 
     private static Vessel ReadVessel(Fields fields, string id)
     {
-        string name = fields.Text("name", "Straight jar");
-        string material = fields.Text("material", "glass");
-        var brimful = new Millilitres(fields.Number("brimfulMl", 0, 100_000, "300"));
-        Millilitres? fill = fields.OptionalNumber("fillMl", 0, 100_000) is { } f ? new Millilitres(f) : null;
+        string name = fields.Text(VesselShape.Name);
+        string material = fields.Text(VesselShape.Material);
+        var brimful = new Millilitres(fields.Number(VesselShape.Brimful));
+        Millilitres? fill = fields.OptionalNumber(VesselShape.Fill) is { } f ? new Millilitres(f) : null;
         if (fill is { } line && line.Value > brimful.Value)
         {
-            fields.Problems.Add(fields.PlaceOf("fillMl"), $"The fill of {line} is more than the {brimful} to the brim.");
+            fields.Problems.Add(fields.PlaceOf(VesselShape.Fill), $"The fill of {line} is more than the {brimful} to the brim.");
         }
 
-        return new Vessel(id, fields.Place, name, material, brimful, fill, ReadSize(fields, "inner"), ReadSize(fields, "outer"));
+        return new Vessel(
+            id,
+            fields.Place,
+            name,
+            material,
+            brimful,
+            fill,
+            ReadSize(fields, VesselShape.Inner),
+            ReadSize(fields, VesselShape.Outer)
+        );
     }
 
-    private static VesselSize? ReadSize(Fields fields, string key)
+    private static VesselSize? ReadSize(Fields fields, GroupField field)
     {
-        Fields? size = fields.OptionalGroup(key);
+        Fields? size = fields.OptionalGroup(field);
         if (size is null)
         {
             return null;
         }
 
-        Millimetres? diameter = Length(size, "diameterMm");
-        Millimetres? length = Length(size, "lengthMm");
-        Millimetres? width = Length(size, "widthMm");
-        var height = new Millimetres(size.Number("heightMm", 0, 5000, "90"));
+        Millimetres? diameter = Length(size, VesselShape.Diameter);
+        Millimetres? length = Length(size, VesselShape.Length);
+        Millimetres? width = Length(size, VesselShape.Width);
+        var height = new Millimetres(size.Number(VesselShape.Height));
         if ((diameter is null) == (length is null) || (length is null) != (width is null))
         {
-            size.Problems.Add(size.Place, $"'{key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'.");
+            size.Problems.Add(size.Place, $"'{field.Key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'.");
             diameter = new Millimetres(1);
         }
 
@@ -237,23 +247,23 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         return new VesselSize(diameter, length, width, height);
     }
 
-    private static Millimetres? Length(Fields fields, string key) =>
-        fields.OptionalNumber(key, 0, 5000) is { } value ? new Millimetres(value) : null;
+    private static Millimetres? Length(Fields fields, NumberField field) =>
+        fields.OptionalNumber(field) is { } value ? new Millimetres(value) : null;
 
-    private static GramsPerMillilitre? ReadDensity(Fields fields, string key) =>
-        fields.OptionalNumber(key, 0, 25) is { } value ? new GramsPerMillilitre(value) : null;
+    private static GramsPerMillilitre? ReadDensity(Fields fields, NumberField field) =>
+        fields.OptionalNumber(field) is { } value ? new GramsPerMillilitre(value) : null;
 
     private static FlashPoint? ReadFlashPoint(Fields fields)
     {
-        Fields? group = fields.OptionalGroup("flashPoint");
+        Fields? group = fields.OptionalGroup(OilShape.FlashPoint);
         if (group is null)
         {
             return null;
         }
 
-        double? exact = group.OptionalNumber("celsius", -100, 500);
-        double? above = group.OptionalNumber("aboveCelsius", -100, 500);
-        string? method = group.OptionalText("method");
+        double? exact = group.OptionalNumber(OilShape.Celsius);
+        double? above = group.OptionalNumber(OilShape.AboveCelsius);
+        string? method = group.OptionalText(OilShape.Method);
         if ((exact is null) == (above is null))
         {
             group.Problems.Add(
@@ -269,22 +279,22 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
     private static IfraCertificate? ReadIfra(Fields fields)
     {
-        Fields? group = fields.OptionalGroup("ifra");
+        Fields? group = fields.OptionalGroup(OilShape.Ifra);
         if (group is null)
         {
             return null;
         }
 
-        var amendment = (int)group.Number("amendment", 0, 200, "51");
-        DateOnly date = group.Day("date");
+        var amendment = (int)group.Number(OilShape.Amendment);
+        DateOnly date = group.Day(OilShape.Date);
         var limits = new Dictionary<string, IfraLimit>();
-        foreach (YamlEntry entry in group.Entries("limits"))
+        foreach (YamlEntry entry in group.Entries(OilShape.Limits))
         {
             limits[entry.Key.ToUpperInvariant()] = (entry.Value as YamlScalar)?.Text switch
             {
-                "not restricted" => new IfraLimit(MassPercent.Whole),
-                "not permitted" => new IfraLimit(MassPercent.Zero),
-                _ => new IfraLimit(new MassPercent(group.ReadNumber(entry.Value, $"the limit of category {entry.Key}", -1e-12, 100))),
+                OilShape.NotRestricted => new IfraLimit(MassPercent.Whole),
+                OilShape.NotPermitted => new IfraLimit(MassPercent.Zero),
+                _ => new IfraLimit(new MassPercent(group.ReadNumber(entry.Value, $"the limit of category {entry.Key}", OilShape.Limit))),
             };
         }
 
@@ -292,16 +302,16 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         return new IfraCertificate(amendment, date, limits);
     }
 
-    internal static FragranceLoad? ReadLoad(Fields fields, string key)
+    internal static FragranceLoad? ReadLoad(Fields fields, GroupField field)
     {
-        switch (fields.Take(key))
+        switch (fields.Take(field))
         {
             case null:
                 return null;
             case YamlMap map:
                 var group = new Fields(map, fields.Problems);
-                double percent = group.Number("percent", -1e-12, 100, "10");
-                string basis = group.Choice("of", "wax", "candle");
+                double percent = group.Number(LoadShape.Percent);
+                string basis = group.Choice(LoadShape.Of);
                 group.Done();
                 if (basis == "candle" && percent >= 100)
                 {
@@ -311,7 +321,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
                 return new FragranceLoad(new MassPercent(percent), basis == "wax" ? LoadBasis.Wax : LoadBasis.Candle);
             case { } other:
-                ExplainLoad(fields, key, other);
+                ExplainLoad(fields, field.Key, other);
                 return null;
         }
     }
@@ -345,9 +355,9 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         );
     }
 
-    internal static Reference ReadReference(Fields fields, string key)
+    internal static Reference ReadReference(Fields fields, TextField field)
     {
-        string id = fields.Text(key, "the other file's name without .yaml");
-        return new Reference(id, fields.PlaceOf(key));
+        string id = fields.Text(field);
+        return new Reference(id, fields.PlaceOf(field));
     }
 }

@@ -3,18 +3,17 @@ using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Declared.Reading;
 
 /// <summary>Reads ingredient tables, the same for oils, waxes and extras.</summary>
 internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
 {
-    /// <summary>What a reviewer writes for "the sheet says that this is not classified".</summary>
-    public const string NotClassified = "not classified";
-
-    /// <summary>The table under <paramref name="key"/>.</summary>
-    public IReadOnlyList<Ingredient> ReadTable(Fields owner, string key, bool required)
+    /// <summary>The ingredient table.</summary>
+    public IReadOnlyList<Ingredient> ReadTable(Fields owner, bool required)
     {
+        string key = IngredientShape.Table.Key;
         List<Ingredient> table = [.. owner.Groups(key).Select(group => Read(group, constituent: false))];
         if (required && table.Count == 0 && !owner.Has(key))
         {
@@ -26,14 +25,15 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
     }
 
     /// <summary>Reads <c>classes</c>: a list, the words "not classified" (empty), or nothing at all (null: unknown).</summary>
-    public IReadOnlyList<HazardClaim>? ReadClaims(Fields fields, string key)
+    public IReadOnlyList<HazardClaim>? ReadClaims(Fields fields)
     {
+        string key = IngredientShape.Classes.Key;
         YamlValue? value = fields.Take(key);
         switch (value)
         {
             case null:
                 return null;
-            case YamlScalar { Text: NotClassified }:
+            case YamlScalar { Text: IngredientShape.NotClassified }:
                 return [];
             case YamlList list when list.Items.Count > 0:
                 var claims = new List<HazardClaim>();
@@ -58,7 +58,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
                 fields.Problems.Add(
                     value.Place,
                     $"'{key}' must be a list of classes.",
-                    $"Write '{key}: [\"Skin Sens. 1B, H317\"]', or '{key}: {NotClassified}' where the sheet says so; leave it out when the sheet is silent."
+                    $"Write '{key}: [\"Skin Sens. 1B, H317\"]', or '{key}: {IngredientShape.NotClassified}' where the sheet says so; leave it out when the sheet is silent."
                 );
                 return null;
         }
@@ -66,11 +66,11 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
 
     private Ingredient Read(Fields fields, bool constituent)
     {
-        string name = fields.Text("name", "Linalool");
-        CasNumber? cas = ReadRegistryNumber(fields, "cas", CasNumber.TryParse);
-        EcNumber? ec = ReadRegistryNumber(fields, "ec", EcNumber.TryParse);
+        string name = fields.Text(IngredientShape.Name);
+        CasNumber? cas = ReadRegistryNumber(fields, IngredientShape.Cas, CasNumber.TryParse);
+        EcNumber? ec = ReadRegistryNumber(fields, IngredientShape.Ec, EcNumber.TryParse);
         DeclaredRange share = ReadShare(fields);
-        IReadOnlyList<HazardClaim>? claims = ReadClaims(fields, "classes");
+        IReadOnlyList<HazardClaim>? claims = ReadClaims(fields);
         List<SpecificLimit> limits = [.. ReadLimits(fields)];
         (double? acuteM, double? chronicM) = ReadM(fields);
         List<ToxicityEstimate> toxicity = [.. ReadToxicity(fields)];
@@ -78,12 +78,12 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
         bool listedSeparately = false;
         if (constituent)
         {
-            listedSeparately = fields.OptionalFlag("listedSeparately") ?? false;
+            listedSeparately = fields.OptionalFlag(IngredientShape.ListedSeparately) ?? false;
         }
         else
         {
-            constituents = [.. fields.Groups("constituents").Select(group => Read(group, constituent: true))];
-            CheckSum(fields, "constituents", constituents);
+            constituents = [.. fields.Groups(IngredientShape.Constituents).Select(group => Read(group, constituent: true))];
+            CheckSum(fields, IngredientShape.Constituents.Key, constituents);
         }
 
         fields.Done();
@@ -103,10 +103,10 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
 
     private delegate T? RegistryParse<T>(string text, out string why);
 
-    private static T? ReadRegistryNumber<T>(Fields fields, string key, RegistryParse<T> parse)
+    private static T? ReadRegistryNumber<T>(Fields fields, TextField field, RegistryParse<T> parse)
         where T : class
     {
-        string? text = fields.OptionalText(key);
+        string? text = fields.OptionalText(field);
         if (text is null)
         {
             return null;
@@ -115,7 +115,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
         T? number = parse(text, out string why);
         if (number is null)
         {
-            fields.Problems.Add(fields.PlaceOf(key), why, "Copy it from the sheet again, or leave the field out.");
+            fields.Problems.Add(fields.PlaceOf(field), why, "Copy it from the sheet again, or leave the field out.");
         }
 
         return number;
@@ -123,11 +123,11 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
 
     private static DeclaredRange ReadShare(Fields fields)
     {
-        string text = fields.Text("share", "'10 - <25 %'");
+        string text = fields.Text(IngredientShape.Share);
         DeclaredRange? share = DeclaredRange.TryParse(text, out string why);
-        if (share is null && fields.Has("share"))
+        if (share is null && fields.Has(IngredientShape.Share))
         {
-            fields.Problems.Add(fields.PlaceOf("share"), why);
+            fields.Problems.Add(fields.PlaceOf(IngredientShape.Share), why);
         }
 
         return share ?? DeclaredRange.Exactly(1);
@@ -135,7 +135,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
 
     public IEnumerable<SpecificLimit> ReadLimits(Fields fields)
     {
-        foreach (YamlValue item in fields.List("limits"))
+        foreach (YamlValue item in fields.List(IngredientShape.Limits.Key))
         {
             string text = (item as YamlScalar)?.Text ?? "";
             int colon = text.LastIndexOf(':');
@@ -172,18 +172,18 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
     // One M alone is used for both sums: the stricter reading of a sheet that does not say which it means.
     public static (double? Acute, double? Chronic) ReadM(Fields fields)
     {
-        YamlValue? value = fields.Take("m");
+        YamlValue? value = fields.Take(IngredientShape.M);
         switch (value)
         {
             case null:
                 return (null, null);
             case YamlScalar:
-                double both = fields.ReadNumber(value, "'m'", 0, 1_000_000);
+                double both = fields.ReadNumber(value, "'m'", IngredientShape.BothM);
                 return (both, both);
             case YamlMap map:
                 var group = new Fields(map, fields.Problems);
-                double? acute = group.OptionalNumber("acute", 0, 1_000_000);
-                double? chronic = group.OptionalNumber("chronic", 0, 1_000_000);
+                double? acute = group.OptionalNumber(IngredientShape.AcuteM);
+                double? chronic = group.OptionalNumber(IngredientShape.ChronicM);
                 group.Done();
                 return (acute, chronic);
             default:
@@ -194,23 +194,23 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
 
     public static IEnumerable<ToxicityEstimate> ReadToxicity(Fields fields)
     {
-        Fields? group = fields.OptionalGroup("ate");
+        Fields? group = fields.OptionalGroup(IngredientShape.Ate);
         if (group is null)
         {
             yield break;
         }
 
-        (string Key, ExposureRoute Route)[] routes =
+        (NumberField Field, ExposureRoute Route)[] routes =
         [
-            ("oralMgPerKg", ExposureRoute.Oral),
-            ("dermalMgPerKg", ExposureRoute.Dermal),
-            ("gasPpm", ExposureRoute.InhalationGas),
-            ("vapourMgPerLitre", ExposureRoute.InhalationVapour),
-            ("dustMgPerLitre", ExposureRoute.InhalationDust),
+            (IngredientShape.OralAte, ExposureRoute.Oral),
+            (IngredientShape.DermalAte, ExposureRoute.Dermal),
+            (IngredientShape.GasAte, ExposureRoute.InhalationGas),
+            (IngredientShape.VapourAte, ExposureRoute.InhalationVapour),
+            (IngredientShape.DustAte, ExposureRoute.InhalationDust),
         ];
-        foreach ((string key, ExposureRoute route) in routes)
+        foreach ((NumberField field, ExposureRoute route) in routes)
         {
-            if (group.OptionalNumber(key, 0, 1_000_000) is { } value)
+            if (group.OptionalNumber(field) is { } value)
             {
                 yield return new ToxicityEstimate(route, value);
             }

@@ -1,5 +1,6 @@
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Declared.Reading;
 
@@ -17,12 +18,12 @@ public static class StockReader
 
     private static Stock Read(Fields fields, string id)
     {
-        fields.Choice("declares", "stock");
-        string name = fields.Text("name", "A4, two columns of four");
-        LabelRequest label = CandleReader.ReadLabel(fields) ?? Missing(fields);
-        var bleed = new Millimetres(fields.OptionalNumber("bleedMm", -1e-9, 10) ?? 0);
-        Fields? sheet = fields.OptionalGroup("sheet");
-        Fields? roll = fields.OptionalGroup("roll");
+        fields.Choice(StockShape.Declares);
+        string name = fields.Text(StockShape.Name);
+        LabelRequest label = CandleReader.ReadLabel(fields, StockShape.Label) ?? Missing(fields);
+        var bleed = new Millimetres(fields.OptionalNumber(StockShape.Bleed) ?? 0);
+        Fields? sheet = fields.OptionalGroup(StockShape.Sheet);
+        Fields? roll = fields.OptionalGroup(StockShape.Roll);
         if ((sheet is null) == (roll is null))
         {
             fields.Problems.Add(
@@ -32,7 +33,7 @@ public static class StockReader
             );
         }
 
-        double? dots = roll?.Number("dotsPerInch", 71, 1200, "203");
+        double? dots = roll?.Number(StockShape.DotsPerInch);
         roll?.Done();
         SheetGrid? grid = sheet is null ? null : ReadGrid(sheet, label);
         fields.Done();
@@ -41,15 +42,15 @@ public static class StockReader
 
     private static SheetGrid ReadGrid(Fields fields, LabelRequest label)
     {
-        Millimetres Length(string key, double above) => new(fields.Number(key, above, 2000, "10"));
+        Millimetres Length(NumberField field) => new(fields.Number(field));
         var grid = new SheetGrid(
-            new LabelSize(Length("pageWidthMm", 0), Length("pageHeightMm", 0)),
-            (int)fields.Number("columns", 0, 100, "2"),
-            (int)fields.Number("rows", 0, 200, "4"),
-            Length("leftMm", -1e-9),
-            Length("topMm", -1e-9),
-            Length("pitchXMm", 0),
-            Length("pitchYMm", 0)
+            new LabelSize(Length(StockShape.PageWidth), Length(StockShape.PageHeight)),
+            (int)fields.Number(StockShape.Columns),
+            (int)fields.Number(StockShape.Rows),
+            Length(StockShape.Left),
+            Length(StockShape.Top),
+            Length(StockShape.PitchX),
+            Length(StockShape.PitchY)
         );
         fields.Done();
         double right = grid.Left.Value + ((grid.Columns - 1) * grid.PitchX.Value) + label.Size.Width.Value;

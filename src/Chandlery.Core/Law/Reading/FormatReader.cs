@@ -2,12 +2,15 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads how labels must look.</summary>
 internal static class FormatReader
 {
+    private static readonly NumberField Side = new("", "", "74", 0, 2000);
+
     public static LabelFormats Read(Fields fields)
     {
         List<LabelFormat> formats = [.. fields.Groups("formats").Select(ReadFormat)];
@@ -72,8 +75,8 @@ internal static class FormatReader
         if (value is YamlList { Items.Count: 2 } pair)
         {
             return new LabelSize(
-                new Millimetres(fields.ReadNumber(pair.Items[0], "the width", 0, 2000)),
-                new Millimetres(fields.ReadNumber(pair.Items[1], "the height", 0, 2000))
+                new Millimetres(fields.ReadNumber(pair.Items[0], "the width", Side)),
+                new Millimetres(fields.ReadNumber(pair.Items[1], "the height", Side))
             );
         }
 

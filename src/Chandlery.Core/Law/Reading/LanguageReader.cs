@@ -40,44 +40,18 @@ internal static class LanguageReader
         return known;
     }
 
-    /// <summary>All languages, in the order of their codes.</summary>
-    public static IEnumerable<Language> Read(LawFiles files, IReadOnlyCollection<string> known)
+    /// <summary>The language of a folder.</summary>
+    public static Language Read(string folder, LawFiles files, IReadOnlyCollection<string> known)
     {
-        IReadOnlySet<string>? words = null;
-        foreach (
-            string path in files.Paths.Where(k =>
-                k.StartsWith("languages/", StringComparison.Ordinal) && k.EndsWith(StatementsFile, StringComparison.Ordinal)
-            )
-        )
-        {
-            yield return ReadLanguage(files, path, known, ref words);
-        }
-    }
-
-    private static Language ReadLanguage(LawFiles files, string path, IReadOnlyCollection<string> known, ref IReadOnlySet<string>? keys)
-    {
-        Fields statements = files.Open(path);
-        Fields words = files.Open(path.Replace(StatementsFile, "/words.yaml", StringComparison.Ordinal));
-        keys ??= WordKeys(files);
-        string code = statements.Text("language", "en");
-        string folder = path.Split('/')[1];
-        foreach (Fields file in new[] { statements, words })
-        {
-            if (file.OptionalText("language") is { } language && language != folder)
-            {
-                file.Problems.Add(
-                    file.PlaceOf("language"),
-                    $"The language '{language}' lies in the folder '{folder}'.",
-                    "Give both one name."
-                );
-            }
-        }
-
+        Fields statements = files.Open($"languages/{folder}{StatementsFile}");
+        Fields words = files.Open($"languages/{folder}/words.yaml");
+        HashSet<string> keys = WordKeys(files);
+        CheckFolder(words, folder);
         words.OptionalText("name");
         words.OptionalText("source");
         words.OptionalText("checked");
-        var read = new Language(
-            code,
+        var language = new Language(
+            CheckFolder(statements, folder),
             statements.Text("name", "English"),
             statements.Text("source", "the law's text"),
             statements.Text("checked", "how"),
@@ -90,7 +64,23 @@ internal static class LanguageReader
         );
         statements.Done();
         words.Done();
-        return read;
+        return language;
+    }
+
+    /// <summary>The language of a file, which is that of its folder; another is noted.</summary>
+    public static string CheckFolder(Fields fields, string folder)
+    {
+        string code = fields.Text("language", folder);
+        if (code != folder)
+        {
+            fields.Problems.Add(
+                fields.PlaceOf("language"),
+                $"The language '{code}' stands in the folder '{folder}'.",
+                $"Write 'language: {folder}', or rename the folder."
+            );
+        }
+
+        return code;
     }
 
     /// <summary>The keys of all words of our own: those that English has.</summary>

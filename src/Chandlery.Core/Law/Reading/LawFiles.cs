@@ -5,12 +5,9 @@ namespace Chandlery.Core.Law.Reading;
 /// <summary>The law's data files as trees, each parsed once; a file that an edition lacks comes from the edition it is based on.</summary>
 internal sealed class LawFiles
 {
-    private const string LanguageFolder = "languages/";
-
     private readonly IReadOnlyDictionary<string, string> texts;
     private readonly Problems problems;
     private readonly Func<string, string, ParsedFile> parse;
-    private readonly Task<Dictionary<string, ParsedFile>> languages;
     private readonly Dictionary<string, ParsedFile> parsed = [];
 
     /// <summary>Takes the files.</summary>
@@ -22,9 +19,6 @@ internal sealed class LawFiles
         this.texts = texts;
         this.problems = problems;
         this.parse = parse;
-
-        // Parsing takes most of the time and no file depends on another: a second core parses the languages meanwhile.
-        languages = Task.Run(() => texts.Where(f => IsLanguage(f.Key)).ToDictionary(f => f.Key, f => parse(f.Key, f.Value)));
     }
 
     /// <summary>All paths, in order.</summary>
@@ -33,13 +27,14 @@ internal sealed class LawFiles
     /// <summary>Names of all editions, in order.</summary>
     public IReadOnlyList<string> Editions { get; private set; } = [];
 
+    /// <summary>The folders of a kind that hold a file, in order: languages with their statements, for one.</summary>
+    /// <param name="kind">The folder of the kind, such as <c>languages</c>.</param>
+    /// <param name="file">The file that makes a folder one of the kind.</param>
+    public IReadOnlyList<string> Folders(string kind, string file) =>
+        [.. Paths.Select(k => k.Split('/')).Where(p => p.Length == 3 && p[0] == kind && p[2] == file).Select(p => p[1])];
+
     /// <summary>Finds the editions; call first.</summary>
-    public void FindEditions() =>
-        Editions = [
-            .. Paths
-                .Where(k => k.StartsWith("law/", StringComparison.Ordinal) && k.EndsWith("/edition.yaml", StringComparison.Ordinal))
-                .Select(k => k.Split('/')[1]),
-        ];
+    public void FindEditions() => Editions = Folders("law", "edition.yaml");
 
     /// <summary>A file; a missing one is noted.</summary>
     public Fields Open(string path)
@@ -101,7 +96,7 @@ internal sealed class LawFiles
     {
         if (!parsed.TryGetValue(path, out ParsedFile? file))
         {
-            file = IsLanguage(path) ? languages.Result[path] : parse(path, text);
+            file = parse(path, text);
             parsed[path] = file;
             problems.AddRange(file.Problems.Found);
         }
@@ -126,8 +121,4 @@ internal sealed class LawFiles
             YamlMap map => map with { Entries = [.. map.Entries.Select(e => e with { Value = CitedAs(e.Value, cited) })] },
             _ => value,
         };
-
-    // What suppliers write is no law: the intake reads it itself.
-    private static bool IsLanguage(string path) =>
-        path.StartsWith(LanguageFolder, StringComparison.Ordinal) && !path.EndsWith("/supplier.yaml", StringComparison.Ordinal);
 }

@@ -4,23 +4,71 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads the law's data files: the folder tree <c>data/</c>, given as texts by path. Each kind of file has a reader of its own.</summary>
-public static class LawReader
+public sealed class LawReader
 {
+    private const string LanguageFolder = "languages";
+    private const string StatementsFile = "statements.yaml";
+    private const string SheetFile = "safety-data-sheet.yaml";
+
+    private readonly LawFiles files;
+    private readonly Problems problems = new();
+    private readonly Lock reading = new();
+    private bool refusesAtOnce;
+
+    private LawReader(IReadOnlyDictionary<string, string> texts, Func<string, string, ParsedFile> parse)
+    {
+        files = new LawFiles(texts, problems, parse);
+        files.FindEditions();
+    }
+
     /// <summary>Reads everything.</summary>
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
     /// <param name="problems">Collects everything that is wrong.</param>
     /// <returns>The lawbook, or null when there are problems.</returns>
     public static Lawbook? Read(IReadOnlyDictionary<string, string> texts, Problems problems) => Read(texts, problems, ParsedFile.Of);
 
+    /// <summary>
+    /// Reads what every run needs, and each edition and language when it is first asked for: for the program's own files, which
+    /// its tests have read whole.
+    /// </summary>
+    /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
+    /// <param name="problems">Collects what is wrong with the part that is read at once.</param>
+    /// <returns>
+    /// The lawbook, or null when there are problems. An edition or a language that is wrong throws
+    /// <see cref="InvalidDataException"/> when it is asked for.
+    /// </returns>
+    public static Lawbook? ReadWhenAsked(IReadOnlyDictionary<string, string> texts, Problems problems)
+    {
+        var reader = new LawReader(texts, ParsedFile.Of);
+        Lawbook? lawbook = reader.Open();
+        problems.AddRange(reader.problems.Found);
+        reader.refusesAtOnce = true;
+        return problems.None ? lawbook : null;
+    }
+
     internal static Lawbook? Read(IReadOnlyDictionary<string, string> texts, Problems problems, Func<string, string, ParsedFile> parse)
     {
-        var files = new LawFiles(texts, problems, parse);
-        files.FindEditions();
+        var reader = new LawReader(texts, parse);
+        if (reader.Open() is { } lawbook)
+        {
+            lawbook.Editions.ReadAll();
+            lawbook.Languages.ReadAll();
+            lawbook.SheetWords.ReadAll();
+            problems.AddRange(reader.problems.Found);
+            return problems.None ? lawbook : null;
+        }
+
+        problems.AddRange(reader.problems.Found);
+        return null;
+    }
+
+    // Null when statements or hazards are wrong: every other file refers to these two.
+    private Lawbook? Open()
+    {
         IReadOnlyCollection<string> statements = LanguageReader.KnownStatements(files);
         HazardVocabulary vocabulary = HazardsReader.Read(files.Open("law/hazards.yaml"), statements);
         if (!problems.None)
         {
-            // Every other file refers to these two: what is wrong with them comes first.
             return null;
         }
 
@@ -29,22 +77,33 @@ public static class LawReader
             [.. new SubstanceReader(vocabulary).Read(files.Open("substances/list.yaml"))],
             SubstanceReader.ReadAllergens(files.Open("substances/allergens.yaml"))
         );
-        var editions = new EditionReader(files, codes, substances, LanguageReader.WordKeys(files));
-        var lawbook = new Lawbook(
+        return new Lawbook(
             vocabulary,
-            [.. files.Editions.Select(editions.Read)],
+            Shelf(files.Editions, id => new EditionReader(files, codes, substances, LanguageReader.WordKeys(files)).Read(id)),
             [.. PlacesReader.Read(files.Open("places.yaml"), files.Editions)],
             substances,
-            [.. LanguageReader.Read(files, statements)],
+            Shelf(files.Folders(LanguageFolder, StatementsFile), folder => LanguageReader.Read(folder, files, statements)),
             BurningReader.Read(files.Open("burning.yaml")),
-            [
-                .. files
-                    .Paths.Where(k => k.StartsWith("languages/", StringComparison.Ordinal))
-                    .Where(k => k.EndsWith("/safety-data-sheet.yaml", StringComparison.Ordinal))
-                    .Select(k => SafetySheetReader.ReadWords(files.Open(k))),
-            ],
+            Shelf(
+                files.Folders(LanguageFolder, SheetFile),
+                folder => SafetySheetReader.ReadWords(files.Open($"{LanguageFolder}/{folder}/{SheetFile}"))
+            ),
             SafetySheetReader.ReadAdvice(files.Open("safety-data-sheet/advice.yaml"))
         );
-        return problems.None ? lawbook : null;
     }
+
+    // Candles are assessed on several threads, and what is read on the way shares the parsed files.
+    private Shelf<T> Shelf<T>(IReadOnlyList<string> names, Func<string, T> read)
+        where T : class =>
+        new(
+            names,
+            name =>
+            {
+                lock (reading)
+                {
+                    T thing = read(name);
+                    return refusesAtOnce && !problems.None ? throw new InvalidDataException(problems.Found[0].ToString()) : thing;
+                }
+            }
+        );
 }

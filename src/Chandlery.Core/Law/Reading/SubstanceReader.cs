@@ -29,7 +29,7 @@ internal sealed class SubstanceReader(HazardVocabulary vocabulary)
 
             bool harmonised = row.OptionalFlag("harmonised") ?? row.Has("classes");
             (double? acute, double? chronic) = IngredientReader.ReadM(row);
-            IReadOnlyList<HazardClaim>? claims = ingredients.ReadClaims(row, "classes");
+            IReadOnlyList<HazardClaim>? claims = ingredients.ReadClaims(row);
             entries.Add(
                 new SubstanceEntry(
                     row.Texts("names"),

@@ -88,7 +88,7 @@ internal sealed class CaseReader(LawCodes codes)
             );
         }
 
-        return ingredients.ReadClaims(fields, "classes") ?? [];
+        return ingredients.ReadClaims(fields) ?? [];
     }
 
     private static void CheckSource(Fields fields, string? source, string? memory)

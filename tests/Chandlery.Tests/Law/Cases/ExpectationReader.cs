@@ -1,6 +1,7 @@
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Tests.Law.Cases;
 
@@ -74,7 +75,9 @@ internal sealed class ExpectationReader(LawCodes codes)
                 yield return new Expectation(question, ExpectationMatch.Exact, []);
                 yield break;
             case { } value:
-                string percent = CaseQuestion.Percent(fields.ReadNumber(value, $"'{question.Field}'", 0, 100));
+                string percent = CaseQuestion.Percent(
+                    fields.ReadNumber(value, $"'{question.Field}'", new NumberField(question.Field, "%", "12", 0, 100))
+                );
                 yield return new Expectation(question, ExpectationMatch.Exact, [percent]);
                 yield break;
         }

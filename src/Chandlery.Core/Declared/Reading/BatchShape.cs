@@ -1,0 +1,34 @@
+using Chandlery.Yaml.Shapes;
+
+namespace Chandlery.Core.Declared.Reading;
+
+/// <summary>Fields of a batch.</summary>
+internal static class BatchShape
+{
+    public static readonly TextField Candle = new("candle", "The candle's file name without .yaml.", WaxShape.ReferenceExample)
+    {
+        Needed = true,
+    };
+    public static readonly TextField Code = new("code", "Batch code on the label.", "HL-2611-03") { Needed = true };
+    public static readonly DayField Poured = new("poured", "Day of pouring.") { Needed = true };
+
+    public static readonly NumberField WaxWeight = new("waxGrams", "Grams of wax in the scented melt.", "4000", 0, PourShape.MostGrams)
+    {
+        Needed = true,
+    };
+
+    public static readonly GroupField Weighed = new(
+        "weighed",
+        "What was really weighed.",
+        new Shape(
+            "weighed",
+            "What was really weighed.",
+            [WaxWeight, PourShape.WeighedOils, PourShape.WeighedExtras, PourShape.WeighedTopUp]
+        )
+    )
+    {
+        Needed = true,
+    };
+
+    public static readonly Shape Batch = new("batch", "What was really weighed for a batch", [Candle, Code, Poured, Weighed]);
+}

@@ -1,0 +1,133 @@
+using Chandlery.Core.Notified;
+using Chandlery.Yaml.Shapes;
+
+namespace Chandlery.Core.Declared.Reading;
+
+/// <summary>Fields of a candle.</summary>
+internal static class CandleShape
+{
+    public static readonly TextField Name = new("name", "Trade name.", "Harbour Light") { Needed = true };
+    public static readonly ChoiceField Use = new("use", "Where it burns.", ["indoor", "outdoor"]) { Needed = true };
+    public static readonly TextField Vessel = new("vessel", "The vessel's file name without .yaml.", WaxShape.ReferenceExample)
+    {
+        Needed = true,
+    };
+    public static readonly NumberField Net = new("netGrams", "Nominal quantity on the label, g.", "180", 0, 100_000) { Needed = true };
+    public static readonly TextField Wax = new("wax", "The wax's file name without .yaml.", WaxShape.ReferenceExample) { Needed = true };
+
+    public static readonly NumberField WaxWeight = new(
+        "waxGrams",
+        "Grams of wax in the scented melt, when everything is weighed.",
+        "4000",
+        0,
+        PourShape.MostGrams
+    );
+
+    public static readonly GroupField Load = new("load", "How much oil.", LoadShape.Load);
+    public static readonly NumberField WickCount = new("count", "How many.", "1", 1, 200)
+    {
+        Needed = true,
+        LowAllowed = true,
+        Whole = true,
+    };
+    public static readonly TextField WickKind = new("kind", "Kind.", "cotton 6");
+    public static readonly NumberField TrimTo = new("trimToMm", "Length that the buyer trims to, mm.", "5", 0, 30) { Needed = true };
+
+    public static readonly GroupField Wicks = new("wicks", "The wicks.", new Shape("wicks", "The wicks.", [WickCount, WickKind, TrimTo]))
+    {
+        Needed = true,
+    };
+
+    public static readonly NumberField Headspace = new("headspaceMm", "Room kept free below the brim, mm.", "10", 0, 1000);
+    public static readonly NumberField Melt = Degrees("meltCelsius", "To melt the wax, °C.");
+    public static readonly NumberField AddFragrance = Degrees("addFragranceCelsius", "To add the oil, °C.");
+    public static readonly NumberField Pour = Degrees("pourCelsius", "To pour, °C.");
+    public static readonly NumberField SecondPour = Degrees("topUpCelsius", "To pour the second time, °C.");
+
+    public static readonly GroupField Temperatures = new(
+        "temperatures",
+        "Working temperatures.",
+        new Shape("temperatures", "Working temperatures.", [Melt, AddFragrance, Pour, SecondPour])
+    );
+
+    public static readonly TextsField SoldIn = new("soldIn", "Country codes of the places of sale.")
+    {
+        Needed = true,
+        Pattern = "^[A-Z]{2}$",
+    };
+
+    public static readonly TextsField Languages = new("languages", "Languages of the label; left out: those that the places need.")
+    {
+        Pattern = "^[a-z]{2}$",
+    };
+
+    public static readonly GroupField Label = new(
+        "label",
+        "The label asked for; left out: the smallest lawful arrangement that the vessel can carry and the text fits.",
+        LabelShape.Label
+    );
+
+    public static readonly TextField BatchCode = new("batchCode", "Batch code on the label.", "HL-2611-03");
+
+    public static readonly NumberField FormulationNumber = new(
+        "formulationNumber",
+        "Formulation number for the UFI: never one that another composition had.",
+        "7",
+        0,
+        Ufi.LargestFormulationNumber
+    )
+    {
+        LowAllowed = true,
+        Whole = true,
+    };
+
+    public static readonly DayField OnMarketSince = new(
+        "onMarketSince",
+        "Since when the candle has been sold, where older rules may still hold for it."
+    );
+
+    public static readonly TextField Gtin = new("gtin", "GTIN-13 for a bar code; its check digit is verified.", "'4006381333931'")
+    {
+        Pattern = "^[0-9]{13}$",
+    };
+
+    public static readonly TextField InformationUrl = new("informationUrl", "Web address for a QR code.", "https://candles.example/fig")
+    {
+        Pattern = "^https?://",
+    };
+
+    public static readonly Shape Candle = new(
+        "candle",
+        "A candle as planned",
+        [
+            Name,
+            Use,
+            Vessel,
+            Net,
+            Wax,
+            WaxWeight,
+            Load,
+            PourShape.Oils,
+            PourShape.Extras,
+            PourShape.TopUp,
+            Wicks,
+            Headspace,
+            Temperatures,
+            SoldIn,
+            Languages,
+            Label,
+            BatchCode,
+            FormulationNumber,
+            OnMarketSince,
+            Gtin,
+            InformationUrl,
+        ]
+    )
+    {
+        OneNeeded = ["load", "waxGrams"],
+        UnlessEmpty = "oils",
+        NotTogether = ["load", "waxGrams"],
+    };
+
+    private static NumberField Degrees(string key, string about) => new(key, about, "75", 0, 250);
+}

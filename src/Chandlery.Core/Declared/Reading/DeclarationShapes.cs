@@ -1,0 +1,20 @@
+using Chandlery.Yaml.Shapes;
+
+namespace Chandlery.Core.Declared.Reading;
+
+/// <summary>What stands in each kind of declaration.</summary>
+internal static class DeclarationShapes
+{
+    /// <summary>The kinds by name.</summary>
+    public static IReadOnlyList<Shape> All { get; } =
+    [
+        BatchShape.Batch,
+        CandleShape.Candle,
+        ExtraShape.Extra,
+        MakerShape.Maker,
+        OilShape.Oil,
+        StockShape.Stock,
+        VesselShape.Vessel,
+        WaxShape.Wax,
+    ];
+}

@@ -1,0 +1,43 @@
+using Chandlery.Yaml.Shapes;
+
+namespace Chandlery.Core.Declared.Reading;
+
+/// <summary>Fields of the maker.</summary>
+internal static class MakerShape
+{
+    public static readonly TextField Name = new("name", "Name on the label.", "the name on the label") { Needed = true };
+
+    public static readonly TextsField Address = new("address", "The lines of the postal address.") { Needed = true, NotEmpty = true };
+
+    public static readonly TextField Telephone = new("telephone", "Telephone number.", "'+353 1 555 0100'") { Needed = true };
+    public static readonly TextField Email = new("email", "Electronic address.", "hello@maker.example");
+    public static readonly TextField Web = new("web", "Web address.", "https://maker.example");
+    public static readonly TextField Country = new("country", "Country code.", "IE") { Needed = true };
+
+    public static readonly TextField Number = new(
+        "number",
+        "VAT number without the country's letters.",
+        "the number without the country's letters"
+    )
+    {
+        Needed = true,
+        AsNumber = new NumberField("", "Its digits.", "1234567", 0, 1e15),
+    };
+
+    public static readonly GroupField Vat = new("vat", "For the UFI.", new Shape("vat", "A VAT number.", [Country, Number]));
+
+    public static readonly TextField EmergencyTelephone = new(
+        "emergencyTelephone",
+        "Emergency telephone number, where a place of sale asks for one (South Africa).",
+        "'+353 1 555 0100'"
+    );
+
+    public static readonly Shape Maker = new(
+        "maker",
+        "Who makes the candle and answers for the label",
+        [Name, Address, Telephone, Email, Web, Vat, EmergencyTelephone]
+    )
+    {
+        OneNeeded = ["email", "web"],
+    };
+}

@@ -1,0 +1,43 @@
+using Chandlery.Yaml.Shapes;
+
+namespace Chandlery.Core.Declared.Reading;
+
+/// <summary>Fields of a vessel.</summary>
+internal static class VesselShape
+{
+    public static readonly TextField Name = new("name", "Name.", "Straight jar") { Needed = true };
+    public static readonly TextField Material = new("material", "Material.", "glass") { Needed = true };
+
+    public static readonly NumberField Brimful = new(
+        "brimfulMl",
+        "Volume to the brim, ml: the capacity that decides the label's size.",
+        "300",
+        0,
+        100_000
+    )
+    {
+        Needed = true,
+    };
+
+    public static readonly NumberField Fill = new("fillMl", "Volume to the fill line, ml.", "270", 0, 100_000);
+    public static readonly NumberField Diameter = new("diameterMm", "Diameter of a round vessel.", "80", 0, LongestMm);
+    public static readonly NumberField Length = new("lengthMm", "Long side.", "80", 0, LongestMm);
+    public static readonly NumberField Width = new("widthMm", "Short side.", "80", 0, LongestMm);
+    public static readonly NumberField Height = new("heightMm", "Height.", "90", 0, LongestMm) { Needed = true };
+
+    private static readonly Shape Size = new(
+        "vesselSize",
+        "A size in millimetres, round or with two sides.",
+        [Diameter, Length, Width, Height]
+    )
+    {
+        Variants = Variant.OneOf(["diameterMm"], ["lengthMm", "widthMm"]),
+    };
+
+    public static readonly GroupField Inner = new("inner", "Size of the inside.", Size);
+    public static readonly GroupField Outer = new("outer", "Size of the outside.", Size);
+
+    private const double LongestMm = 5000;
+
+    public static readonly Shape Vessel = new("vessel", "What the candle is poured into", [Name, Material, Brimful, Fill, Inner, Outer]);
+}

@@ -1,0 +1,70 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Yaml;
+
+namespace Chandlery.Files;
+
+/// <summary>The files of a folder of declarations.</summary>
+internal static class DeclarationFiles
+{
+    private const int HeadBytes = 1024;
+
+    /// <summary>Every YAML file of the folder, in order; links are not followed.</summary>
+    public static IReadOnlyList<string> Of(string root, Problems problems)
+    {
+        try
+        {
+            var options = new EnumerationOptions
+            {
+                RecurseSubdirectories = true,
+                IgnoreInaccessible = false,
+                AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
+            };
+            return [.. Directory.EnumerateFiles(root, "*", options).Where(IsYaml).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            problems.Add(new TextPlace(root, 0, 0), $"The folder cannot be read: {error.Message}");
+            return [];
+        }
+    }
+
+    /// <summary>The declaration in a file, or null with problems.</summary>
+    public static IDeclaration? Read(string file, string shownAs, DeclarationReader reader, Problems problems) =>
+        TextFile.Read(file, shownAs, problems) is { } text
+            ? reader.Read(text, shownAs, Path.GetFileNameWithoutExtension(file), problems)
+            : null;
+
+    /// <summary>
+    /// True when the first line that says anything is <c>declares: candle</c>: then the file declares a candle or is wrong. False
+    /// when only reading it whole can tell.
+    /// </summary>
+    public static bool StartsAsCandle(string file)
+    {
+        Span<byte> head = stackalloc byte[HeadBytes];
+        try
+        {
+            using Microsoft.Win32.SafeHandles.SafeFileHandle handle = File.OpenHandle(file);
+            head = head[..RandomAccess.Read(handle, head, 0)];
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+
+        while (head.IndexOf((byte)'\n') is var end and >= 0)
+        {
+            ReadOnlySpan<byte> line = head[..end].TrimEnd("\r "u8);
+            if (line.Length > 0 && line[0] != '#')
+            {
+                return line.SequenceEqual("declares: candle"u8);
+            }
+
+            head = head[(end + 1)..];
+        }
+
+        return false;
+    }
+
+    private static bool IsYaml(string path) => Path.GetExtension(path) is ".yaml" or ".yml";
+}

@@ -1,0 +1,168 @@
+using System.Collections.Concurrent;
+using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Law;
+using Chandlery.Yaml;
+
+namespace Chandlery.Files;
+
+/// <summary>
+/// Reads and assesses a folder of thousands of candles without keeping them: oils, waxes and vessels are read first, then each
+/// candle is read, assessed and let go.
+/// </summary>
+public static class FolderRun
+{
+    /// <summary>Assesses everything in a folder, or in the folder that a file belongs to.</summary>
+    /// <param name="path">A folder, or a candle's or batch's file.</param>
+    /// <param name="lawbook">The law.</param>
+    /// <param name="asOf">The day whose law holds.</param>
+    /// <param name="onlyPlace">One place of sale, or null for each candle's own.</param>
+    /// <param name="keep">Takes from an assessment what is wanted.</param>
+    /// <param name="done">Told how many of how many are done; called from several threads.</param>
+    public static FolderEntries<T> Assess<T>(
+        string path,
+        Lawbook lawbook,
+        DateOnly asOf,
+        string? onlyPlace,
+        Func<Assessment, T> keep,
+        Action<int, int>? done = null
+    )
+    {
+        FolderEntries<T>? run = Directory.Exists(path) ? Stream(path, lawbook, asOf, onlyPlace, keep, done) : null;
+        return run ?? Whole(path, lawbook, asOf, onlyPlace, keep, done);
+    }
+
+    private static FolderEntries<T> Whole<T>(
+        string path,
+        Lawbook lawbook,
+        DateOnly asOf,
+        string? onlyPlace,
+        Func<Assessment, T> keep,
+        Action<int, int>? done
+    )
+    {
+        DeclarationFolder folder = DeclarationFolder.Open(path, lawbook.Vocabulary);
+        int count = folder.Catalogue.OfKind<Candle>().Count() + folder.Catalogue.OfKind<Batch>().Count();
+        return new FolderEntries<T>(
+            CatalogueRun.Assess(folder.Catalogue, lawbook, asOf, onlyPlace, keep, done is null ? null : finished => done(finished, count)),
+            folder.Problems.Found
+        );
+    }
+
+    // Null when something is wrong whose message names the other candles, so that all of them are needed.
+    private static FolderEntries<T>? Stream<T>(
+        string root,
+        Lawbook lawbook,
+        DateOnly asOf,
+        string? onlyPlace,
+        Func<Assessment, T> keep,
+        Action<int, int>? done
+    )
+    {
+        var folderProblems = new Problems();
+        IReadOnlyList<string> files = DeclarationFiles.Of(root, folderProblems);
+        var reader = new DeclarationReader(lawbook.Vocabulary);
+        var read = new IDeclaration?[files.Count];
+        var isCandle = new bool[files.Count];
+        var wrong = new Problems?[files.Count];
+        Each(
+            files.Count,
+            i =>
+            {
+                isCandle[i] = DeclarationFiles.StartsAsCandle(files[i]);
+                if (!isCandle[i])
+                {
+                    read[i] = Read(files[i], reader, ref wrong[i]);
+                    isCandle[i] = read[i] is Candle;
+                }
+            }
+        );
+        List<string> candles = [.. files.Where((_, i) => isCandle[i]).Select(f => Path.GetFileNameWithoutExtension(f)!)];
+        List<Batch> batches = [.. read.OfType<Batch>()];
+        if (candles.Count + batches.Count == 0 || candles.Distinct().Count() < candles.Count)
+        {
+            return null;
+        }
+
+        HashSet<string> poured = [.. batches.Select(b => b.Candle.Id)];
+        var catalogue = new Catalogue(read.OfType<IDeclaration>().Where(d => d is not Candle), folderProblems);
+        var assessor = new Assessor(lawbook, catalogue, asOf);
+        var entries = new CatalogueEntry<T>?[files.Count];
+        int count = candles.Count + batches.Count;
+        int finished = 0;
+        Each(
+            files.Count,
+            i =>
+            {
+                if (!isCandle[i])
+                {
+                    return;
+                }
+
+                if ((read[i] ?? Read(files[i], reader, ref wrong[i])) is Candle candle)
+                {
+                    entries[i] = Entry(assessor, candle, onlyPlace, keep);
+                    read[i] = poured.Contains(candle.Id) ? candle : null;
+                }
+
+                done?.Invoke(Interlocked.Increment(ref finished), count);
+            }
+        );
+        List<Candle> kept = [.. read.OfType<Candle>()];
+        if (kept.Count < poured.Count)
+        {
+            return null;
+        }
+
+        var ofBatches = new Assessor(lawbook, new Catalogue([.. catalogue.All, .. kept], new Problems()), asOf);
+        var batchEntries = new CatalogueEntry<T>[batches.Count];
+        Each(
+            batches.Count,
+            i =>
+            {
+                batchEntries[i] = Entry(ofBatches, batches[i], onlyPlace, keep);
+                done?.Invoke(Interlocked.Increment(ref finished), count);
+            }
+        );
+        return new FolderEntries<T>(
+            [.. entries.OfType<CatalogueEntry<T>>(), .. batchEntries],
+            [.. wrong.OfType<Problems>().SelectMany(p => p.Found), .. folderProblems.Found]
+        );
+    }
+
+    private static IDeclaration? Read(string file, DeclarationReader reader, ref Problems? wrong)
+    {
+        var own = new Problems();
+        IDeclaration? declaration = DeclarationFiles.Read(file, file, reader, own);
+        wrong = own.None ? null : own;
+        return declaration;
+    }
+
+    private static CatalogueEntry<T> Entry<T>(Assessor assessor, IDeclaration declaration, string? onlyPlace, Func<Assessment, T> keep)
+    {
+        var problems = new Problems();
+        IReadOnlyList<Assessment> assessments = assessor.Assess(declaration, onlyPlace, problems);
+        return new CatalogueEntry<T>(declaration.Id, declaration.Place, [.. assessments.Select(keep)], problems.Found);
+    }
+
+    private static void Each(int count, Action<int> work)
+    {
+        if (count == 0)
+        {
+            return;
+        }
+
+        Parallel.ForEach(
+            Partitioner.Create(0, count),
+            range =>
+            {
+                for (int i = range.Item1; i < range.Item2; i++)
+                {
+                    work(i);
+                }
+            }
+        );
+    }
+}

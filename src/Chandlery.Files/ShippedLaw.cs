@@ -1,0 +1,16 @@
+using Chandlery.Core.Law;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Yaml;
+
+namespace Chandlery.Files;
+
+/// <summary>Opens the law: the program's own, or with files of the user's.</summary>
+public static class ShippedLaw
+{
+    /// <summary>The lawbook, or null with problems.</summary>
+    /// <param name="data">Texts under <c>data/</c>, as <see cref="ShippedFiles.Data"/> gives them.</param>
+    /// <param name="overrides">The user's folder that they came from; null for none. What users wrote is checked whole at once.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    public static Lawbook? Open(IReadOnlyDictionary<string, string> data, string? overrides, Problems problems) =>
+        overrides is null ? LawReader.ReadWhenAsked(data, problems) : LawReader.Read(data, problems);
+}
