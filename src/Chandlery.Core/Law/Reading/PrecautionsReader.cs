@@ -37,7 +37,7 @@ internal sealed class PrecautionsReader(LawCodes codes)
             fields.Problems.Add(fields.PlaceOf("precautions"), $"{offer.Code} is covered by {offer.CoveredBy}, which is not offered.");
         }
 
-        if (offers.TrueForAll(o => o.Code != rules.Disposal))
+        if (fields.Has("disposal") && offers.TrueForAll(o => o.Code != rules.Disposal))
         {
             fields.Problems.Add(disposal.PlaceOf("code"), $"The disposal statement {rules.Disposal} is not offered.");
         }
