@@ -1,3 +1,4 @@
+using Chandlery.Core.Declared;
 using System.Numerics;
 using System.Text.RegularExpressions;
 
@@ -9,9 +10,6 @@ namespace Chandlery.Core.Notified;
 /// </summary>
 public static partial class Ufi
 {
-    /// <summary>The largest formulation number: 28 bits.</summary>
-    public const long LargestFormulationNumber = (1L << 28) - 1;
-
     private const string Alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
     private const int Base = 31;
     private const int Digits = 15;
@@ -26,13 +24,13 @@ public static partial class Ufi
     /// <summary>Makes a UFI; null when the VAT number or the formulation number does not fit, with the reason in <paramref name="why"/>.</summary>
     /// <param name="country">Country code of the VAT number (EL for Greece), or KEY for a company key.</param>
     /// <param name="vat">VAT number without the country's letters.</param>
-    /// <param name="formulation">Formulation number, 0 to <see cref="LargestFormulationNumber"/>.</param>
+    /// <param name="formulation">Formulation number, 0 to <see cref="FormulationNumber.Largest"/>.</param>
     /// <param name="why">What is wrong.</param>
     public static string? Make(string country, string vat, long formulation, out string why)
     {
-        if (formulation is < 0 or > LargestFormulationNumber)
+        if (formulation is < 0 or > FormulationNumber.Largest)
         {
-            why = $"A formulation number lies between 0 and {LargestFormulationNumber}.";
+            why = $"A formulation number lies between 0 and {FormulationNumber.Largest}.";
             return null;
         }
 
@@ -99,7 +97,7 @@ public static partial class Ufi
         int group = (int)((payload >> VatBits) & 0xF);
         long formulation = (long)(payload >> (VatBits + 4));
         UfiCountry? rule = UfiCountries.All.FirstOrDefault(c => c.Group == group && vatAndCountry >> (VatBits - c.CountryBits) == c.Number);
-        if (rule is null || formulation > LargestFormulationNumber)
+        if (rule is null || formulation > FormulationNumber.Largest)
         {
             why = $"'{ufi}' names no country that the format knows.";
             return null;

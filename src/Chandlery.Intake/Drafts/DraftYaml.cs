@@ -1,8 +1,9 @@
 using System.Globalization;
-using System.Text;
 using System.Text.RegularExpressions;
+using System.Text;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
+using Chandlery.Intake.Wording;
 using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Drafts;
