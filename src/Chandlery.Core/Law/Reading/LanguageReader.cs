@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
@@ -77,10 +78,19 @@ internal static class LanguageReader
             Statements(statements, "printed", known),
             Words(words, "words", keys),
             Words(words, "safety", keys),
+            Format(words),
             words.Text("caution", "a caution")
         );
         statements.Done();
         words.Done();
+        return read;
+    }
+
+    private static FigureFormat Format(Fields words)
+    {
+        Fields format = words.Group("format", "{ decimal: \",\" }");
+        var read = new FigureFormat(format.Choice("decimal", ".", ",")[0]);
+        format.Done();
         return read;
     }
 
