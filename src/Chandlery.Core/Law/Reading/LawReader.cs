@@ -27,7 +27,9 @@ public static class LawReader
             [.. new SubstanceReader(vocabulary).Read(files.Open("substances/list.yaml"))],
             SubstanceReader.ReadAllergens(files.Open("substances/allergens.yaml"))
         );
-        var editions = new EditionReader(files, codes, substances, LanguageReader.WordKeys(files));
+        var sentences = new SheetSentenceReader(vocabulary, SheetWordsReader.Subsections(files));
+        SheetSentences shared = sentences.ReadShared(files.Open("safety-data-sheet/sentences.yaml"));
+        var editions = new EditionReader(files, codes, substances, sentences, LanguageReader.WordKeys(files));
         var lawbook = new Lawbook(
             vocabulary,
             [.. files.Editions.Select(editions.Read)],
@@ -35,13 +37,8 @@ public static class LawReader
             substances,
             [.. LanguageReader.Read(files, statements)],
             BurningReader.Read(files.Open("burning.yaml")),
-            [
-                .. files
-                    .Paths.Where(k => k.StartsWith("languages/", StringComparison.Ordinal))
-                    .Where(k => k.EndsWith("/safety-data-sheet.yaml", StringComparison.Ordinal))
-                    .Select(k => SafetySheetReader.ReadWords(files.Open(k))),
-            ],
-            SafetySheetReader.ReadAdvice(files.Open("safety-data-sheet/advice.yaml"))
+            [.. new SheetWordsReader(sentences.Texts, sentences.Labels).Read(files)],
+            shared
         );
         return problems.None ? lawbook : null;
     }
