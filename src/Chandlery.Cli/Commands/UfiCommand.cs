@@ -1,5 +1,5 @@
-using Chandlery.Core.Declared;
 using System.CommandLine;
+using Chandlery.Core.Declared;
 using Chandlery.Core.Notified;
 
 namespace Chandlery.Cli.Commands;

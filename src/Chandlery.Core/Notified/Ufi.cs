@@ -1,6 +1,6 @@
-using Chandlery.Core.Declared;
 using System.Numerics;
 using System.Text.RegularExpressions;
+using Chandlery.Core.Declared;
 
 namespace Chandlery.Core.Notified;
 

@@ -25,7 +25,7 @@ public sealed class ForeignCitationTests
     {
         ["IE"] = @"CFR|OSHA|U\.S\.C|\bGB CLP|UK REACH|SANS",
         ["NI"] = @"CFR|OSHA|U\.S\.C|\bGB CLP|UK REACH|SANS",
-        ["GB"] = @"(?<!GB )\bCLP\b|(?<!UK )\bREACH\b|\((?:EU|EC)\)|European Union|CFR|OSHA|U\.S\.C|SANS",
+        ["GB"] = @"(?<!GB )\bCLP\b|(?<!UK )\bREACH\b|(?<!retained Regulation )\((?:EU|EC)\)|European Union|CFR|OSHA|U\.S\.C|SANS",
         ["US"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|European Union|ECHA|SANS|\bEUH[0-9]",
         ["ZA"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|European Union|ECHA|CFR|OSHA|U\.S\.C",
         ["UN"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|ECHA|CFR|OSHA|U\.S\.C|SANS",
@@ -49,7 +49,10 @@ public sealed class ForeignCitationTests
     [MemberData(nameof(Candles))]
     public void No_paper_cites_the_law_of_another_place(string place, string candle)
     {
-        DeclarationFolder folder = DeclarationFolder.Open(Path.Combine(Bench.DemoFolder, "candles", candle + ".yaml"), Bench.Lawbook.Vocabulary);
+        DeclarationFolder folder = DeclarationFolder.Open(
+            Path.Combine(Bench.DemoFolder, "candles", candle + ".yaml"),
+            Bench.Lawbook.Vocabulary
+        );
         var problems = new Problems();
         Assessment a = new Assessor(Bench.Lawbook, folder.Catalogue, Bench.Today).Assess(folder.Asked[0], place, problems)[0];
         Assert.Empty(problems.Found);
@@ -66,7 +69,9 @@ public sealed class ForeignCitationTests
             }
 
             found.AddRange(
-                foreign.Matches(plain).Select(m => $"{what}: ...{plain[Math.Max(0, m.Index - 60)..Math.Min(plain.Length, m.Index + 60)]}...")
+                foreign
+                    .Matches(plain)
+                    .Select(m => $"{what}: ...{plain[Math.Max(0, m.Index - 60)..Math.Min(plain.Length, m.Index + 60)]}...")
             );
         }
 
@@ -109,7 +114,10 @@ public sealed class ForeignCitationTests
             byte[] pdf = PdfDrawing.Draw(new Chandlery.Paper.Scenes.PaperDocument("t", "en", label.Pages));
             yield return (
                 "measure",
-                string.Join('\n', LabelInspector.Inspect(MeasuredPage.ReadAll(pdf), a, new HashSet<string>()).Select(i => $"{i.What}: {i.Clause}"))
+                string.Join(
+                    '\n',
+                    LabelInspector.Inspect(MeasuredPage.ReadAll(pdf), a, new HashSet<string>()).Select(i => $"{i.What}: {i.Clause}")
+                )
             );
         }
     }
