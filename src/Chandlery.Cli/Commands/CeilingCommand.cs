@@ -1,3 +1,4 @@
+using Chandlery.Core.Composed;
 using System.CommandLine;
 using System.Text;
 using Chandlery.Core.Asked.Ceilings;
@@ -116,7 +117,7 @@ internal static class CeilingCommand
         {
             if (!marked && c.Fraction > now)
             {
-                table.Add("now: " + Percent(100 * now), "", "", "", "", "the candle as it is declared");
+                AddNow(table, a, varied, now);
                 marked = true;
             }
 
@@ -136,10 +137,24 @@ internal static class CeilingCommand
 
         if (!marked)
         {
-            table.Add("now: " + Percent(100 * now), "", "", "", "", "the candle as it is declared");
+            AddNow(table, a, varied, now);
         }
 
         return text.Append(table.Render(AssessCommand.Width)).ToString();
+    }
+
+    // The present load in the measure of each column, so that nobody compares percent of melt with percent of wax.
+    private static void AddNow(TextTable table, Assessment a, Varied varied, double now)
+    {
+        Recipe recipe = a.Composition.Recipe;
+        table.Add(
+            "now: " + Percent(varied == Varied.Load ? recipe.MeltLoadOfWax.Value : 100 * now),
+            Percent(recipe.MeltLoadOfWax.Value),
+            Percent(recipe.MeltLoadOfCandle.Value),
+            Percent(recipe.Load.Value),
+            "",
+            "the candle as it is declared"
+        );
     }
 
     private static string Percent(double value) => Figures.Plain(value);

@@ -50,11 +50,11 @@ public static class CeilingPlot
 
         double bottom = TopMm + (LaneMm * lanes.Length) + 1;
         Line(items, LeftMm, bottom, WidthMm - RightMm, bottom, Ink.Black);
-        double step = Step(last);
-        for (double fraction = 0; fraction <= last; fraction += step)
+        foreach (double figure in Ticks(Percent(varied, a, last)))
         {
-            Line(items, X(fraction), bottom, X(fraction), bottom + 1.5, Ink.Black);
-            Text(items, Figures.Plain(Math.Round(fraction * 100, 1)), Weight.Regular, X(fraction) - 1.5, bottom + 5, TypeMm, Ink.Black);
+            double x = X(Fraction(varied, a, figure));
+            Line(items, x, bottom, x, bottom + 1.5, Ink.Black);
+            Text(items, Figures.Plain(Math.Round(figure, 1)), Weight.Regular, x - 1.5, bottom + 5, TypeMm, Ink.Black);
         }
 
         Text(items, Axis(varied), Weight.Regular, LeftMm, bottom + 10, TypeMm, Ink.Black);
@@ -63,11 +63,15 @@ public static class CeilingPlot
         return new Scene(WidthMm, height, items, []);
     }
 
-    // A step of 1, 2 or 5 times a power of ten, so that the axis has four to ten figures.
-    private static double Step(double last)
+    // Steps of 1, 2 or 5 times a power of ten, so that the axis has four to ten figures.
+    private static IEnumerable<double> Ticks(double last)
     {
         double power = Math.Pow(10, Math.Floor(Math.Log10(last)));
-        return new[] { power / 10, power / 5, power / 2, power }.First(s => last / s <= 10);
+        double step = new[] { power / 10, power / 5, power / 2, power }.First(s => last / s <= 10);
+        for (int i = 0; i * step <= last; i++)
+        {
+            yield return i * step;
+        }
     }
 
     private static string Subject(Varied varied) => varied == Varied.BlendShare ? "share of the blend" : "load";
@@ -75,7 +79,7 @@ public static class CeilingPlot
     private static string Axis(Varied varied) =>
         varied switch
         {
-            Varied.Load => "oil, % of the scented melt (figures in the bars: % of the wax)",
+            Varied.Load => "oil, % of the wax",
             Varied.OneOil => "this oil, % of the scented melt",
             _ => "this oil, % of the oil blend",
         };
@@ -121,18 +125,17 @@ public static class CeilingPlot
         }
     }
 
-    // Oil in the melt to oil on wax, with the extras that are part of the melt.
-    private static string Label(Varied varied, Assessment a, double fraction)
-    {
-        if (varied != Varied.Load)
-        {
-            return Figures.Plain(Math.Round(fraction * 100, 2)) + " %";
-        }
+    private static string Label(Varied varied, Assessment a, double fraction) =>
+        Figures.Plain(Math.Round(Percent(varied, a, fraction), 2)) + " %";
 
-        double extras = a.Composition.Recipe.Extras.Sum(e => e.OfWax.Value) / 100;
-        double ofWax = fraction * (1 + extras) / (1 - fraction);
-        return Figures.Plain(Math.Round(ofWax * 100, 2)) + " %";
-    }
+    // The axis and all figures have one measure: for the load oil on wax, with the extras that are part of the melt.
+    private static double Percent(Varied varied, Assessment a, double fraction) =>
+        100 * (varied == Varied.Load ? fraction * (1 + Extras(a)) / (1 - fraction) : fraction);
+
+    private static double Fraction(Varied varied, Assessment a, double percent) =>
+        varied == Varied.Load ? percent / (100 * (1 + Extras(a)) + percent) : percent / 100;
+
+    private static double Extras(Assessment a) => a.Composition.Recipe.Extras.Sum(e => e.OfWax.Value) / 100;
 
     private static string Shorten(string text) => text.Length > 46 ? text[..45] + "…" : text;
 
