@@ -46,7 +46,7 @@ public class ClassificationBenchmark
         List<Ingredient> lines = [];
         for (int i = 0; i < Count; i++)
         {
-            List<HazardClaim> claims = [.. Kinds[i % Kinds.Length].Select(k => lawbook.Vocabulary.TryParse(k, out _)!)];
+            List<HazardClaim> claims = [.. Kinds[i % Kinds.Length].Select(k => lawbook.Vocabulary.Parse(k).Value)];
             lines.Add(
                 new Ingredient(
                     new SubstanceIdentity("substance " + i, null, null),

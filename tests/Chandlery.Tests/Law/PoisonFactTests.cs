@@ -14,7 +14,7 @@ public sealed class PoisonFactTests
     private static Substance Of(double low, double high, bool known, params string[] codes) =>
         new(
             new ComposedIngredient(
-                new SubstanceIdentity("Smoke", CasNumber.TryParse("78-70-6", out _), null),
+                new SubstanceIdentity("Smoke", CasNumber.Parse("78-70-6").Value, null),
                 new MassPercent(low),
                 new MassPercent(high),
                 new MassPercent(high),

@@ -62,7 +62,7 @@ internal static class Bench
             )),
         ];
         return new Ingredient(
-            new SubstanceIdentity(name, cas is null ? null : CasNumber.TryParse(cas, out _), null),
+            new SubstanceIdentity(name, cas is null ? null : CasNumber.Parse(cas).Value, null),
             DeclaredRange.Exactly(percent),
             claims,
             specific,
@@ -113,12 +113,7 @@ internal static class Bench
     /// <summary>Codes of the classes, such as "Skin Irrit. 2", in the order of the rules.</summary>
     public static string Codes(params Ingredient[] lines) => string.Join(", ", Classify(lines).Classes.Select(c => c.Category.Code));
 
-    public static HazardClaim Claim(string text)
-    {
-        HazardClaim? claim = Lawbook.Vocabulary.TryParse(text, out string why);
-        Assert.True(claim is not null, why);
-        return claim;
-    }
+    public static HazardClaim Claim(string text) => Lawbook.Vocabulary.Parse(text).Value;
 
     /// <summary>Assessments of a demo candle or batch.</summary>
     public static Assessment Demo(string file, string? place = null, DateOnly? asOf = null)

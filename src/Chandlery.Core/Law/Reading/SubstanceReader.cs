@@ -16,13 +16,13 @@ internal sealed class SubstanceReader(HazardVocabulary vocabulary)
         foreach (Fields row in fields.Groups("substances"))
         {
             IReadOnlyList<string> cas = row.Texts("cas");
-            foreach (string number in cas.Where(c => CasNumber.TryParse(c, out _) is null))
+            foreach (string number in cas.Where(c => !CasNumber.Parse(c).Success))
             {
                 row.Problems.Add(row.PlaceOf("cas"), $"{number} is not a valid CAS number.");
             }
 
             IReadOnlyList<string> ec = row.Texts("ec");
-            foreach (string number in ec.Where(c => EcNumber.TryParse(c, out _) is null))
+            foreach (string number in ec.Where(c => !EcNumber.Parse(c).Success))
             {
                 row.Problems.Add(row.PlaceOf("ec"), $"{number} is not a valid EC number.");
             }
