@@ -23,14 +23,14 @@ internal static class UfiMaker
         }
 
         string because = $"The candle is {calling.Category.Code}, so its label needs a UFI and the poison centres its composition.";
-        if (maker.VatCountry is null || maker.VatNumber is null || candle.FormulationNumber is not { } number)
+        if (maker.Vat is not { } vat || candle.FormulationNumber is not { } number)
         {
             return Parsed.Not<string>(
                 $"{because} Add 'vat' to the maker and 'formulationNumber' to the candle (never one that another composition had)."
             );
         }
 
-        Parsed<string> ufi = Ufi.Make(maker.VatCountry, maker.VatNumber, number);
+        Parsed<string> ufi = Ufi.Make(vat.Country, vat.Number, number);
         return ufi.Success ? ufi : Parsed.Not<string>($"{because} It cannot be made: {ufi.Reason}");
     }
 }

@@ -25,7 +25,7 @@ namespace Chandlery.Core.Declared;
 /// <param name="BatchCode">Batch code to print; null when none is known yet.</param>
 /// <param name="FormulationNumber">Formulation number for the UFI; null when none was given out yet.</param>
 /// <param name="OnMarketSince">Since when it has been sold; null for a new candle.</param>
-/// <param name="Gtin">GS1 article number (EAN-13) for a bar code; null for none.</param>
+/// <param name="Gtin">Article number for a bar code; null for none.</param>
 /// <param name="InformationUrl">Web address for a QR code; null for none.</param>
 public sealed record Candle(
     string Id,
@@ -49,6 +49,6 @@ public sealed record Candle(
     string? BatchCode,
     long? FormulationNumber,
     DateOnly? OnMarketSince,
-    string? Gtin,
+    Gtin13? Gtin,
     string? InformationUrl
 ) : IDeclaration;

@@ -11,15 +11,34 @@ namespace Chandlery.Core.Declared;
 /// classification on the high end must not profit from the difference. A missing lower end is 0. A missing upper end
 /// is 100 until the other lines of the same sheet narrow it (see <see cref="OpenAbove"/>).
 /// </remarks>
-/// <param name="Low">Low end, percent by mass of the product the sheet is about.</param>
-/// <param name="High">High end, percent by mass.</param>
-/// <param name="OpenAbove">True when the sheet gives no upper end.</param>
-/// <param name="Printed">The text as printed.</param>
-public sealed partial record DeclaredRange(MassPercent Low, MassPercent High, bool OpenAbove, string Printed)
+public sealed partial record DeclaredRange
 {
+    private DeclaredRange(MassPercent low, MassPercent high, bool openAbove, string printed)
+    {
+        Low = low;
+        High = high;
+        OpenAbove = openAbove;
+        Printed = printed;
+    }
+
+    /// <summary>Low end, percent by mass of the product the sheet is about.</summary>
+    public MassPercent Low { get; }
+
+    /// <summary>High end, percent by mass; above 0, at most 100, and never below <see cref="Low"/>.</summary>
+    public MassPercent High { get; }
+
+    /// <summary>True when the sheet gives no upper end.</summary>
+    public bool OpenAbove { get; }
+
+    /// <summary>The text as printed.</summary>
+    public string Printed { get; }
+
     /// <summary>An exact figure.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is not above 0, or above 100.</exception>
     public static DeclaredRange Exactly(double percent) =>
-        new(new MassPercent(percent), new MassPercent(percent), false, Figures.Plain(percent) + " %");
+        percent is > 0 and <= 100
+            ? new DeclaredRange(new MassPercent(percent), new MassPercent(percent), false, Figures.Plain(percent) + " %")
+            : throw new ArgumentOutOfRangeException(nameof(percent), percent, "A share is above 0 and at most 100 percent.");
 
     /// <summary>Reads a range; refused when the text cannot be one.</summary>
     public static Parsed<DeclaredRange> Parse(string text)

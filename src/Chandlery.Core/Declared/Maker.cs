@@ -10,9 +10,8 @@ namespace Chandlery.Core.Declared;
 /// <param name="Telephone">Telephone number.</param>
 /// <param name="Email">Electronic address; either this or <paramref name="Web"/> is given.</param>
 /// <param name="Web">Web address.</param>
-/// <param name="VatCountry">Country code of the VAT number, for the UFI.</param>
 /// <param name="EmergencyTelephone">Emergency telephone number, where a place of sale asks for one.</param>
-/// <param name="VatNumber">VAT number without the country code, for the UFI.</param>
+/// <param name="Vat">VAT number, for the UFI; null when not declared.</param>
 public sealed record Maker(
     string Id,
     TextPlace Place,
@@ -22,6 +21,5 @@ public sealed record Maker(
     string? Email,
     string? Web,
     string? EmergencyTelephone,
-    string? VatCountry,
-    string? VatNumber
+    VatNumber? Vat
 ) : IDeclaration;

@@ -26,6 +26,6 @@ public sealed record Vessel(
     /// <summary>Volume below a headspace kept free under the brim; null when the inner size is not declared.</summary>
     public Millilitres? Below(Millimetres headspace) =>
         Inner is { } inner
-            ? new Millilitres(Math.Max(0, Brimful.Value - (inner.CrossSectionSquareMillimetres * headspace.Value / 1000)))
+            ? new Millilitres(Math.Max(0, Brimful.Value - (inner.Section.AreaSquareMillimetres * headspace.Value / 1000)))
             : null;
 }

@@ -65,7 +65,7 @@ public sealed record PouringPlan(
             plain > 0
                 ? [.. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", Of(new MassPercent(w.Share.Value * plain / waxShare))))]
                 : [];
-        double topUpEach = plain > 0 ? net * plain / 100 : ScentedTopUp(a.Candle, net);
+        double topUpEach = plain > 0 ? net * plain / 100 : HeldBack(a.Candle, net);
         return new PouringPlan(
             count,
             wastePercent,
@@ -81,11 +81,11 @@ public sealed record PouringPlan(
     }
 
     // Held back from the same melt: it dilutes nothing.
-    private static double ScentedTopUp(Candle candle, double net) =>
+    private static double HeldBack(Candle candle, double net) =>
         candle.TopUp switch
         {
-            { Scented: true, Percent: { } percent } => net * percent.Value / 100,
-            { Scented: true, Weight: { } weight } => Math.Min(weight.Value, net),
+            ScentedTopUp { Amount: RelativeAmount { Percent: var percent } } => net * percent.Value / 100,
+            ScentedTopUp { Amount: WeighedAmount { Weight: var weight } } => Math.Min(weight.Value, net),
             _ => 0,
         };
 
@@ -108,7 +108,7 @@ public sealed record PouringPlan(
             yield return new TemperatureStep(
                 "Top up, when the first pour has set",
                 t.TopUp,
-                topUp.Scented ? "From the same scented melt." : "Plain wax: it dilutes the fragrance."
+                topUp is ScentedTopUp ? "From the same scented melt." : "Plain wax: it dilutes the fragrance."
             );
         }
     }
@@ -121,15 +121,14 @@ public sealed record PouringPlan(
             return new WickPlan(count, null, null, "The vessel's inside is not declared, so the spacing is not known.");
         }
 
-        double area = inner.CrossSectionSquareMillimetres;
+        double area = inner.Section.AreaSquareMillimetres;
         if (count == 1)
         {
-            double across = inner.Diameter?.Value ?? Math.Min(inner.Length!.Value.Value, inner.Width!.Value.Value);
             return new WickPlan(
                 1,
                 null,
                 (1, 1),
-                $"One wick in the middle of {Figures.Plain(across)} mm: choose its size by the wick maker's table for this wax, and test."
+                $"One wick in the middle of {Figures.Plain(inner.Section.Across.Value)} mm: choose its size by the wick maker's table for this wax, and test."
             );
         }
 

@@ -24,7 +24,7 @@ public sealed class LabelFormatTests
             new Millilitres(1000),
             null,
             null,
-            new VesselSize(new Millimetres(diameterMm), null, null, new Millimetres(heightMm))
+            new VesselSize(new RoundSection(new Millimetres(diameterMm)), new Millimetres(heightMm))
         );
 
     [Theory]

@@ -196,10 +196,9 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         }
 
         Fields? vat = fields.OptionalGroup(MakerShape.Vat);
-        string? country = vat?.Text(MakerShape.Country);
-        string? number = vat?.Text(MakerShape.Number);
+        VatNumber? number = vat is null ? null : new VatNumber(vat.Text(MakerShape.Country), vat.Text(MakerShape.Number));
         vat?.Done();
-        return new Maker(id, fields.Place, name, address, telephone, email, web, emergency, country, number);
+        return new Maker(id, fields.Place, name, address, telephone, email, web, emergency, number);
     }
 
     private static Vessel ReadVessel(Fields fields, string id)
@@ -240,11 +239,12 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         if ((diameter is null) == (length is null) || (length is null) != (width is null))
         {
             size.Problems.Add(size.Place, $"'{field.Key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'.");
-            diameter = new Millimetres(1);
         }
 
         size.Done();
-        return new VesselSize(diameter, length, width, height);
+        CrossSection section =
+            length is { } one && width is { } other ? new RectangularSection(one, other) : new RoundSection(diameter ?? new Millimetres(1));
+        return new VesselSize(section, height);
     }
 
     private static Millimetres? Length(Fields fields, NumberField field) =>

@@ -35,7 +35,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             Figure(),
             Quantity(),
             a.Candle.InformationUrl ?? "",
-            a.Candle.Gtin ?? ""
+            a.Candle.Gtin?.Text ?? ""
         );
 
     /// <summary>The label that shows fire-safety warnings and no hazards.</summary>
@@ -50,7 +50,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             Figure(),
             Quantity(),
             a.Candle.InformationUrl ?? "",
-            a.Candle.Gtin ?? ""
+            a.Candle.Gtin?.Text ?? ""
         );
 
     /// <summary>The front of a leaflet.</summary>
