@@ -44,4 +44,12 @@ public class DeclaredRangeTests
 
     [Fact]
     public void MarksAnOpenUpperEnd() => Assert.True(DeclaredRange.Parse(">= 50").Value.OpenAbove);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    [InlineData(100.1)]
+    [InlineData(double.NaN)]
+    public void No_exact_share_is_nothing_or_more_than_the_whole(double percent) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => DeclaredRange.Exactly(percent));
 }

@@ -99,7 +99,22 @@ public sealed class VocabularyTests
     [Fact]
     public void The_list_decides_over_the_name()
     {
-        SubstanceEntry entry = new(["Citral"], [], [], null, null, [], null, null, [], new InForce(null, null), "test", "test", "acid");
+        var entry = new SubstanceEntry
+        {
+            Names = ["Citral"],
+            CasNumbers = [],
+            EcNumbers = [],
+            IndexNumber = null,
+            Claims = null,
+            Limits = [],
+            AcuteM = null,
+            ChronicM = null,
+            Toxicity = [],
+            InForce = new InForce(null, null),
+            Act = "test",
+            Confidence = "test",
+            NonAdditiveKind = "acid",
+        };
         Assert.Equal("acid", NonAdditiveKinds.Of(new SubstanceIdentity("Citral", null, null), entry));
     }
 

@@ -18,31 +18,32 @@ internal static class CandleReader
         FragranceLoad? load = DeclarationReader.ReadLoad(fields, CandleShape.Load);
         List<OilPart> oils = ReadOils(fields, PourShape.Oils);
         CheckRecipe(fields, waxWeight, load, oils);
-        return new Candle(
-            id,
-            fields.Place,
-            name,
-            use,
-            vessel,
-            netMass,
-            wax,
-            waxWeight,
-            load,
-            oils,
-            ReadExtras(fields, PourShape.Extras),
-            ReadTopUp(fields, PourShape.TopUp),
-            ReadWicks(fields),
-            fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
-            ReadTemperatures(fields),
-            ReadCountries(fields),
-            fields.Texts(CandleShape.Languages),
-            ReadLabel(fields, CandleShape.Label),
-            fields.OptionalText(CandleShape.BatchCode),
-            fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
-            fields.OptionalDay(CandleShape.OnMarketSince),
-            ReadGtin(fields),
-            ReadUrl(fields)
-        );
+        return new Candle
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = name,
+            Use = use,
+            Vessel = vessel,
+            NetMass = netMass,
+            Wax = wax,
+            WaxWeight = waxWeight,
+            Load = load,
+            Oils = oils,
+            Extras = ReadExtras(fields, PourShape.Extras),
+            TopUp = ReadTopUp(fields, PourShape.TopUp),
+            Wicks = ReadWicks(fields),
+            Headspace = fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
+            Temperatures = ReadTemperatures(fields),
+            SoldIn = ReadCountries(fields),
+            Languages = fields.Texts(CandleShape.Languages),
+            Label = ReadLabel(fields, CandleShape.Label),
+            BatchCode = fields.OptionalText(CandleShape.BatchCode),
+            FormulationNumber = fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
+            OnMarketSince = fields.OptionalDay(CandleShape.OnMarketSince),
+            Gtin = ReadGtin(fields),
+            InformationUrl = ReadUrl(fields),
+        };
     }
 
     public static Batch ReadBatch(Fields fields, string id)
@@ -62,7 +63,18 @@ internal static class CandleReader
                 );
             }
 
-            return new Batch(id, fields.Place, candle, code, poured, new Grams(1), [], [], null);
+            return new Batch
+            {
+                Id = id,
+                Place = fields.Place,
+                Candle = candle,
+                Code = code,
+                Poured = poured,
+                WaxWeight = new Grams(1),
+                Oils = [],
+                Extras = [],
+                TopUp = null,
+            };
         }
 
         var waxWeight = new Grams(weighed.Number(BatchShape.WaxWeight));
@@ -94,7 +106,18 @@ internal static class CandleReader
         }
 
         weighed.Done();
-        return new Batch(id, fields.Place, candle, code, poured, waxWeight, oils, extras, topUp);
+        return new Batch
+        {
+            Id = id,
+            Place = fields.Place,
+            Candle = candle,
+            Code = code,
+            Poured = poured,
+            WaxWeight = waxWeight,
+            Oils = oils,
+            Extras = extras,
+            TopUp = topUp,
+        };
     }
 
     private static Grams? ReadGrams(Fields fields, NumberField field) =>

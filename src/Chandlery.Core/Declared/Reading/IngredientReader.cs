@@ -87,18 +87,19 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
         }
 
         fields.Done();
-        return new Ingredient(
-            new SubstanceIdentity(name, cas, ec),
-            share,
-            claims,
-            limits,
-            acuteM,
-            chronicM,
-            toxicity,
-            constituents,
-            listedSeparately,
-            fields.Place
-        );
+        return new Ingredient
+        {
+            Identity = new SubstanceIdentity(name, cas, ec),
+            Share = share,
+            Claims = claims,
+            SpecificLimits = limits,
+            AcuteM = acuteM,
+            ChronicM = chronicM,
+            Toxicity = toxicity,
+            Constituents = constituents,
+            ListedSeparately = listedSeparately,
+            Place = fields.Place,
+        };
     }
 
     private static T? ReadRegistryNumber<T>(Fields fields, TextField field, Func<string, Parsed<T>> parse)
