@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Chandlery.Core.Declared;
 using Chandlery.Core.Notified;
 using Chandlery.Yaml;
 
@@ -16,7 +17,7 @@ internal static class UfiCommand
         var vat = new Argument<string>("vat") { Description = "VAT number without the country's letters." };
         var formulation = new Argument<long>("formulation")
         {
-            Description = $"Formulation number, 0 to {Ufi.LargestFormulationNumber}; never one that another composition had.",
+            Description = $"Formulation number, 0 to {FormulationNumber.Largest}; never one that another composition had.",
         };
         var make = new Command("make", "Make a UFI from a VAT number and a formulation number.") { country, vat, formulation };
         make.SetAction(parse =>

@@ -1,4 +1,5 @@
 using Chandlery.Core.Classified.Methods;
+using Chandlery.Core.Composed;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -13,13 +14,12 @@ internal static class OpenQuestions
     {
         foreach (Substance substance in substances.Where(s => !s.IsKnown))
         {
-            yield return $"{substance.Ingredient.Identity.Name} (up to {substance.Ingredient.High}): its sheet says nothing about hazard classes.";
+            yield return $"{substance.Ingredient.Identity.Name} (up to {FigureFormat.English.AtMost(substance.Ingredient.High)}): its sheet says nothing about hazard classes.";
         }
 
-        // Below this the undeclared rest is a rounding of the sheets.
-        if (undeclared.Value > 0.005)
+        if (Composition.IsMoreThanRounding(undeclared))
         {
-            yield return $"Up to {undeclared} of the candle is not declared by anybody; what is in it was not assessed.";
+            yield return $"Up to {FigureFormat.English.AtMost(undeclared)} of the candle is not declared by anybody; what is in it was not assessed.";
         }
 
         foreach (Substance substance in substances)
@@ -76,7 +76,10 @@ internal static class OpenQuestions
             Rung? reached = LimitMethod.Reached(other.Rungs, adds: false, index);
             string computed = classes.FirstOrDefault(c => c.Rule == rule)?.Category.Code ?? "no class";
             string instead = reached is null ? "no class from them" : reached.Result.Code;
-            string who = string.Join(", ", concerned.Select(s => $"{s.Name} ({s.NonAdditiveKind}, up to {s.Ingredient.High})"));
+            string who = string.Join(
+                ", ",
+                concerned.Select(s => $"{s.Name} ({s.NonAdditiveKind}, up to {FigureFormat.English.AtMost(s.Ingredient.High)})")
+            );
             bool matters =
                 reached is not null
                 && (computed == "no class" || reached.Result.Severity < classes.First(c => c.Rule == rule).Category.Severity);

@@ -14,4 +14,14 @@ public sealed record Composition(
     MassPercent UnknownLow,
     MassPercent UnknownHigh,
     IReadOnlyList<string> Remarks
-);
+)
+{
+    // Below this (percent) the undeclared rest is a rounding of the suppliers' sheets. Our own choice: no law sets it.
+    private const double RoundingPercent = 0.005;
+
+    /// <summary>Whether more may be undeclared than a rounding of the suppliers' sheets.</summary>
+    public bool HasUndeclared => IsMoreThanRounding(UnknownHigh);
+
+    /// <summary>Whether an undeclared share is more than a rounding of the suppliers' sheets.</summary>
+    public static bool IsMoreThanRounding(MassPercent undeclared) => undeclared.Value > RoundingPercent;
+}

@@ -1,3 +1,4 @@
+using Chandlery.Core.Classified;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 
@@ -19,4 +20,8 @@ public static class StatementText
             ? text.Replace(NamesMark, string.Join(", ", label.Named.Select(n => n.Name)), StringComparison.Ordinal)
             : text;
     }
+
+    /// <summary>The law's statement on ingredients of unknown acute toxicity, as label and safety data sheet print it.</summary>
+    public static string UnknownToxicity(Language language, UnknownStatement unknown) =>
+        language.Words["unknownToxicity"].Replace("{percent}", language.Figures.AtMostFigure(unknown.Share), StringComparison.Ordinal);
 }

@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Law;
 
@@ -12,6 +13,7 @@ namespace Chandlery.Core.Law;
 /// <param name="Printed">Statements as printed: completed and chosen where the law leaves dots or a choice.</param>
 /// <param name="Words">The documents' own words.</param>
 /// <param name="Safety">Candle-safety messages by key.</param>
+/// <param name="Figures">How it writes figures.</param>
 /// <param name="Caution">The caution at the foot of a card.</param>
 public sealed record Language(
     string Code,
@@ -23,6 +25,7 @@ public sealed record Language(
     IReadOnlyDictionary<StatementCode, string> Printed,
     IReadOnlyDictionary<string, string> Words,
     IReadOnlyDictionary<string, string> Safety,
+    FigureFormat Figures,
     string Caution
 )
 {

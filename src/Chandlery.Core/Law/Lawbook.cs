@@ -10,7 +10,7 @@ namespace Chandlery.Core.Law;
 /// <param name="Languages">Languages.</param>
 /// <param name="Burning">Burn-safety figures.</param>
 /// <param name="SheetWords">Headings and words of safety data sheets, by language.</param>
-/// <param name="SheetAdvice">Texts of safety data sheets that follow from no computation.</param>
+/// <param name="SheetSentences">Sentences of safety data sheets that all laws share.</param>
 public sealed record Lawbook(
     HazardVocabulary Vocabulary,
     Shelf<Edition> Editions,
@@ -19,7 +19,7 @@ public sealed record Lawbook(
     Shelf<Language> Languages,
     BurnAdvice Burning,
     Shelf<SheetWords> SheetWords,
-    IReadOnlyList<SheetAdvice> SheetAdvice
+    SheetSentences SheetSentences
 )
 {
     /// <summary>The place with this country code, or null.</summary>

@@ -15,6 +15,10 @@ namespace Chandlery.Core.Law;
 /// <param name="OnRequestFrom">Those substances and shares.</param>
 /// <param name="NamedFrom">From which share section 3 names a substance.</param>
 /// <param name="EmergencyNumber">Whether section 1.4 needs a number.</param>
+/// <param name="Concerning">Substances of concern that it tells of.</param>
+/// <param name="LanguageClause">Where it stands in which language the sheet must be.</param>
+/// <param name="Sentences">Sentences that only this law has.</param>
+/// <param name="Abbreviations">Abbreviations that only this law has.</param>
 /// <param name="Transport">How it travels.</param>
 public sealed record SafetySheetRules(
     string Format,
@@ -29,5 +33,9 @@ public sealed record SafetySheetRules(
     IReadOnlyList<ShareRow> OnRequestFrom,
     IReadOnlyList<ShareRow> NamedFrom,
     Requirement EmergencyNumber,
+    ConcerningRules Concerning,
+    Citation LanguageClause,
+    IReadOnlyList<SheetSentence> Sentences,
+    IReadOnlyList<SheetSentence> Abbreviations,
     TransportRules Transport
 );

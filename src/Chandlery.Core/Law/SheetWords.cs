@@ -4,10 +4,12 @@ namespace Chandlery.Core.Law;
 /// <param name="Code">ISO 639-1 code.</param>
 /// <param name="Checked">How they were checked.</param>
 /// <param name="Headings">Headings by number of section or subsection.</param>
-/// <param name="Words">Other words.</param>
+/// <param name="Words">Other words, and labels of sentences by their key.</param>
+/// <param name="Sentences">Translated sentences and phrases by key; what is missing is printed in English.</param>
 public sealed record SheetWords(
     string Code,
     string Checked,
     IReadOnlyDictionary<string, string> Headings,
-    IReadOnlyDictionary<string, string> Words
+    IReadOnlyDictionary<string, string> Words,
+    IReadOnlyDictionary<string, string> Sentences
 );

@@ -14,8 +14,6 @@ namespace Chandlery.Core.Law;
 /// <param name="Clause">Where it stands.</param>
 /// <param name="SmallUpTo">Packages up to this net mass are free.</param>
 /// <param name="SmallClause">Where that stands.</param>
-/// <param name="NotRegulated">What is said of a candle that is none of it.</param>
-/// <param name="NotTested">What a test would have to show.</param>
 public sealed record TransportRules(
     string ClassifiedBy,
     IReadOnlyList<HazardCategory> Classes,
@@ -26,7 +24,5 @@ public sealed record TransportRules(
     int MostNames,
     Citation Clause,
     Grams SmallUpTo,
-    Citation SmallClause,
-    string NotRegulated,
-    string NotTested
+    Citation SmallClause
 );

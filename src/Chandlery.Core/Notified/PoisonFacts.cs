@@ -1,3 +1,4 @@
+using System.Globalization;
 using Chandlery.Core.Classified;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -26,25 +27,28 @@ public static class PoisonFacts
                 s.Name,
                 s.Ingredient.Identity.Cas?.Text,
                 s.Ingredient.Identity.Ec?.Text,
-                Band(s.Ingredient.Low.Value, s.Ingredient.High, major ? rules.MajorConcernWidths : rules.OtherWidths),
+                Band(s.Ingredient.Low, s.Ingredient.High, major ? rules.MajorConcernWidths : rules.OtherWidths),
                 s.IsKnown ? string.Join(", ", s.Hazards.Select(h => h.Category.Code)) : "unknown"
             );
         }
     }
 
-    /// <summary>A range no wider than allowed that holds the high end; the exact share when the sheet gives one.</summary>
-    private static string Band(double low, MassPercent high, IReadOnlyList<RangeWidth> widths)
+    // A range no wider than allowed that holds the high end; the exact share when the sheet gives one. It is rounded outwards first.
+    private static string Band(MassPercent low, MassPercent high, IReadOnlyList<RangeWidth> widths)
     {
-        double top = high.Value;
-        if (top - low < 1e-9)
+        FigureFormat figures = FigureFormat.English;
+        string top = figures.AtMostFigure(high);
+        if (high.Value - low.Value < MassPercent.RelativeTolerance)
         {
-            return Figures.Plain(top) + " %";
+            return top + " %";
         }
 
         // A band begins at its edge, but a range that ends there lies below it: the narrower width of the band below is taken.
         double width = widths.First(w => high > w.From || w.From == MassPercent.Zero).Points;
-        double from = Math.Max(low, top - width);
-        string note = top - low > width + 1e-9 ? " (the sheet's range is wider: ask the supplier)" : "";
-        return $"{Figures.Plain(from)} - {Figures.Plain(top)} %{note}";
+        double narrowest = double.Parse(top, CultureInfo.InvariantCulture) - width;
+        bool isTooWide = high.Value - low.Value > width + MassPercent.RelativeTolerance;
+        string from = low.Value < narrowest ? figures.AtMostFigure(new MassPercent(narrowest)) : figures.AtLeastFigure(low);
+        string note = isTooWide ? " (the sheet's range is wider: ask the supplier)" : "";
+        return $"{from} - {top} %{note}";
     }
 }

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Text.RegularExpressions;
+using Chandlery.Core.Declared;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Notified;
@@ -10,9 +11,6 @@ namespace Chandlery.Core.Notified;
 /// </summary>
 public static partial class Ufi
 {
-    /// <summary>The largest formulation number: 28 bits.</summary>
-    public const long LargestFormulationNumber = (1L << 28) - 1;
-
     private const string Alphabet = "0123456789ACDEFGHJKMNPQRSTUVWXY";
     private const int Base = 31;
     private const int Digits = 15;
@@ -27,12 +25,12 @@ public static partial class Ufi
     /// <summary>Makes a UFI; refused when the VAT number or the formulation number does not fit.</summary>
     /// <param name="country">Country code of the VAT number (EL for Greece), or KEY for a company key.</param>
     /// <param name="vat">VAT number without the country's letters.</param>
-    /// <param name="formulation">Formulation number, 0 to <see cref="LargestFormulationNumber"/>.</param>
+    /// <param name="formulation">Formulation number, 0 to <see cref="FormulationNumber.Largest"/>.</param>
     public static Parsed<string> Make(string country, string vat, long formulation)
     {
-        if (formulation is < 0 or > LargestFormulationNumber)
+        if (formulation is < 0 or > FormulationNumber.Largest)
         {
-            return Parsed.Not<string>($"A formulation number lies between 0 and {LargestFormulationNumber}.");
+            return Parsed.Not<string>($"A formulation number lies between 0 and {FormulationNumber.Largest}.");
         }
 
         string code = country.Trim().ToUpperInvariant() is "GR" ? "EL" : country.Trim().ToUpperInvariant();
@@ -92,7 +90,7 @@ public static partial class Ufi
         int group = (int)((payload >> VatBits) & 0xF);
         long formulation = (long)(payload >> (VatBits + 4));
         UfiCountry? rule = UfiCountries.All.FirstOrDefault(c => c.Group == group && vatAndCountry >> (VatBits - c.CountryBits) == c.Number);
-        if (rule is null || formulation > LargestFormulationNumber)
+        if (rule is null || formulation > FormulationNumber.Largest)
         {
             return Parsed.Not<UfiContent>($"'{ufi}' names no country that the format knows.");
         }

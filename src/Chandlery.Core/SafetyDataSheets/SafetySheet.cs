@@ -11,6 +11,7 @@ namespace Chandlery.Core.SafetyDataSheets;
 /// <param name="Revised">Day of the revision.</param>
 /// <param name="Sections">The 16 sections.</param>
 /// <param name="Duty">When it is due.</param>
+/// <param name="LanguageNote">Which parts are not in its language, for its first page; null for none.</param>
 /// <param name="Warnings">What keeps the sheet from being lawful as it stands.</param>
 public sealed record SafetySheet(
     Language Language,
@@ -21,6 +22,7 @@ public sealed record SafetySheet(
     DateOnly Revised,
     IReadOnlyList<SheetSection> Sections,
     SheetDutyFinding Duty,
+    string? LanguageNote,
     IReadOnlyList<string> Warnings
 )
 {

@@ -22,7 +22,10 @@ public static class SheetDuties
             .. substances
                 .Select(s => (Substance: s, Row: rules.OnRequestFrom.FirstOrDefault(r => Reached(r, s))))
                 .Where(p => p.Row is not null)
-                .Select(p => new DutyClause($"{p.Substance.Name}: up to {p.Substance.Ingredient.WholeHigh}.", p.Row!.Clause)),
+                .Select(p => new DutyClause(
+                    $"{p.Substance.Name}: up to {FigureFormat.English.AtMost(p.Substance.Ingredient.WholeHigh)}.",
+                    p.Row!.Clause
+                )),
         ];
         return substancesOverShare.Count > 0
             ? new SheetDutyFinding(SheetDuty.OnRequest, [rules.OnRequest, .. substancesOverShare, .. label])

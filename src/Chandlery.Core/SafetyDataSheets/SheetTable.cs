@@ -6,7 +6,3 @@ namespace Chandlery.Core.SafetyDataSheets;
 /// <param name="Rows">Rows.</param>
 public sealed record SheetTable(IReadOnlyList<int> Widths, IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows)
     : SheetBlock;
-
-/// <summary>Pictograms in a row.</summary>
-/// <param name="Codes">GHS codes.</param>
-public sealed record SheetPictograms(IReadOnlyList<string> Codes) : SheetBlock;

@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Intake.Wording;
 
 namespace Chandlery.Intake.Drafts;
 

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
+using Chandlery.Intake.Wording;
 using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Drafts;

@@ -1,5 +1,4 @@
 using Chandlery.Core.Hazards;
-using Chandlery.Intake.Drafts;
 
 namespace Chandlery.Intake.Wording;
 

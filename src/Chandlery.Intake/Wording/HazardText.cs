@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
-using Chandlery.Intake.Drafts;
 using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Wording;

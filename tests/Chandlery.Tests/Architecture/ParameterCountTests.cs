@@ -21,6 +21,7 @@ public sealed class ParameterCountTests
         "LimitReport",
         "SafetySheet",
         "SafetySheetRules",
+        "SheetSentence",
         "TransportRules",
         "WorkingReport",
     ];

@@ -32,10 +32,9 @@ public sealed partial class ThresholdsInDataTests
         "Asked/Ceilings/CeilingFinder.cs 1e-7", // just under and just over a ceiling
         "Assessed/Tracer.cs 3", // the shortest question that is looked for in names
         "Classified/MixtureIndex.cs 512", // what fits on the stack
-        "Classified/OpenQuestions.cs 0.005", // below it an undeclared rest is the rounding of sheets
         "Classified/OpenQuestions.cs 0.1", // below it another method is not worth a reader's time
         "Law/QuantityFigures.cs 25.4", // millimetres to the inch
-        "Notified/PoisonFacts.cs 1e-9", // the last bits of a binary fraction
+        "SafetyDataSheets/SheetContext.cs 4", // the length of a code without letters
     ];
 
     [Fact]

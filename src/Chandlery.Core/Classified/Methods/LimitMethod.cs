@@ -202,7 +202,7 @@ public static class LimitMethod
         }
 
         string others = lines.Count == 1 ? "" : $" (and {lines.Count - 1} more)";
-        return $"{worst.Substance}{others} makes up to {Figures.Plain(worst.Percent)} % of the finished candle; from {Figures.Plain(worst.Limit)} % on the candle is {rung.Result.Code}.";
+        return $"{worst.Substance}{others} makes up to {FigureFormat.English.AtMost(new MassPercent(worst.Percent))} of the finished candle; from {Figures.Plain(worst.Limit)} % on the candle is {rung.Result.Code}.";
     }
 
     private static StatementCode StatementOf(HazardCategory result, List<Substance> causes) =>

@@ -1,4 +1,3 @@
-using Chandlery.Core.Notified;
 using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Declared.Reading;
@@ -74,7 +73,7 @@ internal static class CandleShape
         "Formulation number for the UFI: never one that another composition had.",
         "7",
         0,
-        Ufi.LargestFormulationNumber
+        Declared.FormulationNumber.Largest
     )
     {
         LowAllowed = true,

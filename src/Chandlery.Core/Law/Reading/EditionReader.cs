@@ -4,7 +4,13 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads an edition of the law: <c>edition.yaml</c> and the files beside it, or those of the edition it is based on.</summary>
-internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceList substances, IReadOnlyCollection<string> words)
+internal sealed class EditionReader(
+    LawFiles files,
+    LawCodes codes,
+    SubstanceList substances,
+    SheetSentenceReader sentences,
+    IReadOnlyCollection<string> words
+)
 {
     public Edition Read(string id)
     {
@@ -46,7 +52,7 @@ internal sealed class EditionReader(LawFiles files, LawCodes codes, SubstanceLis
             Harmonised = ReadHarmonised(head.Group("harmonised", "{ bind: yes, citedAs: ..., clause: ... }")),
             Substances = substances,
             SmallPackages = new SmallPackagesReader(codes).Read(files.OpenFor(id, "small-packages.yaml")),
-            SafetySheet = new SafetySheetReader(codes, files.Editions).Read(files.OpenFor(id, "safety-sheet.yaml")),
+            SafetySheet = new SafetySheetReader(codes, sentences, files.Editions).Read(files.OpenFor(id, "safety-sheet.yaml")),
         };
         head.Done();
         return edition;

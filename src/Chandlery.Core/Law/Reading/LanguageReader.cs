@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
@@ -60,6 +61,7 @@ internal static class LanguageReader
             Statements(statements, "printed", known),
             Words(words, "words", keys),
             Words(words, "safety", keys),
+            Format(words),
             words.Text("caution", "a caution")
         );
         statements.Done();
@@ -81,6 +83,14 @@ internal static class LanguageReader
         }
 
         return code;
+    }
+
+    private static FigureFormat Format(Fields words)
+    {
+        Fields format = words.Group("format", "{ decimal: \",\" }");
+        var read = new FigureFormat(format.Choice("decimal", ".", ",")[0]);
+        format.Done();
+        return read;
     }
 
     /// <summary>The keys of all words of our own: those that English has.</summary>

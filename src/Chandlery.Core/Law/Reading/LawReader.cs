@@ -77,18 +77,22 @@ public sealed class LawReader
             [.. new SubstanceReader(vocabulary).Read(files.Open("substances/list.yaml"))],
             SubstanceReader.ReadAllergens(files.Open("substances/allergens.yaml"))
         );
+        var sentences = new SheetSentenceReader(vocabulary, SheetWordsReader.Subsections(files));
+        SheetSentences shared = sentences.ReadShared(files.Open("safety-data-sheet/sentences.yaml"));
+        Shelf<Edition> editions = Shelf(
+            files.Editions,
+            id => new EditionReader(files, codes, substances, sentences, LanguageReader.WordKeys(files)).Read(id)
+        );
+        var sheetWords = new SheetWordsReader(files, sentences.Texts, sentences.Labels, editions.ReadAll);
         return new Lawbook(
             vocabulary,
-            Shelf(files.Editions, id => new EditionReader(files, codes, substances, LanguageReader.WordKeys(files)).Read(id)),
+            editions,
             [.. PlacesReader.Read(files.Open("places.yaml"), files.Editions)],
             substances,
             Shelf(files.Folders(LanguageFolder, StatementsFile), folder => LanguageReader.Read(folder, files, statements)),
             BurningReader.Read(files.Open("burning.yaml")),
-            Shelf(
-                files.Folders(LanguageFolder, SheetFile),
-                folder => SafetySheetReader.ReadWords(files.Open($"{LanguageFolder}/{folder}/{SheetFile}"))
-            ),
-            SafetySheetReader.ReadAdvice(files.Open("safety-data-sheet/advice.yaml"))
+            Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
+            shared
         );
     }
 

@@ -4,8 +4,8 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
 
-/// <summary>Reads what the law says on safety data sheets, and the sheets' words.</summary>
-internal sealed class SafetySheetReader(LawCodes codes, IReadOnlyCollection<string> editions)
+/// <summary>Reads what an edition of the law says on safety data sheets.</summary>
+internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sentences, IReadOnlyCollection<string> editions)
 {
     public SafetySheetRules Read(Fields fields)
     {
@@ -23,37 +23,16 @@ internal sealed class SafetySheetReader(LawCodes codes, IReadOnlyCollection<stri
             [.. fields.Groups("onRequestFrom").Select(ReadRow)],
             [.. fields.Groups("namedFrom").Select(ReadRow)],
             ReadRequirement(fields),
+            ReadConcerning(fields),
+            LawCodes.Citation(fields, "languageClause"),
+            sentences.ReadOwn(fields),
+            sentences.ReadAbbreviations(fields),
             ReadTransport(fields)
         );
         duty.OptionalText("confidence");
         duty.Done();
         fields.Done();
         return rules;
-    }
-
-    public static SheetWords ReadWords(Fields fields)
-    {
-        var words = new SheetWords(
-            fields.Text("language", "en"),
-            fields.Text("checked", "how"),
-            Texts(fields, "headings"),
-            Texts(fields, "words")
-        );
-        fields.Done();
-        return words;
-    }
-
-    public static IReadOnlyList<SheetAdvice> ReadAdvice(Fields fields)
-    {
-        var advice = new List<SheetAdvice>();
-        foreach (Fields row in fields.Groups("advice"))
-        {
-            advice.Add(new SheetAdvice(row.Text("in", "4.1"), row.Text("text", "the text"), row.Texts("when"), row.Texts("unless")));
-            row.Done();
-        }
-
-        fields.Done();
-        return advice;
     }
 
     private static DutyClause ReadDuty(Fields duty, string key)
@@ -86,6 +65,20 @@ internal sealed class SafetySheetReader(LawCodes codes, IReadOnlyCollection<stri
         return requirement;
     }
 
+    private ConcerningRules ReadConcerning(Fields fields)
+    {
+        Fields group = fields.Group("concerning", "{ persistent: [PBT, vPvB], ..., fromPercent: 0.1, clause: ... }");
+        var concerning = new ConcerningRules(
+            codes.CategoriesOrClasses(group, "persistent"),
+            codes.CategoriesOrClasses(group, "endocrineForHealth"),
+            codes.CategoriesOrClasses(group, "endocrineForEnvironment"),
+            new MassPercent(group.Number("fromPercent", 0, 100, "0.1")),
+            LawCodes.Citation(group)
+        );
+        group.Done();
+        return concerning;
+    }
+
     private TransportRules ReadTransport(Fields fields)
     {
         Fields group = fields.Group("transport", "{ classes: [...], unNumber: UN 3077, ... }");
@@ -100,9 +93,7 @@ internal sealed class SafetySheetReader(LawCodes codes, IReadOnlyCollection<stri
             (int)group.Number("mostNames", 0, 10, "2"),
             LawCodes.Citation(group),
             new Grams(small.Number("upToKilograms", 0, 1000, "5") * 1000),
-            LawCodes.Citation(small),
-            group.Text("notRegulated", "Not regulated."),
-            group.Text("notTested", "Not tested.")
+            LawCodes.Citation(small)
         );
         small.OptionalNumber("upToLitres", 0, 1000);
         small.Done();

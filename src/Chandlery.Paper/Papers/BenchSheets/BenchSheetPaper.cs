@@ -41,9 +41,9 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             [.. plan.TopUp.Select(Portion)],
             Weighed(plan.FirstPourEach),
             plan.TopUpEach.Value > 0 ? Weighed(plan.TopUpEach) : "",
-            a.Composition.Recipe.MeltLoadOfWax.ToString(),
-            a.Composition.Recipe.MeltLoadOfCandle.ToString(),
-            a.Composition.Recipe.Load.ToString(),
+            FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax),
+            FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle),
+            FigureFormat.English.About(a.Composition.Recipe.Load),
             [
                 .. plan.Temperatures.Select(t => new TemperatureView(
                     t.Step,

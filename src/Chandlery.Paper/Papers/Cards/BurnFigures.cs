@@ -8,18 +8,18 @@ namespace Chandlery.Paper.Papers.Cards;
 internal static class BurnFigures
 {
     /// <summary>Values for the marks in the messages.</summary>
-    public static IReadOnlyDictionary<string, string> Of(Candle candle, Vessel vessel, BurnAdvice advice)
+    public static IReadOnlyDictionary<string, string> Of(Candle candle, Vessel vessel, BurnAdvice advice, FigureFormat figures)
     {
         double distance = candle.Use == CandleUse.Outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
         double first = FirstBurnHours(candle, vessel, advice);
         return new Dictionary<string, string>
         {
-            ["distanceCm"] = Figures.Plain(distance),
-            ["trimMm"] = Figures.Plain(candle.Wicks.TrimTo.Value),
+            ["distanceCm"] = figures.Declared(distance),
+            ["trimMm"] = figures.Declared(candle.Wicks.TrimTo.Value),
             ["wicks"] = candle.Wicks.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
-            ["firstHours"] = Figures.Plain(first),
-            ["longestHours"] = Figures.Plain(Math.Max(first, advice.LongestBurnHours)),
-            ["remainingMm"] = Figures.Plain(advice.RemainingWaxMm),
+            ["firstHours"] = figures.Declared(first),
+            ["longestHours"] = figures.Declared(Math.Max(first, advice.LongestBurnHours)),
+            ["remainingMm"] = figures.Declared(advice.RemainingWaxMm),
         };
     }
 

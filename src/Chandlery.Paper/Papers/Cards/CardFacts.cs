@@ -7,7 +7,7 @@ namespace Chandlery.Paper.Papers.Cards;
 /// <summary>What cards say about a candle in one language.</summary>
 internal sealed class CardFacts(Assessment a, Language language, BurnAdvice advice)
 {
-    private readonly IReadOnlyDictionary<string, string> figures = BurnFigures.Of(a.Candle, a.Vessel, advice);
+    private readonly IReadOnlyDictionary<string, string> figures = BurnFigures.Of(a.Candle, a.Vessel, advice, language.Figures);
 
     /// <summary>The candle.</summary>
     public Assessment Assessment => a;

@@ -3,7 +3,6 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
-using Chandlery.Core.Quantities;
 
 namespace Chandlery.Paper.Papers.Labels;
 
@@ -92,8 +91,8 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
     {
         double grams = a.Candle.NetMass.Value;
         return a.Edition.Label.QuantityUnits.Contains(QuantityUnit.Ounces)
-            ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({Figures.Plain(grams)} g)"
-            : $"{Figures.Plain(grams)} g";
+            ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({First.Figures.Declared(grams)} g)"
+            : $"{First.Figures.Declared(grams)} g";
     }
 
     private string SignalWord(Language language) => a.Label.SignalWord is { } word ? language.Words[word.Code.Key] : "";
@@ -114,7 +113,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
 
     private string Unknown(Language language) =>
         a.Classification.UnknownToxicity is { } unknown && a.Edition.Label.ShowsHazards
-            ? language.Words["unknownToxicity"].Replace("{percent}", Figures.Plain(unknown.Share.Value), StringComparison.Ordinal)
+            ? StatementText.UnknownToxicity(language, unknown)
             : "";
 
     private string Sentences(Language language, IEnumerable<StatementChoice> choices) =>
@@ -125,6 +124,6 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
         bool outdoor = a.Candle.Use == CandleUse.Outdoor;
         double distance = outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
         IEnumerable<string> symbols = SafetyMessages.Compulsory.Prepend("warning").Concat(outdoor ? ["outdoorOnly"] : []);
-        return [.. symbols.Select(s => new LabelSymbolView(s, s == "distance" ? $"≥ {Figures.Plain(distance)} cm" : ""))];
+        return [.. symbols.Select(s => new LabelSymbolView(s, s == "distance" ? $"≥ {First.Figures.Declared(distance)} cm" : ""))];
     }
 }

@@ -41,7 +41,7 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
             MakerView.Of(a.Maker),
             string.Join(", ", a.Places.Select(p => p.Name)),
             a.Candle.Use == CandleUse.Outdoor ? "scented candle for outdoors, consumer use" : "scented candle for indoors, consumer use",
-            $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful}; {Figures.Plain(a.Candle.NetMass.Value)} g",
+            $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful}; {FigureFormat.English.Declared(a.Candle.NetMass.Value)} g",
             a.Classification.Classes.Count == 0
                 ? "not classified"
                 : string.Join(", ", a.Classification.Classes.Select(c => $"{c.Category.Code} ({c.Statement})")),
@@ -51,8 +51,8 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
                     .Ingredients(rules, a.Substances)
                     .Select(i => new IngredientView(i.Name, i.Cas ?? "-", i.Ec ?? "-", i.Band, i.Hazards)),
             ],
-            a.Composition.UnknownHigh.Value > 0.005
-                ? $"Up to {a.Composition.UnknownHigh} of the candle is not declared by its suppliers."
+            a.Composition.HasUndeclared
+                ? $"Up to {FigureFormat.English.AtMost(a.Composition.UnknownHigh)} of the candle is not declared by its suppliers."
                 : "",
             rules.Clause
         );

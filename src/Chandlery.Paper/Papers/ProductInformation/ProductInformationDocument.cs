@@ -41,7 +41,6 @@ public static class ProductInformationDocument
             sheet.Language.Code,
             sheet.Product,
             sheet.Format,
-            [.. Picked.Select(sheet.Find).OfType<SheetSubsection>().Select(SheetSubsectionView.Of)],
-            string.Join(' ', sheet.Duty.Reasons.Select(r => r.Clause.IsNone ? r.Says : $"{r.Says} ({r.Clause})"))
+            [.. Picked.Select(sheet.Find).OfType<SheetSubsection>().Select(SheetSubsectionView.Of)]
         );
 }

@@ -8,19 +8,12 @@ namespace Chandlery.Paper.Papers.ProductInformation;
 /// <param name="Name">Trade name.</param>
 /// <param name="Format">Name of the law's format that it is taken from.</param>
 /// <param name="Picked">The subsections that a shop needs.</param>
-/// <param name="Duty">When a safety data sheet is due.</param>
-internal sealed record ProductInformationView(
-    string Lang,
-    string Name,
-    string Format,
-    IReadOnlyList<SheetSubsectionView> Picked,
-    string Duty
-) : ITemplateView
+internal sealed record ProductInformationView(string Lang, string Name, string Format, IReadOnlyList<SheetSubsectionView> Picked)
+    : ITemplateView
 {
     /// <inheritdoc/>
     public string Template => "product-information.sbn";
 
     /// <inheritdoc/>
-    public IEnumerable<(string Name, object? Value)> Values =>
-        [("lang", Lang), ("name", Name), ("format", Format), ("picked", Picked), ("duty", Duty)];
+    public IEnumerable<(string Name, object? Value)> Values => [("lang", Lang), ("name", Name), ("format", Format), ("picked", Picked)];
 }

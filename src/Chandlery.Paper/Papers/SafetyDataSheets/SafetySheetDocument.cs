@@ -42,7 +42,7 @@ public static class SafetySheetDocument
             sheet.Language.Code,
             sheet.Product,
             sheet.Format,
-            sheet.Language.Code == "en" ? [] : [.. sheet.Warnings.Take(1)],
+            sheet.LanguageNote is { } note ? [note] : [],
             [.. sheet.Sections.Select(SheetSectionView.Of)]
         );
 }

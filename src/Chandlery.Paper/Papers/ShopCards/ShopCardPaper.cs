@@ -45,7 +45,7 @@ public sealed class ShopCardPaper()
         {
             IEnumerable<string> names = a
                 .Classification.Sensitisers.OrderByDescending(s => s.Substance.Ingredient.WholeHigh.Value)
-                .Select(s => $"{s.Substance.Name} (≤ {s.Substance.Ingredient.WholeHigh})");
+                .Select(s => $"{s.Substance.Name} (≤ {language.Figures.AtMost(s.Substance.Ingredient.WholeHigh)})");
             yield return $"{language.Words["contains"]}: {string.Join(", ", names)}.";
         }
 

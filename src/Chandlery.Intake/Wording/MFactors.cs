@@ -1,4 +1,4 @@
-namespace Chandlery.Intake.Drafts;
+namespace Chandlery.Intake.Wording;
 
 /// <summary>M-factors as a sheet gives them.</summary>
 /// <param name="Acute">For Aquatic Acute 1; null when not given.</param>

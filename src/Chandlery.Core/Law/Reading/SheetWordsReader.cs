@@ -1,0 +1,89 @@
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading;
+
+/// <summary>Reads headings, words and translated sentences of the safety data sheet in one language.</summary>
+/// <param name="files">The data files.</param>
+/// <param name="english">English texts by key, of all editions that were read.</param>
+/// <param name="labels">Keys of sentences with a label, whose translation stands among the words.</param>
+/// <param name="readEditions">Reads the editions that were not read yet: a translation may be of a sentence of theirs.</param>
+internal sealed class SheetWordsReader(
+    LawFiles files,
+    IReadOnlyDictionary<string, string> english,
+    IReadOnlySet<string> labels,
+    Action readEditions
+)
+{
+    private const string FileName = "/safety-data-sheet.yaml";
+
+    /// <summary>Numbers of all subsections, and of the section that has none: those that English has a heading for.</summary>
+    public static IReadOnlyList<string> Subsections(LawFiles files) =>
+        [
+            .. files
+                .Open("languages/en" + FileName)
+                .Entries("headings")
+                .Select(e => e.Key)
+                .Where(k => k.Contains('.', StringComparison.Ordinal) || k == "16"),
+        ];
+
+    /// <summary>The words of a language, by its folder.</summary>
+    public SheetWords Read(string folder)
+    {
+        Fields fields = files.Open($"languages/{folder}{FileName}");
+        HashSet<string> own = [.. files.Open("languages/en" + FileName).Entries("words").Select(e => e.Key)];
+        if (
+            fields.Entries("words").Any(e => !own.Contains(e.Key) && !labels.Contains(e.Key))
+            || fields.Entries("sentences").Any(e => !english.ContainsKey(e.Key))
+        )
+        {
+            readEditions();
+        }
+
+        own.UnionWith(labels);
+        var words = new SheetWords(
+            LanguageReader.CheckFolder(fields, folder),
+            fields.Text("checked", "how"),
+            Texts(fields, "headings"),
+            Known(fields, "words", own),
+            Sentences(fields)
+        );
+        fields.Done();
+        return words;
+    }
+
+    // A translation leaves open what the English leaves open: a figure or clause must not get lost on the way.
+    private Dictionary<string, string> Sentences(Fields fields)
+    {
+        Dictionary<string, string> sentences = Known(fields, "sentences", english.Keys.ToHashSet());
+        foreach (YamlEntry entry in fields.Entries("sentences").Where(e => sentences.ContainsKey(e.Key)))
+        {
+            List<string> marks = [.. SheetSentenceReader.MarksOf(english[entry.Key]).Order()];
+            if (!SheetSentenceReader.MarksOf(sentences[entry.Key]).Order().SequenceEqual(marks))
+            {
+                fields.Problems.Add(
+                    entry.Value.Place,
+                    $"'{entry.Key}' must have the same marks as its English text.",
+                    $"It needs: {string.Join(", ", marks.Select(m => $"{{{m}}}").DefaultIfEmpty("none"))}."
+                );
+            }
+        }
+
+        return sentences;
+    }
+
+    private static Dictionary<string, string> Known(Fields fields, string key, IReadOnlySet<string> known)
+    {
+        Dictionary<string, string> texts = Texts(fields, key);
+        foreach (YamlEntry entry in fields.Entries(key).Where(e => !known.Contains(e.Key)))
+        {
+            string near = Suggestion.Nearest(entry.Key, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+            fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is nothing that the sheet says.", near);
+            texts.Remove(entry.Key);
+        }
+
+        return texts;
+    }
+
+    private static Dictionary<string, string> Texts(Fields fields, string key) =>
+        fields.Entries(key).ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? "");
+}

@@ -1,0 +1,44 @@
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+
+namespace Chandlery.Core.SafetyDataSheets.Parts;
+
+/// <summary>The label's elements: pictograms, signal word, statements, and the names of the substances behind them.</summary>
+internal sealed class LabelElementsPart : ISheetPart
+{
+    /// <inheritdoc/>
+    public SheetPart Name => SheetPart.LabelElements;
+
+    /// <inheritdoc/>
+    public IEnumerable<SheetBlock> Make(SheetContext context)
+    {
+        LabelElements label = context.Assessment.Label;
+        Language language = context.Language;
+        if (label.Pictograms.Count > 0)
+        {
+            yield return new SheetPictograms([.. label.Pictograms.Select(p => p.Code)]);
+        }
+
+        if (label.SignalWord is { } word)
+        {
+            yield return new SheetText(language.Words[word.Code.Key], Strong: true);
+        }
+
+        yield return new SheetTable(
+            [14, 86],
+            [],
+            [
+                .. label
+                    .Hazard.Concat(label.Supplemental)
+                    .Concat(label.Precautionary)
+                    .Select(s => new[] { CodeOf(s.Code), StatementText.Printed(language, s.Code, label) }),
+            ]
+        );
+        if (label.Hazard.Count > 0 && label.Named.Count > 0)
+        {
+            yield return new SheetText($"{language.Words["contains"]}: {string.Join(", ", label.Named.Select(n => n.Name))}.");
+        }
+    }
+
+    private static string CodeOf(string code) => code.StartsWith("GHS-", StringComparison.Ordinal) ? "-" : code;
+}

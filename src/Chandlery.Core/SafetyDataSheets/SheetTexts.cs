@@ -1,0 +1,64 @@
+using Chandlery.Core.Law;
+
+namespace Chandlery.Core.SafetyDataSheets;
+
+/// <summary>The sheet's texts in a language; keeps count of the subsections in which English had to stand in.</summary>
+internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhrase, string> phrases)
+{
+    private const string EnglishCode = "en";
+    private readonly List<string> inEnglish = [];
+    private bool hasTranslation;
+    private string subsection = "";
+
+    /// <summary>Subsections with English in them, in order; empty for an English sheet.</summary>
+    public IReadOnlyList<string> InEnglish => inEnglish;
+
+    /// <summary>Whether any sentence was there in the language.</summary>
+    public bool HasTranslation => hasTranslation;
+
+    /// <summary>A word of the sheet.</summary>
+    public string Word(string key) => words.Words[key];
+
+    /// <summary>Tells where the texts that follow stand.</summary>
+    public void Begin(string number) => subsection = number;
+
+    /// <summary>A sentence, with its marks.</summary>
+    public string Sentence(SheetSentence sentence) => Translated(sentence.Key, sentence.Text);
+
+    /// <summary>The label of a sentence.</summary>
+    public string Label(SheetSentence sentence) =>
+        words.Words.TryGetValue(sentence.Key, out string? own) ? own : English(sentence.Label ?? "");
+
+    /// <summary>A phrase with its marks filled in.</summary>
+    public string Phrase(SheetPhrase phrase, params (string Mark, string Value)[] values)
+    {
+        string name = phrase.ToString();
+        string text = Translated(char.ToLowerInvariant(name[0]) + name[1..], phrases[phrase]);
+        return MarkText.Fill(text, mark => values.First(v => v.Mark == mark).Value);
+    }
+
+    /// <summary>A text that there is in English only; the sheet then says so.</summary>
+    public string English(string text)
+    {
+        if (words.Code != EnglishCode && subsection.Length > 0 && !inEnglish.Contains(subsection))
+        {
+            inEnglish.Add(subsection);
+        }
+
+        return text;
+    }
+
+    private string Translated(string key, string english)
+    {
+        if (!words.Sentences.TryGetValue(key, out string? own))
+        {
+            return HasLetters(english) ? English(english) : english;
+        }
+
+        hasTranslation = true;
+        return own;
+    }
+
+    // "<= {high}" is the same in every language.
+    private static bool HasLetters(string text) => MarkText.Fill(text, _ => "").Any(char.IsLetter);
+}

@@ -1,0 +1,136 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using Chandlery.Cli;
+using Chandlery.Core.Asked.Ceilings;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Assessed.Reports;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Files;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Proofs;
+using Chandlery.Tests.Paper;
+using Chandlery.Tests.Support;
+using Chandlery.Yaml;
+
+namespace Chandlery.Tests.Law;
+
+/// <summary>Everything that is printed for a place cites that place's law only.</summary>
+public sealed class ForeignCitationTests
+{
+    // What no paper of a place may cite. The GHS is the base that several laws name themselves.
+    private static readonly Dictionary<string, string> Foreign = new()
+    {
+        ["IE"] = @"CFR|OSHA|U\.S\.C|\bGB CLP|UK REACH|SANS",
+        ["NI"] = @"CFR|OSHA|U\.S\.C|\bGB CLP|UK REACH|SANS",
+        ["GB"] = @"(?<!GB )\bCLP\b|(?<!UK )\bREACH\b|(?<!retained Regulation )\((?:EU|EC)\)|European Union|CFR|OSHA|U\.S\.C|SANS",
+        ["US"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|European Union|ECHA|SANS|\bEUH[0-9]",
+        ["ZA"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|European Union|ECHA|CFR|OSHA|U\.S\.C",
+        ["UN"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|ECHA|CFR|OSHA|U\.S\.C|SANS",
+    };
+
+    public static TheoryData<string, string> Candles()
+    {
+        var data = new TheoryData<string, string>();
+        foreach (string place in Foreign.Keys)
+        {
+            foreach (string candle in new[] { "fig-tin", "harbour-bowl", "slate-jar" })
+            {
+                data.Add(place, candle);
+            }
+        }
+
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(Candles))]
+    public void No_paper_cites_the_law_of_another_place(string place, string candle)
+    {
+        DeclarationFolder folder = DeclarationFolder.Open(
+            Path.Combine(Bench.DemoFolder, "candles", candle + ".yaml"),
+            Bench.Lawbook.Vocabulary
+        );
+        var problems = new Problems();
+        Assessment a = new Assessor(Bench.Lawbook, folder.Catalogue, Bench.Today).Assess(folder.Asked[0], place, problems)[0];
+        Assert.Empty(problems.Found);
+        Wax wax = folder.Catalogue.Find<Wax>(a.Candle.Wax, problems)!;
+        var foreign = new Regex(Foreign[place]);
+        var found = new List<string>();
+        foreach ((string what, string text) in Everything(a, wax))
+        {
+            // The law's own name may say where it comes from; candidates are shown with what stands around them.
+            string plain = text.Replace(a.Edition.Name, "", StringComparison.Ordinal);
+            foreach (string source in a.Edition.Sources.Concat(a.Edition.Covers).Concat(a.Edition.DoesNotCover))
+            {
+                plain = plain.Replace(source, "", StringComparison.Ordinal);
+            }
+
+            found.AddRange(
+                foreign
+                    .Matches(plain)
+                    .Select(m => $"{what}: ...{plain[Math.Max(0, m.Index - 60)..Math.Min(plain.Length, m.Index + 60)]}...")
+            );
+        }
+
+        Assert.True(found.Count == 0, $"{found.Count}:\n" + string.Join('\n', found.Distinct().Take(30)));
+    }
+
+    private static IEnumerable<(string What, string Text)> Everything(Assessment a, Wax wax)
+    {
+        yield return ("assessment", AssessmentText.Render(a, 140));
+        yield return ("JSON", AssessmentJson.Write(a));
+        foreach (string question in Tracer.Askable(a).Concat(a.Edition.Rules.SelectMany(r => r.Results).Select(r => r.Code)).Distinct())
+        {
+            yield return ($"trace {question}", Tracer.Explain(a, question) ?? "");
+        }
+
+        foreach (Ceiling ceiling in new CeilingFinder(a, wax, Varied.Load).Find())
+        {
+            yield return ("ceiling", string.Join('\n', ceiling.Consequences.Select(c => $"{c.What} {c.Clause}")));
+        }
+
+        foreach (PaperKind paper in PaperList.Own.All)
+        {
+            foreach (Language language in paper.LanguagesOf(a))
+            {
+                if (paper.Make(new PaperRequest(a, language, wax, Bench.Lawbook, Bench.Shop, new PaperSettings())) is MadePaper made)
+                {
+                    yield return (paper.Id, TextOf(PdfDrawing.Draw(made.Document)) + "\n" + string.Join('\n', made.Warnings));
+                }
+            }
+        }
+
+        var problems = new Problems();
+        foreach (ArrangementResult arrangement in LabelDocument.Arrange(a, Bench.Shop, Bench.Lawbook.Burning, problems) ?? [])
+        {
+            yield return ("arrange", string.Join('\n', (arrangement.Missing?.Remedies ?? []).Concat(arrangement.Fitted?.Notes ?? [])));
+        }
+
+        if (LabelDocument.Make(a, Bench.Shop, Bench.Lawbook.Burning, problems)?.Fitted is { } label)
+        {
+            byte[] pdf = PdfDrawing.Draw(new Chandlery.Paper.Scenes.PaperDocument("t", "en", label.Pages));
+            yield return (
+                "measure",
+                string.Join(
+                    '\n',
+                    LabelInspector.Inspect(MeasuredPage.ReadAll(pdf), a, new HashSet<string>()).Select(i => $"{i.What}: {i.Clause}")
+                )
+            );
+        }
+    }
+
+    private static string TextOf(byte[] pdf)
+    {
+        using var reader = new PdfReader(pdf);
+        var text = new StringBuilder();
+        for (int page = 0; page < reader.Pages.Count; page++)
+        {
+            text.AppendLine(reader.Text(page));
+        }
+
+        return text.ToString();
+    }
+}
