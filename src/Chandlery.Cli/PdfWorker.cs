@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Chandlery.Intake.Pages;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli;
 
@@ -15,8 +16,8 @@ internal static class PdfWorker
     private const int LongestMilliseconds = 40_000;
     private const string HeapLimitBytesInHex = "30000000";
 
-    /// <summary>The pages, or null with the reason in plain words.</summary>
-    public static IReadOnlyList<SheetPage>? Read(byte[] pdf, out string why)
+    /// <summary>The pages; refused with the reason in plain words.</summary>
+    public static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf)
     {
         using Process worker = Process.Start(Command()) ?? throw new IOException("The PDF reader could not be started.");
         var output = new MemoryStream();
@@ -35,19 +36,21 @@ internal static class PdfWorker
         if (!worker.WaitForExit(LongestMilliseconds))
         {
             worker.Kill(entireProcessTree: true);
-            why = $"Reading the PDF took longer than {LongestMilliseconds / 1000} s, so it was stopped. Ask the supplier for a fresh copy.";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(
+                $"Reading the PDF took longer than {LongestMilliseconds / 1000} s, so it was stopped. Ask the supplier for a fresh copy."
+            );
         }
 
         Task.WaitAll(reading, errors);
         if (worker.ExitCode != 0 || output.Length == 0)
         {
-            why = "The PDF could not be read within the memory allowed, or it made the reader fail. Ask the supplier for a fresh copy.";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(
+                "The PDF could not be read within the memory allowed, or it made the reader fail. Ask the supplier for a fresh copy."
+            );
         }
 
         output.Position = 0;
-        return PageWire.Read(output, out why);
+        return PageWire.Read(output);
     }
 
     /// <summary>The worker's side: bytes come in, pages go out.</summary>
@@ -55,8 +58,7 @@ internal static class PdfWorker
     {
         var pdf = new MemoryStream();
         input.CopyTo(pdf);
-        IReadOnlyList<SheetPage>? pages = PdfWords.Read(pdf.ToArray(), out string why);
-        PageWire.Write(output, pages, why);
+        PageWire.Write(output, PdfWords.Parse(pdf.ToArray()));
         return 0;
     }
 

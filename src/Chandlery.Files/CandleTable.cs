@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using Chandlery.Core.Assessed;
@@ -67,12 +68,7 @@ public static class CandleTable
                     Number(c.Wicks.TrimTo.Value),
                     string.Join(' ', c.SoldIn),
                     c.WaxWeight is { } wax ? Number(wax.Value) : "",
-                    string.Join(
-                        "; ",
-                        c.Extras.Select(e =>
-                            $"{e.Extra.Id}={(e.Percent is { } p ? $"{Number(p.Value)} percentOfWax" : $"{Number(e.Weight!.Value.Value)} grams")}"
-                        )
-                    ),
+                    string.Join("; ", c.Extras.Select(e => $"{e.Extra.Id}={AmountText(e.Amount, "percentOfWax")}")),
                     TopUpText(c.TopUp),
                     c.Headspace is { } headspace ? Number(headspace.Value) : "",
                     string.Join(' ', c.Languages),
@@ -192,6 +188,10 @@ public static class CandleTable
                 $"topUp: {{ scented: {(scented == "scented" ? "yes" : "no")}, {YamlEdit.Scalar(unit)}: {YamlEdit.Scalar(amount)} }}\n"
             );
         }
+        else if (cell("topUp") == "scented")
+        {
+            yaml.Append("topUp: { scented: yes }\n");
+        }
         else if (cell("topUp").Length > 0)
         {
             problems.Add(
@@ -262,9 +262,21 @@ public static class CandleTable
     private static string Degrees(Core.Quantities.Celsius? temperature) => temperature is { } t ? Number(t.Value) : "";
 
     private static string TopUpText(TopUp? topUp) =>
-        topUp is null
-            ? ""
-            : $"{(topUp.Scented ? "scented" : "plain")} {(topUp.Percent is { } p ? $"{Number(p.Value)} percentOfCandle" : $"{Number(topUp.Weight!.Value.Value)} grams")}";
+        topUp switch
+        {
+            PlainTopUp plain => $"plain {AmountText(plain.Amount, "percentOfCandle")}",
+            ScentedTopUp { Amount: { } amount } => $"scented {AmountText(amount, "percentOfCandle")}",
+            ScentedTopUp => "scented",
+            _ => "",
+        };
+
+    private static string AmountText(Amount amount, string shareUnit) =>
+        amount switch
+        {
+            RelativeAmount share => $"{Number(share.Percent.Value)} {shareUnit}",
+            WeighedAmount weighed => $"{Number(weighed.Weight.Value)} grams",
+            _ => throw new UnreachableException(),
+        };
 
     private static OilPart? Amount(Candle candle, OilShare share) => candle.Oils.FirstOrDefault(o => o.Oil.Id == share.Oil.Id);
 

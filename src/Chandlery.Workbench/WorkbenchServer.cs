@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Net;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -10,6 +11,7 @@ using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
+using Chandlery.Paper.Scenes;
 using Chandlery.Register;
 using Chandlery.Workbench.Answers;
 using Chandlery.Yaml;
@@ -226,38 +228,38 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private static Assessment? Chosen(CandleDesk desk, DeskRequest request) =>
         desk.Assessments.FirstOrDefault(a => a.Edition.Id == request.Edition) ?? (desk.Assessments.Count > 0 ? desk.Assessments[0] : null);
 
-    private MadePaper? Made(CandleDesk desk, DeskRequest request, out string whyNot)
+    private Parsed<MadePaper> Made(CandleDesk desk, DeskRequest request)
     {
-        whyNot = "";
         PaperKind? paper = request.Kind is { } kind ? room.Papers.Find(kind) : room.Papers.All[0];
         if (paper is null)
         {
-            whyNot = "There is no such paper.";
-            return null;
+            return Parsed.Not<MadePaper>("There is no such paper.");
         }
 
         if (Chosen(desk, request) is not { } a)
         {
-            whyNot = "The candle cannot be assessed; see the problems.";
-            return null;
+            return Parsed.Not<MadePaper>("The candle cannot be assessed; see the problems.");
         }
 
-        PaperOutcome outcome = DeskPapers.Make(room, desk, a, paper, request);
-        whyNot = outcome is MissingPaper missing ? DeskPapers.Sentence(paper, missing) : "";
-        return outcome as MadePaper;
+        return DeskPapers.Make(room, desk, a, paper, request) switch
+        {
+            MadePaper made => Parsed.As(made),
+            MissingPaper missing => Parsed.Not<MadePaper>(DeskPapers.Sentence(paper, missing)),
+            _ => throw new UnreachableException(),
+        };
     }
 
-    private IResult Preview(CandleDesk desk, DeskRequest request) =>
-        Answer(
-            Made(desk, request, out string whyNot) is { } made
-                ? new PreviewAnswer(
-                    [.. made.Document.Pages.Select(p => new PreviewPage(p.WidthMm, p.HeightMm, SvgDrawing.Draw(p, made.Document.Title)))],
-                    made.Warnings,
-                    null
-                )
-                : new PreviewAnswer([], [], whyNot),
-            PageJson.Default.PreviewAnswer
-        );
+    private IResult Preview(CandleDesk desk, DeskRequest request)
+    {
+        Parsed<MadePaper> made = Made(desk, request);
+        PreviewAnswer answer = made.Success
+            ? new PreviewAnswer([.. PreviewPages(made.Value.Document)], made.Value.Warnings, null)
+            : new PreviewAnswer([], [], made.Reason);
+        return Answer(answer, PageJson.Default.PreviewAnswer);
+    }
+
+    private static IEnumerable<PreviewPage> PreviewPages(PaperDocument document) =>
+        document.Pages.Select(p => new PreviewPage(p.WidthMm, p.HeightMm, SvgDrawing.Draw(p, document.Title)));
 
     private IResult Paper(CandleDesk desk, DeskRequest request)
     {
@@ -268,12 +270,13 @@ public sealed class WorkbenchServer : IAsyncDisposable
             case "json":
                 return Results.Text(AssessmentJson.Write(desk.Assessments), "application/json; charset=utf-8");
             default:
-                if (Made(desk, request, out string whyNot) is not { } made)
+                Parsed<MadePaper> made = Made(desk, request);
+                if (!made.Success)
                 {
-                    return Complaint(StatusCodes.Status422UnprocessableEntity, whyNot);
+                    return Complaint(StatusCodes.Status422UnprocessableEntity, made.Reason);
                 }
 
-                (byte[] bytes, string type) = DeskPapers.Draw(made.Document, request.Format ?? "pdf");
+                (byte[] bytes, string type) = DeskPapers.Draw(made.Value.Document, request.Format ?? "pdf");
                 return Results.Bytes(bytes, type);
         }
     }
@@ -369,15 +372,17 @@ public sealed class WorkbenchServer : IAsyncDisposable
 
     private IResult Changes(string? from, string? to)
     {
-        if (!IsoDay.TryParse(from, out DateOnly before) || !IsoDay.TryParse(to, out DateOnly after))
+        Parsed<DateOnly> before = IsoDay.Parse(from);
+        Parsed<DateOnly> after = IsoDay.Parse(to);
+        if (!before.Success || !after.Success)
         {
             return Complaint(StatusCodes.Status200OK, "Write both days as year-month-day.");
         }
 
         Catalogue catalogue = room.Folder().Catalogue;
         IReadOnlyList<CandleChange> changes = StateComparison.Compare(
-            CatalogueRun.Assess(catalogue, room.Lawbook, before, null, CandleState.Of),
-            CatalogueRun.Assess(catalogue, room.Lawbook, after, null, CandleState.Of)
+            CatalogueRun.Assess(catalogue, room.Lawbook, before.Value, null, CandleState.Of),
+            CatalogueRun.Assess(catalogue, room.Lawbook, after.Value, null, CandleState.Of)
         );
         return Answer(new ChangesAnswer(changes), PageJson.Default.ChangesAnswer);
     }

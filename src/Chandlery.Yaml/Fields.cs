@@ -74,14 +74,15 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     public DateOnly Day(string key)
     {
         string text = Text(key, "2026-11-25");
-        if (IsoDay.TryParse(text, out DateOnly day))
+        Parsed<DateOnly> day = IsoDay.Parse(text);
+        if (day.Success)
         {
-            return day;
+            return day.Value;
         }
 
         if (Has(key))
         {
-            problems.Add(PlaceOf(key), $"'{text}' is not a day.", "Write year-month-day, such as 2026-11-25.");
+            problems.Add(PlaceOf(key), day.Reason, "Write year-month-day, such as 2026-11-25.");
         }
 
         return DateOnly.MinValue;

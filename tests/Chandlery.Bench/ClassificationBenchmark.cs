@@ -46,25 +46,42 @@ public class ClassificationBenchmark
         List<Ingredient> lines = [];
         for (int i = 0; i < Count; i++)
         {
-            List<HazardClaim> claims = [.. Kinds[i % Kinds.Length].Select(k => lawbook.Vocabulary.TryParse(k, out _)!)];
+            List<HazardClaim> claims = [.. Kinds[i % Kinds.Length].Select(k => lawbook.Vocabulary.Parse(k).Value)];
             lines.Add(
-                new Ingredient(
-                    new SubstanceIdentity("substance " + i, null, null),
-                    DeclaredRange.Exactly(100.0 / Count),
-                    claims,
-                    [],
-                    1,
-                    1,
-                    [],
-                    [],
-                    false,
-                    place
-                )
+                new Ingredient
+                {
+                    Identity = new SubstanceIdentity("substance " + i, null, null),
+                    Share = DeclaredRange.Exactly(100.0 / Count),
+                    Claims = claims,
+                    SpecificLimits = [],
+                    AcuteM = 1,
+                    ChronicM = 1,
+                    Toxicity = [],
+                    Constituents = [],
+                    ListedSeparately = false,
+                    Place = place,
+                }
             );
         }
 
         Oil Part(int from) =>
-            new("oil" + from, place, "oil" + from, "s", "d", day, [.. lines.Skip(from).Take(60)], null, null, null, null, null, null, []);
+            new Oil
+            {
+                Id = "oil" + from,
+                Place = place,
+                Name = "oil" + from,
+                Supplier = "s",
+                Document = "d",
+                Revised = day,
+                Ingredients = [.. lines.Skip(from).Take(60)],
+                OwnClaims = null,
+                FlashPoint = null,
+                Density = null,
+                DropMass = null,
+                HighestLoad = null,
+                Ifra = null,
+                NotDeclared = [],
+            };
         recipe = new Recipe(
             [.. new[] { 0, 10, 20 }.Select(f => new OilShare(Part(f), new MassPercent(3), new MassPercent(100.0 / 3)))],
             [],

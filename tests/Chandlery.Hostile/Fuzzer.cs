@@ -161,8 +161,8 @@ public sealed class Fuzzer
             return $"an M-factor of nothing from '{text}'";
         }
 
-        Chandlery.Intake.Wording.ShareText.Read(mangler.Text(">= 2,5 - < 10 %"), wording, out _);
-        DateText.Read(mangler.Text("10. März 2026"), wording, out _);
+        Chandlery.Intake.Wording.ShareText.Parse(mangler.Text(">= 2,5 - < 10 %"), wording);
+        DateText.Find(mangler.Text("10. März 2026"), wording);
         return "";
     }
 
@@ -212,7 +212,7 @@ public sealed class Fuzzer
     private void Pdf(Mangler mangler)
     {
         byte[] bent = mangler.Bytes(mangler.Pick(pdfs));
-        if (PdfWords.Read(bent, out _) is { } pages)
+        if (PdfWords.Parse(bent).OrNull() is { } pages)
         {
             Draft(bent, pages);
         }

@@ -26,9 +26,10 @@ internal sealed class CommonOptions
     /// <summary>Reads a day from the command line.</summary>
     public static DateOnly? Day(System.CommandLine.Parsing.ArgumentResult result)
     {
-        if (IsoDay.TryParse(result.Tokens[0].Value, out DateOnly day))
+        Parsed<DateOnly> day = IsoDay.Parse(result.Tokens[0].Value);
+        if (day.Success)
         {
-            return day;
+            return day.Value;
         }
 
         result.AddError($"'{result.Tokens[0].Value}' is not a day: write year-month-day, such as 2028-01-01.");

@@ -111,12 +111,13 @@ internal static class DraftCommand
         }
 
         byte[] content = File.ReadAllBytes(file);
-        if (PdfWorker.Read(content, out string why) is { } pages)
+        Parsed<IReadOnlyList<SheetPage>> pages = PdfWorker.Parse(content);
+        if (pages.Success)
         {
-            return new SupplierPdf(file, content, pages);
+            return new SupplierPdf(file, content, pages.Value);
         }
 
-        problems.Add(place, why);
+        problems.Add(place, pages.Reason);
         return null;
     }
 

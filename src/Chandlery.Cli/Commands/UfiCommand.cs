@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Notified;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 
@@ -20,32 +21,30 @@ internal static class UfiCommand
         };
         var make = new Command("make", "Make a UFI from a VAT number and a formulation number.") { country, vat, formulation };
         make.SetAction(parse =>
-        {
-            string? made = Ufi.Make(parse.GetValue(country)!, parse.GetValue(vat)!, parse.GetValue(formulation), out string why);
-            return Say(parse, made, why);
-        });
+            Say(parse, Ufi.Make(parse.GetValue(country)!, parse.GetValue(vat)!, parse.GetValue(formulation)), made => made)
+        );
         var code = new Argument<string>("code") { Description = "The sixteen signs, with or without hyphens." };
         var check = new Command("check", "Check a UFI and say what it holds.") { code };
         check.SetAction(parse =>
-        {
-            UfiContent? content = Ufi.Read(parse.GetValue(code)!, out string why);
-            string? said = content is null
-                ? null
-                : $"valid: country {content.Country}, VAT value {content.VatValue}, formulation {content.FormulationNumber}";
-            return Say(parse, said, why);
-        });
+            Say(
+                parse,
+                Ufi.Parse(parse.GetValue(code)!),
+                content => $"valid: country {content.Country}, VAT value {content.VatValue}, formulation {content.FormulationNumber}"
+            )
+        );
         return new Command("ufi", "Make or check a unique formula identifier (UFI).") { make, check };
     }
 
-    private static int Say(ParseResult parse, string? answer, string why)
+    private static int Say<T>(ParseResult parse, Parsed<T> answer, Func<T, string> words)
+        where T : notnull
     {
-        if (answer is null)
+        if (!answer.Success)
         {
-            parse.InvocationConfiguration.Error.WriteLine(why);
+            parse.InvocationConfiguration.Error.WriteLine(answer.Reason);
             return ExitCode.BadInput;
         }
 
-        parse.InvocationConfiguration.Output.WriteLine(answer);
+        parse.InvocationConfiguration.Output.WriteLine(words(answer.Value));
         return ExitCode.Fine;
     }
 }

@@ -78,7 +78,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
         Verdict verdict = law.ForStock(candle.OnMarketSince).Judge(subject.Composition);
-        string? ufi = UfiMaker.Make(subject.Maker, candle, verdict, out Finding? ufiFinding);
+        Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, verdict);
         return new Assessment
         {
             Candle = candle,
@@ -93,10 +93,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Findings =
             [
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
-                .. ufiFinding is null ? [] : new[] { ufiFinding },
+                .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],
             ],
             SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Vessel.Brimful),
-            Ufi = ufi,
+            Ufi = ufi?.OrNull(),
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
         };
     }

@@ -4,30 +4,38 @@ using Chandlery.Core.Hazards;
 namespace Chandlery.Core.Classified;
 
 /// <summary>A substance in the candle with the hazards that count in one edition on one day.</summary>
-/// <param name="Ingredient">The substance and its share.</param>
-/// <param name="IsKnown">False when nobody says anything about its hazards.</param>
-/// <param name="Hazards">Its hazards.</param>
-/// <param name="FromLimits">
-/// Hazards that nobody gives it as a class, but that a specific limit of its own calls for from a share on (an eye limit of a
-/// corrosive substance): they count in the rules, and no table of its classes shows them.
-/// </param>
-/// <param name="OwnLimits">Its specific concentration limits, by hazard group.</param>
-/// <param name="Toxicity">Acute toxicity estimates, the lowest per route.</param>
-/// <param name="Name">Name to print: a recognised one where there is one.</param>
-/// <param name="NonAdditiveKind">Kind of substance whose irritation may not add up, such as aldehyde; null for others.</param>
-/// <param name="Remarks">Where sources disagree or a harmonised class overrides.</param>
-public sealed record Substance(
-    ComposedIngredient Ingredient,
-    bool IsKnown,
-    IReadOnlyList<SubstanceHazard> Hazards,
-    IReadOnlyList<SubstanceHazard> FromLimits,
-    IReadOnlyList<OwnLimits> OwnLimits,
-    IReadOnlyList<ToxicityEstimate> Toxicity,
-    string Name,
-    string? NonAdditiveKind,
-    IReadOnlyList<string> Remarks
-)
+public sealed record Substance
 {
+    /// <summary>The substance and its share.</summary>
+    public required ComposedIngredient Ingredient { get; init; }
+
+    /// <summary>False when nobody says anything about its hazards.</summary>
+    public required bool IsKnown { get; init; }
+
+    /// <summary>Its hazards.</summary>
+    public required IReadOnlyList<SubstanceHazard> Hazards { get; init; }
+
+    /// <summary>
+    /// Hazards that nobody gives it as a class, but that a specific limit of its own calls for from a share on (an eye limit
+    /// of a corrosive substance): they count in the rules, and no table of its classes shows them.
+    /// </summary>
+    public required IReadOnlyList<SubstanceHazard> FromLimits { get; init; }
+
+    /// <summary>Its specific concentration limits, by hazard group.</summary>
+    public required IReadOnlyList<OwnLimits> OwnLimits { get; init; }
+
+    /// <summary>Acute toxicity estimates, the lowest per route.</summary>
+    public required IReadOnlyList<ToxicityEstimate> Toxicity { get; init; }
+
+    /// <summary>Name to print: a recognised one where there is one.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Kind of substance whose irritation may not add up, such as aldehyde; null for others.</summary>
+    public required string? NonAdditiveKind { get; init; }
+
+    /// <summary>Where sources disagree or a harmonised class overrides.</summary>
+    public required IReadOnlyList<string> Remarks { get; init; }
+
     /// <summary>Its own limits in a hazard group, or null.</summary>
     public OwnLimits? LimitsIn(string group)
     {

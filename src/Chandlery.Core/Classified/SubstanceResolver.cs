@@ -49,17 +49,18 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         }
 
         List<OwnLimits> limits = [.. LimitsByGroup(sources)];
-        return new Substance(
-            ingredient,
-            isKnown,
-            hazards,
-            [.. limits.Where(l => hazards.All(h => h.Category.Group != l.Group)).Select(FromLimits)],
-            limits,
-            Toxicity(ingredient, entry),
-            PrintedName(ingredient, entry),
-            NonAdditiveKinds.Of(ingredient.Identity, entry),
-            remarks
-        );
+        return new Substance
+        {
+            Ingredient = ingredient,
+            IsKnown = isKnown,
+            Hazards = hazards,
+            FromLimits = [.. limits.Where(l => hazards.All(h => h.Category.Group != l.Group)).Select(FromLimits)],
+            OwnLimits = limits,
+            Toxicity = Toxicity(ingredient, entry),
+            Name = PrintedName(ingredient, entry),
+            NonAdditiveKind = NonAdditiveKinds.Of(ingredient.Identity, entry),
+            Remarks = remarks,
+        };
     }
 
     // Sheets that say nothing about classes are no source; one that says "not classified" is.

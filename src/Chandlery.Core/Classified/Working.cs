@@ -3,21 +3,29 @@ using Chandlery.Core.Hazards;
 namespace Chandlery.Core.Classified;
 
 /// <summary>How a result was found.</summary>
-/// <param name="Formula">What was computed, in words and signs.</param>
-/// <param name="Lines">The inputs.</param>
-/// <param name="Value">What came out.</param>
-/// <param name="Threshold">What it was compared with.</param>
-/// <param name="Unit">Unit of both.</param>
-/// <param name="Clause">Where the rule stands.</param>
-/// <param name="Sentence">The same for a reader who is no chemist.</param>
-/// <param name="Confidence">How the rule's row was checked.</param>
-public sealed record Working(
-    string Formula,
-    IReadOnlyList<WorkingLine> Lines,
-    double Value,
-    double Threshold,
-    string Unit,
-    Citation Clause,
-    string Sentence,
-    string Confidence
-);
+public sealed record Working
+{
+    /// <summary>What was computed, in words and signs.</summary>
+    public required string Formula { get; init; }
+
+    /// <summary>The inputs.</summary>
+    public required IReadOnlyList<WorkingLine> Lines { get; init; }
+
+    /// <summary>What came out.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>What it was compared with.</summary>
+    public required double Threshold { get; init; }
+
+    /// <summary>Unit of both.</summary>
+    public required string Unit { get; init; }
+
+    /// <summary>Where the rule stands.</summary>
+    public required Citation Clause { get; init; }
+
+    /// <summary>The same for a reader who is no chemist.</summary>
+    public required string Sentence { get; init; }
+
+    /// <summary>How the rule's row was checked.</summary>
+    public required string Confidence { get; init; }
+}

@@ -47,18 +47,19 @@ public static class Composer
         oil.IsKnownOnlyAsWhole
             ?
             [
-                new Ingredient(
-                    new SubstanceIdentity(oil.Name, null, null),
-                    DeclaredRange.Exactly(100),
-                    oil.OwnClaims,
-                    [],
-                    null,
-                    null,
-                    [],
-                    [],
-                    false,
-                    oil.Place
-                ),
+                new Ingredient
+                {
+                    Identity = new SubstanceIdentity(oil.Name, null, null),
+                    Share = DeclaredRange.Exactly(100),
+                    Claims = oil.OwnClaims,
+                    SpecificLimits = [],
+                    AcuteM = null,
+                    ChronicM = null,
+                    Toxicity = [],
+                    Constituents = [],
+                    ListedSeparately = false,
+                    Place = oil.Place,
+                },
             ]
             : oil.Ingredients;
 

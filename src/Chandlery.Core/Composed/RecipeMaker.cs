@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
@@ -40,8 +41,8 @@ public static class RecipeMaker
         double melt = waxMass + extraMass + oilMass;
         double topUp = candle.TopUp switch
         {
-            { Scented: false, Percent: { } percent } => melt * percent.Value / (100 - percent.Value),
-            { Scented: false, Weight: { } weight } => TopUpForPlan(candle, weight, melt),
+            PlainTopUp { Amount: RelativeAmount { Percent: var percent } } => melt * percent.Value / (100 - percent.Value),
+            PlainTopUp { Amount: WeighedAmount { Weight: var weight } } => TopUpForPlan(candle, weight, melt),
             _ => 0,
         };
         return Make(wax, waxMass, oils, oilMass, extras, topUp, catalogue, problems);
@@ -58,7 +59,7 @@ public static class RecipeMaker
             return null;
         }
 
-        double topUp = batch.TopUp is { Scented: false, Weight: { } weight } ? weight.Value : 0;
+        double topUp = batch.TopUp is PlainTopUp { Amount: WeighedAmount { Weight: var weight } } ? weight.Value : 0;
         return Make(wax, batch.WaxWeight.Value, oils, oils.Sum(o => o.Mass), extras, topUp, catalogue, problems);
     }
 
@@ -202,7 +203,13 @@ public static class RecipeMaker
         {
             if (catalogue.Find<Extra>(part.Extra, problems) is { } extra)
             {
-                masses.Add((extra, part.Weight?.Value ?? waxMass * part.Percent!.Value.Value / 100));
+                double mass = part.Amount switch
+                {
+                    WeighedAmount weighed => weighed.Weight.Value,
+                    RelativeAmount share => waxMass * share.Percent.Value / 100,
+                    _ => throw new UnreachableException(),
+                };
+                masses.Add((extra, mass));
             }
             else
             {

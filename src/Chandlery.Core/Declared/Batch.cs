@@ -4,23 +4,32 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Declared;
 
 /// <summary>What was really weighed for a batch; it wins over the candle's plan.</summary>
-/// <param name="Id">File name without its ending.</param>
-/// <param name="Place">Where it is declared.</param>
-/// <param name="Candle">Which candle was made.</param>
-/// <param name="Code">Batch code on the label.</param>
-/// <param name="Poured">Day of pouring.</param>
-/// <param name="WaxWeight">Grams of wax in the scented melt.</param>
-/// <param name="Oils">Grams of each oil.</param>
-/// <param name="Extras">Grams of each extra.</param>
-/// <param name="TopUp">Grams of the second pour.</param>
-public sealed record Batch(
-    string Id,
-    TextPlace Place,
-    Reference Candle,
-    string Code,
-    DateOnly Poured,
-    Grams WaxWeight,
-    IReadOnlyList<OilPart> Oils,
-    IReadOnlyList<ExtraPart> Extras,
-    TopUp? TopUp
-) : IDeclaration;
+public sealed record Batch : IDeclaration
+{
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>Which candle was made.</summary>
+    public required Reference Candle { get; init; }
+
+    /// <summary>Batch code on the label.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>Day of pouring.</summary>
+    public required DateOnly Poured { get; init; }
+
+    /// <summary>Grams of wax in the scented melt.</summary>
+    public required Grams WaxWeight { get; init; }
+
+    /// <summary>Grams of each oil.</summary>
+    public required IReadOnlyList<OilPart> Oils { get; init; }
+
+    /// <summary>Grams of each extra.</summary>
+    public required IReadOnlyList<ExtraPart> Extras { get; init; }
+
+    /// <summary>Grams of the second pour.</summary>
+    public required TopUp? TopUp { get; init; }
+}

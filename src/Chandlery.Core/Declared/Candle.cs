@@ -4,51 +4,74 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Declared;
 
 /// <summary>A candle as planned.</summary>
-/// <param name="Id">File name without its ending.</param>
-/// <param name="Place">Where it is declared.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Use">Indoors or outdoors.</param>
-/// <param name="Vessel">What it is poured into.</param>
-/// <param name="NetMass">Nominal quantity on the label.</param>
-/// <param name="Wax">Its wax.</param>
-/// <param name="WaxWeight">Grams of wax in the scented melt, when the recipe is by mass.</param>
-/// <param name="Load">Fragrance load, when the recipe is not by mass.</param>
-/// <param name="Oils">The oils of the blend.</param>
-/// <param name="Extras">Dyes and other extras.</param>
-/// <param name="TopUp">Second pour, if any.</param>
-/// <param name="Wicks">Its wicks.</param>
-/// <param name="Headspace">Room kept free below the brim.</param>
-/// <param name="Temperatures">Working temperatures.</param>
-/// <param name="SoldIn">Country codes of the places of sale.</param>
-/// <param name="Languages">Languages of the label; empty for the places' own.</param>
-/// <param name="Label">Label asked for; null for the smallest lawful arrangement that the text fits on.</param>
-/// <param name="BatchCode">Batch code to print; null when none is known yet.</param>
-/// <param name="FormulationNumber">Formulation number for the UFI; null when none was given out yet.</param>
-/// <param name="OnMarketSince">Since when it has been sold; null for a new candle.</param>
-/// <param name="Gtin">GS1 article number (EAN-13) for a bar code; null for none.</param>
-/// <param name="InformationUrl">Web address for a QR code; null for none.</param>
-public sealed record Candle(
-    string Id,
-    TextPlace Place,
-    string Name,
-    CandleUse Use,
-    Reference Vessel,
-    Grams NetMass,
-    Reference Wax,
-    Grams? WaxWeight,
-    FragranceLoad? Load,
-    IReadOnlyList<OilPart> Oils,
-    IReadOnlyList<ExtraPart> Extras,
-    TopUp? TopUp,
-    Wicks Wicks,
-    Millimetres? Headspace,
-    WorkingTemperatures Temperatures,
-    IReadOnlyList<string> SoldIn,
-    IReadOnlyList<string> Languages,
-    LabelRequest? Label,
-    string? BatchCode,
-    long? FormulationNumber,
-    DateOnly? OnMarketSince,
-    string? Gtin,
-    string? InformationUrl
-) : IDeclaration;
+public sealed record Candle : IDeclaration
+{
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Indoors or outdoors.</summary>
+    public required CandleUse Use { get; init; }
+
+    /// <summary>What it is poured into.</summary>
+    public required Reference Vessel { get; init; }
+
+    /// <summary>Nominal quantity on the label.</summary>
+    public required Grams NetMass { get; init; }
+
+    /// <summary>Its wax.</summary>
+    public required Reference Wax { get; init; }
+
+    /// <summary>Grams of wax in the scented melt, when the recipe is by mass.</summary>
+    public required Grams? WaxWeight { get; init; }
+
+    /// <summary>Fragrance load, when the recipe is not by mass.</summary>
+    public required FragranceLoad? Load { get; init; }
+
+    /// <summary>The oils of the blend.</summary>
+    public required IReadOnlyList<OilPart> Oils { get; init; }
+
+    /// <summary>Dyes and other extras.</summary>
+    public required IReadOnlyList<ExtraPart> Extras { get; init; }
+
+    /// <summary>Second pour, if any.</summary>
+    public required TopUp? TopUp { get; init; }
+
+    /// <summary>Its wicks.</summary>
+    public required Wicks Wicks { get; init; }
+
+    /// <summary>Room kept free below the brim.</summary>
+    public required Millimetres? Headspace { get; init; }
+
+    /// <summary>Working temperatures.</summary>
+    public required WorkingTemperatures Temperatures { get; init; }
+
+    /// <summary>Country codes of the places of sale.</summary>
+    public required IReadOnlyList<string> SoldIn { get; init; }
+
+    /// <summary>Languages of the label; empty for the places' own.</summary>
+    public required IReadOnlyList<string> Languages { get; init; }
+
+    /// <summary>Label asked for; null for the smallest lawful arrangement that the text fits on.</summary>
+    public required LabelRequest? Label { get; init; }
+
+    /// <summary>Batch code to print; null when none is known yet.</summary>
+    public required string? BatchCode { get; init; }
+
+    /// <summary>Formulation number for the UFI; null when none was given out yet.</summary>
+    public required long? FormulationNumber { get; init; }
+
+    /// <summary>Since when it has been sold; null for a new candle.</summary>
+    public required DateOnly? OnMarketSince { get; init; }
+
+    /// <summary>Article number for a bar code; null for none.</summary>
+    public required Gtin13? Gtin { get; init; }
+
+    /// <summary>Web address for a QR code; null for none.</summary>
+    public required string? InformationUrl { get; init; }
+}

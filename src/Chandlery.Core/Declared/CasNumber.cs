@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Declared;
 
@@ -14,14 +15,13 @@ public sealed partial record CasNumber
     /// <summary>The number with its hyphens, such as <c>5989-27-5</c>.</summary>
     public string Text { get; }
 
-    /// <summary>Reads a number; null when the form or the check digit is wrong, with the reason in <paramref name="why"/>.</summary>
-    public static CasNumber? TryParse(string text, out string why)
+    /// <summary>Reads a number; refused when the form or the check digit is wrong.</summary>
+    public static Parsed<CasNumber> Parse(string text)
     {
         string trimmed = text.Trim();
         if (!Form().IsMatch(trimmed))
         {
-            why = $"'{text}' is not a CAS number (two to seven digits, two digits, one digit, with hyphens).";
-            return null;
+            return Parsed.Not<CasNumber>($"'{text}' is not a CAS number (two to seven digits, two digits, one digit, with hyphens).");
         }
 
         int sum = 0;
@@ -37,12 +37,10 @@ public sealed partial record CasNumber
         int check = sum % 10;
         if (check != trimmed[^1] - '0')
         {
-            why = $"CAS number {trimmed} fails its check digit: the digits call for {check}, not {trimmed[^1]}.";
-            return null;
+            return Parsed.Not<CasNumber>($"CAS number {trimmed} fails its check digit: the digits call for {check}, not {trimmed[^1]}.");
         }
 
-        why = "";
-        return new CasNumber(trimmed);
+        return Parsed.As(new CasNumber(trimmed));
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Declared;
 
@@ -10,78 +11,75 @@ namespace Chandlery.Core.Declared;
 /// classification on the high end must not profit from the difference. A missing lower end is 0. A missing upper end
 /// is 100 until the other lines of the same sheet narrow it (see <see cref="OpenAbove"/>).
 /// </remarks>
-/// <param name="Low">Low end, percent by mass of the product the sheet is about.</param>
-/// <param name="High">High end, percent by mass.</param>
-/// <param name="OpenAbove">True when the sheet gives no upper end.</param>
-/// <param name="Printed">The text as printed.</param>
-public sealed partial record DeclaredRange(MassPercent Low, MassPercent High, bool OpenAbove, string Printed)
+public sealed partial record DeclaredRange
 {
-    /// <summary>An exact figure.</summary>
-    public static DeclaredRange Exactly(double percent) =>
-        new(new MassPercent(percent), new MassPercent(percent), false, Figures.Plain(percent) + " %");
+    private DeclaredRange(MassPercent low, MassPercent high, bool openAbove, string printed)
+    {
+        Low = low;
+        High = high;
+        OpenAbove = openAbove;
+        Printed = printed;
+    }
 
-    /// <summary>Reads a range; null when it cannot be one, with the reason in <paramref name="why"/>.</summary>
-    public static DeclaredRange? TryParse(string text, out string why)
+    /// <summary>Low end, percent by mass of the product the sheet is about.</summary>
+    public MassPercent Low { get; }
+
+    /// <summary>High end, percent by mass; above 0, at most 100, and never below <see cref="Low"/>.</summary>
+    public MassPercent High { get; }
+
+    /// <summary>True when the sheet gives no upper end.</summary>
+    public bool OpenAbove { get; }
+
+    /// <summary>The text as printed.</summary>
+    public string Printed { get; }
+
+    /// <summary>An exact figure.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is not above 0, or above 100.</exception>
+    public static DeclaredRange Exactly(double percent) =>
+        percent is > 0 and <= 100
+            ? new DeclaredRange(new MassPercent(percent), new MassPercent(percent), false, Figures.Plain(percent) + " %")
+            : throw new ArgumentOutOfRangeException(nameof(percent), percent, "A share is above 0 and at most 100 percent.");
+
+    /// <summary>Reads a range; refused when the text cannot be one.</summary>
+    public static Parsed<DeclaredRange> Parse(string text)
     {
         string plain = Normalise(text);
-        Match match = Between().Match(plain);
-        double low;
-        double high;
-        bool openAbove = false;
-        if (match.Success)
+        if (Between().Match(plain) is { Success: true } between)
         {
-            if (!Number(match, "low", out low, out why) || !Number(match, "high", out high, out why))
-            {
-                return null;
-            }
-        }
-        else if ((match = Bound().Match(plain)).Success)
-        {
-            if (!Number(match, "value", out double value, out why))
-            {
-                return null;
-            }
-
-            bool upper = match.Groups["sign"].Value is "<" or "<=";
-            low = upper ? 0 : value;
-            high = upper ? value : 100;
-            openAbove = !upper;
-        }
-        else if ((match = Exact().Match(plain)).Success)
-        {
-            if (!Number(match, "value", out low, out why))
-            {
-                return null;
-            }
-
-            high = low;
-        }
-        else
-        {
-            why = $"'{text}' is not a share: write it as the sheet does, such as '2.5', '10 - <25 %', '<= 1' or '>=0.1-<1'.";
-            return null;
+            return Number(between, "low") is var low && Number(between, "high") is var high && low.Success && high.Success
+                ? Checked(low.Value, high.Value, false, text)
+                : Parsed.Not<DeclaredRange>((low.Reason ?? high.Reason)!);
         }
 
-        if (low > high)
+        if (Bound().Match(plain) is { Success: true } bound)
         {
-            why = $"the share '{text}' runs backwards: its low end {Figures.Plain(low)} is above its high end {Figures.Plain(high)}.";
-            return null;
+            Parsed<double> end = Number(bound, "value");
+            return !end.Success ? Parsed.Not<DeclaredRange>(end.Reason)
+                : bound.Groups["sign"].Value is "<" or "<=" ? Checked(0, end.Value, false, text)
+                : Checked(end.Value, 100, true, text);
         }
 
-        if (high > 100)
+        if (Exact().Match(plain) is { Success: true } exact)
         {
-            why = $"the share '{text}' is over 100 %.";
-            return null;
+            Parsed<double> figure = Number(exact, "value");
+            return figure.Success ? Checked(figure.Value, figure.Value, false, text) : Parsed.Not<DeclaredRange>(figure.Reason);
         }
 
-        if (high == 0)
-        {
-            why = $"the share '{text}' is nothing at all: leave the line out, or give the figure of the sheet.";
-            return null;
-        }
+        return Parsed.Not<DeclaredRange>(
+            $"'{text}' is not a share: write it as the sheet does, such as '2.5', '10 - <25 %', '<= 1' or '>=0.1-<1'."
+        );
+    }
 
-        why = "";
-        return new DeclaredRange(new MassPercent(low), new MassPercent(high), openAbove, text.Trim());
+    private static Parsed<DeclaredRange> Checked(double low, double high, bool openAbove, string text)
+    {
+        string? wrong =
+            low > high ? $"the share '{text}' runs backwards: its low end {Figures.Plain(low)} is above its high end {Figures.Plain(high)}."
+            : high > 100 ? $"the share '{text}' is over 100 %."
+            : high == 0 ? $"the share '{text}' is nothing at all: leave the line out, or give the figure of the sheet."
+            : null;
+        return wrong is null
+            ? Parsed.As(new DeclaredRange(new MassPercent(low), new MassPercent(high), openAbove, text.Trim()))
+            : Parsed.Not<DeclaredRange>(wrong);
     }
 
     private static string Normalise(string text) =>
@@ -94,18 +92,12 @@ public sealed partial record DeclaredRange(MassPercent Low, MassPercent High, bo
             .Replace('\u00a0', ' ')
             .Trim();
 
-    private static bool Number(Match match, string group, out double value, out string why)
+    private static Parsed<double> Number(Match match, string group)
     {
         string text = match.Groups[group].Value;
-        why = "";
-        if (Thousands().IsMatch(text))
-        {
-            value = 0;
-            why = $"'{text}' could be a decimal or a thousand: write it with a decimal point.";
-            return false;
-        }
-
-        return double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+        return Thousands().IsMatch(text)
+            ? Parsed.Not<double>($"'{text}' could be a decimal or a thousand: write it with a decimal point.")
+            : Parsed.As(double.Parse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture));
     }
 
     [GeneratedRegex(@"^(?:>=|>)?\s*(?<low>[0-9]+(?:[.,][0-9]+)?)\s*(?:-|to|,?\s*(?=<))\s*(?:<=|<)?\s*(?<high>[0-9]+(?:[.,][0-9]+)?)$")]

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Declared;
 
@@ -11,14 +12,13 @@ public sealed partial record EcNumber
     /// <summary>The number with its hyphens, such as <c>227-813-5</c>.</summary>
     public string Text { get; }
 
-    /// <summary>Reads a number; null when the form or the check digit is wrong, with the reason in <paramref name="why"/>.</summary>
-    public static EcNumber? TryParse(string text, out string why)
+    /// <summary>Reads a number; refused when the form or the check digit is wrong.</summary>
+    public static Parsed<EcNumber> Parse(string text)
     {
         string trimmed = text.Trim();
         if (!Form().IsMatch(trimmed))
         {
-            why = $"'{text}' is not an EC number (three digits, three digits, one digit, with hyphens).";
-            return null;
+            return Parsed.Not<EcNumber>($"'{text}' is not an EC number (three digits, three digits, one digit, with hyphens).");
         }
 
         string digits = trimmed.Replace("-", "", StringComparison.Ordinal);
@@ -31,15 +31,14 @@ public sealed partial record EcNumber
         int check = sum % 11;
         if (check != digits[6] - '0')
         {
-            why =
+            return Parsed.Not<EcNumber>(
                 check == 10
                     ? $"EC number {trimmed} cannot exist: its digits call for a check digit of 10."
-                    : $"EC number {trimmed} fails its check digit: the digits call for {check}, not {digits[6]}.";
-            return null;
+                    : $"EC number {trimmed} fails its check digit: the digits call for {check}, not {digits[6]}."
+            );
         }
 
-        why = "";
-        return new EcNumber(trimmed);
+        return Parsed.As(new EcNumber(trimmed));
     }
 
     /// <inheritdoc/>

@@ -3,25 +3,32 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Declared;
 
 /// <summary>Who makes the candle and answers for the label.</summary>
-/// <param name="Id">File name without its ending.</param>
-/// <param name="Place">Where it is declared.</param>
-/// <param name="Name">Name on the label.</param>
-/// <param name="AddressLines">Postal address, a line each.</param>
-/// <param name="Telephone">Telephone number.</param>
-/// <param name="Email">Electronic address; either this or <paramref name="Web"/> is given.</param>
-/// <param name="Web">Web address.</param>
-/// <param name="VatCountry">Country code of the VAT number, for the UFI.</param>
-/// <param name="EmergencyTelephone">Emergency telephone number, where a place of sale asks for one.</param>
-/// <param name="VatNumber">VAT number without the country code, for the UFI.</param>
-public sealed record Maker(
-    string Id,
-    TextPlace Place,
-    string Name,
-    IReadOnlyList<string> AddressLines,
-    string Telephone,
-    string? Email,
-    string? Web,
-    string? EmergencyTelephone,
-    string? VatCountry,
-    string? VatNumber
-) : IDeclaration;
+public sealed record Maker : IDeclaration
+{
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>Name on the label.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Postal address, a line each.</summary>
+    public required IReadOnlyList<string> AddressLines { get; init; }
+
+    /// <summary>Telephone number.</summary>
+    public required string Telephone { get; init; }
+
+    /// <summary>Electronic address; either this or <see cref="Web"/> is given.</summary>
+    public required string? Email { get; init; }
+
+    /// <summary>Web address.</summary>
+    public required string? Web { get; init; }
+
+    /// <summary>Emergency telephone number, where a place of sale asks for one.</summary>
+    public required string? EmergencyTelephone { get; init; }
+
+    /// <summary>VAT number, for the UFI; null when not declared.</summary>
+    public required VatNumber? Vat { get; init; }
+}

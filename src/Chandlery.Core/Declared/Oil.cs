@@ -5,39 +5,53 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Declared;
 
 /// <summary>A fragrance oil as bought.</summary>
-/// <param name="Id">File name without its ending.</param>
-/// <param name="Place">Where it is declared.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Supplier">Who sells it.</param>
-/// <param name="Document">Reference of the sheet that the figures come from.</param>
-/// <param name="Revised">Revision date of that sheet.</param>
-/// <param name="Ingredients">Its ingredient table.</param>
-/// <param name="OwnClaims">The classes that the sheet gives the oil itself; null when it says nothing.</param>
-/// <param name="FlashPoint">Flash point, when declared.</param>
-/// <param name="Density">Density, when declared.</param>
-/// <param name="DropMass">Mass of one drop, when measured.</param>
-/// <param name="HighestLoad">The maker's highest load, when declared.</param>
-/// <param name="Ifra">IFRA certificate, when there is one.</param>
-/// <param name="NotDeclared">What the supplier says is missing from the sheet, in the reviewer's words.</param>
-/// <param name="Draft">Where it was drafted from; null for a declaration that a person wrote.</param>
-public sealed record Oil(
-    string Id,
-    TextPlace Place,
-    string Name,
-    string Supplier,
-    string Document,
-    DateOnly Revised,
-    IReadOnlyList<Ingredient> Ingredients,
-    IReadOnlyList<HazardClaim>? OwnClaims,
-    FlashPoint? FlashPoint,
-    GramsPerMillilitre? Density,
-    Grams? DropMass,
-    FragranceLoad? HighestLoad,
-    IfraCertificate? Ifra,
-    IReadOnlyList<string> NotDeclared,
-    DraftOrigin? Draft = null
-) : IDeclaration
+public sealed record Oil : IDeclaration
 {
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Who sells it.</summary>
+    public required string Supplier { get; init; }
+
+    /// <summary>Reference of the sheet that the figures come from.</summary>
+    public required string Document { get; init; }
+
+    /// <summary>Revision date of that sheet.</summary>
+    public required DateOnly Revised { get; init; }
+
+    /// <summary>Its ingredient table.</summary>
+    public required IReadOnlyList<Ingredient> Ingredients { get; init; }
+
+    /// <summary>The classes that the sheet gives the oil itself; null when it says nothing.</summary>
+    public required IReadOnlyList<HazardClaim>? OwnClaims { get; init; }
+
+    /// <summary>Flash point, when declared.</summary>
+    public required FlashPoint? FlashPoint { get; init; }
+
+    /// <summary>Density, when declared.</summary>
+    public required GramsPerMillilitre? Density { get; init; }
+
+    /// <summary>Mass of one drop, when measured.</summary>
+    public required Grams? DropMass { get; init; }
+
+    /// <summary>The maker's highest load, when declared.</summary>
+    public required FragranceLoad? HighestLoad { get; init; }
+
+    /// <summary>IFRA certificate, when there is one.</summary>
+    public required IfraCertificate? Ifra { get; init; }
+
+    /// <summary>What the supplier says is missing from the sheet, in the reviewer's words.</summary>
+    public required IReadOnlyList<string> NotDeclared { get; init; }
+
+    /// <summary>Where it was drafted from; null for a declaration that a person wrote.</summary>
+    public DraftOrigin? Draft { get; init; }
+
     /// <summary>True for a draft that nobody has compared with its document yet.</summary>
     public bool IsUnreviewed => Draft is { Review: null };
 

@@ -4,28 +4,35 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Declared;
 
 /// <summary>What the candle is poured into.</summary>
-/// <param name="Id">File name without its ending.</param>
-/// <param name="Place">Where it is declared.</param>
-/// <param name="Name">Name.</param>
-/// <param name="Material">What it is made of.</param>
-/// <param name="Brimful">Volume to the brim; the package's capacity in the sense of the label-size table.</param>
-/// <param name="Fill">Volume to the intended fill line, when declared.</param>
-/// <param name="Inner">Inner size, when declared.</param>
-/// <param name="Outer">Outer size, when declared.</param>
-public sealed record Vessel(
-    string Id,
-    TextPlace Place,
-    string Name,
-    string Material,
-    Millilitres Brimful,
-    Millilitres? Fill,
-    VesselSize? Inner,
-    VesselSize? Outer
-) : IDeclaration
+public sealed record Vessel : IDeclaration
 {
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>Name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it is made of.</summary>
+    public required string Material { get; init; }
+
+    /// <summary>Volume to the brim; the package's capacity in the sense of the label-size table.</summary>
+    public required Millilitres Brimful { get; init; }
+
+    /// <summary>Volume to the intended fill line, when declared.</summary>
+    public required Millilitres? Fill { get; init; }
+
+    /// <summary>Inner size, when declared.</summary>
+    public required VesselSize? Inner { get; init; }
+
+    /// <summary>Outer size, when declared.</summary>
+    public required VesselSize? Outer { get; init; }
+
     /// <summary>Volume below a headspace kept free under the brim; null when the inner size is not declared.</summary>
     public Millilitres? Below(Millimetres headspace) =>
         Inner is { } inner
-            ? new Millilitres(Math.Max(0, Brimful.Value - (inner.CrossSectionSquareMillimetres * headspace.Value / 1000)))
+            ? new Millilitres(Math.Max(0, Brimful.Value - (inner.Section.AreaSquareMillimetres * headspace.Value / 1000)))
             : null;
 }

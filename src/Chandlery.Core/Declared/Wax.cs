@@ -4,25 +4,35 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Declared;
 
 /// <summary>A wax, or a blend of waxes.</summary>
-/// <param name="Id">File name without its ending.</param>
-/// <param name="Place">Where it is declared.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Supplier">Who sells it; the maker for an own blend.</param>
-/// <param name="Ingredients">Its ingredient table; empty for a blend.</param>
-/// <param name="Blend">The waxes it is blended of; empty for a plain wax.</param>
-/// <param name="HighestLoad">Highest fragrance load that it holds, when declared.</param>
-/// <param name="SolidDensity">Density of the cold wax, when declared.</param>
-/// <param name="LiquidDensity">Density of the molten wax, when declared.</param>
-/// <param name="MeltingPoint">Melting point, when declared.</param>
-public sealed record Wax(
-    string Id,
-    TextPlace Place,
-    string Name,
-    string Supplier,
-    IReadOnlyList<Ingredient> Ingredients,
-    IReadOnlyList<WaxPart> Blend,
-    FragranceLoad? HighestLoad,
-    GramsPerMillilitre? SolidDensity,
-    GramsPerMillilitre? LiquidDensity,
-    Celsius? MeltingPoint = null
-) : IDeclaration;
+public sealed record Wax : IDeclaration
+{
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Who sells it; the maker for an own blend.</summary>
+    public required string Supplier { get; init; }
+
+    /// <summary>Its ingredient table; empty for a blend.</summary>
+    public required IReadOnlyList<Ingredient> Ingredients { get; init; }
+
+    /// <summary>The waxes it is blended of; empty for a plain wax.</summary>
+    public required IReadOnlyList<WaxPart> Blend { get; init; }
+
+    /// <summary>Highest fragrance load that it holds, when declared.</summary>
+    public required FragranceLoad? HighestLoad { get; init; }
+
+    /// <summary>Density of the cold wax, when declared.</summary>
+    public required GramsPerMillilitre? SolidDensity { get; init; }
+
+    /// <summary>Density of the molten wax, when declared.</summary>
+    public required GramsPerMillilitre? LiquidDensity { get; init; }
+
+    /// <summary>Melting point, when declared.</summary>
+    public Celsius? MeltingPoint { get; init; }
+}

@@ -35,8 +35,7 @@ public sealed partial class HazardVocabulary
     /// <c>Aquatic Chronic 2</c>. The statement may be left out where the category alone decides.
     /// </summary>
     /// <param name="text">The printed text.</param>
-    /// <param name="why">What is wrong and what to write, when the result is null.</param>
-    public HazardClaim? TryParse(string text, out string why)
+    public Parsed<HazardClaim> Parse(string text)
     {
         Match statementMatch = StatementText().Match(text);
         StatementCode? statement = statementMatch.Success ? StatementCode.TryParse(statementMatch.Value) : null;
@@ -64,36 +63,34 @@ public sealed partial class HazardVocabulary
             string nearest = Suggestion.Nearest(plain, byPlainName.Keys) is { } key
                 ? $" Did you mean '{byPlainName[key][0].ClassCode} {byPlainName[key][0].Category}'?"
                 : "";
-            why =
-                $"'{text.Trim()}' names no hazard class that is known here.{nearest} Write the class as sheets abbreviate it, such as 'Skin Sens. 1B, H317'.";
-            return null;
+            return Parsed.Not<HazardClaim>(
+                $"'{text.Trim()}' names no hazard class that is known here.{nearest} Write the class as sheets abbreviate it, such as 'Skin Sens. 1B, H317'."
+            );
         }
 
         if (statement is null)
         {
             if (candidates.Count > 1)
             {
-                why =
-                    $"'{text.Trim()}' leaves open which of {string.Join(", ", candidates.Select(c => $"{c.Statement} ({c.Variant})"))} is meant: add the statement.";
-                return null;
+                return Parsed.Not<HazardClaim>(
+                    $"'{text.Trim()}' leaves open which of {string.Join(", ", candidates.Select(c => $"{c.Statement} ({c.Variant})"))} is meant: add the statement."
+                );
             }
 
-            why = "";
-            return new HazardClaim(candidates[0], candidates[0].Statement, organs);
+            return Parsed.As(new HazardClaim(candidates[0], candidates[0].Statement, organs));
         }
 
         foreach (HazardCategory candidate in candidates)
         {
             if (Belongs(statement, candidate.Statement))
             {
-                why = "";
-                return new HazardClaim(candidate, statement, organs);
+                return Parsed.As(new HazardClaim(candidate, statement, organs));
             }
         }
 
-        why =
-            $"'{text.Trim()}': {statement} does not belong to {candidates[0].ClassCode} {candidates[0].Category}, whose statement is {string.Join(" or ", candidates.Select(c => c.Statement).Distinct())}.";
-        return null;
+        return Parsed.Not<HazardClaim>(
+            $"'{text.Trim()}': {statement} does not belong to {candidates[0].ClassCode} {candidates[0].Category}, whose statement is {string.Join(" or ", candidates.Select(c => c.Statement).Distinct())}."
+        );
     }
 
     // H360FD, H361d, H350i... are variants that say more about the same category.

@@ -4,25 +4,32 @@ using Chandlery.Core.Quantities;
 namespace Chandlery.Core.Law;
 
 /// <summary>How a label must look in a period.</summary>
-/// <param name="Id">Short name.</param>
-/// <param name="Status">Law or expected.</param>
-/// <param name="From">First day.</param>
-/// <param name="Clause">Where it stands.</param>
-/// <param name="Bands">Sizes by capacity.</param>
-/// <param name="XHeightClause">Where the letter height stands.</param>
-/// <param name="LineSpacing">Least distance of lines as a multiple of the type size.</param>
-/// <param name="LineSpacingClause">Where that stands.</param>
-public sealed record LabelFormat(
-    string Id,
-    LegalStatus Status,
-    DateOnly From,
-    Citation Clause,
-    IReadOnlyList<SizeBand> Bands,
-    Citation XHeightClause,
-    double LineSpacing,
-    Citation LineSpacingClause
-)
+public sealed record LabelFormat
 {
+    /// <summary>Short name.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Law or expected.</summary>
+    public required LegalStatus Status { get; init; }
+
+    /// <summary>First day.</summary>
+    public required DateOnly From { get; init; }
+
+    /// <summary>Where it stands.</summary>
+    public required Citation Clause { get; init; }
+
+    /// <summary>Sizes by capacity.</summary>
+    public required IReadOnlyList<SizeBand> Bands { get; init; }
+
+    /// <summary>Where the letter height stands.</summary>
+    public required Citation XHeightClause { get; init; }
+
+    /// <summary>Least distance of lines as a multiple of the type size.</summary>
+    public required double LineSpacing { get; init; }
+
+    /// <summary>Where that stands.</summary>
+    public required Citation LineSpacingClause { get; init; }
+
     /// <summary>The sizes for a package of this capacity.</summary>
     public SizeBand BandFor(Millilitres capacity) => Bands.First(b => b.UpTo is not { } upTo || capacity.Value <= upTo.Value);
 }

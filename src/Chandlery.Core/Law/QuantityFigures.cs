@@ -17,7 +17,7 @@ public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> 
     {
         // A vessel of unknown size gets the tallest figures: the stricter side.
         double area = vessel.Outer is { } outer
-            ? PanelShareOfSide * outer.Height.Value * outer.PerimeterMillimetres / SquareMmPerSquareInch
+            ? PanelShareOfSide * outer.Height.Value * outer.Section.Perimeter.Value / SquareMmPerSquareInch
             : double.PositiveInfinity;
         return Bands
             .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches)

@@ -6,29 +6,38 @@ using Chandlery.Core.Quantities;
 namespace Chandlery.Core.Making;
 
 /// <summary>Everything to weigh and mind for a number of candles.</summary>
-/// <param name="Count">How many candles.</param>
-/// <param name="WastePercent">Allowance for what stays in the jug, percent.</param>
-/// <param name="Total">Mass of everything.</param>
-/// <param name="FirstPour">What goes into the scented melt.</param>
-/// <param name="TopUp">What goes into the second pour; empty when there is none or it comes from the same melt.</param>
-/// <param name="FirstPourEach">First pour into one vessel.</param>
-/// <param name="TopUpEach">Second pour into one vessel; zero when there is none.</param>
-/// <param name="Temperatures">Temperatures.</param>
-/// <param name="Wicks">Wicks.</param>
-/// <param name="Fill">Volumes.</param>
-public sealed record PouringPlan(
-    int Count,
-    double WastePercent,
-    Grams Total,
-    IReadOnlyList<Portion> FirstPour,
-    IReadOnlyList<Portion> TopUp,
-    Grams FirstPourEach,
-    Grams TopUpEach,
-    IReadOnlyList<TemperatureStep> Temperatures,
-    WickPlan Wicks,
-    FillPlan Fill
-)
+public sealed record PouringPlan
 {
+    /// <summary>How many candles.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Allowance for what stays in the jug, percent.</summary>
+    public required double WastePercent { get; init; }
+
+    /// <summary>Mass of everything.</summary>
+    public required Grams Total { get; init; }
+
+    /// <summary>What goes into the scented melt.</summary>
+    public required IReadOnlyList<Portion> FirstPour { get; init; }
+
+    /// <summary>What goes into the second pour; empty when there is none or it comes from the same melt.</summary>
+    public required IReadOnlyList<Portion> TopUp { get; init; }
+
+    /// <summary>First pour into one vessel.</summary>
+    public required Grams FirstPourEach { get; init; }
+
+    /// <summary>Second pour into one vessel; zero when there is none.</summary>
+    public required Grams TopUpEach { get; init; }
+
+    /// <summary>Temperatures.</summary>
+    public required IReadOnlyList<TemperatureStep> Temperatures { get; init; }
+
+    /// <summary>Wicks.</summary>
+    public required WickPlan Wicks { get; init; }
+
+    /// <summary>Volumes.</summary>
+    public required FillPlan Fill { get; init; }
+
     /// <summary>Most candles that one plan is made for.</summary>
     public const int MostCandles = 10_000;
 
@@ -65,27 +74,28 @@ public sealed record PouringPlan(
             plain > 0
                 ? [.. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", Of(new MassPercent(w.Share.Value * plain / waxShare))))]
                 : [];
-        double topUpEach = plain > 0 ? net * plain / 100 : ScentedTopUp(a.Candle, net);
-        return new PouringPlan(
-            count,
-            wastePercent,
-            new Grams(total),
-            first,
-            second,
-            new Grams(net - topUpEach),
-            new Grams(topUpEach),
-            [.. Steps(a.Candle, recipe)],
-            PlanWicks(a.Candle, a.Vessel),
-            PlanFill(a.Candle, a.Vessel, wax)
-        );
+        double topUpEach = plain > 0 ? net * plain / 100 : HeldBack(a.Candle, net);
+        return new PouringPlan
+        {
+            Count = count,
+            WastePercent = wastePercent,
+            Total = new Grams(total),
+            FirstPour = first,
+            TopUp = second,
+            FirstPourEach = new Grams(net - topUpEach),
+            TopUpEach = new Grams(topUpEach),
+            Temperatures = [.. Steps(a.Candle, recipe)],
+            Wicks = PlanWicks(a.Candle, a.Vessel),
+            Fill = PlanFill(a.Candle, a.Vessel, wax),
+        };
     }
 
     // Held back from the same melt: it dilutes nothing.
-    private static double ScentedTopUp(Candle candle, double net) =>
+    private static double HeldBack(Candle candle, double net) =>
         candle.TopUp switch
         {
-            { Scented: true, Percent: { } percent } => net * percent.Value / 100,
-            { Scented: true, Weight: { } weight } => Math.Min(weight.Value, net),
+            ScentedTopUp { Amount: RelativeAmount { Percent: var percent } } => net * percent.Value / 100,
+            ScentedTopUp { Amount: WeighedAmount { Weight: var weight } } => Math.Min(weight.Value, net),
             _ => 0,
         };
 
@@ -108,7 +118,7 @@ public sealed record PouringPlan(
             yield return new TemperatureStep(
                 "Top up, when the first pour has set",
                 t.TopUp,
-                topUp.Scented ? "From the same scented melt." : "Plain wax: it dilutes the fragrance."
+                topUp is ScentedTopUp ? "From the same scented melt." : "Plain wax: it dilutes the fragrance."
             );
         }
     }
@@ -121,15 +131,14 @@ public sealed record PouringPlan(
             return new WickPlan(count, null, null, "The vessel's inside is not declared, so the spacing is not known.");
         }
 
-        double area = inner.CrossSectionSquareMillimetres;
+        double area = inner.Section.AreaSquareMillimetres;
         if (count == 1)
         {
-            double across = inner.Diameter?.Value ?? Math.Min(inner.Length!.Value.Value, inner.Width!.Value.Value);
             return new WickPlan(
                 1,
                 null,
                 (1, 1),
-                $"One wick in the middle of {Figures.Plain(across)} mm: choose its size by the wick maker's table for this wax, and test."
+                $"One wick in the middle of {Figures.Plain(inner.Section.Across.Value)} mm: choose its size by the wick maker's table for this wax, and test."
             );
         }
 

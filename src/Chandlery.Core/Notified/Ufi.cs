@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Text.RegularExpressions;
 using Chandlery.Core.Declared;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Notified;
 
@@ -21,44 +22,39 @@ public static partial class Ufi
     /// <summary>Country codes whose VAT numbers the format knows.</summary>
     public static IReadOnlyList<string> Countries { get; } = [.. UfiCountries.All.Select(c => c.Code)];
 
-    /// <summary>Makes a UFI; null when the VAT number or the formulation number does not fit, with the reason in <paramref name="why"/>.</summary>
+    /// <summary>Makes a UFI; refused when the VAT number or the formulation number does not fit.</summary>
     /// <param name="country">Country code of the VAT number (EL for Greece), or KEY for a company key.</param>
     /// <param name="vat">VAT number without the country's letters.</param>
     /// <param name="formulation">Formulation number, 0 to <see cref="FormulationNumber.Largest"/>.</param>
-    /// <param name="why">What is wrong.</param>
-    public static string? Make(string country, string vat, long formulation, out string why)
+    public static Parsed<string> Make(string country, string vat, long formulation)
     {
         if (formulation is < 0 or > FormulationNumber.Largest)
         {
-            why = $"A formulation number lies between 0 and {FormulationNumber.Largest}.";
-            return null;
+            return Parsed.Not<string>($"A formulation number lies between 0 and {FormulationNumber.Largest}.");
         }
 
         string code = country.Trim().ToUpperInvariant() is "GR" ? "EL" : country.Trim().ToUpperInvariant();
         if (UfiCountries.Find(code) is not { } rule)
         {
-            why = $"The UFI format knows no VAT numbers of '{country}'. It knows: {string.Join(", ", Countries)}.";
-            return null;
+            return Parsed.Not<string>($"The UFI format knows no VAT numbers of '{country}'. It knows: {string.Join(", ", Countries)}.");
         }
 
         string plain = vat.Trim().ToUpperInvariant().Replace(" ", "", StringComparison.Ordinal);
         if (rule.Value(plain) is not { } value)
         {
-            why = $"'{vat}' is no VAT number of {code}: {rule.Form}.";
-            return null;
+            return Parsed.Not<string>($"'{vat}' is no VAT number of {code}: {rule.Form}.");
         }
 
-        why = "";
         BigInteger payload = formulation;
         payload = (payload << 4) | rule.Group;
         payload = (payload << rule.CountryBits) | rule.Number;
         payload = (payload << (VatBits - rule.CountryBits)) | value;
         payload <<= 1;
-        return Write(payload);
+        return Parsed.As(Write(payload));
     }
 
-    /// <summary>Reads a UFI; null when it is not one, with the reason in <paramref name="why"/>.</summary>
-    public static UfiContent? Read(string ufi, out string why)
+    /// <summary>Reads a UFI; refused when it is not one.</summary>
+    public static Parsed<UfiContent> Parse(string ufi)
     {
         string plain = Separators().Replace(ufi.Trim().ToUpperInvariant(), "");
         if (plain.StartsWith("UFI:", StringComparison.Ordinal))
@@ -68,15 +64,13 @@ public static partial class Ufi
 
         if (plain.Length != Digits + 1 || plain.Any(c => !Alphabet.Contains(c, StringComparison.Ordinal)))
         {
-            why = $"'{ufi}' is no UFI: four blocks of four signs out of {Alphabet}.";
-            return null;
+            return Parsed.Not<UfiContent>($"'{ufi}' is no UFI: four blocks of four signs out of {Alphabet}.");
         }
 
         int[] values = [.. plain.Select(c => Alphabet.IndexOf(c, StringComparison.Ordinal))];
         if ((values[0] + WeightedSum(values.AsSpan(1))) % Base != 0)
         {
-            why = $"'{ufi}' fails its check character: a sign was misread.";
-            return null;
+            return Parsed.Not<UfiContent>($"'{ufi}' fails its check character: a sign was misread.");
         }
 
         var digits = new int[Digits];
@@ -88,8 +82,7 @@ public static partial class Ufi
         BigInteger payload = digits.Aggregate(BigInteger.Zero, (sum, d) => (sum * Base) + d);
         if (!payload.IsEven)
         {
-            why = $"'{ufi}' is of a later version of the format.";
-            return null;
+            return Parsed.Not<UfiContent>($"'{ufi}' is of a later version of the format.");
         }
 
         payload >>= 1;
@@ -99,12 +92,10 @@ public static partial class Ufi
         UfiCountry? rule = UfiCountries.All.FirstOrDefault(c => c.Group == group && vatAndCountry >> (VatBits - c.CountryBits) == c.Number);
         if (rule is null || formulation > FormulationNumber.Largest)
         {
-            why = $"'{ufi}' names no country that the format knows.";
-            return null;
+            return Parsed.Not<UfiContent>($"'{ufi}' names no country that the format knows.");
         }
 
-        why = "";
-        return new UfiContent(rule.Code, vatAndCountry & ((BigInteger.One << (VatBits - rule.CountryBits)) - 1), formulation);
+        return Parsed.As(new UfiContent(rule.Code, vatAndCountry & ((BigInteger.One << (VatBits - rule.CountryBits)) - 1), formulation));
     }
 
     private static string Write(BigInteger payload)

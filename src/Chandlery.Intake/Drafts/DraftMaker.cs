@@ -70,8 +70,8 @@ public static class DraftMaker
             main = main with { Ifra = main.Ifra ?? draft.Ifra, Ingredients = WithStatement(main.Ingredients, draft.Ingredients, doubts) };
         }
 
-        double highs = main.Ingredients.Sum(i => i.Share is { } s ? DeclaredRange.TryParse(s.Value, out _)?.High.Value ?? 0 : 0);
-        double lows = main.Ingredients.Sum(i => i.Share is { } s ? DeclaredRange.TryParse(s.Value, out _)?.Low.Value ?? 0 : 0);
+        double highs = main.Ingredients.Sum(i => i.Share is { } s ? DeclaredRange.Parse(s.Value).OrNull()?.High.Value ?? 0 : 0);
+        double lows = main.Ingredients.Sum(i => i.Share is { } s ? DeclaredRange.Parse(s.Value).OrNull()?.Low.Value ?? 0 : 0);
         if (lows > 100)
         {
             doubts.Add($"the low ends of the shares add up to {Math.Round(lows, 3)} %, more than the whole");
@@ -105,8 +105,8 @@ public static class DraftMaker
                 continue;
             }
 
-            DeclaredRange? range = all[at].Share is { } s ? DeclaredRange.TryParse(s.Value, out _) : null;
-            DeclaredRange? exact = allergen.Share is { } e ? DeclaredRange.TryParse(e.Value, out _) : null;
+            DeclaredRange? range = all[at].Share is { } s ? DeclaredRange.Parse(s.Value).OrNull() : null;
+            DeclaredRange? exact = allergen.Share is { } e ? DeclaredRange.Parse(e.Value).OrNull() : null;
             if (range is not null && exact is not null && (exact.High.Value > range.High.Value || exact.Low.Value < range.Low.Value))
             {
                 doubts.Add($"{all[at].Name.Value}: the allergen statement says {exact.Printed}, outside the sheet's {range.Printed}");

@@ -4,6 +4,7 @@ using Chandlery.Core.Hazards;
 using Chandlery.Intake.Pages;
 using Chandlery.Intake.Tables;
 using Chandlery.Intake.Wording;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Drafts;
 
@@ -36,15 +37,8 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         Cell? nameCell = table.CellOf(row, ColumnKind.Name) ?? table.CellOf(row, ColumnKind.Cas);
         List<Cell> identifying = [.. IdentifyingKinds.Select(k => table.CellOf(row, k)).OfType<Cell>().Distinct()];
         var doubts = new List<string>(row.Doubts);
-        Found<string>? cas = Number(
-            table.CellOf(row, ColumnKind.Cas),
-            identifying,
-            row,
-            ColumnKind.CasPattern(),
-            CasNumber.TryParse,
-            "CAS"
-        );
-        Found<string>? ec = Number(table.CellOf(row, ColumnKind.Ec), identifying, row, EcPattern(), EcNumber.TryParse, "EC");
+        Found<string>? cas = Number(table.CellOf(row, ColumnKind.Cas), identifying, row, ColumnKind.CasPattern(), CasNumber.Parse, "CAS");
+        Found<string>? ec = Number(table.CellOf(row, ColumnKind.Ec), identifying, row, EcPattern(), EcNumber.Parse, "EC");
         Found<string> name = Name(nameCell, row);
         if (cas is null && ec is null)
         {
@@ -79,9 +73,14 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     private static Box BoxOf(Cell? cell, Row row) =>
         cell?.Lines.Where(l => l.Page == row.Page).ToList() is { Count: > 0 } lines ? Box.Around(lines.Select(l => l.Box)) : row.Box;
 
-    private delegate T? NumberParse<T>(string text, out string why);
-
-    private Found<string>? Number<T>(Cell? own, IReadOnlyList<Cell> identifying, Row row, Regex pattern, NumberParse<T> parse, string what)
+    private Found<string>? Number<T>(
+        Cell? own,
+        IReadOnlyList<Cell> identifying,
+        Row row,
+        Regex pattern,
+        Func<string, Parsed<T>> parse,
+        string what
+    )
         where T : class
     {
         foreach (Cell cell in own is null ? identifying : [own, .. identifying.Where(c => c != own)])
@@ -93,7 +92,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             }
 
             var doubts = new List<string>();
-            if (parse(numbers[0], out string why) is null)
+            if (parse(numbers[0]).Reason is { } why)
             {
                 doubts.Add(why);
             }
@@ -173,14 +172,14 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return null;
         }
 
-        string? share = ShareText.Read(cell.Text, wording, out string why);
-        if (share is null)
+        Parsed<string> share = ShareText.Parse(cell.Text, wording);
+        if (!share.Success)
         {
-            doubts.Add(why);
+            doubts.Add(share.Reason);
             return null;
         }
 
-        return new Found<string>(share, document, row.Page, BoxOf(cell, row), []);
+        return new Found<string>(share.Value, document, row.Page, BoxOf(cell, row), []);
     }
 
     private HazardReading Hazards(Table table, Row row, out Cell? where)

@@ -112,9 +112,9 @@ internal sealed partial class SheetReader(SheetWording wording, HazardVocabulary
         Found<DateOnly>? revised = null;
         foreach (Labelled value in labels.All(all, "revised"))
         {
-            if (DateText.Read(value.Text, wording, out string doubt) is { } day)
+            if (DateText.Find(value.Text, wording) is { } printed)
             {
-                revised = new Found<DateOnly>(day, document, value.Page, value.Box, doubt.Length == 0 ? [] : [doubt]);
+                revised = new Found<DateOnly>(printed.Day, document, value.Page, value.Box, printed.Doubt is { } doubt ? [doubt] : []);
                 break;
             }
         }

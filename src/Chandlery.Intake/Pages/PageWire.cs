@@ -1,4 +1,5 @@
 using System.Text;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Pages;
 
@@ -11,13 +12,14 @@ public static class PageWire
     private const int Version = 1;
 
     /// <summary>Writes either the pages or the reason why there are none.</summary>
-    public static void Write(Stream to, IReadOnlyList<SheetPage>? pages, string why)
+    public static void Write(Stream to, Parsed<IReadOnlyList<SheetPage>> read)
     {
         using var writer = new BinaryWriter(to, Encoding.UTF8, leaveOpen: true);
         writer.Write(Version);
-        writer.Write(pages is null ? why : "");
-        writer.Write(pages?.Count ?? 0);
-        foreach (SheetPage page in pages ?? [])
+        writer.Write(read.Reason ?? "");
+        IReadOnlyList<SheetPage> pages = read.OrNull() ?? [];
+        writer.Write(pages.Count);
+        foreach (SheetPage page in pages)
         {
             writer.Write(page.Number);
             writer.Write(page.WidthMm);
@@ -38,9 +40,9 @@ public static class PageWire
         }
     }
 
-    /// <summary>Reads what <see cref="Write"/> wrote; null with the reason when there are no pages.</summary>
+    /// <summary>Reads what <see cref="Write"/> wrote.</summary>
     /// <exception cref="IOException">The other side stopped half-way.</exception>
-    public static IReadOnlyList<SheetPage>? Read(Stream from, out string why)
+    public static Parsed<IReadOnlyList<SheetPage>> Read(Stream from)
     {
         using var reader = new BinaryReader(from, Encoding.UTF8, leaveOpen: true);
         if (reader.ReadInt32() != Version)
@@ -48,11 +50,11 @@ public static class PageWire
             throw new IOException("The two sides of the reader do not match.");
         }
 
-        why = reader.ReadString();
+        string why = reader.ReadString();
         int count = reader.ReadInt32();
         if (why.Length > 0)
         {
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(why);
         }
 
         var pages = new List<SheetPage>();
@@ -66,7 +68,7 @@ public static class PageWire
             pages.Add(new SheetPage(number, width, height, words, rules));
         }
 
-        return pages;
+        return Parsed.As<IReadOnlyList<SheetPage>>(pages);
     }
 
     private static IEnumerable<T> Repeat<T>(BinaryReader reader, Func<T> read)

@@ -1,4 +1,5 @@
 using System.Text;
+using Chandlery.Yaml;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
@@ -25,45 +26,48 @@ public static class PdfWords
     private const double ShortestRuleMm = 3;
     private const double BlankOfTypeSize = 0.18;
 
-    /// <summary>The pages, or null with the reason in plain words.</summary>
-    public static IReadOnlyList<SheetPage>? Read(byte[] pdf, out string why)
+    /// <summary>The pages; refused with the reason in plain words.</summary>
+    public static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf)
     {
         if (pdf.Length > LargestBytes)
         {
-            why = $"The file is larger than {LargestBytes / 1_000_000} MB. A supplier's sheet is far smaller: is this the right file?";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(
+                $"The file is larger than {LargestBytes / 1_000_000} MB. A supplier's sheet is far smaller: is this the right file?"
+            );
         }
 
         if (pdf.AsSpan(0, Math.Min(1024, pdf.Length)).IndexOf("%PDF-"u8) < 0)
         {
-            why = "This is not a PDF file.";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>("This is not a PDF file.");
         }
 
         try
         {
             using PdfDocument document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true });
-            return Read(document, out why);
+            return Parse(document);
         }
         catch (PdfDocumentEncryptedException)
         {
-            why = "The PDF is encrypted with a password. Ask the supplier for one without, or print it to a new PDF after opening it.";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(
+                "The PDF is encrypted with a password. Ask the supplier for one without, or print it to a new PDF after opening it."
+            );
         }
         // The library meets damaged files with exceptions of many kinds; whatever it is, the file cannot be read.
         catch (Exception error) when (error is not OutOfMemoryException)
         {
-            why = $"The PDF is damaged or of a kind that cannot be read ({error.GetType().Name}). Ask the supplier for a fresh copy.";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(
+                $"The PDF is damaged or of a kind that cannot be read ({error.GetType().Name}). Ask the supplier for a fresh copy."
+            );
         }
     }
 
-    private static List<SheetPage>? Read(PdfDocument document, out string why)
+    private static Parsed<IReadOnlyList<SheetPage>> Parse(PdfDocument document)
     {
         if (document.NumberOfPages > MostPages)
         {
-            why = $"The PDF has {document.NumberOfPages} pages; at most {MostPages} are read. Cut out the sheet of the one oil.";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(
+                $"The PDF has {document.NumberOfPages} pages; at most {MostPages} are read. Cut out the sheet of the one oil."
+            );
         }
 
         var pages = new List<SheetPage>();
@@ -75,8 +79,9 @@ public static class PdfWords
             pictures |= page.NumberOfImages > 0;
             if (letters > MostLetters)
             {
-                why = $"The PDF has more than {MostLetters} letters, far more than a sheet. Cut out the sheet of the one oil.";
-                return null;
+                return Parsed.Not<IReadOnlyList<SheetPage>>(
+                    $"The PDF has more than {MostLetters} letters, far more than a sheet. Cut out the sheet of the one oil."
+                );
             }
 
             pages.Add(new SheetPage(page.Number, page.Width * MmPerPoint, page.Height * MmPerPoint, [.. Words(page)], [.. Rules(page)]));
@@ -84,14 +89,14 @@ public static class PdfWords
 
         if (pages.Sum(p => p.Words.Sum(w => w.Text.Length)) < FewestLettersOfText)
         {
-            why = pictures
-                ? "The PDF holds pictures of pages, not text: it was scanned. Ask the supplier for the original PDF, or type the table by hand; numbers guessed from a picture would not be safe."
-                : "The PDF holds no text.";
-            return null;
+            return Parsed.Not<IReadOnlyList<SheetPage>>(
+                pictures
+                    ? "The PDF holds pictures of pages, not text: it was scanned. Ask the supplier for the original PDF, or type the table by hand; numbers guessed from a picture would not be safe."
+                    : "The PDF holds no text."
+            );
         }
 
-        why = "";
-        return pages;
+        return Parsed.As<IReadOnlyList<SheetPage>>(pages);
     }
 
     private static IEnumerable<Word> Words(Page page)

@@ -105,9 +105,9 @@ internal sealed class RowFinder(int anchor, SheetWording wording)
         string Share(IReadOnlyList<TextLine> lines) => split(lines)[anchor].Text;
         bool near = before.Lines[^1].Page == line.Page && line.Box.Bottom - before.Lines[^1].Box.Bottom < WidestSplitShareMm;
         bool partial =
-            ShareText.Read(Share(before.Lines), wording, out _) is null
+            !ShareText.Parse(Share(before.Lines), wording).Success
             || Share([line]).TrimStart() is ['<', ..] or ['≤', ..] or ['-', ..] or ['\u2013', ..];
-        return near && partial && ShareText.Read(Share([.. before.Lines, line]), wording, out _) is not null;
+        return near && partial && ShareText.Parse(Share([.. before.Lines, line]), wording).Success;
     }
 
     private static List<Band> Bands(List<TextLine> lines, List<Anchor> anchors, IEnumerable<RuledLine> rules, bool isFirstPage)

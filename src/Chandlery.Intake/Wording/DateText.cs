@@ -7,10 +7,9 @@ namespace Chandlery.Intake.Wording;
 /// <summary>Reads dates in the ways that sheets print them.</summary>
 internal static partial class DateText
 {
-    /// <summary>The first date in the text; <paramref name="doubt"/> says why it could be another day.</summary>
-    public static DateOnly? Read(string text, SheetWording wording, out string doubt)
+    /// <summary>The first date in the text; null when there is none.</summary>
+    public static PrintedDay? Find(string text, SheetWording wording)
     {
-        doubt = "";
         if (Iso().Match(text) is { Success: true } iso)
         {
             return Day(iso.Groups["y"].Value, iso.Groups["m"].Value, iso.Groups["d"].Value);
@@ -34,16 +33,14 @@ internal static partial class DateText
         int a = int.Parse(figures.Groups["a"].Value, CultureInfo.InvariantCulture);
         int b = int.Parse(figures.Groups["b"].Value, CultureInfo.InvariantCulture);
         bool dots = figures.Groups["sep"].Value == ".";
-        if (a <= 12 && b <= 12 && a != b && !dots)
-        {
-            doubt = $"'{figures.Value}' could be day/month or month/day; it was read as day/month";
-        }
-
+        string? doubt =
+            a <= 12 && b <= 12 && a != b && !dots ? $"'{figures.Value}' could be day/month or month/day; it was read as day/month" : null;
         bool monthFirst = b > 12 && a <= 12;
         return Day(
             figures.Groups["y"].Value,
             (monthFirst ? a : b).ToString(CultureInfo.InvariantCulture),
-            (monthFirst ? b : a).ToString(CultureInfo.InvariantCulture)
+            (monthFirst ? b : a).ToString(CultureInfo.InvariantCulture),
+            doubt
         );
     }
 
@@ -64,8 +61,10 @@ internal static partial class DateText
         return null;
     }
 
-    private static DateOnly? Day(string year, string month, string day) =>
-        IsoDay.TryParse($"{year}-{month.PadLeft(2, '0')}-{day.PadLeft(2, '0')}", out DateOnly date) ? date : null;
+    private static PrintedDay? Day(string year, string month, string day, string? doubt = null) =>
+        IsoDay.Parse($"{year}-{month.PadLeft(2, '0')}-{day.PadLeft(2, '0')}") is var read && read.Success
+            ? new PrintedDay(read.Value, doubt)
+            : null;
 
     [GeneratedRegex(@"(?<y>[0-9]{4})-(?<m>[0-9]{1,2})-(?<d>[0-9]{1,2})")]
     private static partial Regex Iso();

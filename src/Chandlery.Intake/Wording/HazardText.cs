@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Wording;
 
@@ -304,7 +305,7 @@ internal sealed partial class HazardText
             IEnumerable<Token> byNearness = codesComeFirst
                 ? unused.OrderBy(c => c.Start < one.Start ? one.Start - c.Start : 1000 + c.Start)
                 : unused.OrderBy(c => c.Start > one.Start ? c.Start - one.Start : 1000 + one.Start);
-            Token? code = byNearness.FirstOrDefault(c => vocabulary.TryParse($"{one.Text}, {c.Text}", out _) is not null);
+            Token? code = byNearness.FirstOrDefault(c => vocabulary.Parse($"{one.Text}, {c.Text}").Success);
             if (code is not null)
             {
                 unused.Remove(code);
@@ -312,21 +313,19 @@ internal sealed partial class HazardText
                 continue;
             }
 
-            HazardClaim? alone = vocabulary.TryParse(one.Text, out string why);
-            Token? shared = alone is null
-                ? null
-                : codes.FirstOrDefault(c => vocabulary.TryParse($"{one.Text}, {c.Text}", out _) is not null);
-            if (alone is null)
+            Parsed<HazardClaim> alone = vocabulary.Parse(one.Text);
+            Token? shared = !alone.Success ? null : codes.FirstOrDefault(c => vocabulary.Parse($"{one.Text}, {c.Text}").Success);
+            if (!alone.Success)
             {
-                doubts.Add(why);
+                doubts.Add(alone.Reason);
                 found.Add(one.Text);
             }
             else
             {
-                found.Add($"{one.Text}, {alone.Statement}");
+                found.Add($"{one.Text}, {alone.Value.Statement}");
                 if (codes.Count > 0 && shared is null)
                 {
-                    doubts.Add($"the sheet gives {one.Text} without its statement {alone.Statement}");
+                    doubts.Add($"the sheet gives {one.Text} without its statement {alone.Value.Statement}");
                 }
             }
         }
@@ -361,7 +360,7 @@ internal sealed partial class HazardText
     // A statement without its class: the class follows when only one has the statement, and is doubtful in any case.
     private void AddBareCode(string code, List<string> found, int classes, List<string> doubts)
     {
-        if (code.StartsWith("EUH", StringComparison.Ordinal) && vocabulary.TryParse(code, out _) is not null)
+        if (code.StartsWith("EUH", StringComparison.Ordinal) && vocabulary.Parse(code).Success)
         {
             found.Add(code);
             return;

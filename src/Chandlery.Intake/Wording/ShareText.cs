@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Wording;
 
@@ -6,10 +7,10 @@ namespace Chandlery.Intake.Wording;
 internal static class ShareText
 {
     /// <summary>
-    /// The share in the form that declarations use, or null when the text is no share. Signs and figures stay as
+    /// The share in the form that declarations use; refused when the text is no share. Signs and figures stay as
     /// printed; only words become signs (<c>1 to 5</c>, <c>max. 2</c>) and decimal commas become points.
     /// </summary>
-    public static string? Read(string text, SheetWording wording, out string why)
+    public static Parsed<string> Parse(string text, SheetWording wording)
     {
         string plain = text.Trim().ToLowerInvariant();
         foreach ((string word, string sign) in wording.RangeWords.OrderByDescending(w => w.Key.Length))
@@ -27,11 +28,10 @@ internal static class ShareText
             .Replace("...", "-", StringComparison.Ordinal)
             .Replace("%", "", StringComparison.Ordinal)
             .Trim();
-        if (DeclaredRange.TryParse(plain, out why) is null)
-        {
-            return null;
-        }
-
-        return string.Join(' ', plain.Replace(',', '.').Replace('\u2013', '-').Split(' ', StringSplitOptions.RemoveEmptyEntries)) + " %";
+        return DeclaredRange.Parse(plain).Reason is { } wrong
+            ? Parsed.Not<string>(wrong)
+            : Parsed.As(
+                string.Join(' ', plain.Replace(',', '.').Replace('\u2013', '-').Split(' ', StringSplitOptions.RemoveEmptyEntries)) + " %"
+            );
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 
@@ -22,7 +23,7 @@ public static class Arrangements
     {
         if (request.Form == LabelForm.Band && vessel.Outer is { } outer)
         {
-            var size = new LabelSize(new Millimetres(outer.PerimeterMillimetres + OverlapMm), request.Size.Height);
+            var size = new LabelSize(new Millimetres(outer.Section.Perimeter.Value + OverlapMm), request.Size.Height);
             return new LabelShape(request with { Size = size }, "around the vessel");
         }
 
@@ -40,32 +41,12 @@ public static class Arrangements
             return [.. offered.Select(s => Rectangle(s, "where there is room")).OrderBy(s => s.AreaMm2)];
         }
 
-        double girth = outer.PerimeterMillimetres;
+        double girth = outer.Section.Perimeter.Value;
         double height = outer.Height.Value - (2 * EdgeMm);
-        double widest = outer.Diameter is not null
-            ? girth * ReadableShareOfGirth
-            : Math.Max(outer.Length!.Value.Value, outer.Width!.Value.Value) - (2 * EdgeMm);
+        double widest = outer.Section is RectangularSection sides ? sides.LongSide.Value - (2 * EdgeMm) : girth * ReadableShareOfGirth;
         var shapes = new List<LabelShape>();
         shapes.AddRange(offered.Where(s => s.Width.Value <= widest && s.Height.Value <= height).Select(s => Rectangle(s, "on the side")));
-        if (outer.Diameter is { } diameter)
-        {
-            var round = new Millimetres(diameter.Value - (2 * EdgeMm));
-            shapes.Add(
-                new LabelShape(
-                    new LabelRequest(LabelForm.Circle, new LabelSize(round, round), new Millimetres(0), new Millimetres(0)),
-                    "on the base"
-                )
-            );
-        }
-        else
-        {
-            double length = outer.Length!.Value.Value - (2 * EdgeMm);
-            double width = outer.Width!.Value.Value - (2 * EdgeMm);
-            shapes.AddRange(
-                offered.Where(s => s.Width.Value <= length && s.Height.Value <= width).Select(s => Rectangle(s, "on the base"))
-            );
-        }
-
+        shapes.AddRange(OnTheBase(outer.Section, offered));
         if (height > 10)
         {
             var band = new LabelSize(new Millimetres(girth + OverlapMm), new Millimetres(height));
@@ -79,5 +60,22 @@ public static class Arrangements
             ))
         );
         return [.. shapes.OrderBy(s => s.Request.Form == LabelForm.Leaflet).ThenBy(s => s.AreaMm2)];
+    }
+
+    private static IEnumerable<LabelShape> OnTheBase(CrossSection section, IReadOnlyList<LabelSize> offered)
+    {
+        switch (section)
+        {
+            case RoundSection round:
+                var across = new Millimetres(round.Diameter.Value - (2 * EdgeMm));
+                var circle = new LabelSize(across, across);
+                return [new LabelShape(new LabelRequest(LabelForm.Circle, circle, new Millimetres(0), new Millimetres(0)), "on the base")];
+            case RectangularSection sides:
+                double length = sides.Length.Value - (2 * EdgeMm);
+                double width = sides.Width.Value - (2 * EdgeMm);
+                return offered.Where(s => s.Width.Value <= length && s.Height.Value <= width).Select(s => Rectangle(s, "on the base"));
+            default:
+                throw new UnreachableException();
+        }
     }
 }

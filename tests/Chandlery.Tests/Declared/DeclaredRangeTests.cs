@@ -21,8 +21,7 @@ public class DeclaredRangeTests
     [InlineData("100", 100, 100)]
     public void ReadsWhatSheetsPrint(string text, double low, double high)
     {
-        DeclaredRange? range = DeclaredRange.TryParse(text, out string why);
-        Assert.True(range is not null, why);
+        DeclaredRange range = DeclaredRange.Parse(text).Value;
         Assert.Equal(low, range.Low.Value);
         Assert.Equal(high, range.High.Value);
     }
@@ -40,10 +39,17 @@ public class DeclaredRangeTests
     [InlineData("\u0661\u0660", "write it as the sheet does")]
     public void RefusesWhatCannotBeAShare(string text, string expected)
     {
-        Assert.Null(DeclaredRange.TryParse(text, out string why));
-        Assert.Contains(expected, why, StringComparison.Ordinal);
+        Assert.Contains(expected, DeclaredRange.Parse(text).Reason, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void MarksAnOpenUpperEnd() => Assert.True(DeclaredRange.TryParse(">= 50", out _)!.OpenAbove);
+    public void MarksAnOpenUpperEnd() => Assert.True(DeclaredRange.Parse(">= 50").Value.OpenAbove);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    [InlineData(100.1)]
+    [InlineData(double.NaN)]
+    public void No_exact_share_is_nothing_or_more_than_the_whole(double percent) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => DeclaredRange.Exactly(percent));
 }

@@ -71,6 +71,22 @@ public sealed class CatalogueTests
         Assert.Contains("cannot be assessed after", changes.Single(c => c.Id == "fig-tin").Remark, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("topUp: { scented: yes }", "scented")]
+    [InlineData("topUp: { scented: yes, grams: 5 }", "scented 5 grams")]
+    [InlineData("topUp: { scented: no, percentOfCandle: 12 }", "plain 12 percentOfCandle")]
+    public void A_second_pour_goes_through_a_table(string topUp, string cell)
+    {
+        Candle candle = Assert.Single(With("fig-tin", t => t.TrimEnd() + "\n" + topUp + "\n").OfKind<Candle>(), c => c.Id == "fig-tin");
+        string csv = CandleTable.Candles([candle]);
+        Assert.Contains($",{cell},", csv, StringComparison.Ordinal);
+        var problems = new Problems();
+        (string Id, string Yaml) back = Assert.Single(CandleTable.Read(csv, "c.csv", problems));
+        var again = (Candle)new DeclarationReader(Bench.Lawbook.Vocabulary).Read(back.Yaml, "c.yaml", back.Id, problems)!;
+        Assert.Empty(problems.Found);
+        Assert.Equal(candle.TopUp, again.TopUp);
+    }
+
     [Fact]
     public void Candles_go_out_to_csv_and_come_back_the_same()
     {

@@ -50,9 +50,7 @@ internal sealed class CorpusScore
     private static SupplierPdf Open(string file)
     {
         byte[] content = File.ReadAllBytes(Path.Combine(Folder, file));
-        IReadOnlyList<SheetPage>? pages = PdfWords.Read(content, out string why);
-        Assert.True(pages is not null, why);
-        return new SupplierPdf(file, content, pages);
+        return new SupplierPdf(file, content, PdfWords.Parse(content).Value);
     }
 
     public void Add(string file, Truth truth, OilDraft draft)
@@ -151,7 +149,7 @@ internal sealed class CorpusScore
     private static string Joined(IEnumerable<string> texts) => string.Join(" | ", texts.Order(StringComparer.Ordinal));
 
     private static string Range(string text) =>
-        DeclaredRange.TryParse(text, out _) is { } r ? $"{r.Low.Value} {r.High.Value} {r.OpenAbove}" : text;
+        DeclaredRange.Parse(text).OrNull() is { } r ? $"{r.Low.Value} {r.High.Value} {r.OpenAbove}" : text;
 
     private void Compare(string where, string field, string? truth, string? drafted, bool marked)
     {

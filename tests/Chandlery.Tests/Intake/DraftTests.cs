@@ -144,8 +144,7 @@ public sealed class DraftTests
 
         var problems = new Problems();
         byte[] pdf = PdfDrawing.Draw(ManyPages.FromMarkup(xml.Append("</paper>").ToString(), "sheet", Bench.Shop, problems)!);
-        IReadOnlyList<SheetPage> pages = PdfWords.Read(pdf, out string why)!;
-        Assert.Equal("", why);
+        IReadOnlyList<SheetPage> pages = PdfWords.Parse(pdf).Value;
         OilDraft draft = DraftMaker.Make(
             [new SupplierPdf("sheet.pdf", pdf, pages)],
             ShippedFiles.Data(null, problems),
@@ -196,15 +195,15 @@ public sealed class DraftTests
                 bent[random.Next(bent.Length)] = (byte)random.Next(256);
             }
 
-            IReadOnlyList<SheetPage>? pages = PdfWords.Read(i % 3 == 0 ? bent[..random.Next(bent.Length)] : bent, out string why);
-            if (pages is null)
+            Parsed<IReadOnlyList<SheetPage>> pages = PdfWords.Parse(i % 3 == 0 ? bent[..random.Next(bent.Length)] : bent);
+            if (!pages.Success)
             {
-                Assert.NotEqual("", why);
+                Assert.NotEqual("", pages.Reason);
                 continue;
             }
 
             DraftMaker.Make(
-                [new SupplierPdf("bent.pdf", bent, pages)],
+                [new SupplierPdf("bent.pdf", bent, pages.Value)],
                 ShippedFiles.Data(null, new Problems()),
                 Bench.Lawbook.Vocabulary,
                 new Problems()
@@ -215,19 +214,18 @@ public sealed class DraftTests
     [Fact]
     public void Pages_survive_the_way_between_processes()
     {
-        IReadOnlyList<SheetPage> pages = PdfWords.Read(
-            File.ReadAllBytes(Path.Combine(CorpusScore.Folder, "dune.own-lines-en.pdf")),
-            out _
-        )!;
+        Parsed<IReadOnlyList<SheetPage>> pages = PdfWords.Parse(
+            File.ReadAllBytes(Path.Combine(CorpusScore.Folder, "dune.own-lines-en.pdf"))
+        );
         var wire = new MemoryStream();
-        PageWire.Write(wire, pages, "");
+        PageWire.Write(wire, pages);
         wire.Position = 0;
-        IReadOnlyList<SheetPage> back = PageWire.Read(wire, out _)!;
-        Assert.Equal(pages.SelectMany(p => p.Words), back.SelectMany(p => p.Words));
-        Assert.Equal(pages.SelectMany(p => p.Rules), back.SelectMany(p => p.Rules));
+        IReadOnlyList<SheetPage> back = PageWire.Read(wire).Value;
+        Assert.Equal(pages.Value.SelectMany(p => p.Words), back.SelectMany(p => p.Words));
+        Assert.Equal(pages.Value.SelectMany(p => p.Rules), back.SelectMany(p => p.Rules));
     }
 
-    private static string Refusal(byte[] pdf) => PdfWords.Read(pdf, out string why) is null ? why : "";
+    private static string Refusal(byte[] pdf) => PdfWords.Parse(pdf).Reason ?? "";
 
     private static byte[] Qpdf(byte[] pdf, params string[] options)
     {

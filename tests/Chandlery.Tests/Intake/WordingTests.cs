@@ -125,9 +125,7 @@ public sealed class WordingTests
     [InlineData("1% - 5%", 1, 5)]
     public void Shares_are_read_in_all_their_dresses(string text, double low, double high)
     {
-        string? share = ShareText.Read(text, Wording, out string why);
-        Assert.True(share is not null, why);
-        DeclaredRange range = DeclaredRange.TryParse(share, out _)!;
+        DeclaredRange range = DeclaredRange.Parse(ShareText.Parse(text, Wording).Value).Value;
         Assert.Equal((low, high), (range.Low.Value, range.High.Value));
     }
 
@@ -137,7 +135,7 @@ public sealed class WordingTests
     [InlineData("1,000")]
     [InlineData("120")]
     [InlineData("1 5")]
-    public void What_is_no_share_is_not_guessed(string text) => Assert.Null(ShareText.Read(text, Wording, out _));
+    public void What_is_no_share_is_not_guessed(string text) => Assert.False(ShareText.Parse(text, Wording).Success);
 
     [Theory]
     [InlineData("2026-02-10", "2026-02-10", false)]
@@ -152,8 +150,8 @@ public sealed class WordingTests
     [InlineData("February 10, 2026", "2026-02-10", false)]
     public void Dates_are_read_and_ambiguous_ones_doubted(string text, string day, bool doubted)
     {
-        Assert.Equal(DateOnly.ParseExact(day, "yyyy-MM-dd", null), DateText.Read(text, Wording, out string doubt));
-        Assert.Equal(doubted, doubt.Length > 0);
+        PrintedDay? found = DateText.Find(text, Wording);
+        Assert.Equal((DateOnly.ParseExact(day, "yyyy-MM-dd", null), doubted), (found?.Day, found?.Doubt is not null));
     }
 
     [Theory]

@@ -16,16 +16,17 @@ public sealed class LabelFormatTests
     private static readonly TextPlace Place = new("test", 1, 1);
 
     private static Vessel Round(double diameterMm, double heightMm) =>
-        new(
-            "v",
-            Place,
-            "v",
-            "glass",
-            new Millilitres(1000),
-            null,
-            null,
-            new VesselSize(new Millimetres(diameterMm), null, null, new Millimetres(heightMm))
-        );
+        new Vessel
+        {
+            Id = "v",
+            Place = Place,
+            Name = "v",
+            Material = "glass",
+            Brimful = new Millilitres(1000),
+            Fill = null,
+            Inner = null,
+            Outer = new VesselSize(new RoundSection(new Millimetres(diameterMm)), new Millimetres(heightMm)),
+        };
 
     [Theory]
     [InlineData(3000, 52, 74, 10)]
@@ -97,7 +98,17 @@ public sealed class LabelFormatTests
     [Fact]
     public void A_vessel_of_unknown_size_gets_the_tallest_figures()
     {
-        var unknown = new Vessel("v", Place, "v", "glass", new Millilitres(100), null, null, null);
+        var unknown = new Vessel
+        {
+            Id = "v",
+            Place = Place,
+            Name = "v",
+            Material = "glass",
+            Brimful = new Millilitres(100),
+            Fill = null,
+            Inner = null,
+            Outer = null,
+        };
         Assert.Equal(12.7, Bench.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
     }
 

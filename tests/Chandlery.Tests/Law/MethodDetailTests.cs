@@ -99,23 +99,24 @@ public sealed class MethodDetailTests
     }
 
     private static Substance Of(string name, double high, double whole, params ToxicityEstimate[] toxicity) =>
-        new(
-            new ComposedIngredient(
+        new Substance
+        {
+            Ingredient = new ComposedIngredient(
                 new SubstanceIdentity(name, null, null),
                 MassPercent.Zero,
                 new MassPercent(high),
                 new MassPercent(whole),
                 []
             ),
-            true,
-            [],
-            [],
-            [],
-            toxicity,
-            name,
-            null,
-            []
-        );
+            IsKnown = true,
+            Hazards = [],
+            FromLimits = [],
+            OwnLimits = [],
+            Toxicity = toxicity,
+            Name = name,
+            NonAdditiveKind = null,
+            Remarks = [],
+        };
 
     [Theory]
     [InlineData(new double[0], false, 0.01)]

@@ -12,23 +12,29 @@ namespace Chandlery.Tests.Law;
 public sealed class PoisonFactTests
 {
     private static Substance Of(double low, double high, bool known, params string[] codes) =>
-        new(
-            new ComposedIngredient(
-                new SubstanceIdentity("Smoke", CasNumber.TryParse("78-70-6", out _), null),
+        new Substance
+        {
+            Ingredient = new ComposedIngredient(
+                new SubstanceIdentity("Smoke", CasNumber.Parse("78-70-6").Value, null),
                 new MassPercent(low),
                 new MassPercent(high),
                 new MassPercent(high),
                 []
             ),
-            known,
-            [.. codes.Select(c => Bench.Lawbook.Vocabulary.Find(c)!).Select(c => new SubstanceHazard(c, c.Statement, "", 1, true, "test"))],
-            [],
-            [],
-            [],
-            "Smoke",
-            null,
-            []
-        );
+            IsKnown = known,
+            Hazards =
+            [
+                .. codes
+                    .Select(c => Bench.Lawbook.Vocabulary.Find(c)!)
+                    .Select(c => new SubstanceHazard(c, c.Statement, "", 1, true, "test")),
+            ],
+            FromLimits = [],
+            OwnLimits = [],
+            Toxicity = [],
+            Name = "Smoke",
+            NonAdditiveKind = null,
+            Remarks = [],
+        };
 
     private static PoisonFact? Fact(double low, double high, params string[] codes) =>
         PoisonFacts.Ingredients(Bench.Eu.PoisonCentres!, [Of(low, high, true, codes)]).SingleOrDefault();

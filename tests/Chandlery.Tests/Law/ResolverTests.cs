@@ -42,7 +42,23 @@ public sealed class ResolverTests
     }
 
     private static Oil Oil(int i, Ingredient line) =>
-        new($"oil{i}", new TextPlace("t", 1, 1), $"Oil {i}", "S", $"SDS {i}", Day, [line], null, null, null, null, null, null, []);
+        new Oil
+        {
+            Id = $"oil{i}",
+            Place = new TextPlace("t", 1, 1),
+            Name = $"Oil {i}",
+            Supplier = "S",
+            Document = $"SDS {i}",
+            Revised = Day,
+            Ingredients = [line],
+            OwnClaims = null,
+            FlashPoint = null,
+            Density = null,
+            DropMass = null,
+            HighestLoad = null,
+            Ifra = null,
+            NotDeclared = [],
+        };
 
     private static SubstanceList Nothing => new([], new Dictionary<string, string>());
 
@@ -55,12 +71,14 @@ public sealed class ResolverTests
     ) =>
         new(
             [
-                new SubstanceEntry(
-                    ["Limonene by law", "other name"],
-                    ["5989-27-5"],
-                    [],
-                    "601-096-00-2",
-                    [.. classes.Select(Bench.Claim)],
+                new SubstanceEntry
+                {
+                    Names = ["Limonene by law", "other name"],
+                    CasNumbers = ["5989-27-5"],
+                    EcNumbers = [],
+                    IndexNumber = "601-096-00-2",
+                    Claims = [.. classes.Select(Bench.Claim)],
+                    Limits =
                     [
                         .. (limits ?? []).Select(l => new SpecificLimit(
                             Bench.Claim(l.Split(':')[0]).Category,
@@ -68,14 +86,14 @@ public sealed class ResolverTests
                             null
                         )),
                     ],
-                    acuteM,
-                    chronicM,
-                    ate ?? [],
-                    new InForce(null, null),
-                    "an act",
-                    "test",
-                    null
-                ),
+                    AcuteM = acuteM,
+                    ChronicM = chronicM,
+                    Toxicity = ate ?? [],
+                    InForce = new InForce(null, null),
+                    Act = "an act",
+                    Confidence = "test",
+                    NonAdditiveKind = null,
+                },
             ],
             new Dictionary<string, string>()
         );
@@ -234,21 +252,22 @@ public sealed class ResolverTests
             "Limonene",
             Resolve(new SubstanceList([], new Dictionary<string, string> { ["5989-27-5"] = "Limonene" }), Line([])).Name
         );
-        SubstanceEntry known = new(
-            ["Known name"],
-            ["5989-27-5"],
-            [],
-            null,
-            null,
-            [],
-            null,
-            null,
-            [],
-            new InForce(null, null),
-            "",
-            "test",
-            null
-        );
+        SubstanceEntry known = new SubstanceEntry
+        {
+            Names = ["Known name"],
+            CasNumbers = ["5989-27-5"],
+            EcNumbers = [],
+            IndexNumber = null,
+            Claims = null,
+            Limits = [],
+            AcuteM = null,
+            ChronicM = null,
+            Toxicity = [],
+            InForce = new InForce(null, null),
+            Act = "",
+            Confidence = "test",
+            NonAdditiveKind = null,
+        };
         Assert.Equal("Known name", Resolve(new SubstanceList([known], new Dictionary<string, string>()), Line([])).Name);
     }
 }

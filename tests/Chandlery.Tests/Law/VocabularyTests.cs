@@ -20,8 +20,8 @@ public sealed class VocabularyTests
     [InlineData("Repr. 1B H360FD", "Repr. 1B", "H360FD")]
     public void A_class_is_read_as_printed(string text, string code, string statement)
     {
-        HazardClaim? claim = Bench.Lawbook.Vocabulary.TryParse(text, out string why);
-        Assert.Equal((code, statement, ""), (claim?.Category.Code, claim?.Statement, why));
+        HazardClaim claim = Bench.Lawbook.Vocabulary.Parse(text).Value;
+        Assert.Equal((code, statement), (claim.Category.Code, claim.Statement.Text));
     }
 
     [Theory]
@@ -44,8 +44,7 @@ public sealed class VocabularyTests
     [InlineData("Skin Sens. 1, H319", "'Skin Sens. 1, H319': H319 does not belong to Skin Sens. 1, whose statement is H317.")]
     public void What_cannot_be_read_is_explained(string text, string expected)
     {
-        Assert.Null(Bench.Lawbook.Vocabulary.TryParse(text, out string why));
-        Assert.Equal(expected, why);
+        Assert.Equal(expected, Bench.Lawbook.Vocabulary.Parse(text).Reason);
     }
 
     [Fact]
@@ -100,7 +99,22 @@ public sealed class VocabularyTests
     [Fact]
     public void The_list_decides_over_the_name()
     {
-        SubstanceEntry entry = new(["Citral"], [], [], null, null, [], null, null, [], new InForce(null, null), "test", "test", "acid");
+        var entry = new SubstanceEntry
+        {
+            Names = ["Citral"],
+            CasNumbers = [],
+            EcNumbers = [],
+            IndexNumber = null,
+            Claims = null,
+            Limits = [],
+            AcuteM = null,
+            ChronicM = null,
+            Toxicity = [],
+            InForce = new InForce(null, null),
+            Act = "test",
+            Confidence = "test",
+            NonAdditiveKind = "acid",
+        };
         Assert.Equal("acid", NonAdditiveKinds.Of(new SubstanceIdentity("Citral", null, null), entry));
     }
 

@@ -42,7 +42,18 @@ internal static class ProgramAnswer
             lines.Add(Bench.Line("filler", filler, []));
         }
 
-        var wax = new Wax("w", Place, "mixture", "nobody", lines, [], null, null, null);
+        var wax = new Wax
+        {
+            Id = "w",
+            Place = Place,
+            Name = "mixture",
+            Supplier = "nobody",
+            Ingredients = lines,
+            Blend = [],
+            HighestLoad = null,
+            SolidDensity = null,
+            LiquidDensity = null,
+        };
         MassPercent none = MassPercent.Zero;
         return Composer.Compose(new Recipe([], [new WaxShare(wax, MassPercent.Whole)], [], none, none, none, none));
     }

@@ -376,7 +376,7 @@ public sealed class SafetySheetTests
     {
         Assessment a = Bench.Demo(file);
         byte[] pdf = Pdf(Make(a, language));
-        IReadOnlyList<SheetPage> pages = PdfWords.Read(pdf, out _)!;
+        IReadOnlyList<SheetPage> pages = PdfWords.Parse(pdf).Value;
         var problems = new Problems();
         OilDraft draft = DraftMaker.Make(
             [new SupplierPdf("own.pdf", pdf, pages)],
@@ -393,7 +393,7 @@ public sealed class SafetySheetTests
             DraftIngredient row = draft.Ingredients.Single(i => i.Cas!.Value == s.Ingredient.Identity.Cas!.Text);
             Assert.Equal(s.Name, row.Name.Value);
             Assert.Equal(s.Ingredient.Identity.Ec?.Text, row.Ec?.Value);
-            double high = DeclaredRange.TryParse(row.Share!.Value, out _)!.High.Value;
+            double high = DeclaredRange.Parse(row.Share!.Value).Value.High.Value;
             Assert.InRange(high, s.Ingredient.WholeHigh.Value * (1 - 1e-9), s.Ingredient.WholeHigh.Value * 1.01);
             Assert.Equal(
                 s.Hazards.Select(h => $"{h.Category.ClassCode} {h.Category.Category}, {h.Statement}").Order(),

@@ -61,18 +61,19 @@ internal static class Bench
                 null
             )),
         ];
-        return new Ingredient(
-            new SubstanceIdentity(name, cas is null ? null : CasNumber.TryParse(cas, out _), null),
-            DeclaredRange.Exactly(percent),
-            claims,
-            specific,
-            m,
-            m,
-            ate ?? [],
-            [],
-            false,
-            new TextPlace("test", 1, 1)
-        );
+        return new Ingredient
+        {
+            Identity = new SubstanceIdentity(name, cas is null ? null : CasNumber.Parse(cas).Value, null),
+            Share = DeclaredRange.Exactly(percent),
+            Claims = claims,
+            SpecificLimits = specific,
+            AcuteM = m,
+            ChronicM = m,
+            Toxicity = ate ?? [],
+            Constituents = [],
+            ListedSeparately = false,
+            Place = new TextPlace("test", 1, 1),
+        };
     }
 
     /// <summary>A mixture of these lines; the rest is a harmless filler.</summary>
@@ -83,7 +84,18 @@ internal static class Bench
     {
         double rest = 100 - undeclaredPercent - lines.Sum(l => l.Share.High.Value);
         Ingredient[] all = rest > 1e-9 ? [.. lines, Line("filler", rest, [])] : lines;
-        var wax = new Wax("w", new TextPlace("test", 1, 1), "mixture", "nobody", all, [], null, null, null);
+        var wax = new Wax
+        {
+            Id = "w",
+            Place = new TextPlace("test", 1, 1),
+            Name = "mixture",
+            Supplier = "nobody",
+            Ingredients = all,
+            Blend = [],
+            HighestLoad = null,
+            SolidDensity = null,
+            LiquidDensity = null,
+        };
         var recipe = new Recipe(
             [],
             [new WaxShare(wax, MassPercent.Whole)],
@@ -113,12 +125,7 @@ internal static class Bench
     /// <summary>Codes of the classes, such as "Skin Irrit. 2", in the order of the rules.</summary>
     public static string Codes(params Ingredient[] lines) => string.Join(", ", Classify(lines).Classes.Select(c => c.Category.Code));
 
-    public static HazardClaim Claim(string text)
-    {
-        HazardClaim? claim = Lawbook.Vocabulary.TryParse(text, out string why);
-        Assert.True(claim is not null, why);
-        return claim;
-    }
+    public static HazardClaim Claim(string text) => Lawbook.Vocabulary.Parse(text).Value;
 
     /// <summary>Assessments of a demo candle or batch.</summary>
     public static Assessment Demo(string file, string? place = null, DateOnly? asOf = null)

@@ -4,44 +4,58 @@ using Chandlery.Core.Quantities;
 namespace Chandlery.Core.Asked.Comparisons;
 
 /// <summary>A candle of a catalogue in a line.</summary>
-/// <param name="Id">Its name.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Edition">Edition of the law.</param>
-/// <param name="Places">Places of sale.</param>
-/// <param name="Classes">Classes.</param>
-/// <param name="SignalWord">Danger, Warning, or null.</param>
-/// <param name="Statements">Hazard and supplemental statements.</param>
-/// <param name="LoadOfCandlePercent">Oil in the finished candle, percent.</param>
-/// <param name="LimitsBroken">Names of broken limits.</param>
-/// <param name="StopsSale">True when something stops the sale.</param>
-/// <param name="Ufi">UFI, or null.</param>
-public sealed record CatalogueRow(
-    string Id,
-    string Name,
-    string Edition,
-    IReadOnlyList<string> Places,
-    IReadOnlyList<string> Classes,
-    string? SignalWord,
-    IReadOnlyList<string> Statements,
-    double LoadOfCandlePercent,
-    IReadOnlyList<string> LimitsBroken,
-    bool StopsSale,
-    string? Ufi
-)
+public sealed record CatalogueRow
 {
+    /// <summary>Its name.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Edition of the law.</summary>
+    public required string Edition { get; init; }
+
+    /// <summary>Places of sale.</summary>
+    public required IReadOnlyList<string> Places { get; init; }
+
+    /// <summary>Classes.</summary>
+    public required IReadOnlyList<string> Classes { get; init; }
+
+    /// <summary>Danger, Warning, or null.</summary>
+    public required string? SignalWord { get; init; }
+
+    /// <summary>Hazard and supplemental statements.</summary>
+    public required IReadOnlyList<string> Statements { get; init; }
+
+    /// <summary>Oil in the finished candle, percent.</summary>
+    public required double LoadOfCandlePercent { get; init; }
+
+    /// <summary>Names of broken limits.</summary>
+    public required IReadOnlyList<string> LimitsBroken { get; init; }
+
+    /// <summary>True when something stops the sale.</summary>
+    public required bool StopsSale { get; init; }
+
+    /// <summary>UFI, or null.</summary>
+    public required string? Ufi { get; init; }
+
     /// <summary>The line of an assessed candle.</summary>
     public static CatalogueRow Of(Assessment a) =>
-        new(
-            a.Id,
-            a.Candle.Name,
-            a.Edition.Id,
-            [.. a.Places.Select(p => p.Code)],
-            [.. a.Classification.Classes.Select(c => c.Category.Code)],
-            a.Label.SignalWord?.Text,
-            [.. a.Label.Hazard.Concat(a.Label.Supplemental).Select(s => s.Text)],
-            double.Parse(Figures.Plain(a.Composition.Recipe.Load.Value), System.Globalization.CultureInfo.InvariantCulture),
-            [.. a.Limits.Where(l => l.Holds == false).Select(l => l.Name)],
-            a.StopsSale,
-            a.Ufi
-        );
+        new CatalogueRow
+        {
+            Id = a.Id,
+            Name = a.Candle.Name,
+            Edition = a.Edition.Id,
+            Places = [.. a.Places.Select(p => p.Code)],
+            Classes = [.. a.Classification.Classes.Select(c => c.Category.Code)],
+            SignalWord = a.Label.SignalWord?.Text,
+            Statements = [.. a.Label.Hazard.Concat(a.Label.Supplemental).Select(s => s.Text)],
+            LoadOfCandlePercent = double.Parse(
+                Figures.Plain(a.Composition.Recipe.Load.Value),
+                System.Globalization.CultureInfo.InvariantCulture
+            ),
+            LimitsBroken = [.. a.Limits.Where(l => l.Holds == false).Select(l => l.Name)],
+            StopsSale = a.StopsSale,
+            Ufi = a.Ufi,
+        };
 }

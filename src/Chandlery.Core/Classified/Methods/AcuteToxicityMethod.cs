@@ -148,16 +148,18 @@ public static class AcuteToxicityMethod
         double upTo = bound.UpTo[form];
         string unit = rule.Units[form];
         double estimate = whole / counting.Sum(c => c.Dose.Substance.Ingredient.High.Value / c.Dose.Estimate);
-        return new Working(
-            $"ATEmix = {WholeText(whole)} / sum of (share / ATE)",
-            [.. counting.Select(c => Line(c.Dose, c.Dose.Substance.Ingredient.High.Value / c.Dose.Estimate))],
-            estimate,
-            upTo,
-            unit,
-            rule.Clause,
-            $"The acute toxicity estimate of the candle is {Figures.Plain(estimate)} {unit}; up to {Figures.Plain(upTo)} it is {bound.Result.Code}. {counting[0].Dose.Substance.Name} adds most.",
-            rule.Confidence
-        );
+        return new Working
+        {
+            Formula = $"ATEmix = {WholeText(whole)} / sum of (share / ATE)",
+            Lines = [.. counting.Select(c => Line(c.Dose, c.Dose.Substance.Ingredient.High.Value / c.Dose.Estimate))],
+            Value = estimate,
+            Threshold = upTo,
+            Unit = unit,
+            Clause = rule.Clause,
+            Sentence =
+                $"The acute toxicity estimate of the candle is {Figures.Plain(estimate)} {unit}; up to {Figures.Plain(upTo)} it is {bound.Result.Code}. {counting[0].Dose.Substance.Name} adds most.",
+            Confidence = rule.Confidence,
+        };
     }
 
     private static Working InSeveralForms(
@@ -168,31 +170,34 @@ public static class AcuteToxicityMethod
     )
     {
         double sum = counting.Sum(c => c.Percent);
-        return new Working(
-            $"sum of (share x bound of its own form / ATE), against {WholeText(whole)} %",
-            [.. counting.Select(c => Line(c.Dose, c.Percent))],
-            sum,
-            whole,
-            "%",
-            rule.Clause,
-            $"The ingredients' toxicity, each measured in its own form against {bound.Result.Code}, adds up to {Figures.Plain(sum)} %; from {Figures.Plain(whole)} % on the candle is {bound.Result.Code}. {counting[0].Dose.Substance.Name} adds most.",
-            rule.Confidence
-        );
+        return new Working
+        {
+            Formula = $"sum of (share x bound of its own form / ATE), against {WholeText(whole)} %",
+            Lines = [.. counting.Select(c => Line(c.Dose, c.Percent))],
+            Value = sum,
+            Threshold = whole,
+            Unit = "%",
+            Clause = rule.Clause,
+            Sentence =
+                $"The ingredients' toxicity, each measured in its own form against {bound.Result.Code}, adds up to {Figures.Plain(sum)} %; from {Figures.Plain(whole)} % on the candle is {bound.Result.Code}. {counting[0].Dose.Substance.Name} adds most.",
+            Confidence = rule.Confidence,
+        };
     }
 
     private static string WholeText(double whole) => whole == 100 ? "100" : $"(100 - {Figures.Plain(100 - whole)})";
 
     private static WorkingLine Line(Dose dose, double adds) =>
-        new(
-            dose.Substance.Name,
-            dose.Substance.Ingredient.Identity.Cas?.Text,
-            dose.Hazard.Code,
-            dose.Substance.Ingredient.High.Value,
-            1,
-            dose.Estimate,
-            adds,
-            dose.Source
-        );
+        new WorkingLine
+        {
+            Substance = dose.Substance.Name,
+            Cas = dose.Substance.Ingredient.Identity.Cas?.Text,
+            Hazard = dose.Hazard.Code,
+            Percent = dose.Substance.Ingredient.High.Value,
+            Factor = 1,
+            Limit = dose.Estimate,
+            Adds = adds,
+            Source = dose.Source,
+        };
 
     private static ToxicityBound? BoundOf(AcuteToxicityRule rule, HazardCategory category)
     {

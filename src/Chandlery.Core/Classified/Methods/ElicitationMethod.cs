@@ -31,26 +31,29 @@ public static class ElicitationMethod
     private static Working Explain(LimitRule rule, Elicitation elicitation, Substance substance, SubstanceHazard hazard, MassPercent limit)
     {
         MassPercent share = substance.Ingredient.WholeHigh;
-        var line = new WorkingLine(
-            substance.Name,
-            substance.Ingredient.Identity.Cas?.Text,
-            hazard.Category.Code,
-            share.Value,
-            1,
-            limit.Value,
-            share.Value,
-            hazard.Source
-        );
-        return new Working(
-            "share of each sensitiser alone, against its elicitation limit",
-            [line],
-            share.Value,
-            limit.Value,
-            "%",
-            elicitation.Clause,
-            $"{substance.Name} makes up to {share} of the finished candle; from {limit} on it must be named, because a person who is already allergic may react.",
-            rule.Confidence
-        );
+        var line = new WorkingLine
+        {
+            Substance = substance.Name,
+            Cas = substance.Ingredient.Identity.Cas?.Text,
+            Hazard = hazard.Category.Code,
+            Percent = share.Value,
+            Factor = 1,
+            Limit = limit.Value,
+            Adds = share.Value,
+            Source = hazard.Source,
+        };
+        return new Working
+        {
+            Formula = "share of each sensitiser alone, against its elicitation limit",
+            Lines = [line],
+            Value = share.Value,
+            Threshold = limit.Value,
+            Unit = "%",
+            Clause = elicitation.Clause,
+            Sentence =
+                $"{substance.Name} makes up to {share} of the finished candle; from {limit} on it must be named, because a person who is already allergic may react.",
+            Confidence = rule.Confidence,
+        };
     }
 
     /// <summary>The share from which a hazard must be named; null when it is no sensitiser of this rule.</summary>

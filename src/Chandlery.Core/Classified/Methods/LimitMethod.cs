@@ -57,7 +57,17 @@ public static class LimitMethod
         double sum = rule.AddsSubstances ? counted.Sum(c => c.Part * limit) : counted[0].Part * limit;
         List<WorkingLine> lines = [.. counted.Select(c => Line(c, limit))];
         string formula = rule.AddsSubstances ? SumFormula(rung) : "share of each substance alone, against its limit";
-        var working = new Working(formula, lines, sum, limit, "%", rule.Clause, Sentence(rule, rung, lines, sum), rule.Confidence);
+        var working = new Working
+        {
+            Formula = formula,
+            Lines = lines,
+            Value = sum,
+            Threshold = limit,
+            Unit = "%",
+            Clause = rule.Clause,
+            Sentence = Sentence(rule, rung, lines, sum),
+            Confidence = rule.Confidence,
+        };
 
         // There may be two ways to one result (STOT 2 by category 1 or by category 2): who goes the other way is a cause too.
         List<Substance> causes =
@@ -156,16 +166,17 @@ public static class LimitMethod
         kind != MFactorKind.None && kind == hazard.Category.MultipliedBy ? hazard.M : 1;
 
     private static WorkingLine Line(Counted c, double rungLimit) =>
-        new(
-            c.Substance.Name,
-            c.Substance.Ingredient.Identity.Cas?.Text,
-            c.Hazard.Category.Code,
-            c.SharePercent,
-            c.Term.Weight * MOf(c.Term.M, c.Hazard),
-            c.LimitPercent,
-            c.Part * rungLimit,
-            c.Hazard.Source
-        );
+        new WorkingLine
+        {
+            Substance = c.Substance.Name,
+            Cas = c.Substance.Ingredient.Identity.Cas?.Text,
+            Hazard = c.Hazard.Category.Code,
+            Percent = c.SharePercent,
+            Factor = c.Term.Weight * MOf(c.Term.M, c.Hazard),
+            Limit = c.LimitPercent,
+            Adds = c.Part * rungLimit,
+            Source = c.Hazard.Source,
+        };
 
     private static string SumFormula(Rung rung)
     {

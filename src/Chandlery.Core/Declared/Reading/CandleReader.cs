@@ -18,31 +18,32 @@ internal static class CandleReader
         FragranceLoad? load = DeclarationReader.ReadLoad(fields, CandleShape.Load);
         List<OilPart> oils = ReadOils(fields, PourShape.Oils);
         CheckRecipe(fields, waxWeight, load, oils);
-        return new Candle(
-            id,
-            fields.Place,
-            name,
-            use,
-            vessel,
-            netMass,
-            wax,
-            waxWeight,
-            load,
-            oils,
-            ReadExtras(fields, PourShape.Extras),
-            ReadTopUp(fields, PourShape.TopUp),
-            ReadWicks(fields),
-            fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
-            ReadTemperatures(fields),
-            ReadCountries(fields),
-            fields.Texts(CandleShape.Languages),
-            ReadLabel(fields, CandleShape.Label),
-            fields.OptionalText(CandleShape.BatchCode),
-            fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
-            fields.OptionalDay(CandleShape.OnMarketSince),
-            ReadGtin(fields),
-            ReadUrl(fields)
-        );
+        return new Candle
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = name,
+            Use = use,
+            Vessel = vessel,
+            NetMass = netMass,
+            Wax = wax,
+            WaxWeight = waxWeight,
+            Load = load,
+            Oils = oils,
+            Extras = ReadExtras(fields, PourShape.Extras),
+            TopUp = ReadTopUp(fields, PourShape.TopUp),
+            Wicks = ReadWicks(fields),
+            Headspace = fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
+            Temperatures = ReadTemperatures(fields),
+            SoldIn = ReadCountries(fields),
+            Languages = fields.Texts(CandleShape.Languages),
+            Label = ReadLabel(fields, CandleShape.Label),
+            BatchCode = fields.OptionalText(CandleShape.BatchCode),
+            FormulationNumber = fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
+            OnMarketSince = fields.OptionalDay(CandleShape.OnMarketSince),
+            Gtin = ReadGtin(fields),
+            InformationUrl = ReadUrl(fields),
+        };
     }
 
     public static Batch ReadBatch(Fields fields, string id)
@@ -62,7 +63,18 @@ internal static class CandleReader
                 );
             }
 
-            return new Batch(id, fields.Place, candle, code, poured, new Grams(1), [], [], null);
+            return new Batch
+            {
+                Id = id,
+                Place = fields.Place,
+                Candle = candle,
+                Code = code,
+                Poured = poured,
+                WaxWeight = new Grams(1),
+                Oils = [],
+                Extras = [],
+                TopUp = null,
+            };
         }
 
         var waxWeight = new Grams(weighed.Number(BatchShape.WaxWeight));
@@ -82,19 +94,30 @@ internal static class CandleReader
         }
 
         List<ExtraPart> extras = ReadExtras(weighed, PourShape.WeighedExtras);
-        if (extras.Any(e => e.Weight is null))
+        if (extras.Any(e => e.Amount is not WeighedAmount))
         {
             fields.Problems.Add(weighed.PlaceOf(PourShape.WeighedExtras), "A batch needs the grams of each extra, not a percentage.");
         }
 
         TopUp? topUp = ReadTopUp(weighed, PourShape.WeighedTopUp);
-        if (topUp is { Weight: null, Scented: false })
+        if (topUp is PlainTopUp { Amount: not WeighedAmount })
         {
             fields.Problems.Add(weighed.PlaceOf(PourShape.WeighedTopUp), "A batch needs the grams of the second pour, not a percentage.");
         }
 
         weighed.Done();
-        return new Batch(id, fields.Place, candle, code, poured, waxWeight, oils, extras, topUp);
+        return new Batch
+        {
+            Id = id,
+            Place = fields.Place,
+            Candle = candle,
+            Code = code,
+            Poured = poured,
+            WaxWeight = waxWeight,
+            Oils = oils,
+            Extras = extras,
+            TopUp = topUp,
+        };
     }
 
     private static Grams? ReadGrams(Fields fields, NumberField field) =>
@@ -194,15 +217,14 @@ internal static class CandleReader
         foreach (Fields part in fields.Groups(list))
         {
             Reference extra = DeclarationReader.ReadReference(part, PourShape.Extra);
-            double? percent = part.OptionalNumber(PourShape.PercentOfWax);
-            Grams? weight = ReadGrams(part, PourShape.Grams);
-            if ((percent is null) == (weight is null))
+            Amount? amount = ReadAmount(part, PourShape.PercentOfWax);
+            if (amount is null || HasTwoAmounts(part, PourShape.PercentOfWax))
             {
                 part.Problems.Add(part.Place, $"Extra '{extra.Id}' needs one amount.", "Write 'percentOfWax' or 'grams'.");
             }
 
             part.Done();
-            extras.Add(new ExtraPart(extra, percent is { } p ? new MassPercent(p) : null, weight));
+            extras.Add(new ExtraPart(extra, amount ?? StandIn));
         }
 
         return extras;
@@ -226,16 +248,28 @@ internal static class CandleReader
         }
 
         bool scented = group.OptionalFlag(PourShape.Scented) ?? true;
-        double? percent = group.OptionalNumber(PourShape.PercentOfCandle);
-        Grams? weight = ReadGrams(group, PourShape.Grams);
-        if ((percent is null) == (weight is null) && !scented)
+        Amount? amount = ReadAmount(group, PourShape.PercentOfCandle);
+        if (!scented && (amount is null || HasTwoAmounts(group, PourShape.PercentOfCandle)))
         {
             group.Problems.Add(group.Place, "An unscented second pour needs its amount.", "Write 'percentOfCandle' or 'grams'.");
         }
 
         group.Done();
-        return new TopUp(scented, percent is { } p ? new MassPercent(p) : null, weight);
+        return scented ? new ScentedTopUp(amount) : new PlainTopUp(amount ?? StandIn);
     }
+
+    private static Amount StandIn { get; } = new WeighedAmount(new Grams(1));
+
+    private static Amount? ReadAmount(Fields fields, NumberField share)
+    {
+        double? percent = fields.OptionalNumber(share);
+        Grams? weight = ReadGrams(fields, PourShape.Grams);
+        return percent is { } p ? new RelativeAmount(new MassPercent(p))
+            : weight is { } grams ? new WeighedAmount(grams)
+            : null;
+    }
+
+    private static bool HasTwoAmounts(Fields fields, NumberField share) => fields.Has(share) && fields.Has(PourShape.Grams);
 
     private static Wicks ReadWicks(Fields fields)
     {
@@ -327,29 +361,20 @@ internal static class CandleReader
         );
     }
 
-    // GS1 General Specifications, 7.9: from the right, weights 3 and 1 in turn.
-    private static string? ReadGtin(Fields fields)
+    private static Gtin13? ReadGtin(Fields fields)
     {
-        string? text = fields.OptionalText(CandleShape.Gtin);
-        if (text is null)
+        if (fields.OptionalText(CandleShape.Gtin) is not { } text)
         {
             return null;
         }
 
-        if (text.Length != 13 || !text.All(char.IsAsciiDigit))
+        Parsed<Gtin13> gtin = Gtin13.Parse(text);
+        if (!gtin.Success)
         {
-            fields.Problems.Add(fields.PlaceOf(CandleShape.Gtin), $"'{text}' is no GTIN-13.", "Write its thirteen digits in quotes.");
-            return null;
+            fields.Problems.Add(fields.PlaceOf(CandleShape.Gtin), gtin.Reason);
         }
 
-        int sum = text.Take(12).Select((c, i) => (c - '0') * (i % 2 == 0 ? 1 : 3)).Sum();
-        int check = (10 - (sum % 10)) % 10;
-        if (check != text[12] - '0')
-        {
-            fields.Problems.Add(fields.PlaceOf(CandleShape.Gtin), $"GTIN {text} fails its check digit: the digits call for {check}.");
-        }
-
-        return text;
+        return gtin.OrNull();
     }
 
     private static string? ReadUrl(Fields fields)

@@ -57,23 +57,24 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     }
 
     private Oil ReadOil(Fields fields, string id) =>
-        new(
-            id,
-            fields.Place,
-            fields.Text(OilShape.Name),
-            fields.Text(OilShape.Supplier),
-            fields.Text(OilShape.Document),
-            fields.Day(OilShape.Revised),
-            ingredients.ReadTable(fields, required: true),
-            ingredients.ReadClaims(fields),
-            ReadFlashPoint(fields),
-            ReadDensity(fields, OilShape.Density),
-            fields.OptionalNumber(OilShape.DropMass) is { } milligrams ? new Grams(milligrams / 1000) : null,
-            ReadLoad(fields, OilShape.HighestLoad),
-            ReadIfra(fields),
-            fields.Texts(OilShape.NotDeclared),
-            ReadDraft(fields)
-        );
+        new Oil
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = fields.Text(OilShape.Name),
+            Supplier = fields.Text(OilShape.Supplier),
+            Document = fields.Text(OilShape.Document),
+            Revised = fields.Day(OilShape.Revised),
+            Ingredients = ingredients.ReadTable(fields, required: true),
+            OwnClaims = ingredients.ReadClaims(fields),
+            FlashPoint = ReadFlashPoint(fields),
+            Density = ReadDensity(fields, OilShape.Density),
+            DropMass = fields.OptionalNumber(OilShape.DropMass) is { } milligrams ? new Grams(milligrams / 1000) : null,
+            HighestLoad = ReadLoad(fields, OilShape.HighestLoad),
+            Ifra = ReadIfra(fields),
+            NotDeclared = fields.Texts(OilShape.NotDeclared),
+            Draft = ReadDraft(fields),
+        };
 
     private static DraftOrigin? ReadDraft(Fields fields)
     {
@@ -144,18 +145,19 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             );
         }
 
-        return new Wax(
-            id,
-            fields.Place,
-            name,
-            supplier,
-            ingredients.ReadTable(fields, required: blend.Count == 0),
-            blend,
-            ReadLoad(fields, WaxShape.HighestLoad),
-            ReadDensity(fields, WaxShape.SolidDensity),
-            ReadDensity(fields, WaxShape.LiquidDensity),
-            fields.OptionalNumber(WaxShape.Melting) is { } melting ? new Celsius(melting) : null
-        );
+        return new Wax
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = name,
+            Supplier = supplier,
+            Ingredients = ingredients.ReadTable(fields, required: blend.Count == 0),
+            Blend = blend,
+            HighestLoad = ReadLoad(fields, WaxShape.HighestLoad),
+            SolidDensity = ReadDensity(fields, WaxShape.SolidDensity),
+            LiquidDensity = ReadDensity(fields, WaxShape.LiquidDensity),
+            MeltingPoint = fields.OptionalNumber(WaxShape.Melting) is { } melting ? new Celsius(melting) : null,
+        };
     }
 
     private Extra ReadExtra(Fields fields, string id) =>
@@ -196,10 +198,20 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         }
 
         Fields? vat = fields.OptionalGroup(MakerShape.Vat);
-        string? country = vat?.Text(MakerShape.Country);
-        string? number = vat?.Text(MakerShape.Number);
+        VatNumber? number = vat is null ? null : new VatNumber(vat.Text(MakerShape.Country), vat.Text(MakerShape.Number));
         vat?.Done();
-        return new Maker(id, fields.Place, name, address, telephone, email, web, emergency, country, number);
+        return new Maker
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = name,
+            AddressLines = address,
+            Telephone = telephone,
+            Email = email,
+            Web = web,
+            EmergencyTelephone = emergency,
+            Vat = number,
+        };
     }
 
     private static Vessel ReadVessel(Fields fields, string id)
@@ -213,16 +225,17 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             fields.Problems.Add(fields.PlaceOf(VesselShape.Fill), $"The fill of {line} is more than the {brimful} to the brim.");
         }
 
-        return new Vessel(
-            id,
-            fields.Place,
-            name,
-            material,
-            brimful,
-            fill,
-            ReadSize(fields, VesselShape.Inner),
-            ReadSize(fields, VesselShape.Outer)
-        );
+        return new Vessel
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = name,
+            Material = material,
+            Brimful = brimful,
+            Fill = fill,
+            Inner = ReadSize(fields, VesselShape.Inner),
+            Outer = ReadSize(fields, VesselShape.Outer),
+        };
     }
 
     private static VesselSize? ReadSize(Fields fields, GroupField field)
@@ -240,11 +253,12 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         if ((diameter is null) == (length is null) || (length is null) != (width is null))
         {
             size.Problems.Add(size.Place, $"'{field.Key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'.");
-            diameter = new Millimetres(1);
         }
 
         size.Done();
-        return new VesselSize(diameter, length, width, height);
+        CrossSection section =
+            length is { } one && width is { } other ? new RectangularSection(one, other) : new RoundSection(diameter ?? new Millimetres(1));
+        return new VesselSize(section, height);
     }
 
     private static Millimetres? Length(Fields fields, NumberField field) =>

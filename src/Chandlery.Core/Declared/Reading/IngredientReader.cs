@@ -43,13 +43,13 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
                     {
                         fields.Problems.Add(item.Place, "A class must be a text, such as 'Skin Sens. 1B, H317'.");
                     }
-                    else if (vocabulary.TryParse(scalar.Text, out string why) is { } claim)
+                    else if (vocabulary.Parse(scalar.Text) is var claim && claim.Success)
                     {
-                        claims.Add(claim);
+                        claims.Add(claim.Value);
                     }
                     else
                     {
-                        fields.Problems.Add(item.Place, why);
+                        fields.Problems.Add(item.Place, claim.Reason);
                     }
                 }
 
@@ -67,8 +67,8 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
     private Ingredient Read(Fields fields, bool constituent)
     {
         string name = fields.Text(IngredientShape.Name);
-        CasNumber? cas = ReadRegistryNumber(fields, IngredientShape.Cas, CasNumber.TryParse);
-        EcNumber? ec = ReadRegistryNumber(fields, IngredientShape.Ec, EcNumber.TryParse);
+        CasNumber? cas = ReadRegistryNumber(fields, IngredientShape.Cas, CasNumber.Parse);
+        EcNumber? ec = ReadRegistryNumber(fields, IngredientShape.Ec, EcNumber.Parse);
         DeclaredRange share = ReadShare(fields);
         IReadOnlyList<HazardClaim>? claims = ReadClaims(fields);
         List<SpecificLimit> limits = [.. ReadLimits(fields)];
@@ -87,23 +87,22 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
         }
 
         fields.Done();
-        return new Ingredient(
-            new SubstanceIdentity(name, cas, ec),
-            share,
-            claims,
-            limits,
-            acuteM,
-            chronicM,
-            toxicity,
-            constituents,
-            listedSeparately,
-            fields.Place
-        );
+        return new Ingredient
+        {
+            Identity = new SubstanceIdentity(name, cas, ec),
+            Share = share,
+            Claims = claims,
+            SpecificLimits = limits,
+            AcuteM = acuteM,
+            ChronicM = chronicM,
+            Toxicity = toxicity,
+            Constituents = constituents,
+            ListedSeparately = listedSeparately,
+            Place = fields.Place,
+        };
     }
 
-    private delegate T? RegistryParse<T>(string text, out string why);
-
-    private static T? ReadRegistryNumber<T>(Fields fields, TextField field, RegistryParse<T> parse)
+    private static T? ReadRegistryNumber<T>(Fields fields, TextField field, Func<string, Parsed<T>> parse)
         where T : class
     {
         string? text = fields.OptionalText(field);
@@ -112,25 +111,25 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
             return null;
         }
 
-        T? number = parse(text, out string why);
-        if (number is null)
+        Parsed<T> number = parse(text);
+        if (!number.Success)
         {
-            fields.Problems.Add(fields.PlaceOf(field), why, "Copy it from the sheet again, or leave the field out.");
+            fields.Problems.Add(fields.PlaceOf(field), number.Reason, "Copy it from the sheet again, or leave the field out.");
         }
 
-        return number;
+        return number.OrNull();
     }
 
     private static DeclaredRange ReadShare(Fields fields)
     {
         string text = fields.Text(IngredientShape.Share);
-        DeclaredRange? share = DeclaredRange.TryParse(text, out string why);
-        if (share is null && fields.Has(IngredientShape.Share))
+        Parsed<DeclaredRange> share = DeclaredRange.Parse(text);
+        if (!share.Success && fields.Has(IngredientShape.Share))
         {
-            fields.Problems.Add(fields.PlaceOf(IngredientShape.Share), why);
+            fields.Problems.Add(fields.PlaceOf(IngredientShape.Share), share.Reason);
         }
 
-        return share ?? DeclaredRange.Exactly(1);
+        return share.OrNull() ?? DeclaredRange.Exactly(1);
     }
 
     public IEnumerable<SpecificLimit> ReadLimits(Fields fields)
@@ -150,9 +149,10 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
                 continue;
             }
 
-            if (vocabulary.TryParse(text[..colon], out string why) is not { } claim)
+            Parsed<HazardClaim> claim = vocabulary.Parse(text[..colon]);
+            if (!claim.Success)
             {
-                fields.Problems.Add(item.Place, why);
+                fields.Problems.Add(item.Place, claim.Reason);
                 continue;
             }
 
@@ -162,7 +162,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
                 fields.Problems.Add(item.Place, $"'{text}' runs backwards.");
             }
 
-            yield return new SpecificLimit(claim.Category, Percent(condition, "from"), below);
+            yield return new SpecificLimit(claim.Value.Category, Percent(condition, "from"), below);
         }
     }
 

@@ -40,16 +40,17 @@ internal static class FormatReader
         double xHeight = fields.Number("xHeightMm", 0, 10, "1.2");
         List<SizeBand> bands = [.. fields.Groups("bands").Select(row => ReadBand(row, xHeight))];
         fields.OptionalText("stricter");
-        var format = new LabelFormat(
-            id,
-            status,
-            from,
-            clause,
-            bands,
-            LawCodes.Citation(fields, "xHeightClause"),
-            fields.Number("lineSpacingOfFontSize", 0, 10, "1.2"),
-            LawCodes.Citation(fields, "lineSpacingClause")
-        );
+        var format = new LabelFormat
+        {
+            Id = id,
+            Status = status,
+            From = from,
+            Clause = clause,
+            Bands = bands,
+            XHeightClause = LawCodes.Citation(fields, "xHeightClause"),
+            LineSpacing = fields.Number("lineSpacingOfFontSize", 0, 10, "1.2"),
+            LineSpacingClause = LawCodes.Citation(fields, "lineSpacingClause"),
+        };
         fields.Done();
         return format;
     }

@@ -19,19 +19,20 @@ internal static class HazardsReader
             foreach (Fields row in group.Groups("worstFirst"))
             {
                 categories.Add(
-                    new HazardCategory(
-                        categories.Count,
-                        row.Text("class", "Skin Sens."),
-                        row.OptionalText("category") ?? "",
-                        row.OptionalText("variant") ?? "",
-                        ReadStatement(row, statements),
-                        name,
-                        severity++,
-                        plain,
-                        row.Has("m") ? row.Enumeration("m", MFactorKind.None) : MFactorKind.None,
-                        organs,
-                        area
-                    )
+                    new HazardCategory
+                    {
+                        Index = categories.Count,
+                        ClassCode = row.Text("class", "Skin Sens."),
+                        Category = row.OptionalText("category") ?? "",
+                        Variant = row.OptionalText("variant") ?? "",
+                        Statement = ReadStatement(row, statements),
+                        Group = name,
+                        Severity = severity++,
+                        Plain = plain,
+                        MultipliedBy = row.Has("m") ? row.Enumeration("m", MFactorKind.None) : MFactorKind.None,
+                        NamesOrgans = organs,
+                        Area = area,
+                    }
                 );
                 row.Done();
             }

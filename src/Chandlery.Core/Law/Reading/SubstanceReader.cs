@@ -16,13 +16,13 @@ internal sealed class SubstanceReader(HazardVocabulary vocabulary)
         foreach (Fields row in fields.Groups("substances"))
         {
             IReadOnlyList<string> cas = row.Texts("cas");
-            foreach (string number in cas.Where(c => CasNumber.TryParse(c, out _) is null))
+            foreach (string number in cas.Where(c => !CasNumber.Parse(c).Success))
             {
                 row.Problems.Add(row.PlaceOf("cas"), $"{number} is not a valid CAS number.");
             }
 
             IReadOnlyList<string> ec = row.Texts("ec");
-            foreach (string number in ec.Where(c => EcNumber.TryParse(c, out _) is null))
+            foreach (string number in ec.Where(c => !EcNumber.Parse(c).Success))
             {
                 row.Problems.Add(row.PlaceOf("ec"), $"{number} is not a valid EC number.");
             }
@@ -31,21 +31,22 @@ internal sealed class SubstanceReader(HazardVocabulary vocabulary)
             (double? acute, double? chronic) = IngredientReader.ReadM(row);
             IReadOnlyList<HazardClaim>? claims = ingredients.ReadClaims(row);
             entries.Add(
-                new SubstanceEntry(
-                    row.Texts("names"),
-                    cas,
-                    ec,
-                    row.OptionalText("index"),
-                    harmonised ? claims : null,
-                    [.. ingredients.ReadLimits(row)],
-                    acute,
-                    chronic,
-                    [.. IngredientReader.ReadToxicity(row)],
-                    new InForce(row.OptionalDay("from"), row.OptionalDay("until")),
-                    row.OptionalText("act") ?? "",
-                    row.Text("confidence", "from memory"),
-                    row.OptionalText("nonAdditive")
-                )
+                new SubstanceEntry
+                {
+                    Names = row.Texts("names"),
+                    CasNumbers = cas,
+                    EcNumbers = ec,
+                    IndexNumber = row.OptionalText("index"),
+                    Claims = harmonised ? claims : null,
+                    Limits = [.. ingredients.ReadLimits(row)],
+                    AcuteM = acute,
+                    ChronicM = chronic,
+                    Toxicity = [.. IngredientReader.ReadToxicity(row)],
+                    InForce = new InForce(row.OptionalDay("from"), row.OptionalDay("until")),
+                    Act = row.OptionalText("act") ?? "",
+                    Confidence = row.Text("confidence", "from memory"),
+                    NonAdditiveKind = row.OptionalText("nonAdditive"),
+                }
             );
             row.Done();
         }

@@ -34,7 +34,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             Figure(),
             Quantity(),
             a.Candle.InformationUrl ?? "",
-            a.Candle.Gtin ?? ""
+            a.Candle.Gtin?.Text ?? ""
         );
 
     /// <summary>The label that shows fire-safety warnings and no hazards.</summary>
@@ -49,7 +49,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             Figure(),
             Quantity(),
             a.Candle.InformationUrl ?? "",
-            a.Candle.Gtin ?? ""
+            a.Candle.Gtin?.Text ?? ""
         );
 
     /// <summary>The front of a leaflet.</summary>
