@@ -22,7 +22,7 @@ public static class AtomicFile
             Directory.CreateDirectory(folder);
             try
             {
-                using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+                using (var stream = new FileStream(temporary, ForOwner(path)))
                 {
                     stream.Write(content);
                     stream.Flush(flushToDisk: true);
@@ -40,6 +40,23 @@ public static class AtomicFile
         {
             throw new IOException($"{path}: not written, and nothing there was changed: {Reason(error)}.", error);
         }
+    }
+
+    // A file that its owner keeps to himself stays so: the new one takes over the rights of the old.
+    private static FileStreamOptions ForOwner(string path)
+    {
+        var options = new FileStreamOptions
+        {
+            Mode = FileMode.CreateNew,
+            Access = FileAccess.Write,
+            Share = FileShare.None,
+        };
+        if (!OperatingSystem.IsWindows() && File.Exists(path))
+        {
+            options.UnixCreateMode = File.GetUnixFileMode(path);
+        }
+
+        return options;
     }
 
     /// <summary>Writes text as UTF-8 without a byte-order mark.</summary>

@@ -1,8 +1,8 @@
-using Chandlery.Core.Composed;
 using System.CommandLine;
 using System.Text;
 using Chandlery.Core.Asked.Ceilings;
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Composed;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;

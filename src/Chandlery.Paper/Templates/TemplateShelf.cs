@@ -9,11 +9,14 @@ namespace Chandlery.Paper.Templates;
 
 /// <summary>
 /// The Scriban templates of all documents. A template sees only its view, already escaped for the markup; it can include only
-/// the shelf's own parts, and loops, recursion and output are bounded.
+/// the shelf's own parts, and loops, recursion, output and time are bounded.
 /// </summary>
 public sealed class TemplateShelf
 {
     private const string Home = "templates/";
+
+    // A page takes milliseconds; a template that calls itself again and again in its depth would take days.
+    private static readonly TimeSpan LongestRun = TimeSpan.FromSeconds(5);
 
     /// <summary>Where the names of parts begin.</summary>
     private const string PartsFolder = "parts/";
@@ -44,11 +47,21 @@ public sealed class TemplateShelf
         }
 
         int before = problems.Found.Count;
-        var context = new ShelfContext(parts, part => Parse(part, problems));
+        using var stop = new CancellationTokenSource(LongestRun);
+        var context = new ShelfContext(parts, part => Parse(part, problems)) { CancellationToken = stop.Token };
         context.PushGlobal(GuardView(view));
         try
         {
             return template.Render(context);
+        }
+        catch (ScriptAbortException error)
+        {
+            problems.Add(
+                PlaceOf(error.Span),
+                $"The template was stopped after {LongestRun.TotalSeconds} s.",
+                "Let no function call itself more than once on its way."
+            );
+            return null;
         }
         catch (ScriptRuntimeException error)
         {

@@ -46,6 +46,14 @@ public class TemplateTests
     }
 
     [Fact]
+    public void AFunctionThatCallsItselfThreeTimesOnItsWayIsStopped()
+    {
+        (string? text, Problem? problem) = Write("{{ func f(n); if n > 0; f n - 1; f n - 1; f n - 1; end; end; f 18 }}");
+        Assert.Null(text);
+        Assert.Contains("was stopped after 5 s", problem!.What, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void APartSeesTheViewAndItsArguments() =>
         Assert.Equal(
             "<p size=\"2\">fig &amp; tin &lt;x&gt;</p>",
