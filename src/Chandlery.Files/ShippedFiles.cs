@@ -68,7 +68,7 @@ public static class ShippedFiles
         foreach (string path in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
         {
             string name = Path.GetRelativePath(folder, path).Replace('\\', '/');
-            if (wanted(name) && TextFile.Read(path, path, problems) is { } text)
+            if (wanted(name) && TextFile.ReadListed(path, path, problems) is { } text)
             {
                 files[name] = text;
             }

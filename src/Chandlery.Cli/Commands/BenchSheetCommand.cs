@@ -45,7 +45,7 @@ internal static class BenchSheetCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, _) =>
+                (session, printer, assessments) =>
                 {
                     var settings = new PaperSettings(parse.GetValue(count), parse.GetValue(waste));
                     var run = new PaperRun(session, printer, assessments, settings);

@@ -37,7 +37,7 @@ internal static class SafetySheetCommand
                 parse,
                 options,
                 paper,
-                (session, printer, all, _) => Write(session, printer, all, papers, parse.GetValue(revision))
+                (session, printer, all) => Write(session, printer, all, papers, parse.GetValue(revision))
             )
         );
         return command;

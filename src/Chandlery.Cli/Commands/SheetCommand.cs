@@ -51,11 +51,12 @@ internal static class SheetCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, problems) =>
+                (session, printer, assessments) =>
                 {
+                    var problems = new Problems();
                     if (StockShelf.Find(parse.GetValue(stock)!, problems) is not { } chosen)
                     {
-                        return session.Report(problems);
+                        return session.Report(problems.Found);
                     }
 
                     var settings = new SheetOptions(
@@ -76,7 +77,7 @@ internal static class SheetCommand
                         return Calibrate(session, printer, chosen, settings);
                     }
 
-                    return Print(session, printer, assessments, chosen, settings, number, problems);
+                    return Print(session, printer, assessments, chosen, settings, number);
                 }
             )
         );
@@ -104,10 +105,10 @@ internal static class SheetCommand
         IReadOnlyList<Assessment> assessments,
         Stock stock,
         SheetOptions settings,
-        int copies,
-        Problems problems
+        int copies
     )
     {
+        var problems = new Problems();
         var labels = new List<(string Id, Scene Scene)>();
         var reasons = new List<string>();
         foreach (Assessment a in assessments)
@@ -126,9 +127,9 @@ internal static class SheetCommand
             }
         }
 
-        if (!problems.None)
+        if (!problems.None && labels.Count == 0)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         if (labels.Count > 0)
@@ -144,7 +145,7 @@ internal static class SheetCommand
         }
 
         reasons.ForEach(session.Complain);
-        return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+        return session.Close(new FolderReport(problems.Found, []), reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine);
     }
 
     private static IEnumerable<PendingFile> Files(

@@ -44,7 +44,7 @@ internal static class WorkbenchCommand
         var problems = new Problems();
         if (Workroom.Open(folder, problems) is not { } room)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         try
