@@ -13,6 +13,7 @@ public sealed record FolderReport(IReadOnlyList<Problem> Bad, IReadOnlyList<stri
     public static FolderReport Of(DeclarationFolder folder, IReadOnlyList<Problem> found)
     {
         IReadOnlyList<Problem> ofFiles = folder.Problems.Found;
+        List<Problem> once = [.. found.DistinctBy(p => (p.Place, p.What, p.Remedy))];
         HashSet<string> needed = [.. found.SelectMany(p => p.CausedBy)];
         if (folder.AskedFile is { } asked)
         {
@@ -23,11 +24,11 @@ public sealed record FolderReport(IReadOnlyList<Problem> Bad, IReadOnlyList<stri
         bool isForOne = folder.AskedFile is not null && (folder.Asked.Count > 0 || ofFiles.Any(IsNeeded));
         if (!isForOne)
         {
-            return new FolderReport([.. ofFiles, .. found.Distinct()], []);
+            return new FolderReport([.. ofFiles, .. once], []);
         }
 
         return new FolderReport(
-            [.. ofFiles.Where(IsNeeded), .. found.Distinct()],
+            [.. ofFiles.Where(IsNeeded), .. once],
             [
                 .. ofFiles
                     .Where(p => !IsNeeded(p))

@@ -100,6 +100,11 @@ internal static class ChangesCommand
             place,
             CandleState.Of
         );
+        if (old.Concat(now).All(e => e.Results.Count == 0))
+        {
+            return session.Report(FolderReport.Of(before.Declarations, [.. old.Concat(now).SelectMany(e => e.Problems)]).Bad);
+        }
+
         IReadOnlyList<CandleChange> changes = StateComparison.Compare(old, now);
         if (json)
         {
