@@ -135,10 +135,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         Lawbook = lawbook;
         Declarations = DeclarationFolder.Open(parse.GetValue(options.Path)!, lawbook.Vocabulary);
         var assessor = new Assessor(lawbook, Declarations.Catalogue, parse.GetValue(options.AsOf));
-        List<Assessment> assessments =
-        [
-            .. Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems)),
-        ];
+        List<Assessment> assessments = [.. Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
         FolderReport report = FolderReport.Of(Declarations, problems.Found);
         return assessments.Count > 0 ? Close(report, work(this, assessments)) : Report(report.Bad);
     }

@@ -15,6 +15,8 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery sheet</c>: labels on sheets, or for a roll.</summary>
 internal static class SheetCommand
 {
+    private const double FarthestOffsetMm = 1000;
+
     public static Command Build()
     {
         var options = new CommonOptions();
@@ -23,14 +25,29 @@ internal static class SheetCommand
             Description = $"Label stock: {string.Join(", ", StockShelf.Names)}; or a file with 'declares: stock'.",
             Required = true,
         };
-        var start = new Option<int>("--start") { Description = "First free label on the sheet, from 1.", DefaultValueFactory = _ => 1 };
-        var copies = new Option<int>("--copies") { Description = "Labels of each candle.", DefaultValueFactory = _ => 1 };
+        var start = new Option<int>("--start")
+        {
+            Description = "First free label on the sheet, from 1. Default: 1.",
+            CustomParser = Numbers.Whole("--start", int.MinValue, int.MaxValue),
+            DefaultValueFactory = _ => 1,
+        };
+        var copies = new Option<int>("--copies")
+        {
+            Description = "Labels of each candle. Default: 1.",
+            CustomParser = Numbers.Whole("--copies", int.MinValue, int.MaxValue),
+            DefaultValueFactory = _ => 1,
+        };
         var crop = new Option<bool>("--crop-marks") { Description = "Draw crop marks." };
         var offsetX = new Option<double>("--offset-x")
         {
             Description = "Correct the printer to the right, millimetres (negative: to the left).",
+            CustomParser = Numbers.Decimal("--offset-x", -FarthestOffsetMm, FarthestOffsetMm),
         };
-        var offsetY = new Option<double>("--offset-y") { Description = "Correct the printer downwards, millimetres." };
+        var offsetY = new Option<double>("--offset-y")
+        {
+            Description = "Correct the printer downwards, millimetres.",
+            CustomParser = Numbers.Decimal("--offset-y", -FarthestOffsetMm, FarthestOffsetMm),
+        };
         var calibrate = new Option<bool>("--calibrate")
         {
             Description = "Print the stock's outlines instead of labels, to find the printer's offset.",
