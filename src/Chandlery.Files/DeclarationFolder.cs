@@ -117,5 +117,8 @@ public sealed record DeclarationFolder(
 
     private static bool IsWithin(string file, string folder) =>
         Path.GetFullPath(file)
-            .StartsWith(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+            .StartsWith(
+                Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar,
+                StringComparison.Ordinal
+            );
 }

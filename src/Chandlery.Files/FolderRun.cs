@@ -30,7 +30,8 @@ public static class FolderRun
         Action<int, int>? done = null
     )
     {
-        FolderEntries<T>? run = Directory.Exists(path) && DeclarationFolder.RootOf(path) == path ? Stream(path, lawbook, asOf, onlyPlace, keep, done) : null;
+        FolderEntries<T>? run =
+            Directory.Exists(path) && DeclarationFolder.RootOf(path) == path ? Stream(path, lawbook, asOf, onlyPlace, keep, done) : null;
         return run ?? Whole(path, lawbook, asOf, onlyPlace, keep, done);
     }
 
