@@ -9,7 +9,7 @@ internal static class ExitCode
     /// <summary>Something stops a sale, or a paper that is due is missing.</summary>
     public const int StopsSale = 1;
 
-    /// <summary>The input is wrong; nothing was written.</summary>
+    /// <summary>Something in the input is wrong; what depends on it was left out, and what else was asked for was done.</summary>
     public const int BadInput = 2;
 
     /// <summary>The program itself is at fault.</summary>

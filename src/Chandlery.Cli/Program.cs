@@ -12,9 +12,9 @@ if (args is [MeasureCommand.Name, ..])
     MeasureCommand.BoundMemory();
 }
 
-ParseResult parse = CommandTree.Build().Parse(args);
 try
 {
+    ParseResult parse = CommandTree.Build().Parse(args);
     int code = parse.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
     return parse.Errors.Count > 0 ? ExitCode.BadInput : code;
 }

@@ -10,8 +10,18 @@ namespace Chandlery.Files;
 /// <summary>Assesses everything in a folder at once; what is wrong with one candle does not hide the others.</summary>
 public static class CatalogueRun
 {
-    /// <summary>One entry for each candle and batch, in the order of the files.</summary>
+    /// <summary>One entry for each candle and batch of a catalogue, in the order of the files.</summary>
+    public static IReadOnlyList<CatalogueEntry<T>> Assess<T>(
+        Catalogue catalogue,
+        Lawbook lawbook,
+        DateOnly asOf,
+        string? onlyPlace,
+        Func<Assessment, T> keep
+    ) => Assess(catalogue, [.. catalogue.OfKind<Candle>(), .. catalogue.OfKind<Batch>()], lawbook, asOf, onlyPlace, keep);
+
+    /// <summary>One entry for each of some candles and batches.</summary>
     /// <param name="catalogue">The declarations.</param>
+    /// <param name="asked">The candles and batches.</param>
     /// <param name="lawbook">The law.</param>
     /// <param name="asOf">The day whose law holds.</param>
     /// <param name="onlyPlace">One place of sale, or null for each candle's own.</param>
@@ -19,6 +29,7 @@ public static class CatalogueRun
     /// <param name="done">Told how many are done; called from several threads.</param>
     public static IReadOnlyList<CatalogueEntry<T>> Assess<T>(
         Catalogue catalogue,
+        IReadOnlyList<IDeclaration> asked,
         Lawbook lawbook,
         DateOnly asOf,
         string? onlyPlace,
@@ -26,19 +37,18 @@ public static class CatalogueRun
         Action<int>? done = null
     )
     {
-        List<IDeclaration> all = [.. catalogue.OfKind<Candle>(), .. catalogue.OfKind<Batch>()];
-        var entries = new CatalogueEntry<T>[all.Count];
+        var entries = new CatalogueEntry<T>[asked.Count];
         var assessor = new Assessor(lawbook, catalogue, asOf);
         int finished = 0;
         Parallel.ForEach(
-            Partitioner.Create(0, Math.Max(1, all.Count)),
+            Partitioner.Create(0, Math.Max(1, asked.Count)),
             range =>
             {
-                for (int i = range.Item1; i < Math.Min(range.Item2, all.Count); i++)
+                for (int i = range.Item1; i < Math.Min(range.Item2, asked.Count); i++)
                 {
                     var problems = new Problems();
-                    IReadOnlyList<Assessment> assessments = assessor.Assess(all[i], onlyPlace, problems);
-                    entries[i] = new CatalogueEntry<T>(all[i].Id, all[i].Place, [.. assessments.Select(keep)], problems.Found);
+                    IReadOnlyList<Assessment> assessments = assessor.Assess(asked[i], onlyPlace, problems);
+                    entries[i] = new CatalogueEntry<T>(asked[i].Id, asked[i].Place, [.. assessments.Select(keep)], problems.Found);
                     done?.Invoke(Interlocked.Increment(ref finished));
                 }
             }

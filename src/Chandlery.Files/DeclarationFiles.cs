@@ -29,11 +29,33 @@ internal static class DeclarationFiles
         }
     }
 
-    /// <summary>The declaration in a file, or null with problems.</summary>
-    public static IDeclaration? Read(string file, string shownAs, DeclarationReader reader, Problems problems) =>
-        TextFile.Read(file, shownAs, problems) is { } text
-            ? reader.Read(text, shownAs, Path.GetFileNameWithoutExtension(file), problems)
+    /// <summary>The file in which a maker's folder declares the maker.</summary>
+    public const string MakerFile = "maker.yaml";
+
+    /// <summary>Reads the declaration in a file.</summary>
+    public static ReadDeclaration Read(string file, string shownAs, DeclarationReader reader)
+    {
+        var problems = new Problems();
+        string id = Path.GetFileNameWithoutExtension(file);
+        string? text = TextFile.ReadListed(file, shownAs, problems);
+        IDeclaration? declaration = text is null ? null : reader.Read(text, shownAs, id, problems);
+        return new ReadDeclaration(
+            declaration,
+            declaration is null ? new WrongFile(id, KindOf(file, text ?? ""), shownAs) : null,
+            problems.Found
+        );
+    }
+
+    // The file is wrong, so its kind is looked for line by line.
+    private static string? KindOf(string file, string text)
+    {
+        const string Key = "declares:";
+        string? said = text.Split('\n').FirstOrDefault(line => line.StartsWith(Key, StringComparison.Ordinal));
+        string kind = said?[Key.Length..].Split('#')[0].Trim(' ', '\r', '\t', '"', '\'') ?? "";
+        return DeclarationReader.Kinds.Contains(kind) ? kind
+            : Path.GetFileName(file) == MakerFile ? "maker"
             : null;
+    }
 
     /// <summary>
     /// True when the first line that says anything is <c>declares: candle</c>: then the file declares a candle or is wrong. False
@@ -44,6 +66,11 @@ internal static class DeclarationFiles
         Span<byte> head = stackalloc byte[HeadBytes];
         try
         {
+            if (TextFile.MayBlock(file))
+            {
+                return false;
+            }
+
             using Microsoft.Win32.SafeHandles.SafeFileHandle handle = File.OpenHandle(file);
             head = head[..RandomAccess.Read(handle, head, 0)];
         }

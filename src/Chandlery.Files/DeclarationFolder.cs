@@ -8,13 +8,18 @@ namespace Chandlery.Files;
 /// <summary>A maker's folder of declarations.</summary>
 /// <param name="Root">The folder.</param>
 /// <param name="Catalogue">What it declares.</param>
-/// <param name="Asked">The candles or batches that the user's path means: one file, or all candles of the folder.</param>
+/// <param name="AskedFile">The file that the user's path means; null when it means a folder.</param>
+/// <param name="Asked">The candles or batches that the user's path means: one file, or all of the folder that was named.</param>
 /// <param name="Problems">What is wrong with its files.</param>
-public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOnlyList<IDeclaration> Asked, Problems Problems)
+public sealed record DeclarationFolder(
+    string Root,
+    Catalogue Catalogue,
+    string? AskedFile,
+    IReadOnlyList<IDeclaration> Asked,
+    Problems Problems
+)
 {
-    private const string MakerFile = "maker.yaml";
-
-    /// <summary>Opens a folder, or the folder that a file belongs to: the nearest one above it that has a <c>maker.yaml</c>.</summary>
+    /// <summary>Opens the maker's folder that a path lies in: see <see cref="RootOf"/>.</summary>
     /// <param name="path">A folder, or a candle's or batch's file.</param>
     /// <param name="vocabulary">Hazard classes that declarations may name.</param>
     public static DeclarationFolder Open(string path, HazardVocabulary vocabulary)
@@ -34,36 +39,24 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
             );
         }
 
-        string root = isFile ? RootOf(path) : path;
+        string root = RootOf(path);
         var reader = new DeclarationReader(vocabulary);
-        var declarations = new List<IDeclaration>();
-        IDeclaration? asked = null;
-        IEnumerable<(IDeclaration? Declaration, bool IsAsked, Problems Problems)> read = DeclarationFiles
-            .Of(root, problems)
-            .AsParallel()
-            .AsOrdered()
-            .Select(file =>
-            {
-                var own = new Problems();
-                bool isAsked = isFile && Path.GetFullPath(file) == Path.GetFullPath(path);
-                IDeclaration? declaration = DeclarationFiles.Read(file, isAsked ? path : file, reader, own);
-                return (declaration, isAsked, own);
-            });
-        foreach ((IDeclaration? declaration, bool isAsked, Problems own) in read)
-        {
-            problems.AddRange(own.Found);
-            if (declaration is not null)
-            {
-                declarations.Add(declaration);
-                asked = isAsked ? declaration : asked;
-            }
-        }
-
-        var catalogue = new Catalogue(declarations, problems);
-        IReadOnlyList<IDeclaration> all = isFile
-            ? (asked is null ? [] : [asked])
-            : [.. catalogue.OfKind<Candle>(), .. catalogue.OfKind<Batch>()];
-        if (isFile && asked is not (null or Candle or Batch))
+        List<ReadDeclaration> read =
+        [
+            .. DeclarationFiles.Of(root, problems).AsParallel().AsOrdered().Select(f => DeclarationFiles.Read(f, ShownAs(f), reader)),
+        ];
+        problems.AddRange(read.SelectMany(r => r.Problems));
+        var catalogue = new Catalogue(
+            read.Select(r => r.Declaration).OfType<IDeclaration>(),
+            problems,
+            read.Select(r => r.Wrong).OfType<WrongFile>()
+        );
+        IReadOnlyList<IDeclaration> asked =
+        [
+            .. catalogue.OfKind<Candle>().Where(c => IsAsked(c.Place.File)),
+            .. catalogue.OfKind<Batch>().Where(b => IsAsked(b.Place.File)),
+        ];
+        if (isFile && asked.Count == 0 && catalogue.All.Any(d => IsAsked(d.Place.File)))
         {
             problems.Add(
                 new TextPlace(path, 0, 0),
@@ -71,26 +64,47 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
                 "Name a candle's or batch's file, or the folder."
             );
         }
-        else if (all.Count == 0 && problems.None)
+        else if (asked.Count == 0 && !catalogue.Wrong.Any(w => IsAsked(w.File)) && (isFile || problems.None || catalogue.All.Count > 0))
         {
-            problems.Add(new TextPlace(path, 0, 0), "No candle is declared here.", "A candle is a .yaml file with 'declares: candle'.");
+            problems.Add(
+                new TextPlace(path, 0, 0),
+                isFile ? "This is no declaration of the folder." : "No candle is declared here.",
+                "A candle is a .yaml file with 'declares: candle'."
+            );
         }
 
-        return new DeclarationFolder(root, catalogue, all, problems);
+        return new DeclarationFolder(root, catalogue, isFile ? path : null, asked, problems);
+
+        // The user's own way of naming it, so that messages name it alike.
+        string ShownAs(string file) => isFile && Path.GetFullPath(file) == Path.GetFullPath(path) ? path : file;
+
+        bool IsAsked(string file) => isFile ? file == path : IsWithin(file, path);
 
         DeclarationFolder Nothing(string what, string remedy)
         {
             problems.Add(new TextPlace(path, 0, 0), what, remedy);
-            return new DeclarationFolder(path, new Catalogue([], problems), [], problems);
+            return new DeclarationFolder(path, new Catalogue([], problems), null, [], problems);
         }
     }
 
-    private static string RootOf(string file)
+    /// <summary>
+    /// The maker's folder that a path lies in: the nearest one at it or above it that has a <c>maker.yaml</c>; the path's own folder
+    /// when there is none.
+    /// </summary>
+    public static string RootOf(string path)
     {
-        string own = Path.GetDirectoryName(file) is { Length: > 0 } folder ? folder : ".";
-        for (DirectoryInfo? above = new(own); above is not null; above = above.Parent)
+        string own =
+            Directory.Exists(path) ? path
+            : Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder
+            : ".";
+        if (HasMaker(own))
         {
-            if (File.Exists(Path.Combine(above.FullName, MakerFile)))
+            return own;
+        }
+
+        for (DirectoryInfo? above = new DirectoryInfo(Path.GetFullPath(own)).Parent; above is not null; above = above.Parent)
+        {
+            if (HasMaker(above.FullName))
             {
                 return Path.GetRelativePath(Environment.CurrentDirectory, above.FullName);
             }
@@ -98,4 +112,13 @@ public sealed record DeclarationFolder(string Root, Catalogue Catalogue, IReadOn
 
         return own;
     }
+
+    private static bool HasMaker(string folder) => File.Exists(Path.Combine(folder, DeclarationFiles.MakerFile));
+
+    private static bool IsWithin(string file, string folder) =>
+        Path.GetFullPath(file)
+            .StartsWith(
+                Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar,
+                StringComparison.Ordinal
+            );
 }

@@ -14,7 +14,7 @@ namespace Chandlery.Files;
 /// </summary>
 public static class FolderRun
 {
-    /// <summary>Assesses everything in a folder, or in the folder that a file belongs to.</summary>
+    /// <summary>Assesses a candle or batch, or all of a folder.</summary>
     /// <param name="path">A folder, or a candle's or batch's file.</param>
     /// <param name="lawbook">The law.</param>
     /// <param name="asOf">The day whose law holds.</param>
@@ -30,7 +30,8 @@ public static class FolderRun
         Action<int, int>? done = null
     )
     {
-        FolderEntries<T>? run = Directory.Exists(path) ? Stream(path, lawbook, asOf, onlyPlace, keep, done) : null;
+        FolderEntries<T>? run =
+            Directory.Exists(path) && DeclarationFolder.RootOf(path) == path ? Stream(path, lawbook, asOf, onlyPlace, keep, done) : null;
         return run ?? Whole(path, lawbook, asOf, onlyPlace, keep, done);
     }
 
@@ -44,11 +45,17 @@ public static class FolderRun
     )
     {
         DeclarationFolder folder = DeclarationFolder.Open(path, lawbook.Vocabulary);
-        int count = folder.Catalogue.OfKind<Candle>().Count() + folder.Catalogue.OfKind<Batch>().Count();
-        return new FolderEntries<T>(
-            CatalogueRun.Assess(folder.Catalogue, lawbook, asOf, onlyPlace, keep, done is null ? null : finished => done(finished, count)),
-            folder.Problems.Found
+        int count = folder.Asked.Count;
+        IReadOnlyList<CatalogueEntry<T>> entries = CatalogueRun.Assess(
+            folder.Catalogue,
+            folder.Asked,
+            lawbook,
+            asOf,
+            onlyPlace,
+            keep,
+            done is null ? null : finished => done(finished, count)
         );
+        return new FolderEntries<T>(entries, FolderReport.Of(folder, [.. entries.SelectMany(e => e.Problems)]));
     }
 
     // Null when something is wrong whose message names the other candles, so that all of them are needed.
@@ -66,7 +73,7 @@ public static class FolderRun
         var reader = new DeclarationReader(lawbook.Vocabulary);
         var read = new IDeclaration?[files.Count];
         var isCandle = new bool[files.Count];
-        var wrong = new Problems?[files.Count];
+        var wrong = new ReadDeclaration?[files.Count];
         Each(
             files.Count,
             i =>
@@ -87,7 +94,11 @@ public static class FolderRun
         }
 
         HashSet<string> poured = [.. batches.Select(b => b.Candle.Id)];
-        var catalogue = new Catalogue(read.OfType<IDeclaration>().Where(d => d is not Candle), folderProblems);
+        var catalogue = new Catalogue(
+            read.OfType<IDeclaration>().Where(d => d is not Candle),
+            folderProblems,
+            wrong.OfType<ReadDeclaration>().Select(w => w.Wrong!)
+        );
         var assessor = new Assessor(lawbook, catalogue, asOf);
         var entries = new CatalogueEntry<T>?[files.Count];
         int count = candles.Count + batches.Count;
@@ -116,7 +127,7 @@ public static class FolderRun
             return null;
         }
 
-        var ofBatches = new Assessor(lawbook, new Catalogue([.. catalogue.All, .. kept], new Problems()), asOf);
+        var ofBatches = new Assessor(lawbook, new Catalogue([.. catalogue.All, .. kept], new Problems(), catalogue.Wrong), asOf);
         var batchEntries = new CatalogueEntry<T>[batches.Count];
         Each(
             batches.Count,
@@ -126,18 +137,25 @@ public static class FolderRun
                 done?.Invoke(Interlocked.Increment(ref finished), count);
             }
         );
+        List<CatalogueEntry<T>> all = [.. entries.OfType<CatalogueEntry<T>>(), .. batchEntries];
         return new FolderEntries<T>(
-            [.. entries.OfType<CatalogueEntry<T>>(), .. batchEntries],
-            [.. wrong.OfType<Problems>().SelectMany(p => p.Found), .. folderProblems.Found]
+            all,
+            new FolderReport(
+                [
+                    .. wrong.OfType<ReadDeclaration>().SelectMany(w => w.Problems),
+                    .. folderProblems.Found,
+                    .. all.SelectMany(e => e.Problems).Distinct(),
+                ],
+                []
+            )
         );
     }
 
-    private static IDeclaration? Read(string file, DeclarationReader reader, ref Problems? wrong)
+    private static IDeclaration? Read(string file, DeclarationReader reader, ref ReadDeclaration? wrong)
     {
-        var own = new Problems();
-        IDeclaration? declaration = DeclarationFiles.Read(file, file, reader, own);
-        wrong = own.None ? null : own;
-        return declaration;
+        ReadDeclaration read = DeclarationFiles.Read(file, file, reader);
+        wrong = read.Wrong is null ? null : read;
+        return read.Declaration;
     }
 
     private static CatalogueEntry<T> Entry<T>(Assessor assessor, IDeclaration declaration, string? onlyPlace, Func<Assessment, T> keep)

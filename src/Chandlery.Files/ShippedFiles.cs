@@ -7,7 +7,7 @@ namespace Chandlery.Files;
 /// <summary>The data and templates that travel inside the program, each of which a folder of the user's may replace.</summary>
 public static class ShippedFiles
 {
-    private static readonly string[] NotLaw = ["demo/", "schemas/", "starter/", "guide/"];
+    private static readonly string[] NotLaw = ["demo/", "example-stopped/", "schemas/", "starter/", "guide/"];
 
     private static readonly Assembly Home = typeof(ShippedFiles).Assembly;
 
@@ -68,7 +68,7 @@ public static class ShippedFiles
         foreach (string path in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
         {
             string name = Path.GetRelativePath(folder, path).Replace('\\', '/');
-            if (wanted(name) && TextFile.Read(path, path, problems) is { } text)
+            if (wanted(name) && TextFile.ReadListed(path, path, problems) is { } text)
             {
                 files[name] = text;
             }

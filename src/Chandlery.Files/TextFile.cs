@@ -10,6 +10,31 @@ public static class TextFile
 
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
+    /// <summary>
+    /// Whether opening the file may wait for ever. A pipe, a device and a socket say that they are empty, as an empty file does:
+    /// none of them holds anything to read.
+    /// </summary>
+    public static bool MayBlock(string path) => new FileInfo(path).Length == 0;
+
+    /// <summary>
+    /// The text of a file that was found in a folder, not named by the user; null with a problem when it cannot be read, is empty
+    /// or no regular file.
+    /// </summary>
+    public static string? ReadListed(string path, string shownAs, Problems problems)
+    {
+        if (File.Exists(path) && MayBlock(path))
+        {
+            problems.Add(
+                new TextPlace(shownAs, 0, 0),
+                "The file is empty, or is no regular file (a pipe, a device), and was not read.",
+                "Fill it, or move it out of the folder."
+            );
+            return null;
+        }
+
+        return Read(path, shownAs, problems);
+    }
+
     /// <summary>The text, or null with a problem when it cannot be read or is not UTF-8 (or UTF-16 with a mark).</summary>
     public static string? Read(string path, string shownAs, Problems problems)
     {

@@ -60,7 +60,7 @@ internal sealed record CandleDesk(
         Catalogue catalogue =
             edited is null || edited == declared
                 ? folder.Catalogue
-                : new Catalogue(folder.Catalogue.All.Select(d => d == declared ? edited : d), problems);
+                : new Catalogue(folder.Catalogue.All.Select(d => d == declared ? edited : d), problems, folder.Catalogue.Wrong);
         IReadOnlyList<Assessment> assessments =
             problems.None && edited is not null ? new Assessor(room.Lawbook, catalogue, asOf).Assess(edited, null, problems) : [];
         return new CandleDesk(

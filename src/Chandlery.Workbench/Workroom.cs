@@ -47,7 +47,9 @@ public sealed class Workroom
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
         Lawbook? lawbook = ShippedLaw.Open(data, null, problems);
         PaperShop shop = ShippedShop.Open(data, null, problems);
-        return lawbook is null || !problems.None ? null : new Workroom(Path.GetFullPath(root), lawbook, shop, papers);
+        return lawbook is null || !problems.None
+            ? null
+            : new Workroom(Path.GetFullPath(DeclarationFolder.RootOf(root)), lawbook, shop, papers);
     }
 
     /// <summary>The folder's declarations as they are on disk now.</summary>

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Quantities;
+using Chandlery.Files;
 using Chandlery.Paper.Papers.Labels;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 
@@ -23,18 +25,22 @@ internal static class ArrangeCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, problems) =>
+                (session, printer, assessments) =>
                 {
+                    var wrong = new List<Problem>();
                     foreach (Assessment a in assessments)
                     {
+                        var problems = new Problems();
                         if (LabelDocument.Arrange(a, printer.Shop, session.Lawbook.Burning, problems) is { } results && problems.None)
                         {
                             session.Output.WriteLine($"{a.Candle.Name} ({a.Edition.Id}), {a.Vessel.Name}, {a.Vessel.Brimful}");
                             session.Output.WriteLine(Table(results).Render(AssessCommand.Width));
                         }
+
+                        wrong.AddRange(problems.Found);
                     }
 
-                    return problems.None ? ExitCode.Fine : session.Report(problems);
+                    return session.Close(new FolderReport([.. wrong.Distinct()], []), ExitCode.Fine);
                 }
             )
         );

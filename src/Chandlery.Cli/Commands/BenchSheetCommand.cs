@@ -12,26 +12,18 @@ internal static class BenchSheetCommand
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
-        var count = new Option<int>("--count") { Description = "How many candles. Default: 1.", DefaultValueFactory = _ => 1 };
+        var count = new Option<int>("--count")
+        {
+            Description = "How many candles. Default: 1.",
+            CustomParser = Numbers.Whole("--count", 1, PouringPlan.MostCandles),
+            DefaultValueFactory = _ => 1,
+        };
         var waste = new Option<double>("--waste")
         {
             Description = $"Allowance for what stays in the jug, percent (0 to 50). Default: {PaperSettings.UsualWastePercent}.",
+            CustomParser = Numbers.Decimal("--waste", 0, 50),
             DefaultValueFactory = _ => PaperSettings.UsualWastePercent,
         };
-        count.Validators.Add(r =>
-        {
-            if (r.GetValueOrDefault<int>() is < 1 or > PouringPlan.MostCandles)
-            {
-                r.AddError($"--count must be between 1 and {PouringPlan.MostCandles}.");
-            }
-        });
-        waste.Validators.Add(r =>
-        {
-            if (!(r.GetValueOrDefault<double>() is >= 0 and <= 50))
-            {
-                r.AddError("--waste must be between 0 and 50.");
-            }
-        });
         var command = new Command(
             "bench-sheet",
             "What to weigh for a number of candles, temperatures beside the flash points, wicks and filling, with room to write down what was weighed."
@@ -45,7 +37,7 @@ internal static class BenchSheetCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, _) =>
+                (session, printer, assessments) =>
                 {
                     var settings = new PaperSettings(parse.GetValue(count), parse.GetValue(waste));
                     var run = new PaperRun(session, printer, assessments, settings);

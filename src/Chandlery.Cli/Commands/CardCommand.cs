@@ -41,7 +41,7 @@ internal static class CardCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, _) =>
+                (session, printer, assessments) =>
                 {
                     var run = new PaperRun(session, printer, assessments, new PaperSettings());
                     run.MakeAll([.. cards.Where(c => c.Choice == parse.GetValue(kind))]);

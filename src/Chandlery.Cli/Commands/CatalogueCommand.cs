@@ -35,7 +35,7 @@ internal static class CatalogueCommand
         string path = parse.GetValue(options.Path)!;
         if (Folder.OpenLaw(path, parse.GetValue(options.Data), problems) is not { } lawbook)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         DateOnly asOf = parse.GetValue(options.AsOf);
@@ -58,15 +58,8 @@ internal static class CatalogueCommand
     private static int Print<T>(Session session, FolderEntries<T> run, Func<T, bool> stopsSale, Action<IEnumerable<T>> print)
     {
         print(run.Entries.SelectMany(e => e.Results));
-        List<Problem> wrong = [.. run.Problems, .. run.Entries.SelectMany(e => e.Problems).Distinct()];
-        foreach (Problem problem in wrong)
-        {
-            session.Complain(problem.ToString());
-        }
-
-        return wrong.Count > 0 ? ExitCode.BadInput
-            : run.Entries.Any(e => e.Results.Any(stopsSale)) ? ExitCode.StopsSale
-            : ExitCode.Fine;
+        bool stops = run.Entries.Any(e => e.Results.Any(stopsSale));
+        return session.Close(run.Report, stops ? ExitCode.StopsSale : ExitCode.Fine);
     }
 
     // Draws a progress bar on a terminal.

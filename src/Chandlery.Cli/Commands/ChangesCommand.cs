@@ -73,32 +73,62 @@ internal static class ChangesCommand
         Folder? after = to is null ? before : Folder.Open(to, parse.GetValue(options.Data), problems);
         if (before is null || after is null)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         Catalogue? later = Replaced(after, with, problems);
         if (later is null)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         DateOnly asOf = parse.GetValue(options.AsOf);
         string? place = parse.GetValue(options.Place);
-        IReadOnlyList<CandleChange> changes = StateComparison.Compare(
-            CatalogueRun.Assess(before.Declarations.Catalogue, before.Lawbook, asOf, place, CandleState.Of),
-            CatalogueRun.Assess(later, after.Lawbook, toAsOf ?? asOf, place, CandleState.Of)
+        IReadOnlyList<CatalogueEntry<CandleState>> old = CatalogueRun.Assess(
+            before.Declarations.Catalogue,
+            before.Declarations.Asked,
+            before.Lawbook,
+            asOf,
+            place,
+            CandleState.Of
         );
-        foreach (Problem problem in before.Declarations.Problems.Found.Concat(to is null ? [] : after.Declarations.Problems.Found))
+        IReadOnlyList<CatalogueEntry<CandleState>> now = CatalogueRun.Assess(
+            later,
+            Asked(later, after.Declarations),
+            after.Lawbook,
+            toAsOf ?? asOf,
+            place,
+            CandleState.Of
+        );
+        if (old.Concat(now).All(e => e.Results.Count == 0))
         {
-            session.Complain(problem.ToString());
+            return session.Report(FolderReport.Of(before.Declarations, [.. old.Concat(now).SelectMany(e => e.Problems)]).Bad);
         }
 
+        IReadOnlyList<CandleChange> changes = StateComparison.Compare(old, now);
         if (json)
         {
             session.Output.WriteLine(JsonSerializer.Serialize([.. changes], ComparedJson.Default.CandleChangeArray));
-            return ExitCode.Fine;
+        }
+        else
+        {
+            Show(session, changes);
         }
 
+        List<Problem> wrong = [.. old.SelectMany(e => e.Problems), .. to is null ? now.SelectMany(e => e.Problems) : []];
+        int code = session.Close(FolderReport.Of(before.Declarations, wrong), ExitCode.Fine);
+        return to is null ? code : session.Close(FolderReport.Of(after.Declarations, [.. now.SelectMany(e => e.Problems)]), code);
+    }
+
+    // What was asked for, as the later state has it.
+    private static List<IDeclaration> Asked(Catalogue later, DeclarationFolder folder)
+    {
+        HashSet<(Type, string)> asked = [.. folder.Asked.Select(d => (d.GetType(), d.Id))];
+        return [.. later.All.Where(d => asked.Contains((d.GetType(), d.Id)))];
+    }
+
+    private static void Show(Session session, IReadOnlyList<CandleChange> changes)
+    {
         session.Output.WriteLine(
             changes.Count == 0 ? "Nothing changes." : $"{changes.Count} candle{(changes.Count == 1 ? " changes" : "s change")}."
         );
@@ -112,14 +142,13 @@ internal static class ChangesCommand
                 session.Output.WriteLine($"      {(change.Begins ? "now" : "before")}: {change.Why}");
             }
         }
-
-        return ExitCode.Fine;
     }
 
     // A replacement keeps its file's name, by which others refer to it.
     private static Catalogue? Replaced(Folder folder, string[] files, Problems problems)
     {
         List<IDeclaration> all = [.. folder.Declarations.Catalogue.All];
+        List<WrongFile> wrong = [.. folder.Declarations.Catalogue.Wrong];
         var reader = new DeclarationReader(folder.Lawbook.Vocabulary);
         foreach (string file in files)
         {
@@ -130,12 +159,20 @@ internal static class ChangesCommand
                 continue;
             }
 
+            string kind = declaration.GetType().Name.ToLowerInvariant();
+            if (wrong.RemoveAll(w => w.Id == id && (w.Kind ?? kind) == kind) > 0)
+            {
+                all.RemoveAll(d => d.GetType() == declaration.GetType() && d.Id == id);
+                all.Add(declaration);
+                continue;
+            }
+
             int at = all.FindIndex(d => d.GetType() == declaration.GetType() && d.Id == id);
             if (at < 0)
             {
                 problems.Add(
                     new TextPlace(file, 0, 0),
-                    $"The folder declares no {declaration.GetType().Name.ToLowerInvariant()} named '{id}' that it could replace.",
+                    $"The folder declares no {kind} named '{id}' that it could replace.",
                     "Give the file the name of the declaration that it replaces."
                 );
                 continue;
@@ -144,6 +181,6 @@ internal static class ChangesCommand
             all[at] = declaration;
         }
 
-        return problems.None ? new Catalogue(all, problems) : null;
+        return problems.None ? new Catalogue(all, problems, wrong) : null;
     }
 }

@@ -24,7 +24,7 @@ internal static class DossierCommand
         options.AddTo(command);
         paper.AddTo(command);
         command.SetAction(parse =>
-            Session.Print(parse, options, paper, (session, printer, assessments, _) => Write(session, printer, assessments, papers))
+            Session.Print(parse, options, paper, (session, printer, assessments) => Write(session, printer, assessments, papers))
         );
         return command;
     }

@@ -71,7 +71,7 @@ internal static class DraftCommand
                 "The file exists and may hold a reviewer's work.",
                 "Name another with --out, or add --replace."
             );
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(dataFolder, problems);
@@ -80,7 +80,7 @@ internal static class DraftCommand
         OilDraft? draft = problems.None && lawbook is not null ? DraftMaker.Make(pdfs, data, lawbook.Vocabulary, problems) : null;
         if (draft is null)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         (string yaml, IReadOnlyList<ReviewPoint> points) = DraftYaml.Write(draft);

@@ -31,7 +31,7 @@ internal static class LabelCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, _) =>
+                (session, printer, assessments) =>
                 {
                     var run = new PaperRun(session, printer, assessments, new PaperSettings());
                     IReadOnlyList<(Assessment, PaperOutcome)> made = run.MakeAll([.. papers.All.OfType<LabelPaper>()]);

@@ -26,7 +26,7 @@ internal static class NewCommand
 
         if (!problems.None)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         foreach ((string name, string text) in files.OrderBy(f => f.Key, StringComparer.Ordinal))

@@ -29,7 +29,12 @@ internal sealed class PaperOptions
         };
 
     public Option<double> Resolution { get; } =
-        new("--dpi") { Description = "Dots per inch of PNG (72 to 1200). Default: 300.", DefaultValueFactory = _ => 300 };
+        new("--dpi")
+        {
+            Description = "Dots per inch of PNG (72 to 1200). Default: 300.",
+            CustomParser = Numbers.Decimal("--dpi", 72, 1200),
+            DefaultValueFactory = _ => 300,
+        };
 
     public Option<string> Out { get; } =
         new("--out")
@@ -37,17 +42,6 @@ internal sealed class PaperOptions
             Description = "Folder to write into; made when it does not exist. Default: the present folder.",
             DefaultValueFactory = _ => ".",
         };
-
-    public PaperOptions()
-    {
-        Resolution.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<double>() is < 72 or > 1200)
-            {
-                result.AddError("--dpi must be between 72 and 1200.");
-            }
-        });
-    }
 
     public void AddTo(Command command)
     {

@@ -86,7 +86,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     {
         if (files.Count == 0 && !problems.None)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         printer.Write(files, session.Output);

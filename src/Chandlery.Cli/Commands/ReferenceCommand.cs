@@ -35,7 +35,7 @@ internal static class ReferenceCommand
                     var problems = new Problems();
                     if (LawReader.Read(ShippedFiles.Data(null, problems), problems) is not { } lawbook)
                     {
-                        return session.Report(problems);
+                        return session.Report(problems.Found);
                     }
 
                     session.Output.Write(parse.GetValue(law) ? Law(lawbook) : Fields(root, papers, lawbook));

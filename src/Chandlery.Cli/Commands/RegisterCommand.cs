@@ -43,37 +43,28 @@ internal static class RegisterCommand
         command.Add(by);
         command.Add(register);
         command.SetAction(parse =>
-            Session.Guard(
+            Session.Run(
                 parse,
-                session => Add(session, parse, options, parse.GetValue(documents) ?? [], parse.GetValue(by)!, parse.GetValue(register))
+                options,
+                (session, assessments) =>
+                    Add(session, assessments, parse.GetValue(documents) ?? [], parse.GetValue(by)!, parse.GetValue(register))
             )
         );
         return command;
     }
 
-    private static int Add(Session session, ParseResult parse, CommonOptions options, string[] documents, string by, string? register)
+    private static int Add(Session session, IReadOnlyList<Assessment> assessments, string[] documents, string by, string? register)
     {
         var problems = new Problems();
-        string path = parse.GetValue(options.Path)!;
-        if (Folder.Open(path, parse.GetValue(options.Data), problems) is not { } folder)
-        {
-            return session.Report(problems);
-        }
-
-        problems.AddRange(folder.Declarations.Problems.Found);
-        var assessor = new Assessor(folder.Lawbook, folder.Declarations.Catalogue, parse.GetValue(options.AsOf));
-        List<Assessment> assessments =
-        [
-            .. folder.Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems)),
-        ];
+        DeclarationFolder folder = session.Declarations;
         List<(string, byte[])> files = [.. documents.Select(d => (Path.GetFileName(d), File.ReadAllBytes(d)))];
         List<(RegisterContent Content, IReadOnlyDictionary<string, string> Texts)> contents =
         [
-            .. assessments.Select(a => RegisterWriter.Content(a, folder.Declarations.Root, folder.Declarations.Catalogue, files, problems)),
+            .. assessments.Select(a => RegisterWriter.Content(a, folder.Root, folder.Catalogue, files, problems)),
         ];
         if (!problems.None)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         if (assessments.Any(a => a.StopsSale))
@@ -84,7 +75,7 @@ internal static class RegisterCommand
             return ExitCode.StopsSale;
         }
 
-        using RegisterFile file = RegisterFile.Open(register ?? Path.Combine(folder.Declarations.Root, RegisterWriter.FileName));
+        using RegisterFile file = RegisterFile.Open(register ?? Path.Combine(folder.Root, RegisterWriter.FileName));
         foreach ((RegisterContent content, IReadOnlyDictionary<string, string> texts) in contents)
         {
             RegisterEntry entry = file.Add(content, texts, by, DateTimeOffset.UtcNow);

@@ -16,15 +16,9 @@ internal static class SafetySheetCommand
         var revision = new Option<int>("--revision")
         {
             Description = "Number of the sheet's revision. Default: 1.",
+            CustomParser = Numbers.Whole("--revision", 1, 9999),
             DefaultValueFactory = _ => PaperSettings.FirstRevision,
         };
-        revision.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int>() is < 1 or > 9999)
-            {
-                result.AddError("--revision must be between 1 and 9999.");
-            }
-        });
         var command = new Command(
             "safety-sheet",
             "Write the safety data sheet of the finished candle in 16 sections and a page of product information for shops, in each language of the label; says whether a sheet is due."
@@ -33,12 +27,7 @@ internal static class SafetySheetCommand
         paper.AddTo(command);
         command.Add(revision);
         command.SetAction(parse =>
-            Session.Print(
-                parse,
-                options,
-                paper,
-                (session, printer, all, _) => Write(session, printer, all, papers, parse.GetValue(revision))
-            )
+            Session.Print(parse, options, paper, (session, printer, all) => Write(session, printer, all, papers, parse.GetValue(revision)))
         );
         return command;
     }

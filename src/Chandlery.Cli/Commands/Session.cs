@@ -9,11 +9,12 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 
-/// <summary>One run: reads law and declarations, assesses, and turns failures into messages and exit codes.</summary>
+/// <summary>
+/// One run: reads law and declarations, assesses, and turns failures into messages and exit codes. What is wrong with one candle
+/// does not stop the others: they are worked on, and what was left out is said at the end.
+/// </summary>
 internal sealed class Session(TextWriter output, TextWriter errors)
 {
-    private Catalogue? catalogue;
-
     /// <summary>The data files that law and drawings are read from.</summary>
     private IReadOnlyDictionary<string, string> data = new Dictionary<string, string>();
 
@@ -22,8 +23,11 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     /// <summary>Law and languages; there once <see cref="Run"/> has started the work.</summary>
     public Lawbook Lawbook { get; private set; } = null!;
 
+    /// <summary>The maker's folder; there once <see cref="Run"/> has started the work.</summary>
+    public DeclarationFolder Declarations { get; private set; } = null!;
+
     /// <summary>The wax of an assessed candle.</summary>
-    public Wax WaxOf(Assessment assessment) => catalogue!.Find<Wax>(assessment.Candle.Wax, new Problems())!;
+    public Wax WaxOf(Assessment assessment) => Declarations.Catalogue.Find<Wax>(assessment.Candle.Wax, new Problems())!;
 
     /// <summary>What a paper of an assessed candle is made of.</summary>
     public PaperRequest Request(Assessment a, Language language, PaperShop shop, PaperSettings settings) =>
@@ -44,31 +48,23 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         }
     }
 
-    /// <summary>Runs a command's work on the assessments that its path and options mean.</summary>
+    /// <summary>Runs a command's work on those assessments that its path and options mean and that can be made.</summary>
     /// <param name="parse">The parsed command line.</param>
     /// <param name="options">Its common options.</param>
-    /// <param name="work">Does the work; returns the exit code.</param>
+    /// <param name="work">Does the work on one assessment at least; returns the exit code.</param>
     public static int Run(ParseResult parse, CommonOptions options, Func<Session, IReadOnlyList<Assessment>, int> work) =>
-        Guard(
-            parse,
-            session =>
-            {
-                var problems = new Problems();
-                IReadOnlyList<Assessment> assessments = session.Assess(parse, options, problems);
-                return problems.None ? work(session, assessments) : session.Report(problems);
-            }
-        );
+        Guard(parse, session => session.RunAsked(parse, options, work));
 
     /// <summary>Runs a command that prints.</summary>
     /// <param name="parse">The parsed command line.</param>
     /// <param name="options">Its common options.</param>
     /// <param name="paper">Its options on printing.</param>
-    /// <param name="work">Does the work; returns the exit code. Nothing may be written once it has found problems.</param>
+    /// <param name="work">Does the work; returns the exit code.</param>
     public static int Print(
         ParseResult parse,
         CommonOptions options,
         PaperOptions paper,
-        Func<Session, Printer, IReadOnlyList<Assessment>, Problems, int> work
+        Func<Session, Printer, IReadOnlyList<Assessment>, int> work
     )
     {
         Face.LoadAhead();
@@ -79,45 +75,68 @@ internal sealed class Session(TextWriter output, TextWriter errors)
             {
                 var problems = new Problems();
                 Printer printer = Printer.Open(parse, paper, session.data, problems);
-                return problems.None ? work(session, printer, assessments, problems) : session.Report(problems);
+                return problems.None ? work(session, printer, assessments) : session.Report(problems.Found);
             }
         );
     }
 
-    /// <summary>Prints what is wrong with the input.</summary>
-    public int Report(Problems problems)
+    /// <summary>Prints what is wrong with the input when nothing came of the command.</summary>
+    public int Report(IReadOnlyList<Problem> problems)
     {
-        foreach (Problem problem in problems.Found)
+        Complain(problems);
+        Complain($"{Counted(problems.Count)}; nothing was written.");
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>Prints what was left out when the rest was done.</summary>
+    /// <param name="report">What is wrong.</param>
+    /// <param name="code">The exit code of what was done.</param>
+    /// <returns>The exit code of all.</returns>
+    public int Close(FolderReport report, int code)
+    {
+        Complain(report.Bad);
+        foreach (string note in report.Notes)
         {
-            errors.WriteLine(problem);
+            Complain(note);
         }
 
-        errors.WriteLine($"{problems.Found.Count} problem{(problems.Found.Count == 1 ? "" : "s")}; nothing was written.");
+        if (report.Bad.Count == 0)
+        {
+            return code;
+        }
+
+        Complain($"{Counted(report.Bad.Count)}; what depends on them was left out.");
         return ExitCode.BadInput;
     }
 
     /// <summary>Prints a message on the error stream.</summary>
     public void Complain(string message) => errors.WriteLine(message);
 
-    private IReadOnlyList<Assessment> Assess(ParseResult parse, CommonOptions options, Problems problems)
+    private void Complain(IReadOnlyList<Problem> problems)
     {
+        foreach (Problem problem in problems)
+        {
+            errors.WriteLine(problem);
+        }
+    }
+
+    private static string Counted(int problems) => $"{problems} problem{(problems == 1 ? "" : "s")}";
+
+    private int RunAsked(ParseResult parse, CommonOptions options, Func<Session, IReadOnlyList<Assessment>, int> work)
+    {
+        var problems = new Problems();
         data = ShippedFiles.Data(parse.GetValue(options.Data), problems);
         Lawbook? lawbook = ShippedLaw.Open(data, parse.GetValue(options.Data), problems);
-        if (lawbook is null)
+        if (lawbook is null || !problems.None)
         {
-            return [];
+            return Report(problems.Found);
         }
 
         Lawbook = lawbook;
-        DeclarationFolder folder = DeclarationFolder.Open(parse.GetValue(options.Path)!, lawbook.Vocabulary);
-        if (!folder.Problems.None)
-        {
-            problems.AddRange(folder.Problems.Found);
-            return [];
-        }
-
-        catalogue = folder.Catalogue;
-        var assessor = new Assessor(lawbook, folder.Catalogue, parse.GetValue(options.AsOf));
-        return [.. folder.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
+        Declarations = DeclarationFolder.Open(parse.GetValue(options.Path)!, lawbook.Vocabulary);
+        var assessor = new Assessor(lawbook, Declarations.Catalogue, parse.GetValue(options.AsOf));
+        List<Assessment> assessments = [.. Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
+        FolderReport report = FolderReport.Of(Declarations, problems.Found);
+        return assessments.Count > 0 ? Close(report, work(this, assessments)) : Report(report.Bad);
     }
 }

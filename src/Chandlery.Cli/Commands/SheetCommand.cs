@@ -15,6 +15,8 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery sheet</c>: labels on sheets, or for a roll.</summary>
 internal static class SheetCommand
 {
+    private const double FarthestOffsetMm = 1000;
+
     public static Command Build()
     {
         var options = new CommonOptions();
@@ -23,14 +25,29 @@ internal static class SheetCommand
             Description = $"Label stock: {string.Join(", ", StockShelf.Names)}; or a file with 'declares: stock'.",
             Required = true,
         };
-        var start = new Option<int>("--start") { Description = "First free label on the sheet, from 1.", DefaultValueFactory = _ => 1 };
-        var copies = new Option<int>("--copies") { Description = "Labels of each candle.", DefaultValueFactory = _ => 1 };
+        var start = new Option<int>("--start")
+        {
+            Description = "First free label on the sheet, from 1. Default: 1.",
+            CustomParser = Numbers.Whole("--start", int.MinValue, int.MaxValue),
+            DefaultValueFactory = _ => 1,
+        };
+        var copies = new Option<int>("--copies")
+        {
+            Description = "Labels of each candle. Default: 1.",
+            CustomParser = Numbers.Whole("--copies", int.MinValue, int.MaxValue),
+            DefaultValueFactory = _ => 1,
+        };
         var crop = new Option<bool>("--crop-marks") { Description = "Draw crop marks." };
         var offsetX = new Option<double>("--offset-x")
         {
             Description = "Correct the printer to the right, millimetres (negative: to the left).",
+            CustomParser = Numbers.Decimal("--offset-x", -FarthestOffsetMm, FarthestOffsetMm),
         };
-        var offsetY = new Option<double>("--offset-y") { Description = "Correct the printer downwards, millimetres." };
+        var offsetY = new Option<double>("--offset-y")
+        {
+            Description = "Correct the printer downwards, millimetres.",
+            CustomParser = Numbers.Decimal("--offset-y", -FarthestOffsetMm, FarthestOffsetMm),
+        };
         var calibrate = new Option<bool>("--calibrate")
         {
             Description = "Print the stock's outlines instead of labels, to find the printer's offset.",
@@ -51,11 +68,12 @@ internal static class SheetCommand
                 parse,
                 options,
                 paper,
-                (session, printer, assessments, problems) =>
+                (session, printer, assessments) =>
                 {
+                    var problems = new Problems();
                     if (StockShelf.Find(parse.GetValue(stock)!, problems) is not { } chosen)
                     {
-                        return session.Report(problems);
+                        return session.Report(problems.Found);
                     }
 
                     var settings = new SheetOptions(
@@ -76,7 +94,7 @@ internal static class SheetCommand
                         return Calibrate(session, printer, chosen, settings);
                     }
 
-                    return Print(session, printer, assessments, chosen, settings, number, problems);
+                    return Print(session, printer, assessments, chosen, settings, number);
                 }
             )
         );
@@ -104,10 +122,10 @@ internal static class SheetCommand
         IReadOnlyList<Assessment> assessments,
         Stock stock,
         SheetOptions settings,
-        int copies,
-        Problems problems
+        int copies
     )
     {
+        var problems = new Problems();
         var labels = new List<(string Id, Scene Scene)>();
         var reasons = new List<string>();
         foreach (Assessment a in assessments)
@@ -126,9 +144,9 @@ internal static class SheetCommand
             }
         }
 
-        if (!problems.None)
+        if (!problems.None && labels.Count == 0)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         if (labels.Count > 0)
@@ -144,7 +162,7 @@ internal static class SheetCommand
         }
 
         reasons.ForEach(session.Complain);
-        return reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+        return session.Close(new FolderReport(problems.Found, []), reasons.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine);
     }
 
     private static IEnumerable<PendingFile> Files(

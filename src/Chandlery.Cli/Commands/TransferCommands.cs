@@ -35,24 +35,29 @@ internal static class TransferCommands
                     var problems = new Problems();
                     if (Folder.Open(parse.GetValue(options.Path)!, parse.GetValue(options.Data), problems) is not { } folder)
                     {
-                        return session.Report(problems);
+                        return session.Report(problems.Found);
                     }
 
                     IReadOnlyList<CatalogueEntry<Assessment>> entries = CatalogueRun.Assess(
                         folder.Declarations.Catalogue,
+                        folder.Declarations.Asked,
                         folder.Lawbook,
                         parse.GetValue(options.AsOf),
                         parse.GetValue(options.Place),
                         a => a
                     );
+                    FolderReport report = FolderReport.Of(folder.Declarations, [.. entries.SelectMany(e => e.Problems)]);
+                    if (entries.Count == 0)
+                    {
+                        return session.Report(report.Bad);
+                    }
+
                     string text = parse.GetValue(what) switch
                     {
                         "blends" => CandleTable.Blends(entries.SelectMany(e => e.Results)),
                         "all" => AssessmentJson.Write(entries.SelectMany(e => e.Results)),
-                        _ => CandleTable.Candles(folder.Declarations.Catalogue.OfKind<Candle>()),
+                        _ => CandleTable.Candles(folder.Declarations.Asked.OfType<Candle>()),
                     };
-                    List<Problem> wrong = [.. folder.Declarations.Problems.Found, .. entries.SelectMany(e => e.Problems)];
-                    wrong.ForEach(p => session.Complain(p.ToString()));
                     if (parse.GetValue(output) is { } file)
                     {
                         AtomicFile.Write(file, text);
@@ -63,7 +68,7 @@ internal static class TransferCommands
                         session.Output.Write(text);
                     }
 
-                    return wrong.Count > 0 ? ExitCode.BadInput : ExitCode.Fine;
+                    return session.Close(report, ExitCode.Fine);
                 }
             )
         );
@@ -110,7 +115,7 @@ internal static class TransferCommands
 
         if (!problems.None)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         foreach ((string id, string yaml) in candles)

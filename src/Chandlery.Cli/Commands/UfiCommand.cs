@@ -18,6 +18,7 @@ internal static class UfiCommand
         var formulation = new Argument<long>("formulation")
         {
             Description = $"Formulation number, 0 to {FormulationNumber.Largest}; never one that another composition had.",
+            CustomParser = Numbers.Long("The formulation number", long.MinValue, long.MaxValue),
         };
         var make = new Command("make", "Make a UFI from a VAT number and a formulation number.") { country, vat, formulation };
         make.SetAction(parse =>

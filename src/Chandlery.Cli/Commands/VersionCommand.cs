@@ -28,7 +28,7 @@ internal static class VersionCommand
         var problems = new Problems();
         if (ShippedLaw.Open(ShippedFiles.Data(null, problems), null, problems) is not { } lawbook)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         string version = typeof(VersionCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;

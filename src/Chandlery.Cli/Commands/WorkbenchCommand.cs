@@ -15,15 +15,18 @@ internal static class WorkbenchCommand
             Description = "The maker's folder. Default: the present one.",
             DefaultValueFactory = _ => ".",
         };
-        var port = new Option<int>("--port") { Description = "Port on this machine. Default: a free one.", DefaultValueFactory = _ => 0 };
-        var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address." };
-        port.Validators.Add(r =>
+        var port = new Option<int>("--port")
         {
-            if (r.GetValueOrDefault<int>() is < 0 or > 65_535)
-            {
-                r.AddError("--port must be between 0 and 65535.");
-            }
-        });
+            Description = "Port on this machine, 1024 to 65535. Default: a free one.",
+            CustomParser = result =>
+                result.Tokens[0].Value == "0"
+                    ? 0
+                    : Numbers.Whole("--port", 1024, 65_535, "--port must be between 1024 and 65535; those below are the system's own.")(
+                        result
+                    ),
+            DefaultValueFactory = _ => 0,
+        };
+        var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address." };
         var command = new Command(
             "workbench",
             "Open the local page: change a blend and watch label and limits change. Only this machine can reach it."
@@ -44,7 +47,7 @@ internal static class WorkbenchCommand
         var problems = new Problems();
         if (Workroom.Open(folder, problems) is not { } room)
         {
-            return session.Report(problems);
+            return session.Report(problems.Found);
         }
 
         try

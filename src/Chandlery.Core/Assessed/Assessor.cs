@@ -21,9 +21,38 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
     /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
     /// <param name="declaration">A candle or a batch.</param>
     /// <param name="onlyPlace">Restricts the answer to one place of sale; null for all of them.</param>
-    /// <param name="problems">Collects what is wrong; the result is empty when anything is.</param>
+    /// <param name="problems">
+    /// Collects what is wrong; the result is empty when anything is wrong with this declaration. What follows from wrong files is
+    /// one problem that names them.
+    /// </param>
     public IReadOnlyList<Assessment> Assess(IDeclaration declaration, string? onlyPlace, Problems problems)
     {
+        var own = new Problems();
+        IReadOnlyList<Assessment> assessments = AssessOne(declaration, onlyPlace, own);
+        problems.AddRange(own.Found.Where(p => p.CausedBy.Count == 0).Distinct());
+        List<string> causes = [.. own.Found.SelectMany(p => p.CausedBy).Distinct()];
+        if (causes.Count > 0)
+        {
+            string have = causes.Count == 1 ? "has" : "have";
+            problems.Add(
+                new Problem(declaration.Place, $"Not assessed, because {string.Join(" and ", causes)} {have} problems.", "")
+                {
+                    CausedBy = causes,
+                }
+            );
+        }
+
+        return own.None ? assessments : [];
+    }
+
+    private List<Assessment> AssessOne(IDeclaration declaration, string? onlyPlace, Problems problems)
+    {
+        if (catalogue.WrongTwin(declaration) is { } twin)
+        {
+            problems.AddCausedBy(twin.File, declaration.Place, $"{twin.File} has problems and the same name.");
+            return [];
+        }
+
         var batch = declaration as Batch;
         Candle? candle = batch is null ? declaration as Candle : catalogue.Find<Candle>(batch.Candle, problems);
         if (candle is null)
@@ -70,7 +99,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             assessments.Add(Assess(subject, edition, [.. group], languages));
         }
 
-        return problems.None ? assessments : [];
+        return assessments;
     }
 
     private Assessment Assess(Subject subject, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
@@ -107,6 +136,12 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 
     private Maker? TheMaker(Candle candle, Problems problems)
     {
+        if (catalogue.WrongOfKind<Maker>() is { } wrong)
+        {
+            problems.AddCausedBy(wrong.File, candle.Place, $"{wrong.File} has problems, so the maker is not known.");
+            return null;
+        }
+
         List<Maker> makers = [.. catalogue.OfKind<Maker>()];
         if (makers.Count == 1)
         {

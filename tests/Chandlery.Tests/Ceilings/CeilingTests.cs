@@ -14,7 +14,7 @@ public class CeilingTests
 
     private static CeilingFinder Finder(string candle, Varied varied = Varied.Load, string? oil = null)
     {
-        Assessment a = Bench.Demo($"candles/{candle}.yaml");
+        Assessment a = candle == "storm-jar" ? Bench.Stopped() : Bench.Demo($"candles/{candle}.yaml");
         return new CeilingFinder(a, WaxOf(a), varied, oil);
     }
 

@@ -50,7 +50,7 @@ public sealed class SchemaTests
 
     public static TheoryData<string> Documents() =>
         [
-            .. new[] { "demo", "starter", "stocks" }
+            .. new[] { "demo", "example-stopped", "starter", "stocks" }
                 .SelectMany(folder =>
                     Directory.EnumerateFiles(Path.Combine(Bench.Repository, "data", folder), "*.yaml", SearchOption.AllDirectories)
                 )

@@ -167,6 +167,8 @@ public sealed class PaperListTests : IDisposable
         Assert.Equal("[\"Sign it.\"]", note.GetProperty("warnings").ToString());
         Assert.Equal(1, note.GetProperty("pages").GetArrayLength());
 
+        const string Storm = "candles/storm-jar.yaml";
+        File.Copy(Path.Combine(Bench.StoppedFolder, Storm), Path.Combine(folder, Storm));
         JsonElement stopped = await Ask("/api/preview", new { id = "storm-jar", kind = "safety-sheet" });
         Assert.Equal("Safety data sheet not printed: something stops the sale; the assessment says what.", Text(stopped, "whyNot"));
         Assert.Equal("There is no such paper.", Text(await Ask("/api/preview", new { id = "fig-tin", kind = "pamphlet" }), "whyNot"));

@@ -39,6 +39,9 @@ internal static class Bench
 
     public static string DemoFolder => Path.Combine(Repository, "data", "demo");
 
+    /// <summary>The example whose candle must not be sold.</summary>
+    public static string StoppedFolder => Path.Combine(Repository, "data", "example-stopped");
+
     public static PaperShop Shop { get; } = ShippedShop.Open(ShippedFiles.Data(null, new Problems()), null, new Problems());
 
     /// <summary>An ingredient of a mixture for the law: its share in the finished candle and its classes.</summary>
@@ -128,9 +131,15 @@ internal static class Bench
     public static HazardClaim Claim(string text) => Lawbook.Vocabulary.Parse(text).Value;
 
     /// <summary>Assessments of a demo candle or batch.</summary>
-    public static Assessment Demo(string file, string? place = null, DateOnly? asOf = null)
+    public static Assessment Demo(string file, string? place = null, DateOnly? asOf = null) =>
+        Assessed(Path.Combine(DemoFolder, file), place, asOf);
+
+    /// <summary>The assessment of the candle that must not be sold.</summary>
+    public static Assessment Stopped() => Assessed(Path.Combine(StoppedFolder, "candles", "storm-jar.yaml"));
+
+    private static Assessment Assessed(string file, string? place = null, DateOnly? asOf = null)
     {
-        DeclarationFolder folder = DeclarationFolder.Open(Path.Combine(DemoFolder, file), Lawbook.Vocabulary);
+        DeclarationFolder folder = DeclarationFolder.Open(file, Lawbook.Vocabulary);
         Assert.Empty(folder.Problems.Found);
         var problems = new Problems();
         IReadOnlyList<Assessment> assessments = new Assessor(Lawbook, folder.Catalogue, asOf ?? Today).Assess(

@@ -29,7 +29,7 @@ public sealed class BrowserFixture : IAsyncLifetime
         playwright!.Dispose();
     }
 
-    /// <summary>A page on a fresh copy of the demo.</summary>
+    /// <summary>A page on a fresh copy of the demo, with the candle that must not be sold.</summary>
     internal async Task<Visit> Open(int width = 1280, int height = 900, bool dark = false)
     {
         string folder = Directory.CreateTempSubdirectory("chandlery-workbench-").FullName;
@@ -39,6 +39,9 @@ public sealed class BrowserFixture : IAsyncLifetime
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
             File.Copy(file, copy);
         }
+
+        const string Stopped = "candles/storm-jar.yaml";
+        File.Copy(Path.Combine(Bench.StoppedFolder, Stopped), Path.Combine(folder, Stopped));
 
         var problems = new Problems();
         WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, problems)!, 0);
