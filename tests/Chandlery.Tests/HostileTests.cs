@@ -53,7 +53,7 @@ public sealed class HostileTests
         string folder = Directory.CreateTempSubdirectory("chandlery-bomb-").FullName;
         string pdf = Path.Combine(folder, "bomb.pdf");
         await File.WriteAllBytesAsync(pdf, UnpacksTo(3_000_000_000));
-        using Process process = Command.Start("", "measure", pdf, Path.Combine(Bench.DemoFolder, "candles", "fig-tin.yaml"));
+        using Process process = Command.Start("", "measure", pdf, Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml"));
         Task<string> output = process.StandardOutput.ReadToEndAsync();
         Task<string> errors = process.StandardError.ReadToEndAsync();
         long most = 0;

@@ -80,7 +80,7 @@ public sealed partial class RoomTests
     [Fact]
     public void Projects_refer_only_to_those_before_them()
     {
-        string source = Path.Combine(Bench.Repository, "src");
+        string source = Path.Combine(TestLaw.Repository, "src");
         foreach (string project in Directory.EnumerateFiles(source, "*.csproj", SearchOption.AllDirectories))
         {
             string name = Path.GetFileNameWithoutExtension(project)["Chandlery.".Length..];

@@ -9,8 +9,8 @@ internal static class SourceFiles
     public static IReadOnlyList<(string Path, string Text)> All { get; } =
     [
         .. Directory
-            .EnumerateFiles(Path.Combine(Bench.Repository, "src"), "*.cs", SearchOption.AllDirectories)
-            .Select(p => (Path: Path.GetRelativePath(Path.Combine(Bench.Repository, "src"), p).Replace('\\', '/'), File: p))
+            .EnumerateFiles(Path.Combine(TestLaw.Repository, "src"), "*.cs", SearchOption.AllDirectories)
+            .Select(p => (Path: Path.GetRelativePath(Path.Combine(TestLaw.Repository, "src"), p).Replace('\\', '/'), File: p))
             .Where(p => !p.Path.Split('/').Any(part => part is "obj" or "bin"))
             .OrderBy(p => p.Path, StringComparer.Ordinal)
             .Select(p => (p.Path, File.ReadAllText(p.File))),

@@ -16,10 +16,10 @@ public sealed class CeilingOutputTests
     private static (Assessment A, Wax Wax) Bowl()
     {
         DeclarationFolder folder = DeclarationFolder.Open(
-            Path.Combine(Bench.DemoFolder, "candles", "harbour-bowl.yaml"),
-            Bench.Lawbook.Vocabulary
+            Path.Combine(TestLaw.DemoFolder, "candles", "harbour-bowl.yaml"),
+            TestLaw.Lawbook.Vocabulary
         );
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         return (a, folder.Catalogue.Find<Wax>(a.Candle.Wax, new Problems())!);
     }
 
@@ -27,7 +27,7 @@ public sealed class CeilingOutputTests
     public void Now_stands_in_the_measure_of_its_column()
     {
         (Assessment a, _) = Bowl();
-        (int code, string output, _) = Command.Run("ceiling", Path.Combine(Bench.DemoFolder, "candles", "harbour-bowl.yaml"));
+        (int code, string output, _) = Command.Run("ceiling", Path.Combine(TestLaw.DemoFolder, "candles", "harbour-bowl.yaml"));
         string now = output.Split('\n').First(l => l.StartsWith("now:", StringComparison.Ordinal));
         string[] figures = now.Split(' ', StringSplitOptions.RemoveEmptyEntries)[1..5];
         Assert.Equal(0, code);

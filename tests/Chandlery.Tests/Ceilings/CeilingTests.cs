@@ -10,11 +10,11 @@ namespace Chandlery.Tests.Ceilings;
 public class CeilingTests
 {
     private static Wax WaxOf(Assessment a) =>
-        DeclarationFolder.Open(Bench.DemoFolder, Bench.Lawbook.Vocabulary).Catalogue.OfKind<Wax>().Single(w => w.Id == a.Candle.Wax.Id);
+        DeclarationFolder.Open(TestLaw.DemoFolder, TestLaw.Lawbook.Vocabulary).Catalogue.OfKind<Wax>().Single(w => w.Id == a.Candle.Wax.Id);
 
     private static CeilingFinder Finder(string candle, Varied varied = Varied.Load, string? oil = null)
     {
-        Assessment a = candle == "storm-jar" ? Bench.Stopped() : Bench.Demo($"candles/{candle}.yaml");
+        Assessment a = candle == "storm-jar" ? TestLaw.Stopped() : TestLaw.Demo($"candles/{candle}.yaml");
         return new CeilingFinder(a, WaxOf(a), varied, oil);
     }
 
@@ -71,7 +71,7 @@ public class CeilingTests
     [Fact]
     public void WhereTheCandleIsNowTheLineSaysWhatTheAssessmentSays()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         var finder = new CeilingFinder(a, WaxOf(a), Varied.Load);
         IEnumerable<string> expected = a
             .Classification.Classes.Select(c => $"{c.Category.Code} ({c.Statement})")

@@ -17,7 +17,7 @@ public class CliTests : IDisposable
 
     private static (int Code, string Output, string Errors) Run(params string[] arguments) => Command.Run(arguments);
 
-    private static string Sheet(string file) => Path.Combine(Bench.Repository, "tests", "Chandlery.Sheets", "pdf", file);
+    private static string Sheet(string file) => Path.Combine(TestLaw.Repository, "tests", "Chandlery.Sheets", "pdf", file);
 
     [Fact]
     public void DraftReadsAPdfInAProcessOfItsOwnAndNeverOverwrites()
@@ -50,7 +50,7 @@ public class CliTests : IDisposable
         Assert.False(File.Exists(Path.Combine(folder, "oil.yaml")));
     }
 
-    private static string Demo(string file) => Path.Combine(Bench.DemoFolder, file);
+    private static string Demo(string file) => Path.Combine(TestLaw.DemoFolder, file);
 
     [Theory]
     [InlineData("candles/harbour-bowl.yaml", 0)]
@@ -70,7 +70,7 @@ public class CliTests : IDisposable
     {
         string json = Run(
             "assess",
-            candle == "storm-jar" ? Path.Combine(Bench.StoppedFolder, "candles", "storm-jar.yaml") : Demo($"candles/{candle}.yaml"),
+            candle == "storm-jar" ? Path.Combine(TestLaw.StoppedFolder, "candles", "storm-jar.yaml") : Demo($"candles/{candle}.yaml"),
             "--json"
         ).Output;
         using JsonDocument document = JsonDocument.Parse(json);
@@ -85,7 +85,7 @@ public class CliTests : IDisposable
     [Fact]
     public void AFolderAnswersWithAnArray()
     {
-        using JsonDocument document = JsonDocument.Parse(Run("assess", Bench.DemoFolder, "--json").Output);
+        using JsonDocument document = JsonDocument.Parse(Run("assess", TestLaw.DemoFolder, "--json").Output);
         Schema.Fulfils("assessment", document.RootElement);
         Assert.Equal(4, document.RootElement.GetArrayLength());
     }
@@ -132,7 +132,7 @@ public class CliTests : IDisposable
     [Fact]
     public void TheDossierIsComplete()
     {
-        (int code, string output, string errors) = Run("dossier", Bench.DemoFolder, "--out", folder);
+        (int code, string output, string errors) = Run("dossier", TestLaw.DemoFolder, "--out", folder);
         Assert.Equal(0, code);
         Assert.DoesNotContain("no label", errors, StringComparison.Ordinal);
         foreach (string candle in new[] { "harbour-bowl", "fig-tin", "slate-jar", "hb-2611" })
@@ -149,7 +149,7 @@ public class CliTests : IDisposable
     [Fact]
     public void ACandleThatMustNotBeSoldGetsNoLabel()
     {
-        (int code, _, string errors) = Run("dossier", Bench.StoppedFolder, "--out", folder);
+        (int code, _, string errors) = Run("dossier", TestLaw.StoppedFolder, "--out", folder);
         Assert.Equal(1, code);
         Assert.Contains("storm-jar: no label", errors, StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(folder, "storm-jar", "assessment.json")));
@@ -161,8 +161,8 @@ public class CliTests : IDisposable
     {
         string here = Path.Combine(folder, "here");
         string there = Path.Combine(folder, "there");
-        Command.RunHere("dossier", Bench.DemoFolder, "--out", here);
-        Command.Run("dossier", Bench.DemoFolder, "--out", there);
+        Command.RunHere("dossier", TestLaw.DemoFolder, "--out", here);
+        Command.Run("dossier", TestLaw.DemoFolder, "--out", there);
         string[] files = [.. Files(here)];
         Assert.NotEmpty(files);
         Assert.Equal(files, Files(there));
@@ -180,7 +180,7 @@ public class CliTests : IDisposable
     [InlineData("catalogue", "--json")]
     public void TheCatalogueHoldsEveryCandleAndThenTheBatches(params string[] command)
     {
-        (int code, string output, string errors) = Run([.. command, Bench.DemoFolder]);
+        (int code, string output, string errors) = Run([.. command, TestLaw.DemoFolder]);
         Assert.Equal(0, code);
         Assert.Equal("", errors);
         string[] ids = ["fig-tin", "harbour-bowl", "slate-jar", "hb-2611"];
@@ -197,7 +197,7 @@ public class CliTests : IDisposable
     public void TheCatalogueSaysWhatIsWrongAndShowsTheRest(string file, string old, string wrong, string said)
     {
         string copy = Path.Combine(folder, "in");
-        CopyFolder(Bench.DemoFolder, copy);
+        CopyFolder(TestLaw.DemoFolder, copy);
         string text = File.ReadAllText(Path.Combine(copy, file));
         Assert.Contains(old, text, StringComparison.Ordinal);
         File.WriteAllText(Path.Combine(copy, file), text.Replace(old, wrong, StringComparison.Ordinal));
@@ -211,7 +211,7 @@ public class CliTests : IDisposable
     public void TwoCandlesOfOneNameAreAProblemOfTheCatalogue()
     {
         string copy = Path.Combine(folder, "in");
-        CopyFolder(Bench.DemoFolder, copy);
+        CopyFolder(TestLaw.DemoFolder, copy);
         Directory.CreateDirectory(Path.Combine(copy, "more"));
         File.Copy(Path.Combine(copy, "candles", "fig-tin.yaml"), Path.Combine(copy, "more", "fig-tin.yaml"));
         (int code, _, string errors) = Run("catalogue", copy);
@@ -243,7 +243,7 @@ public class CliTests : IDisposable
     public void NothingIsWrittenOfACandleThatNeedsAWrongFile()
     {
         string oils = Path.Combine(folder, "in");
-        CopyFolder(Bench.DemoFolder, oils);
+        CopyFolder(TestLaw.DemoFolder, oils);
         string oil = Path.Combine(oils, "oils", "fig-leaf.yaml");
         File.WriteAllText(oil, File.ReadAllText(oil).Replace("106-22-9", "106-22-8", StringComparison.Ordinal));
         (int code, _, string errors) = Run("dossier", oils, "--out", Path.Combine(folder, "out"));
@@ -265,7 +265,7 @@ public class CliTests : IDisposable
     [Fact]
     public void AFaultOfTheProgramIsSaidInOneLine()
     {
-        string said = LastResort.Say(Assert.Throws<InvalidOperationException>(() => Bench.Lawbook.Edition("of the moon")));
+        string said = LastResort.Say(Assert.Throws<InvalidOperationException>(() => TestLaw.Lawbook.Edition("of the moon")));
         Assert.DoesNotContain('\n', said);
         Assert.Contains("InvalidOperationException at Chandlery.Core.Law.Lawbook.Edition(", said, StringComparison.Ordinal);
         Assert.Contains("Please report this line", said, StringComparison.Ordinal);

@@ -17,13 +17,13 @@ public sealed partial class DocumentedCommandTests : IDisposable
     [InlineData("data/guide/makers.md", 12)]
     public void Every_command_does_what_it_says(string document, int least)
     {
-        Directory.CreateSymbolicLink(Path.Combine(folder, "data"), Path.Combine(Bench.Repository, "data"));
-        Directory.CreateSymbolicLink(Path.Combine(folder, "tests"), Path.Combine(Bench.Repository, "tests"));
+        Directory.CreateSymbolicLink(Path.Combine(folder, "data"), Path.Combine(TestLaw.Repository, "data"));
+        Directory.CreateSymbolicLink(Path.Combine(folder, "tests"), Path.Combine(TestLaw.Repository, "tests"));
         File.Copy(
-            Path.Combine(Bench.Repository, "tests", "Chandlery.Sheets", "pdf", "night-fig.own-lines-en.pdf"),
+            Path.Combine(TestLaw.Repository, "tests", "Chandlery.Sheets", "pdf", "night-fig.own-lines-en.pdf"),
             Path.Combine(folder, "night-fig.pdf")
         );
-        List<string> commands = [.. Commands(File.ReadAllText(Path.Combine(Bench.Repository, document)))];
+        List<string> commands = [.. Commands(File.ReadAllText(Path.Combine(TestLaw.Repository, document)))];
         Assert.True(commands.Count >= least, string.Join('\n', commands));
         foreach (string command in commands)
         {
@@ -82,7 +82,7 @@ public sealed partial class DocumentedCommandTests : IDisposable
         (int code, string said) = Run(string.Join(' ', options.Prepend("reference")));
         Assert.Equal(0, code);
         Assert.True(
-            said == File.ReadAllText(Path.Combine(Bench.Repository, "data", "guide", file)),
+            said == File.ReadAllText(Path.Combine(TestLaw.Repository, "data", "guide", file)),
             $"run: chandlery reference {string.Join(' ', options)} > data/guide/{file}"
         );
     }
@@ -106,7 +106,7 @@ public sealed partial class DocumentedCommandTests : IDisposable
     {
         string said = Run("version --full").Said;
         Assert.All(
-            Bench.Lawbook.Editions,
+            TestLaw.Lawbook.Editions,
             e => Assert.Contains($"{e.Id}: {e.Name}; sources looked up {e.LookedUp:yyyy-MM-dd}", said, StringComparison.Ordinal)
         );
         Assert.Contains("leaves to others: physical hazards", said, StringComparison.Ordinal);

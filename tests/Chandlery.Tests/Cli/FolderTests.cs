@@ -14,9 +14,9 @@ public sealed class FolderTests : IDisposable
 
     public FolderTests()
     {
-        foreach (string file in Directory.EnumerateFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        foreach (string file in Directory.EnumerateFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
         {
-            string copy = In(Path.GetRelativePath(Bench.DemoFolder, file));
+            string copy = In(Path.GetRelativePath(TestLaw.DemoFolder, file));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
             File.Copy(file, copy);
         }

@@ -50,7 +50,7 @@ public class CompositionTests
     private static Composition Compose(string recipe, params (string File, string Text)[] others)
     {
         var problems = new Problems();
-        Catalogue catalogue = Bench.Read(problems, [("wax.yaml", Wax), ("jar.yaml", Jar), ("candle.yaml", Candle(recipe)), .. others]);
+        Catalogue catalogue = TestLaw.Read(problems, [("wax.yaml", Wax), ("jar.yaml", Jar), ("candle.yaml", Candle(recipe)), .. others]);
         Assert.Empty(problems.Found);
         Recipe? made = RecipeMaker.FromPlan(catalogue.OfKind<Candle>().Single(), catalogue, problems);
         Assert.Empty(problems.Found);
@@ -106,7 +106,7 @@ public class CompositionTests
     public void WhatCannotBeWeighedIsRefused(string recipe, string expected)
     {
         var problems = new Problems();
-        Catalogue catalogue = Bench.Read(
+        Catalogue catalogue = TestLaw.Read(
             problems,
             ("wax.yaml", Wax),
             ("jar.yaml", Jar),
@@ -241,7 +241,7 @@ public class CompositionTests
             poured: 2026-11-01
             weighed: { waxGrams: 900, oils: [ { oil: oil, grams: 50 } ], topUp: { scented: no, grams: 50 } }
             """;
-        Catalogue catalogue = Bench.Read(
+        Catalogue catalogue = TestLaw.Read(
             problems,
             ("wax.yaml", Wax),
             ("candle.yaml", Candle("load: { percent: 10, of: candle }\noils: [ { oil: oil, share: 100 } ]")),

@@ -36,7 +36,7 @@ public sealed class MangledDataTests
     public void Every_mangled_reference_is_refused_with_its_place(string file)
     {
         string text = Shipped[file];
-        CrossReference[] references = [.. new CrossReferences(Bench.Lawbook).In(file, text)];
+        CrossReference[] references = [.. new CrossReferences(TestLaw.Lawbook).In(file, text)];
         Assert.NotEmpty(references);
         var wrong = new ConcurrentBag<string>();
         Parallel.ForEach(

@@ -21,7 +21,7 @@ public class ReadingTests
     private static Problem Single(string text, string file = "oil.yaml")
     {
         var problems = new Problems();
-        Bench.Read(problems, (file, text));
+        TestLaw.Read(problems, (file, text));
         return Assert.Single(problems.Found);
     }
 
@@ -29,7 +29,7 @@ public class ReadingTests
     public void AGoodOilIsRead()
     {
         var problems = new Problems();
-        Oil oil = Bench.Read(problems, ("oil.yaml", Oil)).OfKind<Oil>().Single();
+        Oil oil = TestLaw.Read(problems, ("oil.yaml", Oil)).OfKind<Oil>().Single();
         Assert.Empty(problems.Found);
         Assert.Equal("Skin Sens. 1B", oil.Ingredients[0].Claims![0].Category.Code);
     }
@@ -50,7 +50,7 @@ public class ReadingTests
     public void AMistakeIsShownWithItsPlace(string right, string wrong, int line, string expected)
     {
         var problems = new Problems();
-        Bench.Read(problems, ("oil.yaml", Oil.Replace(right, wrong, StringComparison.Ordinal)));
+        TestLaw.Read(problems, ("oil.yaml", Oil.Replace(right, wrong, StringComparison.Ordinal)));
         Assert.Contains(
             problems.Found,
             p =>
@@ -65,7 +65,7 @@ public class ReadingTests
     public void AllMistakesOfAFileAreShownAtOnce()
     {
         var problems = new Problems();
-        Bench.Read(
+        TestLaw.Read(
             problems,
             (
                 "oil.yaml",
@@ -146,7 +146,7 @@ public class ReadingTests
     [InlineData("Lact., H362", "Lact.", "H362")]
     public void ClassesAreReadAsSheetsPrintThem(string text, string code, string statement)
     {
-        HazardClaim claim = Bench.Claim(text);
+        HazardClaim claim = TestLaw.Claim(text);
         Assert.Equal(code, claim.Category.Code);
         Assert.Equal(statement, claim.Statement);
     }

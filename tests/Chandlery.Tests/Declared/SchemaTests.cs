@@ -52,24 +52,24 @@ public sealed class SchemaTests
         [
             .. new[] { "demo", "example-stopped", "starter", "stocks" }
                 .SelectMany(folder =>
-                    Directory.EnumerateFiles(Path.Combine(Bench.Repository, "data", folder), "*.yaml", SearchOption.AllDirectories)
+                    Directory.EnumerateFiles(Path.Combine(TestLaw.Repository, "data", folder), "*.yaml", SearchOption.AllDirectories)
                 )
                 .Order(StringComparer.Ordinal)
-                .Select(file => Path.GetRelativePath(Bench.Repository, file)),
+                .Select(file => Path.GetRelativePath(TestLaw.Repository, file)),
         ];
 
     [Theory]
     [MemberData(nameof(Documents))]
     public void Every_shipped_document_is_accepted(string file)
     {
-        using JsonDocument document = JsonDocument.Parse(YamlJson.Convert(File.ReadAllText(Path.Combine(Bench.Repository, file))));
+        using JsonDocument document = JsonDocument.Parse(YamlJson.Convert(File.ReadAllText(Path.Combine(TestLaw.Repository, file))));
         Schema.Fulfils(document.RootElement.GetProperty("declares").GetString()!, document.RootElement);
     }
 
     [Theory]
     [MemberData(nameof(Documents))]
     public void A_document_bent_anywhere_is_refused_by_the_schema_when_the_reader_refuses_its_shape(string file) =>
-        Bend(YamlJson.Convert(File.ReadAllText(Path.Combine(Bench.Repository, file))));
+        Bend(YamlJson.Convert(File.ReadAllText(Path.Combine(TestLaw.Repository, file))));
 
     /// <summary>Documents in which every field stands.</summary>
     public static TheoryData<string> Whole() =>
@@ -155,7 +155,7 @@ public sealed class SchemaTests
         }
         else
         {
-            new DeclarationReader(Bench.Lawbook.Vocabulary).Read(json, "bent.yaml", "bent", problems);
+            new DeclarationReader(TestLaw.Lawbook.Vocabulary).Read(json, "bent.yaml", "bent", problems);
         }
 
         return problems.Found;

@@ -11,17 +11,17 @@ namespace Chandlery.Tests.Files;
 
 public sealed class CatalogueTests
 {
-    private static Catalogue Demo() => DeclarationFolder.Open(Bench.DemoFolder, Bench.Lawbook.Vocabulary).Catalogue;
+    private static Catalogue Demo() => DeclarationFolder.Open(TestLaw.DemoFolder, TestLaw.Lawbook.Vocabulary).Catalogue;
 
     private static IReadOnlyList<CatalogueEntry<CandleState>> Assess(Catalogue catalogue, DateOnly? asOf = null) =>
-        CatalogueRun.Assess(catalogue, Bench.Lawbook, asOf ?? Bench.Today, null, CandleState.Of);
+        CatalogueRun.Assess(catalogue, TestLaw.Lawbook, asOf ?? TestLaw.Today, null, CandleState.Of);
 
     private static Catalogue With(string id, Func<string, string> edit)
     {
         Catalogue demo = Demo();
         IDeclaration old = demo.All.Single(d => d.Id == id);
         var problems = new Problems();
-        IDeclaration changed = new DeclarationReader(Bench.Lawbook.Vocabulary).Read(
+        IDeclaration changed = new DeclarationReader(TestLaw.Lawbook.Vocabulary).Read(
             edit(File.ReadAllText(old.Place.File)),
             old.Place.File,
             id,
@@ -82,7 +82,7 @@ public sealed class CatalogueTests
         Assert.Contains($",{cell},", csv, StringComparison.Ordinal);
         var problems = new Problems();
         (string Id, string Yaml) back = Assert.Single(CandleTable.Read(csv, "c.csv", problems));
-        var again = (Candle)new DeclarationReader(Bench.Lawbook.Vocabulary).Read(back.Yaml, "c.yaml", back.Id, problems)!;
+        var again = (Candle)new DeclarationReader(TestLaw.Lawbook.Vocabulary).Read(back.Yaml, "c.yaml", back.Id, problems)!;
         Assert.Empty(problems.Found);
         Assert.Equal(candle.TopUp, again.TopUp);
     }
@@ -92,7 +92,7 @@ public sealed class CatalogueTests
     {
         Catalogue demo = Demo();
         var problems = new Problems();
-        var reader = new DeclarationReader(Bench.Lawbook.Vocabulary);
+        var reader = new DeclarationReader(TestLaw.Lawbook.Vocabulary);
         IReadOnlyList<(string Id, string Yaml)> back = CandleTable.Read(CandleTable.Candles(demo.OfKind<Candle>()), "c.csv", problems);
         List<IDeclaration> candles = [.. back.Select(b => reader.Read(b.Yaml, b.Id + ".yaml", b.Id, problems)).OfType<IDeclaration>()];
         Assert.Empty(problems.Found);
@@ -117,7 +117,7 @@ public sealed class CatalogueTests
     [Fact]
     public void A_pouring_plan_adds_up_and_scales()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         Wax wax = Demo().OfKind<Wax>().Single(w => w.Id == a.Candle.Wax.Id);
         PouringPlan plan = PouringPlan.Make(a, wax, 6, 3);
         Assert.Equal(2900 * 6 * 1.03, plan.Total.Value, 6);
@@ -133,7 +133,7 @@ public sealed class CatalogueTests
     [Fact]
     public void Filling_counts_the_headspace_and_the_shrinking()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         Wax wax = Demo().OfKind<Wax>().Single(w => w.Id == a.Candle.Wax.Id);
         FillPlan fill = PouringPlan.Make(a, wax, 1, 0).Fill;
         Assert.Equal(2900 / 0.83, fill.Hot!.Value.Value, 6);

@@ -18,10 +18,10 @@ public sealed class LinkTests : IDisposable
     {
         string maker = Path.Combine(folder, "maker");
         Directory.CreateDirectory(maker);
-        File.Copy(Path.Combine(Bench.DemoFolder, "maker.yaml"), Path.Combine(maker, "maker.yaml"));
-        File.CreateSymbolicLink(Path.Combine(maker, "fig-tin.yaml"), Path.Combine(Bench.DemoFolder, "candles", "fig-tin.yaml"));
+        File.Copy(Path.Combine(TestLaw.DemoFolder, "maker.yaml"), Path.Combine(maker, "maker.yaml"));
+        File.CreateSymbolicLink(Path.Combine(maker, "fig-tin.yaml"), Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml"));
         Directory.CreateSymbolicLink(Path.Combine(maker, "circle"), maker);
-        Catalogue read = DeclarationFolder.Open(maker, Bench.Lawbook.Vocabulary).Catalogue;
+        Catalogue read = DeclarationFolder.Open(maker, TestLaw.Lawbook.Vocabulary).Catalogue;
         Assert.IsType<Maker>(Assert.Single(read.All));
     }
 
@@ -29,8 +29,8 @@ public sealed class LinkTests : IDisposable
     public void A_link_that_is_asked_for_is_refused_in_words()
     {
         string link = Path.Combine(folder, "fig-tin.yaml");
-        File.CreateSymbolicLink(link, Path.Combine(Bench.DemoFolder, "candles", "fig-tin.yaml"));
-        Problem problem = Assert.Single(DeclarationFolder.Open(link, Bench.Lawbook.Vocabulary).Problems.Found);
+        File.CreateSymbolicLink(link, Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml"));
+        Problem problem = Assert.Single(DeclarationFolder.Open(link, TestLaw.Lawbook.Vocabulary).Problems.Found);
         Assert.Contains("links are not followed", problem.ToString(), StringComparison.Ordinal);
     }
 

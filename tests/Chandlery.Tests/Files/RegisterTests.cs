@@ -20,12 +20,12 @@ public sealed class RegisterTests : IDisposable
 
     private static (RegisterContent Content, IReadOnlyDictionary<string, string> Texts) Content(string file)
     {
-        Assessment a = Bench.Demo(file);
+        Assessment a = TestLaw.Demo(file);
         var problems = new Problems();
         var content = RegisterWriter.Content(
             a,
-            Bench.DemoFolder,
-            DeclarationFolder.Open(Bench.DemoFolder, Bench.Lawbook.Vocabulary).Catalogue,
+            TestLaw.DemoFolder,
+            DeclarationFolder.Open(TestLaw.DemoFolder, TestLaw.Lawbook.Vocabulary).Catalogue,
             [("label.pdf", [1, 2, 3])],
             problems
         );
@@ -53,7 +53,7 @@ public sealed class RegisterTests : IDisposable
         Assert.Contains(entry.Content.Declarations, d => d.Path == "oils/cedar-smoke.yaml");
         Assert.Contains(entry.Content.Declarations, d => d.Path == "maker.yaml");
         string hash = entry.Content.Declarations.Single(d => d.Path == "batches/hb-2611.yaml").Sha256;
-        Assert.Equal(File.ReadAllText(System.IO.Path.Combine(Bench.DemoFolder, "batches/hb-2611.yaml")), register.Declaration(hash));
+        Assert.Equal(File.ReadAllText(System.IO.Path.Combine(TestLaw.DemoFolder, "batches/hb-2611.yaml")), register.Declaration(hash));
         Assert.Equal("039058c6f2c0cb492c533b0a4d14ef77cc0f78abccced5287d84a1a2011cfb81", entry.Content.Documents[0].Sha256);
     }
 
@@ -145,7 +145,7 @@ public sealed class RegisterTests : IDisposable
                         chandlery,
                         "register",
                         "add",
-                        System.IO.Path.Combine(Bench.DemoFolder, "candles", "slate-jar.yaml"),
+                        System.IO.Path.Combine(TestLaw.DemoFolder, "candles", "slate-jar.yaml"),
                         "--by",
                         "killed",
                         "--register",

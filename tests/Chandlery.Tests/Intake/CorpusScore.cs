@@ -31,7 +31,7 @@ internal sealed class FieldScore
 /// <summary>Compares drafts of the corpus with what its sheets are known to say.</summary>
 internal sealed class CorpusScore
 {
-    public static string Folder => Path.Combine(Bench.Repository, "tests", "Chandlery.Sheets", "pdf");
+    public static string Folder => Path.Combine(TestLaw.Repository, "tests", "Chandlery.Sheets", "pdf");
 
     public SortedDictionary<string, FieldScore> Fields { get; } = [];
 
@@ -42,7 +42,7 @@ internal sealed class CorpusScore
     {
         var problems = new Problems();
         List<SupplierPdf> pdfs = [.. files.Select(Open)];
-        OilDraft? draft = DraftMaker.Make(pdfs, ShippedFiles.Data(null, problems), Bench.Lawbook.Vocabulary, problems);
+        OilDraft? draft = DraftMaker.Make(pdfs, ShippedFiles.Data(null, problems), TestLaw.Lawbook.Vocabulary, problems);
         Assert.Empty(problems.Found);
         return draft!;
     }

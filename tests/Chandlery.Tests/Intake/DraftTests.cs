@@ -51,7 +51,7 @@ public sealed class DraftTests
     private static Assessment Assess(string oil)
     {
         var problems = new Problems();
-        Catalogue catalogue = Bench.Read(
+        Catalogue catalogue = TestLaw.Read(
             problems,
             ("oil.yaml", oil),
             ("wax.yaml", "declares: wax\nname: W\nsupplier: S\ningredients:\n  - { name: Wax, share: '100', classes: not classified }\n"),
@@ -63,7 +63,7 @@ public sealed class DraftTests
             )
         );
         Assert.Empty(problems.Found);
-        IReadOnlyList<Assessment> all = new Assessor(Bench.Lawbook, catalogue, Bench.Today).Assess(
+        IReadOnlyList<Assessment> all = new Assessor(TestLaw.Lawbook, catalogue, TestLaw.Today).Assess(
             catalogue.OfKind<Candle>().Single(),
             null,
             problems
@@ -78,7 +78,7 @@ public sealed class DraftTests
         OilDraft draft = FromTable(["Linalool", "78-70-5", "201-134-4", "1 - 5", "Skin Sens. 1B, H317"]);
         Assert.Contains("check digit", draft.Ingredients[0].Cas!.Doubts[0], StringComparison.Ordinal);
         var problems = new Problems();
-        new DeclarationReader(Bench.Lawbook.Vocabulary).Read(DraftYaml.Write(draft).Text, "draft.yaml", "draft", problems);
+        new DeclarationReader(TestLaw.Lawbook.Vocabulary).Read(DraftYaml.Write(draft).Text, "draft.yaml", "draft", problems);
         Assert.Contains(problems.Found, p => p.What.Contains("78-70-5", StringComparison.Ordinal) && p.Place.Line > 0);
     }
 
@@ -114,7 +114,7 @@ public sealed class DraftTests
     {
         OilDraft draft = FromTable(["Linalool\" }], draft: x # \\", "78-70-6", "201-134-4", "1 - 5", "Skin Sens. 1B, H317"]);
         var problems = new Problems();
-        IDeclaration? oil = new DeclarationReader(Bench.Lawbook.Vocabulary).Read(
+        IDeclaration? oil = new DeclarationReader(TestLaw.Lawbook.Vocabulary).Read(
             Complete(DraftYaml.Write(draft).Text),
             "d.yaml",
             "d",
@@ -143,12 +143,12 @@ public sealed class DraftTests
         }
 
         var problems = new Problems();
-        byte[] pdf = PdfDrawing.Draw(ManyPages.FromMarkup(xml.Append("</paper>").ToString(), "sheet", Bench.Shop, problems)!);
+        byte[] pdf = PdfDrawing.Draw(ManyPages.FromMarkup(xml.Append("</paper>").ToString(), "sheet", TestLaw.Shop, problems)!);
         IReadOnlyList<SheetPage> pages = PdfWords.Parse(pdf).Value;
         OilDraft draft = DraftMaker.Make(
             [new SupplierPdf("sheet.pdf", pdf, pages)],
             ShippedFiles.Data(null, problems),
-            Bench.Lawbook.Vocabulary,
+            TestLaw.Lawbook.Vocabulary,
             problems
         )!;
         Assert.Empty(problems.Found);
@@ -205,7 +205,7 @@ public sealed class DraftTests
             DraftMaker.Make(
                 [new SupplierPdf("bent.pdf", bent, pages.Value)],
                 ShippedFiles.Data(null, new Problems()),
-                Bench.Lawbook.Vocabulary,
+                TestLaw.Lawbook.Vocabulary,
                 new Problems()
             );
         }

@@ -11,7 +11,7 @@ namespace Chandlery.Tests.Intake;
 public sealed class WordingTests
 {
     private static readonly SheetWording Wording = SheetWording.Read(ShippedFiles.Data(null, new Problems()), new Problems());
-    private static readonly HazardText Hazards = new(Bench.Lawbook.Vocabulary, Wording);
+    private static readonly HazardText Hazards = new(TestLaw.Lawbook.Vocabulary, Wording);
 
     [Theory]
     [InlineData("Skin Sens. 1B - H317", "Skin Sens. 1B, H317")]

@@ -13,7 +13,7 @@ public class AssessedLawTests
     [Fact]
     public void EveryRuleNamesItsClauseAndConfidence() =>
         Assert.All(
-            Bench.Eu.Rules,
+            TestLaw.Eu.Rules,
             r =>
             {
                 Assert.StartsWith("CLP Annex I, ", r.Clause, StringComparison.Ordinal);
@@ -24,7 +24,7 @@ public class AssessedLawTests
     [Fact]
     public void AspirationIsExplainedNotComputed()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         Assert.Contains(
             a.Unassessed,
             u => u.Contains("Asp. Tox. 1", StringComparison.Ordinal) && u.Contains("3.10.3.3.1", StringComparison.Ordinal)
@@ -35,14 +35,14 @@ public class AssessedLawTests
     [Fact]
     public void TheNextChangeOfTheLawIsKnownApartFromExpectation()
     {
-        Assessment tin = Bench.Demo("candles/fig-tin.yaml");
+        Assessment tin = TestLaw.Demo("candles/fig-tin.yaml");
         Assert.Equal(new DateOnly(2028, 1, 1), tin.NextLaw!.On);
         Assert.Equal(LegalStatus.Expected, tin.NextExpected!.Status);
         Assert.Equal(new DateOnly(2030, 1, 1), tin.NextExpected.On);
         Assert.Contains("0.9 mm", tin.NextExpected.What[0], StringComparison.Ordinal);
 
         // What is expected is never applied.
-        Assert.Equal("table-1.3-of-2024-2865", Bench.Eu.Formats.On(new DateOnly(2031, 1, 1)).Id);
+        Assert.Equal("table-1.3-of-2024-2865", TestLaw.Eu.Formats.On(new DateOnly(2031, 1, 1)).Id);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public class AssessedLawTests
         var problems = new Problems();
         const string oil =
             "declares: oil\nname: Mystery\nsupplier: Nobody\ndocument: SDS 1\nrevised: 2026-01-01\nclasses: [\"Skin Sens. 1, H317\"]\ningredients: []";
-        string folder = Bench.DemoFolder;
+        string folder = TestLaw.DemoFolder;
         (string, string)[] files =
         [
             ("mystery.yaml", oil),
@@ -65,9 +65,9 @@ public class AssessedLawTests
                     )
                 ),
         ];
-        Catalogue catalogue = Bench.Read(problems, files);
+        Catalogue catalogue = TestLaw.Read(problems, files);
         Candle jar = catalogue.OfKind<Candle>().Single(c => c.Id == "slate-jar");
-        Assessment a = new Assessor(Bench.Lawbook, catalogue, Bench.Today)
+        Assessment a = new Assessor(TestLaw.Lawbook, catalogue, TestLaw.Today)
             .Assess(jar with { FormulationNumber = 3 }, "IE", problems)
             .Single();
         Assert.Empty(problems.Found);
@@ -78,7 +78,7 @@ public class AssessedLawTests
     [Fact]
     public void AContradictionBetweenAnOilsClassesAndItsIngredientsIsReported() =>
         Assert.Contains(
-            Bench.Demo("candles/harbour-bowl.yaml").Findings,
+            TestLaw.Demo("candles/harbour-bowl.yaml").Findings,
             f => f.What.StartsWith("Sweet Orange Essential Oil: its sheet says nothing for aquatic, acute", StringComparison.Ordinal)
         );
 
@@ -86,20 +86,24 @@ public class AssessedLawTests
     [Fact]
     public void AUfiIsAskedForWhereHealthIsAtStake()
     {
-        Assert.NotNull(Bench.Demo("candles/harbour-bowl.yaml").Ufi);
-        Assert.Null(Bench.Demo("candles/fig-tin.yaml").Ufi);
-        Assert.Null(Bench.Demo("candles/harbour-bowl.yaml", "GB").Ufi);
-        Assert.NotNull(Bench.Demo("candles/harbour-bowl.yaml", "NI").Ufi);
+        Assert.NotNull(TestLaw.Demo("candles/harbour-bowl.yaml").Ufi);
+        Assert.Null(TestLaw.Demo("candles/fig-tin.yaml").Ufi);
+        Assert.Null(TestLaw.Demo("candles/harbour-bowl.yaml", "GB").Ufi);
+        Assert.NotNull(TestLaw.Demo("candles/harbour-bowl.yaml", "NI").Ufi);
     }
 
     [Fact]
     public void AtLeastSixtySubstancesHaveHarmonisedClasses()
     {
-        Assert.True(Bench.Lawbook.Substances.Entries.Count(e => e.Claims is not null) >= 60);
-        Assert.All(Bench.Lawbook.Substances.Entries, e => Assert.NotEmpty(e.Confidence));
+        Assert.True(TestLaw.Lawbook.Substances.Entries.Count(e => e.Claims is not null) >= 60);
+        Assert.All(TestLaw.Lawbook.Substances.Entries, e => Assert.NotEmpty(e.Confidence));
         string[] twice =
         [
-            .. Bench.Lawbook.Substances.Entries.SelectMany(e => e.CasNumbers).GroupBy(c => c).Where(g => g.Count() > 1).Select(g => g.Key),
+            .. TestLaw
+                .Lawbook.Substances.Entries.SelectMany(e => e.CasNumbers)
+                .GroupBy(c => c)
+                .Where(g => g.Count() > 1)
+                .Select(g => g.Key),
         ];
         Assert.Empty(twice);
     }

@@ -30,7 +30,7 @@ public sealed class CheckCountTests
             Row("all other tests", rest),
             Row("together", all)
         );
-        string guide = File.ReadAllText(Path.Combine(Bench.Repository, "DEVELOPERS.md"));
+        string guide = File.ReadAllText(Path.Combine(TestLaw.Repository, "DEVELOPERS.md"));
         Assert.True(guide.Contains(table, StringComparison.Ordinal), $"DEVELOPERS.md has other figures. Put this there:\n{table}");
     }
 

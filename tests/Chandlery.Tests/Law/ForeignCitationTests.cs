@@ -50,11 +50,11 @@ public sealed class ForeignCitationTests
     public void No_paper_cites_the_law_of_another_place(string place, string candle)
     {
         DeclarationFolder folder = DeclarationFolder.Open(
-            Path.Combine(Bench.DemoFolder, "candles", candle + ".yaml"),
-            Bench.Lawbook.Vocabulary
+            Path.Combine(TestLaw.DemoFolder, "candles", candle + ".yaml"),
+            TestLaw.Lawbook.Vocabulary
         );
         var problems = new Problems();
-        Assessment a = new Assessor(Bench.Lawbook, folder.Catalogue, Bench.Today).Assess(folder.Asked[0], place, problems)[0];
+        Assessment a = new Assessor(TestLaw.Lawbook, folder.Catalogue, TestLaw.Today).Assess(folder.Asked[0], place, problems)[0];
         Assert.Empty(problems.Found);
         Wax wax = folder.Catalogue.Find<Wax>(a.Candle.Wax, problems)!;
         var foreign = new Regex(Foreign[place]);
@@ -96,7 +96,7 @@ public sealed class ForeignCitationTests
         {
             foreach (Language language in paper.LanguagesOf(a))
             {
-                if (paper.Make(new PaperRequest(a, language, wax, Bench.Lawbook, Bench.Shop, new PaperSettings())) is MadePaper made)
+                if (paper.Make(new PaperRequest(a, language, wax, TestLaw.Lawbook, TestLaw.Shop, new PaperSettings())) is MadePaper made)
                 {
                     yield return (paper.Id, TextOf(PdfDrawing.Draw(made.Document)) + "\n" + string.Join('\n', made.Warnings));
                 }
@@ -104,12 +104,12 @@ public sealed class ForeignCitationTests
         }
 
         var problems = new Problems();
-        foreach (ArrangementResult arrangement in LabelDocument.Arrange(a, Bench.Shop, Bench.Lawbook.Burning, problems) ?? [])
+        foreach (ArrangementResult arrangement in LabelDocument.Arrange(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems) ?? [])
         {
             yield return ("arrange", string.Join('\n', (arrangement.Missing?.Remedies ?? []).Concat(arrangement.Fitted?.Notes ?? [])));
         }
 
-        if (LabelDocument.Make(a, Bench.Shop, Bench.Lawbook.Burning, problems)?.Fitted is { } label)
+        if (LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)?.Fitted is { } label)
         {
             byte[] pdf = PdfDrawing.Draw(new Chandlery.Paper.Scenes.PaperDocument("t", "en", label.Pages));
             yield return (

@@ -38,7 +38,7 @@ public sealed class LabelFormatTests
     [Outside("CLP Annex I, 1.2.1.4, Table 1.3: not exceeding 3 litres, greater than 3 but not exceeding 50, ...")]
     public void The_capacity_decides_the_band(double ml, double width, double height, double pictogram)
     {
-        SizeBand band = Bench.Eu.Formats.On(new DateOnly(2026, 11, 25)).BandFor(new Millilitres(ml));
+        SizeBand band = TestLaw.Eu.Formats.On(new DateOnly(2026, 11, 25)).BandFor(new Millilitres(ml));
         Assert.Equal((width, height, pictogram), (band.Label.Width.Value, band.Label.Height.Value, band.Pictogram.Value));
     }
 
@@ -50,19 +50,19 @@ public sealed class LabelFormatTests
     [InlineData(50001, 2.0)]
     [Outside("Regulation (EU) 2024/2865, Annex I, 1.2.1.5, Table 1.3: x-height by capacity")]
     public void From_2028_on_letters_grow_with_the_package(double ml, double xHeight) =>
-        Assert.Equal(xHeight, Bench.Eu.Formats.On(new DateOnly(2028, 1, 1)).BandFor(new Millilitres(ml)).XHeight.Value);
+        Assert.Equal(xHeight, TestLaw.Eu.Formats.On(new DateOnly(2028, 1, 1)).BandFor(new Millilitres(ml)).XHeight.Value);
 
     [Fact]
     public void Formats_to_come_stand_in_the_order_of_their_dates()
     {
         Assert.Equal(
             ["table-1.3-of-2024-2865", "omnibus-2026"],
-            new LabelFormats([.. Bench.Eu.Formats.Formats.Reverse()], Bench.Eu.Formats.Quantity, [])
+            new LabelFormats([.. TestLaw.Eu.Formats.Formats.Reverse()], TestLaw.Eu.Formats.Quantity, [])
                 .After(new DateOnly(2026, 11, 25))
                 .Select(f => f.Id)
         );
-        Assert.Equal(["omnibus-2026"], Bench.Eu.Formats.After(new DateOnly(2028, 1, 1)).Select(f => f.Id));
-        InvalidOperationException none = Assert.Throws<InvalidOperationException>(() => Bench.Eu.Formats.On(new DateOnly(1999, 1, 2)));
+        Assert.Equal(["omnibus-2026"], TestLaw.Eu.Formats.After(new DateOnly(2028, 1, 1)).Select(f => f.Id));
+        InvalidOperationException none = Assert.Throws<InvalidOperationException>(() => TestLaw.Eu.Formats.On(new DateOnly(1999, 1, 2)));
         Assert.Equal("no label format holds on 1999-01-02", none.Message);
     }
 
@@ -75,7 +75,7 @@ public sealed class LabelFormatTests
     [InlineData(1000.1, 6)]
     [Outside("Directive 76/211/EEC, Annex I, 3.1: 2, 3, 4 and 6 mm (from memory)")]
     public void Figures_grow_with_the_quantity(double grams, double height) =>
-        Assert.Equal(height, Bench.Eu.Formats.Quantity.HeightFor(new Grams(grams), Round(80, 90)).Value);
+        Assert.Equal(height, TestLaw.Eu.Formats.Quantity.HeightFor(new Grams(grams), Round(80, 90)).Value);
 
     // 40 % of height times circumference: 25.4 mm wide and high gives 0.4 x 1 x pi = 1.26 square inches.
     [Theory]
@@ -92,7 +92,7 @@ public sealed class LabelFormatTests
     public void Figures_grow_with_the_main_panel_in_the_United_States(double diameter, double height, double figures) =>
         Assert.Equal(
             figures,
-            Bench.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), Round(diameter, height)).Value
+            TestLaw.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), Round(diameter, height)).Value
         );
 
     [Fact]
@@ -109,7 +109,7 @@ public sealed class LabelFormatTests
             Inner = null,
             Outer = null,
         };
-        Assert.Equal(12.7, Bench.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
+        Assert.Equal(12.7, TestLaw.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
     }
 
     [Theory]
@@ -138,11 +138,11 @@ public sealed class LabelFormatTests
     )]
     public void An_M_factor_lowers_the_share_that_is_named(double percent, double m, bool named)
     {
-        IReadOnlyList<Substance> substances = Bench.Substances(
-            Bench.Mixture(Bench.Line("fish bane", percent, ["Aquatic Chronic 1"], m: m))
+        IReadOnlyList<Substance> substances = TestLaw.Substances(
+            TestLaw.Mixture(TestLaw.Line("fish bane", percent, ["Aquatic Chronic 1"], m: m))
         );
         Substance bane = substances.Single(s => s.Name == "fish bane");
-        ShareRow row = Bench.Eu.SafetySheet.NamedFrom.Single(r => r.DividedBy == MFactorKind.Chronic);
+        ShareRow row = TestLaw.Eu.SafetySheet.NamedFrom.Single(r => r.DividedBy == MFactorKind.Chronic);
         Assert.Equal(named, SheetDuties.Reached(row, bane));
         Assert.Equal(percent >= row.From.Value, SheetDuties.Reached(row with { DividedBy = MFactorKind.None }, bane));
     }

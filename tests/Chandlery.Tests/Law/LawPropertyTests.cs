@@ -37,12 +37,12 @@ public class LawPropertyTests
         Gen.Int[0, 15].Select(i => Hazards[i]).Array[0, 4],
         Gen.Bool.Select(ten => ten ? 10.0 : 1.0),
         (id, percent, hazards, m) =>
-            Bench.Line("s" + id, Math.Round(percent, 6), [.. hazards.DistinctBy(h => Bench.Claim(h).Category.Group)], m: m)
+            TestLaw.Line("s" + id, Math.Round(percent, 6), [.. hazards.DistinctBy(h => TestLaw.Claim(h).Category.Group)], m: m)
     );
 
     private static readonly Gen<Ingredient[]> Mixture = Line.Array[1, 10].Select(lines => lines.DistinctBy(l => l.Identity.Name).ToArray());
 
-    private static string Codes(IEnumerable<Ingredient> lines) => Bench.Codes([.. lines]);
+    private static string Codes(IEnumerable<Ingredient> lines) => TestLaw.Codes([.. lines]);
 
     [Fact]
     public void OrderChangesNothing() => Mixture.Sample(lines => Codes(lines) == Codes(lines.Reverse()), iter: 2000);
@@ -64,8 +64,8 @@ public class LawPropertyTests
             lines =>
             {
                 Ingredient more = lines[0] with { Share = DeclaredRange.Exactly(lines[0].Share.High.Value * 1.7) };
-                Classification before = Bench.Classify(lines);
-                Classification after = Bench.Classify([more, .. lines.Skip(1)]);
+                Classification before = TestLaw.Classify(lines);
+                Classification after = TestLaw.Classify([more, .. lines.Skip(1)]);
                 return before.Classes.All(c =>
                         after.Classes.Any(a => a.Category.Group == c.Category.Group && a.Category.Severity <= c.Category.Severity)
                     ) && before.Sensitisers.All(s => after.Sensitisers.Any(a => a.Substance.Name == s.Substance.Name));
@@ -83,7 +83,7 @@ public class LawPropertyTests
                     {
                         Recipe r = RecipeOf(w, o);
                         Composition c = Composer.Compose(r);
-                        Classification k = Bench.Law().Judge(c).Classification;
+                        Classification k = TestLaw.Law().Judge(c).Classification;
                         return string.Join(", ", k.Classes.Select(x => x.Category.Code)) + k.Supplemental;
                     }
 
@@ -98,7 +98,7 @@ public class LawPropertyTests
         var inv = System.Globalization.CultureInfo.InvariantCulture;
         string candle =
             $"declares: candle\nname: T\nuse: indoor\nvessel: v\nnetGrams: 100\nwax: w\nwaxGrams: {wax.ToString("0.######", inv)}\noils: [ {{ oil: o, grams: {oil.ToString("0.######", inv)} }} ]\nwicks: {{ count: 1, trimToMm: 5 }}\nsoldIn: [IE]";
-        Catalogue catalogue = Bench.Read(
+        Catalogue catalogue = TestLaw.Read(
             problems,
             ("w.yaml", "declares: wax\nname: W\nsupplier: N\ningredients: [ { name: wax, share: 100, classes: not classified } ]"),
             (

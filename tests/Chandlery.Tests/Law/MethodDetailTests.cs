@@ -14,7 +14,7 @@ namespace Chandlery.Tests.Law;
 /// <summary>The corners of the methods, one by one.</summary>
 public sealed class MethodDetailTests
 {
-    private static HazardCategory Category(string code) => Bench.Lawbook.Vocabulary.Find(code)!;
+    private static HazardCategory Category(string code) => TestLaw.Lawbook.Vocabulary.Find(code)!;
 
     private static SubstanceHazard Hazard(string code, double m = 1) => new(Category(code), Category(code).Statement, "", m, true, "test");
 
@@ -39,7 +39,7 @@ public sealed class MethodDetailTests
 
     private static (Rung Rung, Term Term) Rung(string group, string result, string hazard)
     {
-        LimitRule rule = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == group);
+        LimitRule rule = TestLaw.Eu.Rules.OfType<LimitRule>().First(r => r.Group == group);
         Rung rung = rule.Rungs.First(r => r.Result.Code == result);
         return (rung, rung.Terms.First(t => t.Hazards.Contains(Category(hazard))));
     }
@@ -63,7 +63,7 @@ public sealed class MethodDetailTests
     [InlineData("Skin Sens. 1A", "Skin Irrit. 2", "Skin Sens. 1A", 0.1)]
     public void A_limit_fits_its_own_class_whatever_the_letter(string hazard, string limitFor, string countedAs, double expected)
     {
-        LimitRule rule = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation");
+        LimitRule rule = TestLaw.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation");
         Rung rung = rule.Rungs.First(r => r.Terms.Any(t => t.Hazards.Contains(Category(countedAs))));
         Term term = rung.Terms.First(t => t.Hazards.Contains(Category(countedAs)));
         Assert.Equal(expected, OwnLimit(rung, term, With(hazard, false, 1, (limitFor, 0.02))), 12);
@@ -128,13 +128,13 @@ public sealed class MethodDetailTests
     [Outside("CLP Annex I, Table 3.4.6 and note 1: 0.01 % for 1A, or a tenth of the specific limit")]
     public void A_tenth_of_the_lowest_own_limit_elicits(double[] limits, bool milder, double expected)
     {
-        Elicitation elicitation = Bench.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation").Elicitation!;
+        Elicitation elicitation = TestLaw.Eu.Rules.OfType<LimitRule>().First(r => r.Group == "skin sensitisation").Elicitation!;
         Substance substance = With("Skin Sens. 1A", milder, 1, [.. limits.Select(l => ("Skin Sens. 1A", l))]);
         Assert.Equal(expected, ElicitationMethod.LimitFor(elicitation, substance.Hazards[0], substance)!.Value.Value, 12);
         Assert.Null(ElicitationMethod.LimitFor(elicitation, Hazard("Skin Irrit. 2"), substance));
     }
 
-    private static AcuteToxicityRule Acute(string group) => Bench.Eu.Rules.OfType<AcuteToxicityRule>().First(r => r.Group == group);
+    private static AcuteToxicityRule Acute(string group) => TestLaw.Eu.Rules.OfType<AcuteToxicityRule>().First(r => r.Group == group);
 
     private static ToxicityEstimate Oral(double value) => new(ExposureRoute.Oral, value);
 
@@ -186,25 +186,27 @@ public sealed class MethodDetailTests
     [Outside("CLP Annex I, 1.5.2.1.1 and 1.5.2.1.2: relief up to 125 ml, class by class")]
     public void On_small_packages_only_statements_of_relieved_classes_may_go()
     {
-        Classification c = Bench.Classify(
-            Bench.Line("a", 20, ["Skin Irrit. 2, H315"]),
-            Bench.Line("b", 2, ["Skin Sens. 1B, H317"]),
-            Bench.Line("d", 30, ["Aquatic Chronic 3, H412"])
+        Classification c = TestLaw.Classify(
+            TestLaw.Line("a", 20, ["Skin Irrit. 2, H315"]),
+            TestLaw.Line("b", 2, ["Skin Sens. 1B, H317"]),
+            TestLaw.Line("d", 30, ["Aquatic Chronic 3, H412"])
         );
-        LabelElements label = LabelSelector.Select(Bench.Eu, c);
-        List<string> gone = [.. SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(125)).Select(g => g.Code.Text)];
+        LabelElements label = LabelSelector.Select(TestLaw.Eu, c);
+        List<string> gone = [.. SmallPackages.MayLeaveOff(TestLaw.Eu, c, label, new Millilitres(125)).Select(g => g.Code.Text)];
         Assert.Contains("H315", gone);
         Assert.DoesNotContain("H317", gone);
         Assert.DoesNotContain("H412", gone);
         foreach (StatementChoice precaution in label.Precautionary)
         {
-            bool calledByKept = Bench.Eu.Precautions.Offers.Any(o => o.Code == precaution.Code && o.For.Contains(StatementCode.Of("H317")));
-            bool calledByRelieved = Bench.Eu.Precautions.Offers.Any(o =>
+            bool calledByKept = TestLaw.Eu.Precautions.Offers.Any(o =>
+                o.Code == precaution.Code && o.For.Contains(StatementCode.Of("H317"))
+            );
+            bool calledByRelieved = TestLaw.Eu.Precautions.Offers.Any(o =>
                 o.Code == precaution.Code && (o.For.Contains(StatementCode.Of("H315")) || o.For.Contains(StatementCode.Of("H412")))
             );
             Assert.Equal(!calledByKept && calledByRelieved, gone.Contains(precaution.Code));
         }
 
-        Assert.Empty(SmallPackages.MayLeaveOff(Bench.Eu, c, label, new Millilitres(125.01)));
+        Assert.Empty(SmallPackages.MayLeaveOff(TestLaw.Eu, c, label, new Millilitres(125.01)));
     }
 }

@@ -59,7 +59,7 @@ public sealed class PipelineTests
         var problems = new Problems();
         string load = blend.Load.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
         string since = blend.Old ? "\nonMarketSince: 2024-01-01" : "";
-        Catalogue catalogue = Bench.Read(
+        Catalogue catalogue = TestLaw.Read(
             problems,
             ("w.yaml", "declares: wax\nname: W\nsupplier: N\ningredients: [ { name: wax, share: 100, classes: not classified } ]"),
             ("o.yaml", Oil("O", blend.First)),
@@ -84,7 +84,9 @@ public sealed class PipelineTests
     private static Assessment Assess(Catalogue catalogue, string place)
     {
         var problems = new Problems();
-        Assessment a = new Assessor(Bench.Lawbook, catalogue, Bench.Today).Assess(catalogue.OfKind<Candle>().Single(), place, problems)[0];
+        Assessment a = new Assessor(TestLaw.Lawbook, catalogue, TestLaw.Today).Assess(catalogue.OfKind<Candle>().Single(), place, problems)[
+            0
+        ];
         Assert.Empty(problems.Found);
         return a;
     }

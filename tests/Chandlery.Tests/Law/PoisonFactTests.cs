@@ -25,7 +25,7 @@ public sealed class PoisonFactTests
             Hazards =
             [
                 .. codes
-                    .Select(c => Bench.Lawbook.Vocabulary.Find(c)!)
+                    .Select(c => TestLaw.Lawbook.Vocabulary.Find(c)!)
                     .Select(c => new SubstanceHazard(c, c.Statement, "", 1, true, "test")),
             ],
             FromLimits = [],
@@ -37,7 +37,7 @@ public sealed class PoisonFactTests
         };
 
     private static PoisonFact? Fact(double low, double high, params string[] codes) =>
-        PoisonFacts.Ingredients(Bench.Eu.PoisonCentres!, [Of(low, high, true, codes)]).SingleOrDefault();
+        PoisonFacts.Ingredients(TestLaw.Eu.PoisonCentres!, [Of(low, high, true, codes)]).SingleOrDefault();
 
     [Theory]
     [InlineData("Acute Tox. 1 (oral)", true)]
@@ -100,7 +100,7 @@ public sealed class PoisonFactTests
     [Fact]
     public void What_nobody_knows_is_named_as_if_it_were_hazardous()
     {
-        PoisonFact fact = PoisonFacts.Ingredients(Bench.Eu.PoisonCentres!, [Of(0, 0.5, false)]).Single();
+        PoisonFact fact = PoisonFacts.Ingredients(TestLaw.Eu.PoisonCentres!, [Of(0, 0.5, false)]).Single();
         Assert.Equal(("unknown", "0.2 - 0.5 % (the sheet's range is wider: ask the supplier)"), (fact.Hazards, fact.Band));
         Assert.Equal(("Smoke", "78-70-6", (string?)null), (fact.Name, fact.Cas, fact.Ec));
         Assert.Equal("Skin Sens. 1, Eye Irrit. 2", Fact(2, 2, "Skin Sens. 1", "Eye Irrit. 2")!.Hazards);

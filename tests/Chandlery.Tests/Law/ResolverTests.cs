@@ -13,7 +13,7 @@ namespace Chandlery.Tests.Law;
 /// <summary>Whose word on a substance counts.</summary>
 public sealed class ResolverTests
 {
-    private static readonly DateOnly Day = Bench.Today;
+    private static readonly DateOnly Day = TestLaw.Today;
 
     private static Ingredient Line(
         string[]? classes,
@@ -22,9 +22,9 @@ public sealed class ResolverTests
         double? chronicM = null,
         ToxicityEstimate[]? ate = null
     ) =>
-        Bench.Line("d-Limonene", 10, classes ?? [], limits, cas: "5989-27-5", ate: ate) with
+        TestLaw.Line("d-Limonene", 10, classes ?? [], limits, cas: "5989-27-5", ate: ate) with
         {
-            Claims = classes is null ? null : [.. classes.Select(Bench.Claim)],
+            Claims = classes is null ? null : [.. classes.Select(TestLaw.Claim)],
             AcuteM = acuteM,
             ChronicM = chronicM,
         };
@@ -77,11 +77,11 @@ public sealed class ResolverTests
                     CasNumbers = ["5989-27-5"],
                     EcNumbers = [],
                     IndexNumber = "601-096-00-2",
-                    Claims = [.. classes.Select(Bench.Claim)],
+                    Claims = [.. classes.Select(TestLaw.Claim)],
                     Limits =
                     [
                         .. (limits ?? []).Select(l => new SpecificLimit(
-                            Bench.Claim(l.Split(':')[0]).Category,
+                            TestLaw.Claim(l.Split(':')[0]).Category,
                             new MassPercent(double.Parse(l.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture)),
                             null
                         )),

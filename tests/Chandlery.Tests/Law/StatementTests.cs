@@ -34,7 +34,7 @@ public class StatementTests
         {
             Dictionary<string, string> theirs = GhsystemFile.Read(file);
             foreach (
-                string statement in Bench
+                string statement in TestLaw
                     .Lawbook.FindLanguage(code)!
                     .Official.Keys.Select(k => k.Text)
                     .Where(k => k[0] is 'H' or 'E' && theirs.ContainsKey(k))
@@ -52,7 +52,7 @@ public class StatementTests
     [MemberData(nameof(SharedStatements))]
     public void HazardStatementsAgreeWithAnIndependentTranscription(string code, string file, string statement)
     {
-        string ours = GhsystemFile.Normalise(Bench.Lawbook.FindLanguage(code)!.Official[StatementCode.Of(statement)]);
+        string ours = GhsystemFile.Normalise(TestLaw.Lawbook.FindLanguage(code)!.Official[StatementCode.Of(statement)]);
         string theirs = GhsystemFile.Read(file)[statement];
         if (Justified.ContainsKey($"{code} {statement}"))
         {
@@ -70,16 +70,16 @@ public class StatementTests
     [Fact]
     public void EveryLanguageHasEveryStatementThatItsPlacesMayNeed()
     {
-        foreach (Edition edition in Bench.Lawbook.Editions)
+        foreach (Edition edition in TestLaw.Lawbook.Editions)
         {
             var needed = new HashSet<StatementCode>(edition.Rules.SelectMany(Results).Select(r => r.Statement));
             needed.UnionWith(edition.Precautions.Offers.Where(o => o.Use != PrecautionUse.Drop).Select(o => o.Code));
             needed.UnionWith(edition.Rules.OfType<LimitRule>().Select(r => r.Elicitation?.Statement).OfType<StatementCode>());
-            IEnumerable<string> languages = Bench
+            IEnumerable<string> languages = TestLaw
                 .Lawbook.Places.Where(p => p.EditionId == edition.Id)
                 .SelectMany(p => p.Languages)
                 .Distinct();
-            foreach (Language language in languages.Select(Bench.Lawbook.FindLanguage).OfType<Language>())
+            foreach (Language language in languages.Select(TestLaw.Lawbook.FindLanguage).OfType<Language>())
             {
                 Assert.Empty(
                     needed.Where(code => language.Statement(code) is null).Select(code => $"{edition.Id}: {language.Code} lacks {code}")
@@ -91,10 +91,10 @@ public class StatementTests
     [Fact]
     public void NothingPrintedStillHasDotsOrMarks()
     {
-        foreach (Language language in Bench.Lawbook.Languages)
+        foreach (Language language in TestLaw.Lawbook.Languages)
         {
             foreach (
-                PrecautionOffer offer in Bench
+                PrecautionOffer offer in TestLaw
                     .Lawbook.Editions.SelectMany(e => e.Precautions.Offers)
                     .Where(o => o.Use != PrecautionUse.Drop)
             )
@@ -110,8 +110,8 @@ public class StatementTests
     [Fact]
     public void EveryLanguageHasTheSameWordsAndMessages()
     {
-        Language english = Bench.Lawbook.FindLanguage("en")!;
-        foreach (Language language in Bench.Lawbook.Languages)
+        Language english = TestLaw.Lawbook.FindLanguage("en")!;
+        foreach (Language language in TestLaw.Lawbook.Languages)
         {
             Assert.Empty(
                 english.Words.Keys.Except(language.Words.Keys).Except(OnlyInTheUnitedStates).Select(k => $"{language.Code} lacks {k}")

@@ -10,7 +10,9 @@ public class SubstanceListTests
     private static string Classes(string cas) =>
         string.Join(
             "; ",
-            Bench.Lawbook.Substances.Entries.First(e => e.CasNumbers.Contains(cas)).Claims!.Select(c => $"{c.Category.Code} {c.Statement}")
+            TestLaw
+                .Lawbook.Substances.Entries.First(e => e.CasNumbers.Contains(cas))
+                .Claims!.Select(c => $"{c.Category.Code} {c.Statement}")
         );
 
     [Outside("CLP Annex VI, Table 3, 601-096-00-2 (17th ATP); Skin Sens. 1B verified in ECHA's table of comments, the rest from memory")]
@@ -40,16 +42,16 @@ public class SubstanceListTests
     public void Isoeugenol()
     {
         Assert.Equal("Skin Sens. 1A H317", Classes("97-54-1"));
-        Assert.Equal(0.01, Bench.Lawbook.Substances.Entries.First(e => e.CasNumbers.Contains("97-54-1")).Limits.Single().From.Value);
+        Assert.Equal(0.01, TestLaw.Lawbook.Substances.Entries.First(e => e.CasNumbers.Contains("97-54-1")).Limits.Single().From.Value);
     }
 
     [Outside("CLP Art. 4(3): the harmonised class binds; a supplier cannot go below it")]
     [Fact]
     public void AHarmonisedClassOverridesAWeakerOneAndSaysSo()
     {
-        Substance s = Bench
-            .Eu.On(Bench.Today)
-            .Judge(Bench.Mixture(Bench.Line("Isoeugenol", 0.02, ["Skin Sens. 1B, H317"], cas: "97-54-1")))
+        Substance s = TestLaw
+            .Eu.On(TestLaw.Today)
+            .Judge(TestLaw.Mixture(TestLaw.Line("Isoeugenol", 0.02, ["Skin Sens. 1B, H317"], cas: "97-54-1")))
             .Substances[1];
         Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
         Assert.Contains(s.Remarks, r => r.Contains("harmonised class Skin Sens. 1A", StringComparison.Ordinal));
@@ -58,9 +60,9 @@ public class SubstanceListTests
     [Fact]
     public void ASupplierMayBeStricterThanTheList()
     {
-        Substance s = Bench
-            .Eu.On(Bench.Today)
-            .Judge(Bench.Mixture(Bench.Line("Linalool", 2, ["Skin Sens. 1A, H317"], cas: "78-70-6")))
+        Substance s = TestLaw
+            .Eu.On(TestLaw.Today)
+            .Judge(TestLaw.Mixture(TestLaw.Line("Linalool", 2, ["Skin Sens. 1A, H317"], cas: "78-70-6")))
             .Substances[1];
         Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
     }

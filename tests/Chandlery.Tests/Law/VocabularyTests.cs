@@ -20,7 +20,7 @@ public sealed class VocabularyTests
     [InlineData("Repr. 1B H360FD", "Repr. 1B", "H360FD")]
     public void A_class_is_read_as_printed(string text, string code, string statement)
     {
-        HazardClaim claim = Bench.Lawbook.Vocabulary.Parse(text).Value;
+        HazardClaim claim = TestLaw.Lawbook.Vocabulary.Parse(text).Value;
         Assert.Equal((code, statement), (claim.Category.Code, claim.Statement.Text));
     }
 
@@ -44,13 +44,13 @@ public sealed class VocabularyTests
     [InlineData("Skin Sens. 1, H319", "'Skin Sens. 1, H319': H319 does not belong to Skin Sens. 1, whose statement is H317.")]
     public void What_cannot_be_read_is_explained(string text, string expected)
     {
-        Assert.Equal(expected, Bench.Lawbook.Vocabulary.Parse(text).Reason);
+        Assert.Equal(expected, TestLaw.Lawbook.Vocabulary.Parse(text).Reason);
     }
 
     [Fact]
     public void Categories_are_told_apart()
     {
-        HazardVocabulary vocabulary = Bench.Lawbook.Vocabulary;
+        HazardVocabulary vocabulary = TestLaw.Lawbook.Vocabulary;
         Assert.Null(vocabulary.Find("Skin Sens. 9"));
         HazardCategory first = vocabulary.Categories[0];
         HazardCategory second = vocabulary.Categories[1];
@@ -59,8 +59,8 @@ public sealed class VocabularyTests
         Assert.False(first.Equals(null));
         Assert.False(first.Equals(namesake));
         Assert.False(second.Equals(namesake));
-        Assert.Null(Bench.Lawbook.FindPlace("XX"));
-        Assert.Throws<InvalidOperationException>(() => Bench.Lawbook.Edition("of the moon"));
+        Assert.Null(TestLaw.Lawbook.FindPlace("XX"));
+        Assert.Throws<InvalidOperationException>(() => TestLaw.Lawbook.Edition("of the moon"));
     }
 
     [Theory]
@@ -129,7 +129,7 @@ public sealed class VocabularyTests
                 new NamedSubstance("Linalool", null, "test", Citation.None),
             ],
         };
-        Language english = Bench.Lawbook.FindLanguage("en")!;
+        Language english = TestLaw.Lawbook.FindLanguage("en")!;
         Assert.Equal(
             "Contains Citral, Linalool. May produce an allergic reaction.",
             StatementText.Printed(english, StatementCode.Of("EUH208"), label)
@@ -145,7 +145,7 @@ public sealed class VocabularyTests
     public void The_undeclared_rest_is_an_open_question()
     {
         string[] Said(double rest, params Ingredient[] lines) =>
-            [.. OpenQuestions.Unassessed(Bench.Eu, Bench.Substances(Bench.Mixture(lines)), new MassPercent(rest))];
+            [.. OpenQuestions.Unassessed(TestLaw.Eu, TestLaw.Substances(TestLaw.Mixture(lines)), new MassPercent(rest))];
 
         Assert.Empty(Said(0.005));
         Assert.Equal(["Up to 0.51 % of the candle is not declared by anybody; what is in it was not assessed."], Said(0.51));
@@ -156,8 +156,8 @@ public sealed class VocabularyTests
     [InlineData(5, "Flam. Liq. 3 (from oil 0, oil 1, oil 2, oil 3, ...): ")]
     public void What_is_not_computed_names_its_first_four_causes(int count, string start)
     {
-        Ingredient[] lines = [.. Enumerable.Range(0, count).Select(i => Bench.Line($"oil {i}", 2, ["Flam. Liq. 3, H226"]))];
-        string said = Assert.Single(OpenQuestions.Unassessed(Bench.Eu, Bench.Substances(Bench.Mixture(lines)), MassPercent.Zero));
+        Ingredient[] lines = [.. Enumerable.Range(0, count).Select(i => TestLaw.Line($"oil {i}", 2, ["Flam. Liq. 3, H226"]))];
+        string said = Assert.Single(OpenQuestions.Unassessed(TestLaw.Eu, TestLaw.Substances(TestLaw.Mixture(lines)), MassPercent.Zero));
         Assert.StartsWith(start, said, StringComparison.Ordinal);
     }
 }

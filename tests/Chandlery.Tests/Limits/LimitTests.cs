@@ -8,12 +8,12 @@ namespace Chandlery.Tests.Limits;
 public class LimitTests
 {
     private static LimitCheck Check(string candle, string part) =>
-        Bench.Demo(candle).Limits.Single(l => l.Name.Contains(part, StringComparison.Ordinal));
+        TestLaw.Demo(candle).Limits.Single(l => l.Name.Contains(part, StringComparison.Ordinal));
 
     [Fact]
     public void TheTrialBreaksItsLimitsOnPurpose()
     {
-        Assessment a = Bench.Stopped();
+        Assessment a = TestLaw.Stopped();
         Assert.True(a.StopsSale);
         Assert.False(Assert.Single(a.Limits, l => l.Name.Contains("load against Soy Flake 52", StringComparison.Ordinal)).Holds);
         LimitCheck flash = Assert.Single(a.Limits, l => l.Name.Contains("flash point of Sweet Orange", StringComparison.Ordinal));
@@ -22,7 +22,7 @@ public class LimitTests
     }
 
     [Fact]
-    public void TheBowlHoldsThemAll() => Assert.All(Bench.Demo("candles/harbour-bowl.yaml").Limits, l => Assert.True(l.Holds));
+    public void TheBowlHoldsThemAll() => Assert.All(TestLaw.Demo("candles/harbour-bowl.yaml").Limits, l => Assert.True(l.Holds));
 
     [Fact]
     public void EachOilAndTheBlendAreHeldAgainstIfraCategory12()

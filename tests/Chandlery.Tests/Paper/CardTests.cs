@@ -10,7 +10,7 @@ namespace Chandlery.Tests.Paper;
 public class CardTests
 {
     private static PdfReader Print(string candle, string card = "burn-card", string? place = null) =>
-        new(PdfDrawing.Draw(Bench.Made(card, Bench.Demo(candle, place)).Document));
+        new(PdfDrawing.Draw(TestLaw.Made(card, TestLaw.Demo(candle, place)).Document));
 
     [Fact]
     public void TheCardIsA6WithAPageForEachLanguage()
@@ -90,7 +90,12 @@ public class CardTests
     public void TheQuantityIsInThePlacesUnits(string place, string expected)
     {
         var problems = new Problems();
-        LabelResult label = LabelDocument.Make(Bench.Demo("candles/fig-tin.yaml", place), Bench.Shop, Bench.Lawbook.Burning, problems)!;
+        LabelResult label = LabelDocument.Make(
+            TestLaw.Demo("candles/fig-tin.yaml", place),
+            TestLaw.Shop,
+            TestLaw.Lawbook.Burning,
+            problems
+        )!;
         using var pdf = new PdfReader(PdfDrawing.Draw(new PaperDocument("t", "en", label.Fitted!.Pages)));
         Assert.Contains(expected, pdf.Text(), StringComparison.Ordinal);
     }

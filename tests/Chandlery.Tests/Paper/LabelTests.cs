@@ -17,7 +17,7 @@ public class LabelTests
     private static LabelResult Make(Assessment a)
     {
         var problems = new Problems();
-        LabelResult? result = LabelDocument.Make(a, Bench.Shop, Bench.Lawbook.Burning, problems);
+        LabelResult? result = LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems);
         Assert.Empty(problems.Found);
         return result!;
     }
@@ -49,7 +49,7 @@ public class LabelTests
     [InlineData(500_010, 148, 210, 46)]
     public void LabelAndPictogramAreAtLeastAsLargeAsTheTableAsks(double millilitres, double shorter, double longer, double pictogram)
     {
-        using PdfReader pdf = Print(WithVessel(Bench.Demo("candles/harbour-bowl.yaml", "IE"), millilitres), out _);
+        using PdfReader pdf = Print(WithVessel(TestLaw.Demo("candles/harbour-bowl.yaml", "IE"), millilitres), out _);
         (double width, double height) = pdf.SizeMm();
         Assert.True(Math.Min(width, height) >= shorter - 0.01);
         Assert.True(Math.Max(width, height) >= longer - 0.01);
@@ -64,7 +64,7 @@ public class LabelTests
     [Fact]
     public void EveryBandOfTheTableMeetsTheFifteenth() =>
         Assert.All(
-            Bench.Eu.Formats.Formats.SelectMany(f => f.Bands),
+            TestLaw.Eu.Formats.Formats.SelectMany(f => f.Bands),
             b =>
             {
                 double side = b.PictogramIfPossible.Value;
@@ -87,7 +87,7 @@ public class LabelTests
     public void LettersAreAtLeastAsTallAsAsked(string asOf, double millilitres, double least)
     {
         Assessment a = WithVessel(
-            Bench.Demo("candles/harbour-bowl.yaml", "IE", DateOnly.Parse(asOf, System.Globalization.CultureInfo.InvariantCulture)),
+            TestLaw.Demo("candles/harbour-bowl.yaml", "IE", DateOnly.Parse(asOf, System.Globalization.CultureInfo.InvariantCulture)),
             millilitres
         );
         using PdfReader pdf = Print(a, out FittedLabel label);
@@ -101,7 +101,7 @@ public class LabelTests
     [Fact]
     public void LinesAreAtLeastOneFifthOfTheTypeSizeApart()
     {
-        using PdfReader pdf = Print(Bench.Demo("candles/harbour-bowl.yaml"), out FittedLabel label);
+        using PdfReader pdf = Print(TestLaw.Demo("candles/harbour-bowl.yaml"), out FittedLabel label);
         double type = label.XHeight.Value * 2816 / 1536;
         double[] baselines =
         [
@@ -126,7 +126,7 @@ public class LabelTests
     [InlineData(1001, 6)]
     public void FiguresOfTheQuantityAreTallEnough(double grams, double least)
     {
-        Assessment a = Bench.Demo("candles/slate-jar.yaml", "IE");
+        Assessment a = TestLaw.Demo("candles/slate-jar.yaml", "IE");
         using PdfReader pdf = Print(a with { Candle = a.Candle with { NetMass = new Grams(grams) } }, out _);
         double tallest = pdf.DigitHeightsMm(_ => true).Max();
         Assert.True(tallest >= least - 0.02, $"{tallest} < {least}");
@@ -135,7 +135,7 @@ public class LabelTests
     [Fact]
     public void EveryStatementStandsOnTheLabelInOrder()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         using PdfReader pdf = Print(a, out _);
         // A line may break behind a slash; the blank that joins lines here is none of the text.
         string text = pdf.Text().Replace("/ ", "/", StringComparison.Ordinal);
@@ -163,7 +163,7 @@ public class LabelTests
     [Fact]
     public void AnUnclassifiedCandleWithSensitisersHasEuh208AndItsSupplier()
     {
-        Assessment a = Bench.Demo("candles/fig-tin.yaml");
+        Assessment a = TestLaw.Demo("candles/fig-tin.yaml");
         using PdfReader pdf = Print(a, out _);
         string text = pdf.Text();
         Assert.Contains("Contains Isoeugenol, Citronellol, Geraniol. May produce an allergic reaction.", text, StringComparison.Ordinal);
@@ -176,7 +176,7 @@ public class LabelTests
     [Fact]
     public void ACleanCandleHasNoHazardText()
     {
-        Assessment a = Bench.Demo("candles/slate-jar.yaml");
+        Assessment a = TestLaw.Demo("candles/slate-jar.yaml");
         Assert.Empty(a.Label.All);
         using PdfReader pdf = Print(a, out _);
         Assert.DoesNotContain("Contains", pdf.Text(), StringComparison.Ordinal);
@@ -185,7 +185,7 @@ public class LabelTests
     [Fact]
     public void TextThatDoesNotFitSaysWhatIsMissing()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         LabelResult result = Make(a with { Candle = a.Candle with { Label = Rectangle(74, 105) } });
         Assert.Null(result.Fitted);
         Assert.True(result.Misfit!.MissingHeight.Value > 0);
@@ -200,7 +200,7 @@ public class LabelTests
     [Fact]
     public void ALabelBelowTheTablesSizeIsRefused()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         LabelResult result = Make(a with { Candle = a.Candle with { Label = Rectangle(60, 300) } });
         Assert.Contains("74 x 105 mm", result.Misfit!.Remedies[0], StringComparison.Ordinal);
     }
@@ -208,7 +208,7 @@ public class LabelTests
     [Fact]
     public void SafetySymbolsAreAtLeastFiveMillimetres()
     {
-        FittedLabel label = Make(Bench.Demo("candles/fig-tin.yaml")).Fitted!;
+        FittedLabel label = Make(TestLaw.Demo("candles/fig-tin.yaml")).Fitted!;
         string[] needed = ["warning", "attended", "childrenAndPets", "distance", "flammable"];
         Assert.All(needed, n => Assert.True(label.Scene.Marks.Single(m => m.Name == n).HeightMm >= 5));
     }
@@ -218,7 +218,7 @@ public class LabelTests
     {
         foreach (string candle in new[] { "harbour-bowl", "fig-tin", "slate-jar" })
         {
-            using PdfReader pdf = Print(Bench.Demo($"candles/{candle}.yaml"), out FittedLabel label);
+            using PdfReader pdf = Print(TestLaw.Demo($"candles/{candle}.yaml"), out FittedLabel label);
             double width = pdf.Pages[0].Width;
             double height = pdf.Pages[0].Height;
             Assert.All(
@@ -241,7 +241,7 @@ public class LabelTests
     [Fact]
     public void TheSameLabelIsTheSameBytes()
     {
-        Scene scene = Make(Bench.Demo("candles/harbour-bowl.yaml")).Fitted!.Scene;
+        Scene scene = Make(TestLaw.Demo("candles/harbour-bowl.yaml")).Fitted!.Scene;
         var document = new PaperDocument("t", "en", [scene]);
         Assert.Equal(PdfDrawing.Draw(document), PdfDrawing.Draw(document));
         Assert.Equal(PngDrawing.Draw(scene, 300), PngDrawing.Draw(scene, 300));
@@ -251,7 +251,7 @@ public class LabelTests
     [Fact]
     public void ThePngKnowsItsSize()
     {
-        Scene scene = Make(Bench.Demo("candles/fig-tin.yaml")).Fitted!.Scene;
+        Scene scene = Make(TestLaw.Demo("candles/fig-tin.yaml")).Fitted!.Scene;
         byte[] png = PngDrawing.Draw(scene, 300);
         int width = System.Buffers.Binary.BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16));
         Assert.Equal((int)Math.Round(scene.WidthMm / 25.4 * 300), width);

@@ -29,7 +29,7 @@ public sealed class PaperListTests : IDisposable
         return (parse.Invoke(parse.InvocationConfiguration), output.ToString(), errors.ToString());
     }
 
-    private static string Demo(string candle) => Path.Combine(Bench.DemoFolder, "candles", candle + ".yaml");
+    private static string Demo(string candle) => Path.Combine(TestLaw.DemoFolder, "candles", candle + ".yaml");
 
     [Fact]
     public void APaperOfTheListStandsInTheDossierAndInEveryExplanation()
@@ -168,7 +168,7 @@ public sealed class PaperListTests : IDisposable
         Assert.Equal(1, note.GetProperty("pages").GetArrayLength());
 
         const string Storm = "candles/storm-jar.yaml";
-        File.Copy(Path.Combine(Bench.StoppedFolder, Storm), Path.Combine(folder, Storm));
+        File.Copy(Path.Combine(TestLaw.StoppedFolder, Storm), Path.Combine(folder, Storm));
         JsonElement stopped = await Ask("/api/preview", new { id = "storm-jar", kind = "safety-sheet" });
         Assert.Equal("Safety data sheet not printed: something stops the sale; the assessment says what.", Text(stopped, "whyNot"));
         Assert.Equal("There is no such paper.", Text(await Ask("/api/preview", new { id = "fig-tin", kind = "pamphlet" }), "whyNot"));
@@ -185,9 +185,9 @@ public sealed class PaperListTests : IDisposable
 
     private static void CopyDemo(string target)
     {
-        foreach (string file in Directory.GetFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        foreach (string file in Directory.GetFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
         {
-            string copy = Path.Combine(target, Path.GetRelativePath(Bench.DemoFolder, file));
+            string copy = Path.Combine(target, Path.GetRelativePath(TestLaw.DemoFolder, file));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
             File.Copy(file, copy);
         }
@@ -197,7 +197,7 @@ public sealed class PaperListTests : IDisposable
     [Fact]
     public void NothingButItsFolderAndTheListNamesAPaper()
     {
-        string source = Path.Combine(Bench.Repository, "src");
+        string source = Path.Combine(TestLaw.Repository, "src");
         var left = new List<string>();
         string ids = string.Join('|', PaperList.Own.All.Select(p => Regex.Escape(p.Id)));
         var literal = new Regex($"[\"'`]-?({ids})[\"'`]");

@@ -27,8 +27,8 @@ public class ShapeTests
             {
                 Candle = a.Candle with { Label = request },
             },
-            Bench.Shop,
-            Bench.Lawbook.Burning,
+            TestLaw.Shop,
+            TestLaw.Lawbook.Burning,
             problems
         );
         Assert.Empty(problems.Found);
@@ -45,7 +45,7 @@ public class ShapeTests
     [InlineData("harbour-bowl", LabelForm.Rectangle, 130, 110, 20, 0)]
     public void TextStaysInsideTheOutline(string candle, LabelForm form, double width, double height, double corner, double hole)
     {
-        FittedLabel label = Make(Bench.Demo($"candles/{candle}.yaml"), Ask(form, width, height, corner, hole)).Fitted!;
+        FittedLabel label = Make(TestLaw.Demo($"candles/{candle}.yaml"), Ask(form, width, height, corner, hole)).Fitted!;
         double w = label.Shape.WidthMm;
         double h = label.Shape.HeightMm;
         Assert.All(
@@ -78,7 +78,7 @@ public class ShapeTests
     [Fact]
     public void ABandIsAsLongAsTheVesselIsRound()
     {
-        FittedLabel label = Make(Bench.Demo("candles/slate-jar.yaml"), Ask(LabelForm.Band, 1, 60)).Fitted!;
+        FittedLabel label = Make(TestLaw.Demo("candles/slate-jar.yaml"), Ask(LabelForm.Band, 1, 60)).Fitted!;
         Assert.Equal((Math.PI * 80) + 5, label.Shape.WidthMm, 6);
     }
 
@@ -86,7 +86,7 @@ public class ShapeTests
     [Fact]
     public void ALeafletHasAFrontWithWhatMustBeSeen()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         FittedLabel label = Make(a, Ask(LabelForm.Leaflet, 120, 100)).Fitted!;
         Assert.Equal(2, label.Pages.Count);
         IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", label.Pages)));
@@ -116,9 +116,9 @@ public class ShapeTests
     [Fact]
     public void TheSmallestLawfulArrangementIsChosen()
     {
-        Assessment tin = Bench.Demo("candles/fig-tin.yaml");
+        Assessment tin = TestLaw.Demo("candles/fig-tin.yaml");
         var problems = new Problems();
-        IReadOnlyList<ArrangementResult> all = LabelDocument.Arrange(tin, Bench.Shop, Bench.Lawbook.Burning, problems)!;
+        IReadOnlyList<ArrangementResult> all = LabelDocument.Arrange(tin, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)!;
         FittedLabel chosen = Make(tin, null).Fitted!;
         Assert.Equal(all.First(r => r.Fitted is not null).Shape, chosen.Shape);
         Assert.Equal(LabelForm.Circle, chosen.Shape.Request.Form);
@@ -139,16 +139,16 @@ public class ShapeTests
     [Fact]
     public void SmallPackageReliefIsUsedOnlyWhereTheTextWouldNotFit()
     {
-        Assessment tin = Bench.Demo("candles/fig-tin.yaml");
-        Verdict verdict = Bench.Judge(
-            Bench.Line("Acid ester", 30, ["Skin Irrit. 2, H315", "Eye Irrit. 2, H319", "Aquatic Chronic 2, H411"]),
-            Bench.Line("Resin", 5, ["Skin Sens. 1B, H317"])
+        Assessment tin = TestLaw.Demo("candles/fig-tin.yaml");
+        Verdict verdict = TestLaw.Judge(
+            TestLaw.Line("Acid ester", 30, ["Skin Irrit. 2, H315", "Eye Irrit. 2, H319", "Aquatic Chronic 2, H411"]),
+            TestLaw.Line("Resin", 5, ["Skin Sens. 1B, H317"])
         );
         Assessment a = tin with
         {
             Verdict = verdict,
             SmallPackageRelief = Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(
-                Bench.Eu,
+                TestLaw.Eu,
                 verdict.Classification,
                 verdict.Label,
                 new Millilitres(115)
@@ -186,7 +186,7 @@ public class ShapeTests
     {
         foreach (string day in new[] { "2026-11-25", "2028-01-01" })
         {
-            Assessment a = Bench.Demo(
+            Assessment a = TestLaw.Demo(
                 "candles/harbour-bowl.yaml",
                 place,
                 DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture)
@@ -205,17 +205,17 @@ public class ShapeTests
     {
         var problems = new Problems();
         Chandlery.Files.DeclarationFolder folder = Chandlery.Files.DeclarationFolder.Open(
-            Path.Combine(Bench.DemoFolder, "candles", "fig-tin.yaml"),
-            Bench.Lawbook.Vocabulary
+            Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml"),
+            TestLaw.Lawbook.Vocabulary
         );
-        Assert.Empty(new Assessor(Bench.Lawbook, folder.Catalogue, Bench.Today).Assess(folder.Asked[0], "EE", problems));
+        Assert.Empty(new Assessor(TestLaw.Lawbook, folder.Catalogue, TestLaw.Today).Assess(folder.Asked[0], "EE", problems));
         Assert.Contains("no texts in the language 'et'", problems.Found[0].What, StringComparison.Ordinal);
     }
 
     [Fact]
     public void TheInspectorSeesWhatIsWrong()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         FittedLabel good = Make(a, Ask(LabelForm.Rectangle, 120, 105)).Fitted!;
         Scene shrunk = good.Scene with
         {

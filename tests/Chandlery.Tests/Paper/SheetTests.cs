@@ -25,7 +25,7 @@ public class SheetTests
     private static Scene Fit(string candle)
     {
         var problems = new Problems();
-        return LabelDocument.Make(Bench.Demo($"candles/{candle}.yaml"), Bench.Shop, Bench.Lawbook.Burning, problems)!.Fitted!.Scene;
+        return LabelDocument.Make(TestLaw.Demo($"candles/{candle}.yaml"), TestLaw.Shop, TestLaw.Lawbook.Burning, problems)!.Fitted!.Scene;
     }
 
     private static Stock StockOf(string name)
@@ -82,7 +82,7 @@ public class SheetTests
     public void AnImpossibleStockIsRefused(string right, string wrong, string expected)
     {
         var problems = new Problems();
-        string text = File.ReadAllText(Path.Combine(Bench.Repository, "data", "stocks", "a4-2x4.yaml"))
+        string text = File.ReadAllText(Path.Combine(TestLaw.Repository, "data", "stocks", "a4-2x4.yaml"))
             .Replace(right, wrong, StringComparison.Ordinal);
         Assert.Null(StockReader.Read(text, "s.yaml", "s", problems));
         Assert.Contains(problems.Found, p => p.What.Contains(expected, StringComparison.Ordinal));
@@ -177,8 +177,8 @@ public class SheetTests
         try
         {
             string pdf = Path.Combine(folder, "label.pdf");
-            Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
-            Scene bowl = LabelDocument.Make(a, Bench.Shop, Bench.Lawbook.Burning, new Problems())!.Fitted!.Scene;
+            Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
+            Scene bowl = LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, new Problems())!.Fitted!.Scene;
             File.WriteAllBytes(pdf, PdfDrawing.Draw(new PaperDocument("Harbour Bowl", "en", [bowl])));
             Assert.Equal(0, Run("qpdf", "--check", pdf).Code);
             Assert.Contains("Harbour Bowl", Run("pdfinfo", pdf).Output, StringComparison.Ordinal);
@@ -220,9 +220,9 @@ public class SheetTests
     public void AWrongGtinIsRefused(string gtin, string expected)
     {
         var problems = new Problems();
-        string text = File.ReadAllText(Path.Combine(Bench.DemoFolder, "candles", "slate-jar.yaml"))
+        string text = File.ReadAllText(Path.Combine(TestLaw.DemoFolder, "candles", "slate-jar.yaml"))
             .Replace("2012345678903", gtin, StringComparison.Ordinal);
-        Bench.Read(problems, ("slate-jar.yaml", text));
+        TestLaw.Read(problems, ("slate-jar.yaml", text));
         Assert.Contains(expected, problems.Found.Single().What, StringComparison.Ordinal);
     }
 }

@@ -98,7 +98,7 @@ public class TemplateTests
             var problems = new Problems();
             PaperShop shop = ShippedShop.Open(ShippedFiles.Data(null, problems), folder, problems);
             Assert.Empty(problems.Found);
-            PaperOutcome card = Bench.Make(PaperList.Own.Find("burn-card")!, Bench.Demo("candles/fig-tin.yaml"), shop);
+            PaperOutcome card = TestLaw.Make(PaperList.Own.Find("burn-card")!, TestLaw.Demo("candles/fig-tin.yaml"), shop);
             using var pdf = new PdfReader(PdfDrawing.Draw(Assert.IsType<MadePaper>(card).Document));
             Assert.Contains("Never leave a burning candle unattended. as we say it", pdf.Text(), StringComparison.Ordinal);
         }

@@ -19,7 +19,7 @@ internal static class ProgramAnswer
     /// <summary>The program's answer.</summary>
     public static ComparedAnswer To(GivenMixture mixture)
     {
-        Verdict verdict = Bench.Law().Judge(Composed(mixture));
+        Verdict verdict = TestLaw.Law().Judge(Composed(mixture));
         LabelElements label = verdict.Label;
         return new ComparedAnswer(
             Sorted(verdict.Classification.Classes.Select(c => c.Category.Code)),
@@ -39,7 +39,7 @@ internal static class ProgramAnswer
         List<Ingredient> lines = [.. mixture.Substances.Select(Line)];
         if (filler > LeastFillerPercent)
         {
-            lines.Add(Bench.Line("filler", filler, []));
+            lines.Add(TestLaw.Line("filler", filler, []));
         }
 
         var wax = new Wax
@@ -59,13 +59,13 @@ internal static class ProgramAnswer
     }
 
     private static Ingredient Line(GivenSubstance substance) =>
-        Bench.Line(substance.Name, substance.Percent, []) with
+        TestLaw.Line(substance.Name, substance.Percent, []) with
         {
-            Claims = substance.Classes is null ? null : [.. substance.Classes.Select(Bench.Claim)],
+            Claims = substance.Classes is null ? null : [.. substance.Classes.Select(TestLaw.Claim)],
             SpecificLimits =
             [
                 .. substance.Limits.Select(l => new SpecificLimit(
-                    Bench.Claim(l.Category).Category,
+                    TestLaw.Claim(l.Category).Category,
                     new MassPercent(l.FromPercent),
                     l.BelowPercent is { } below ? new MassPercent(below) : null
                 )),

@@ -36,7 +36,7 @@ public sealed class ForeignLawTests
     [MemberData(nameof(Papers))]
     public void A_place_cites_its_own_law_only(string place, string candle, string foreign)
     {
-        Assessment a = Bench.Demo(candle, place);
+        Assessment a = TestLaw.Demo(candle, place);
         SafetySheetRules rules = a.Edition.SafetySheet;
         foreach (string paper in new[] { "safety-sheet", "product-information" })
         {
@@ -58,5 +58,5 @@ public sealed class ForeignLawTests
     [InlineData("GB", "UK REACH Art. 14")]
     [InlineData("NI", "REACH Art. 14")]
     public void A_place_does_cite_its_own_law(string place, string own) =>
-        Assert.Contains(own, PrintedText.Of("safety-sheet", Bench.Demo("candles/fig-tin.yaml", place), "en"), StringComparison.Ordinal);
+        Assert.Contains(own, PrintedText.Of("safety-sheet", TestLaw.Demo("candles/fig-tin.yaml", place), "en"), StringComparison.Ordinal);
 }

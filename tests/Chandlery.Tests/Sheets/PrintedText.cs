@@ -11,8 +11,8 @@ internal static class PrintedText
     /// <summary>The text of a paper of a candle in a language.</summary>
     public static string Of(string paper, Assessment a, string language)
     {
-        Assessment inLanguage = a with { Languages = [Bench.Lawbook.FindLanguage(language)!] };
-        return Of(PdfDrawing.Draw(Bench.Made(paper, inLanguage).Document));
+        Assessment inLanguage = a with { Languages = [TestLaw.Lawbook.FindLanguage(language)!] };
+        return Of(PdfDrawing.Draw(TestLaw.Made(paper, inLanguage).Document));
     }
 
     /// <summary>The text of a PDF, its lines joined by blanks.</summary>

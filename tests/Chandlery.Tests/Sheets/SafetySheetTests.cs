@@ -82,12 +82,13 @@ public sealed class SafetySheetTests
 
     private static readonly Lazy<string> Printed = new(() => PrintedText.Of(Pdf(Sheet("candles/harbour-bowl.yaml"))));
 
-    private static SafetySheet Sheet(string file, string language = "en", string? place = null) => Make(Bench.Demo(file, place), language);
+    private static SafetySheet Sheet(string file, string language = "en", string? place = null) =>
+        Make(TestLaw.Demo(file, place), language);
 
     private static SafetySheet Make(Assessment a, string language = "en")
     {
         var problems = new Problems();
-        SafetySheet? sheet = SafetySheetMaker.Make(a, Bench.Lawbook.FindLanguage(language)!, Bench.Lawbook, 3, problems);
+        SafetySheet? sheet = SafetySheetMaker.Make(a, TestLaw.Lawbook.FindLanguage(language)!, TestLaw.Lawbook, 3, problems);
         Assert.Empty(problems.Found);
         return sheet!;
     }
@@ -95,7 +96,7 @@ public sealed class SafetySheetTests
     private static byte[] Pdf(SafetySheet sheet)
     {
         var problems = new Problems();
-        byte[] pdf = PdfDrawing.Draw(SafetySheetDocument.Make(sheet, Bench.Shop, problems)!);
+        byte[] pdf = PdfDrawing.Draw(SafetySheetDocument.Make(sheet, TestLaw.Shop, problems)!);
         Assert.Empty(problems.Found);
         return pdf;
     }
@@ -180,7 +181,7 @@ public sealed class SafetySheetTests
         string statement
     )
     {
-        SafetySheet sheet = Make(Bench.Demo("candles/harbour-bowl.yaml"), language);
+        SafetySheet sheet = Make(TestLaw.Demo("candles/harbour-bowl.yaml"), language);
         Assert.Equal(heading, sheet.Sections[1].Title);
         Assert.Contains(sheet.Find("2.2")!.Blocks.OfType<SheetTable>().SelectMany(t => t.Rows), r => r[1] == statement);
         Assert.Contains(sheet.Warnings, w => w.Contains("free text is English", StringComparison.Ordinal));
@@ -190,17 +191,17 @@ public sealed class SafetySheetTests
     [Fact]
     public void Every_language_has_every_heading()
     {
-        IReadOnlyList<string> numbers = [.. Bench.Lawbook.SheetWords.Single(w => w.Code == "en").Headings.Keys];
-        Assert.Equal(Bench.Lawbook.Languages.Select(l => l.Code).Order(), Bench.Lawbook.SheetWords.Select(w => w.Code).Order());
-        Assert.All(Bench.Lawbook.SheetWords, w => Assert.Equal(numbers, w.Headings.Keys));
-        Assert.All(Bench.Lawbook.SheetWords.SelectMany(w => w.Headings.Values.Concat(w.Words.Values)), text => Assert.NotEqual("", text));
+        IReadOnlyList<string> numbers = [.. TestLaw.Lawbook.SheetWords.Single(w => w.Code == "en").Headings.Keys];
+        Assert.Equal(TestLaw.Lawbook.Languages.Select(l => l.Code).Order(), TestLaw.Lawbook.SheetWords.Select(w => w.Code).Order());
+        Assert.All(TestLaw.Lawbook.SheetWords, w => Assert.Equal(numbers, w.Headings.Keys));
+        Assert.All(TestLaw.Lawbook.SheetWords.SelectMany(w => w.Headings.Values.Concat(w.Words.Values)), text => Assert.NotEqual("", text));
     }
 
     private static SheetDutyFinding Duty(params Ingredient[] lines)
     {
-        Composition composition = Bench.Mixture(lines);
-        IReadOnlyList<Substance> substances = Bench.Substances(composition);
-        return SheetDuties.Find(Bench.Eu.SafetySheet, Bench.Law().Judge(composition).Classification, substances);
+        Composition composition = TestLaw.Mixture(lines);
+        IReadOnlyList<Substance> substances = TestLaw.Substances(composition);
+        return SheetDuties.Find(TestLaw.Eu.SafetySheet, TestLaw.Law().Judge(composition).Classification, substances);
     }
 
     [Theory]
@@ -222,13 +223,13 @@ public sealed class SafetySheetTests
     [InlineData("Flam. Liq. 3, H226", 5.0, SheetDuty.NotDue)]
     [Outside("REACH Art. 31(1) and 31(3); CLP Annex I, Table 3.4.6 note 1 and Annex II, 2.10 (law text)")]
     public void A_sheet_is_due_as_the_law_says(string classText, double percent, SheetDuty duty) =>
-        Assert.Equal(duty, Duty(Bench.Line("x", percent, [classText])).Duty);
+        Assert.Equal(duty, Duty(TestLaw.Line("x", percent, [classText])).Duty);
 
     [Fact]
     [Outside("CLP Annex I, Table 3.4.6, note 1: a tenth of the specific limit")]
     public void A_tenth_of_a_specific_limit_counts()
     {
-        Ingredient line = Bench.Line("x", 0.0012, ["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.01"]);
+        Ingredient line = TestLaw.Line("x", 0.0012, ["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.01"]);
         Assert.Equal(SheetDuty.OnRequest, Duty(line).Duty);
     }
 
@@ -236,7 +237,7 @@ public sealed class SafetySheetTests
     [Outside("CLP Annex II, 2.10: EUH210 only on mixtures that are not meant for the public")]
     public void EUH210_never_stands_on_a_consumer_candle()
     {
-        SheetDutyFinding duty = Duty(Bench.Line("x", 0.5, ["Skin Sens. 1B, H317"]));
+        SheetDutyFinding duty = Duty(TestLaw.Line("x", 0.5, ["Skin Sens. 1B, H317"]));
         Assert.Contains(
             duty.Reasons,
             r =>
@@ -247,10 +248,10 @@ public sealed class SafetySheetTests
 
     private static SheetTransport Transport(double grams, params Ingredient[] lines)
     {
-        Composition composition = Bench.Mixture(lines);
+        Composition composition = TestLaw.Mixture(lines);
         return SheetTransport.Of(
-            Bench.Eu.SafetySheet.Transport,
-            Bench.Law(Bench.Lawbook.Edition("un-ghs")).Judge(composition).Classification,
+            TestLaw.Eu.SafetySheet.Transport,
+            TestLaw.Law(TestLaw.Lawbook.Edition("un-ghs")).Judge(composition).Classification,
             new Grams(grams)
         );
     }
@@ -258,8 +259,8 @@ public sealed class SafetySheetTests
     /// <summary>The sheet of a demo candle as if it were this mixture.</summary>
     private static SafetySheet SheetOf(double grams, string place, params Ingredient[] lines)
     {
-        Assessment demo = Bench.Demo("candles/fig-tin.yaml", place);
-        Verdict verdict = Bench.Law(demo.Edition).Judge(Bench.Mixture(lines));
+        Assessment demo = TestLaw.Demo("candles/fig-tin.yaml", place);
+        Verdict verdict = TestLaw.Law(demo.Edition).Judge(TestLaw.Mixture(lines));
         return Make(demo with { Candle = demo.Candle with { NetMass = new Grams(grams) }, Verdict = verdict });
     }
 
@@ -270,7 +271,7 @@ public sealed class SafetySheetTests
     [Outside("ADR 2.2.9.1.10, 3.2 Table A (UN 3077), special provisions 274 and 375; IMDG Code 2.10.2.7; from memory")]
     public void A_candle_toxic_to_water_life_is_UN_3077_and_free_in_small_packages()
     {
-        Ingredient musk = Bench.Line("Musk", 30, ["Aquatic Chronic 2, H411"]);
+        Ingredient musk = TestLaw.Line("Musk", 30, ["Aquatic Chronic 2, H411"]);
         SafetySheet small = SheetOf(300, "IE", musk);
         Assert.StartsWith("UN 3077", Said(small, "14.1"), StringComparison.Ordinal);
         Assert.Equal("ENVIRONMENTALLY HAZARDOUS SUBSTANCE, SOLID, N.O.S. (contains Musk)", Said(small, "14.2"));
@@ -292,9 +293,9 @@ public sealed class SafetySheetTests
     )]
     public void Ingredients_of_unknown_acute_toxicity_are_told_in_sections_2_and_11(string place, string subsection)
     {
-        Assessment demo = Bench.Demo("candles/fig-tin.yaml", place);
-        Composition unknown = Bench.Mixture(Bench.Line("Nobody's musk", 10, []) with { Claims = null });
-        SafetySheet sheet = Make(demo with { Verdict = Bench.Law(demo.Edition).Judge(unknown) });
+        Assessment demo = TestLaw.Demo("candles/fig-tin.yaml", place);
+        Composition unknown = TestLaw.Mixture(TestLaw.Line("Nobody's musk", 10, []) with { Claims = null });
+        SafetySheet sheet = Make(demo with { Verdict = TestLaw.Law(demo.Edition).Judge(unknown) });
         const string said = "10 percent of the mixture consists of ingredient(s) of unknown acute toxicity.";
         Assert.Contains(said, Said(sheet, subsection), StringComparison.Ordinal);
         Assert.Contains(said, Said(sheet, "11.1"), StringComparison.Ordinal);
@@ -308,7 +309,7 @@ public sealed class SafetySheetTests
     [Fact]
     public void Criteria_that_are_not_met_are_told_once_with_every_class_and_clause()
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         SafetySheet sheet = Make(a);
         Assert.Equal(2, Printed.Value.Split("the criteria of these classes are not met").Length - 1);
         List<ClassRule> notMet = [.. a.Verdict.Law.Rules.Where(r => a.Verdict.ResultOf(r) is null)];
@@ -333,15 +334,15 @@ public sealed class SafetySheetTests
     [InlineData("Skin Sens. 1, H317", 5, false)]
     [Outside("UN Model Regulations 2.9.3.3.1: Acute 1, Chronic 1 or Chronic 2; CLP Annex I, Table 4.1.1 and 4.1.2; from memory")]
     public void Only_three_aquatic_classes_make_dangerous_goods(string classText, double percent, bool dangerous) =>
-        Assert.Equal(dangerous, Transport(200, Bench.Line("x", percent, [classText], m: 1)).IsDangerousGoods);
+        Assert.Equal(dangerous, Transport(200, TestLaw.Line("x", percent, [classText], m: 1)).IsDangerousGoods);
 
     [Fact]
     public void Without_an_emergency_number_there_is_no_sheet()
     {
-        Assessment a = Bench.Demo("candles/fig-tin.yaml");
+        Assessment a = TestLaw.Demo("candles/fig-tin.yaml");
         var problems = new Problems();
         Assessment without = a with { Maker = a.Maker with { EmergencyTelephone = null } };
-        Assert.Null(SafetySheetMaker.Make(without, Bench.Lawbook.FindLanguage("en")!, Bench.Lawbook, 1, problems));
+        Assert.Null(SafetySheetMaker.Make(without, TestLaw.Lawbook.FindLanguage("en")!, TestLaw.Lawbook, 1, problems));
         Assert.Contains("1.4", problems.Found[0].What, StringComparison.Ordinal);
     }
 
@@ -374,14 +375,14 @@ public sealed class SafetySheetTests
     [InlineData("candles/slate-jar.yaml", "en")]
     public void Our_own_reader_gives_back_what_the_sheet_prints(string file, string language)
     {
-        Assessment a = Bench.Demo(file);
+        Assessment a = TestLaw.Demo(file);
         byte[] pdf = Pdf(Make(a, language));
         IReadOnlyList<SheetPage> pages = PdfWords.Parse(pdf).Value;
         var problems = new Problems();
         OilDraft draft = DraftMaker.Make(
             [new SupplierPdf("own.pdf", pdf, pages)],
             ShippedFiles.Data(null, problems),
-            Bench.Lawbook.Vocabulary,
+            TestLaw.Lawbook.Vocabulary,
             problems
         )!;
         Assert.Empty(problems.Found);
@@ -418,7 +419,7 @@ public sealed class SafetySheetTests
     {
         var problems = new Problems();
         SafetySheet sheet = Sheet(file);
-        Assert.Single(ProductInformationDocument.Make(sheet, Bench.Shop, problems)!.Pages);
+        Assert.Single(ProductInformationDocument.Make(sheet, TestLaw.Shop, problems)!.Pages);
         Assert.Empty(problems.Found);
     }
 
@@ -431,7 +432,7 @@ public sealed class SafetySheetTests
             .Replace(large, "x-height=\"3.2\" smallest-x-height=\"3.2\"", StringComparison.Ordinal);
         var problems = new Problems();
         SafetySheet sheet = Sheet("candles/harbour-bowl.yaml");
-        var shop = new PaperShop(new TemplateShelf(templates), Bench.Shop.Symbols);
+        var shop = new PaperShop(new TemplateShelf(templates), TestLaw.Shop.Symbols);
         PaperDocument document = ProductInformationDocument.Make(sheet, shop, problems)!;
         Assert.Empty(problems.Found);
         using var pdf = new PdfReader(PdfDrawing.Draw(document));

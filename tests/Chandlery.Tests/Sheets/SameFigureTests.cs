@@ -21,7 +21,7 @@ public sealed class SameFigureTests
     [InlineData("de", "Isoeugenol", "safety-sheet,shop-card")]
     public void The_high_end_of_a_share_is_written_the_same_everywhere(string language, string name, string papers)
     {
-        Assessment a = Bench.Demo("candles/harbour-bowl.yaml");
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         Substance substance = a.Substances.Single(s => s.Name == name);
         double high = substance.Ingredient.WholeHigh.Value;
         var written = new Dictionary<string, string>();

@@ -88,7 +88,7 @@ public sealed class SheetDataTests
         Lawbook lawbook = LawReader.Read(texts, problems)!;
         Assert.Empty(problems.Found);
         SafetySheet sheet = SafetySheetMaker.Make(
-            Bench.Demo("candles/harbour-bowl.yaml"),
+            TestLaw.Demo("candles/harbour-bowl.yaml"),
             lawbook.FindLanguage("de")!,
             lawbook,
             1,
@@ -109,9 +109,9 @@ public sealed class SheetDataTests
     {
         var problems = new Problems();
         SafetySheet sheet = SafetySheetMaker.Make(
-            Bench.Demo("candles/harbour-bowl.yaml"),
-            Bench.Lawbook.FindLanguage("en")!,
-            Bench.Lawbook,
+            TestLaw.Demo("candles/harbour-bowl.yaml"),
+            TestLaw.Lawbook.FindLanguage("en")!,
+            TestLaw.Lawbook,
             1,
             problems
         )!;

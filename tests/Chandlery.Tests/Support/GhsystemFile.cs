@@ -16,7 +16,7 @@ internal static partial class GhsystemFile
 
     private static Dictionary<string, string> Parse(string language)
     {
-        string folder = Path.Combine(Bench.Repository, "tests", ".cache", "ghsystem");
+        string folder = Path.Combine(TestLaw.Repository, "tests", ".cache", "ghsystem");
         string file = Path.Combine(folder, $"ghsystem_{language}.def");
         Assert.True(File.Exists(file), $"{file} is missing: run tests/run.sh, which fetches it.");
         string tex = File.ReadAllText(file);

@@ -8,7 +8,7 @@ internal static class Schema
 {
     private static readonly Dictionary<string, JsonSchema> Schemas = [];
 
-    public static string Folder => Path.Combine(Bench.Repository, "data", "schemas");
+    public static string Folder => Path.Combine(TestLaw.Repository, "data", "schemas");
 
     /// <summary>True when the document fulfils the schema.</summary>
     public static bool Accepts(string name, JsonElement document) => Of(name).Evaluate(document).IsValid;

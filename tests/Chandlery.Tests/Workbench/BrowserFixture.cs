@@ -33,15 +33,15 @@ public sealed class BrowserFixture : IAsyncLifetime
     internal async Task<Visit> Open(int width = 1280, int height = 900, bool dark = false)
     {
         string folder = Directory.CreateTempSubdirectory("chandlery-workbench-").FullName;
-        foreach (string file in Directory.GetFiles(Bench.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        foreach (string file in Directory.GetFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
         {
-            string copy = Path.Combine(folder, Path.GetRelativePath(Bench.DemoFolder, file));
+            string copy = Path.Combine(folder, Path.GetRelativePath(TestLaw.DemoFolder, file));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
             File.Copy(file, copy);
         }
 
         const string Stopped = "candles/storm-jar.yaml";
-        File.Copy(Path.Combine(Bench.StoppedFolder, Stopped), Path.Combine(folder, Stopped));
+        File.Copy(Path.Combine(TestLaw.StoppedFolder, Stopped), Path.Combine(folder, Stopped));
 
         var problems = new Problems();
         WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, problems)!, 0);

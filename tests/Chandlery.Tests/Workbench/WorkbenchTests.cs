@@ -11,7 +11,7 @@ namespace Chandlery.Tests.Workbench;
 /// <summary>The local page in a real browser.</summary>
 public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
 {
-    private static readonly string Pictures = Path.Combine(Bench.Repository, "tests", ".cache", "workbench");
+    private static readonly string Pictures = Path.Combine(TestLaw.Repository, "tests", ".cache", "workbench");
 
     private static async Task Picture(Visit visit, string name)
     {
@@ -206,7 +206,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await using Visit visit = await browser.Open(dark: dark);
         await visit.Go(hash);
         await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
-        string axe = await File.ReadAllTextAsync(Path.Combine(Bench.Repository, "tests", ".cache", "axe", "package", "axe.min.js"));
+        string axe = await File.ReadAllTextAsync(Path.Combine(TestLaw.Repository, "tests", ".cache", "axe", "package", "axe.min.js"));
         await visit.Page.EvaluateAsync(axe);
         JsonElement? result = await visit.Page.EvaluateAsync(
             "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then(r => r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | ')))"

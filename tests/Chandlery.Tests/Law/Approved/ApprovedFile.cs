@@ -13,7 +13,7 @@ internal sealed record ApprovedFile(Edition Edition, string Subject, IReadOnlyLi
     private const string Received = ".received.txt";
 
     /// <summary>Where the approved files are.</summary>
-    public static string Folder { get; } = Path.Combine(Bench.Repository, "tests", "Chandlery.Tests", "Law", "Approved");
+    public static string Folder { get; } = Path.Combine(TestLaw.Repository, "tests", "Chandlery.Tests", "Law", "Approved");
 
     /// <summary>Path below <see cref="Folder"/> without ending, with forward slashes.</summary>
     public string Name => $"{Edition.Id}/{Subject.Replace(",", "", StringComparison.Ordinal).Replace(' ', '-')}";

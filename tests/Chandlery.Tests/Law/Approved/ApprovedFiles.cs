@@ -29,7 +29,7 @@ internal static class ApprovedFiles
 
     /// <summary>All files, in order.</summary>
     public static IReadOnlyList<ApprovedFile> All { get; } =
-    [.. OfRules(Bench.Eu), .. OfSubjects(Bench.Eu), .. OfSubjects(Bench.Lawbook.Edition(Base))];
+    [.. OfRules(TestLaw.Eu), .. OfSubjects(TestLaw.Eu), .. OfSubjects(TestLaw.Lawbook.Edition(Base))];
 
     // The GHS differs in limits, which its cases check, not in how things are said: it has no files of rules.
     private static IEnumerable<ApprovedFile> OfRules(Edition edition) =>
@@ -80,15 +80,15 @@ internal static class ApprovedFiles
         yield return new ApprovedMixture(
             "own limits",
             [
-                Bench.Line("alpha", 0.02, ["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.01"]),
-                Bench.Line("beta", 3, ["Skin Irrit. 2, H315"], ["Skin Irrit. 2, H315:5"]),
+                TestLaw.Line("alpha", 0.02, ["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.01"]),
+                TestLaw.Line("beta", 3, ["Skin Irrit. 2, H315"], ["Skin Irrit. 2, H315:5"]),
             ]
         );
         yield return new ApprovedMixture(
             "own limits, elicitation",
-            [Bench.Line("alpha", 0.002, ["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.01"])]
+            [TestLaw.Line("alpha", 0.002, ["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.01"])]
         );
-        yield return new ApprovedMixture("M unknown", [Bench.Line("alpha", 30, ["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410"])]);
+        yield return new ApprovedMixture("M unknown", [TestLaw.Line("alpha", 30, ["Aquatic Acute 1, H400", "Aquatic Chronic 1, H410"])]);
         yield return new ApprovedMixture("letters agree", [Of("alpha", 5, "Repr. 2, H361d"), Of("beta", 5, "Repr. 2, H361d")]);
         yield return new ApprovedMixture("letters differ", [Of("alpha", 5, "Repr. 2, H361d"), Of("beta", 5, "Repr. 2, H361f")]);
         yield return new ApprovedMixture(
@@ -138,17 +138,17 @@ internal static class ApprovedFiles
         };
         return new ApprovedMixture(
             $"estimate {route}",
-            [Bench.Line("alpha", 30, [$"Acute Tox. 4, {statement}"], ate: [new ToxicityEstimate(route, 3)]), Silent("beta", 15)]
+            [TestLaw.Line("alpha", 30, [$"Acute Tox. 4, {statement}"], ate: [new ToxicityEstimate(route, 3)]), Silent("beta", 15)]
         );
     }
 
-    private static Ingredient Of(string name, double percent, params string[] classes) => Bench.Line(name, percent, classes, m: 1);
+    private static Ingredient Of(string name, double percent, params string[] classes) => TestLaw.Line(name, percent, classes, m: 1);
 
     private static Ingredient Line(string name, HazardCategory hazard, double percent, double m) =>
-        Bench.Line(name, percent, [], m: m) with
+        TestLaw.Line(name, percent, [], m: m) with
         {
             Claims = [new HazardClaim(hazard, hazard.Statement)],
         };
 
-    private static Ingredient Silent(string name, double percent) => Bench.Line(name, percent, []) with { Claims = null };
+    private static Ingredient Silent(string name, double percent) => TestLaw.Line(name, percent, []) with { Claims = null };
 }

@@ -18,7 +18,7 @@ internal static class ApprovedText
     /// <summary>Adds all that is said about a mixture.</summary>
     public static void Say(StringBuilder text, Edition edition, ApprovedMixture mixture)
     {
-        Verdict verdict = Bench.Law(edition).Judge(Bench.Mixture(mixture.Lines));
+        Verdict verdict = TestLaw.Law(edition).Judge(TestLaw.Mixture(mixture.Lines));
         IReadOnlyList<Substance> substances = verdict.Substances;
         Classification c = verdict.Classification;
         text.Append(CultureInfo.InvariantCulture, $"== {edition.Id}, {mixture.Title}\n");
@@ -76,7 +76,7 @@ internal static class ApprovedText
             text.Append(CultureInfo.InvariantCulture, $"adding {what} ({clause})\n");
         }
 
-        foreach (PoisonFact fact in PoisonFacts.Ingredients(Bench.Eu.PoisonCentres!, substances))
+        foreach (PoisonFact fact in PoisonFacts.Ingredients(TestLaw.Eu.PoisonCentres!, substances))
         {
             text.Append(CultureInfo.InvariantCulture, $"poison {fact.Name} {fact.Band} {fact.Hazards}\n");
         }

@@ -10,9 +10,9 @@ internal sealed class CaseAnswer(LawCase asked)
 {
     /// <summary>Classes, label and open questions.</summary>
     public Verdict Verdict { get; } =
-        Bench
-            .Law(Bench.Lawbook.Edition(asked.Name.Edition), asked.On, asked.OnMarketSince)
-            .Judge(Bench.MixtureLeaving(asked.UndeclaredPercent, [.. asked.Given]));
+        TestLaw
+            .Law(TestLaw.Lawbook.Edition(asked.Name.Edition), asked.On, asked.OnMarketSince)
+            .Judge(TestLaw.MixtureLeaving(asked.UndeclaredPercent, [.. asked.Given]));
 
     /// <summary>Codes of the statements that may go from the label of a package.</summary>
     public IEnumerable<string> MayLeaveOff(double millilitres) =>

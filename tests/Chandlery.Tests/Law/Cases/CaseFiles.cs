@@ -17,12 +17,12 @@ internal static class CaseFiles
 
     /// <summary>A reader that knows the shipped codes.</summary>
     public static CaseReader Reader { get; } =
-        new(new LawCodes(Bench.Lawbook.Vocabulary, [.. Bench.Lawbook.FindLanguage("en")!.Official.Keys.Select(k => k.Text)]));
+        new(new LawCodes(TestLaw.Lawbook.Vocabulary, [.. TestLaw.Lawbook.FindLanguage("en")!.Official.Keys.Select(k => k.Text)]));
 
     private static (IReadOnlyList<LawCase>, Problems) ReadAll()
     {
         var problems = new Problems();
-        string law = Path.Combine(Bench.Repository, "data", "law");
+        string law = Path.Combine(TestLaw.Repository, "data", "law");
         List<LawCase> cases =
         [
             .. Directory

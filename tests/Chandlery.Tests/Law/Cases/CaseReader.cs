@@ -36,7 +36,7 @@ internal sealed class CaseReader(LawCodes codes)
         string title = fields.Text("case", "Skin Sens. 1B just below 1 %");
         List<Ingredient> given = [.. fields.Groups("given").SelectMany((group, i) => ReadIngredients(group, i + 1))];
         double undeclared = fields.OptionalNumber("undeclaredPercent", 0, 100) ?? 0;
-        DateOnly day = fields.OptionalDay("on") ?? Bench.Today;
+        DateOnly day = fields.OptionalDay("on") ?? TestLaw.Today;
         DateOnly? since = fields.OptionalDay("onMarketSince");
         IReadOnlyList<Expectation> then = expectations.Read(fields, [.. given.Select(g => g.Identity.Name)]);
         string? source = fields.OptionalText("source");
@@ -62,7 +62,7 @@ internal sealed class CaseReader(LawCodes codes)
         string name = fields.OptionalText("name") ?? $"s{number}";
         double percent = fields.Number("percent", 0, 100, "2.5");
         int times = (int)(fields.OptionalNumber("times", 1, 100) ?? 1);
-        Ingredient one = Bench.Line(name, percent, []) with
+        Ingredient one = TestLaw.Line(name, percent, []) with
         {
             Claims = fields.Take("classes") is YamlScalar { Text: "unknown" } ? null : ReadClasses(fields),
             SpecificLimits = [.. ingredients.ReadLimits(fields)],

@@ -17,7 +17,7 @@ using Chandlery.Yaml;
 namespace Chandlery.Tests.Support;
 
 /// <summary>What most tests need: the shipped law, and short ways to make mixtures and candles.</summary>
-internal static class Bench
+internal static class TestLaw
 {
     /// <summary>A day on which the first label format and the classes of 2023/707 hold.</summary>
     public static readonly DateOnly Today = new(2026, 11, 25);
@@ -35,7 +35,7 @@ internal static class Bench
     public static Edition Eu => Lawbook.Edition("eu-clp");
 
     public static string Repository { get; } =
-        typeof(Bench).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key == "RepositoryFolder").Value!;
+        typeof(TestLaw).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key == "RepositoryFolder").Value!;
 
     public static string DemoFolder => Path.Combine(Repository, "data", "demo");
 
