@@ -9,11 +9,13 @@ namespace Chandlery.Core.Law;
 /// <typeparam name="T">What stands on the shelf.</typeparam>
 /// <param name="codes">The codes.</param>
 /// <param name="read">Reads the thing of a code.</param>
-public sealed class Shelf<T>(IReadOnlyList<string> codes, Func<string, T> read) : IReadOnlyList<T>
+/// <param name="reading">
+/// Held while a thing is read: the same for all shelves whose reading asks another shelf, or two threads could wait for each other.
+/// </param>
+public sealed class Shelf<T>(IReadOnlyList<string> codes, Func<string, T> read, Lock reading) : IReadOnlyList<T>
     where T : class
 {
     private readonly T?[] things = new T?[codes.Count];
-    private readonly Lock reading = new();
 
     /// <summary>The codes; asking for them reads nothing.</summary>
     public IReadOnlyList<string> Codes => codes;

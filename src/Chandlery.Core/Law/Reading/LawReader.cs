@@ -96,18 +96,17 @@ public sealed class LawReader
         );
     }
 
-    // Candles are assessed on several threads, and what is read on the way shares the parsed files.
+    // Candles are assessed on several threads, what is read on the way shares the parsed files, and reading the words of a sheet
+    // may read the editions: one lock for all.
     private Shelf<T> Shelf<T>(IReadOnlyList<string> names, Func<string, T> read)
         where T : class =>
         new(
             names,
             name =>
             {
-                lock (reading)
-                {
-                    T thing = read(name);
-                    return refusesAtOnce && !problems.None ? throw new InvalidDataException(problems.Found[0].ToString()) : thing;
-                }
-            }
+                T thing = read(name);
+                return refusesAtOnce && !problems.None ? throw new InvalidDataException(problems.Found[0].ToString()) : thing;
+            },
+            reading
         );
 }
