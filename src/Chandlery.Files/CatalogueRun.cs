@@ -40,19 +40,42 @@ public static class CatalogueRun
         var entries = new CatalogueEntry<T>[asked.Count];
         var assessor = new Assessor(lawbook, catalogue, asOf);
         int finished = 0;
-        Parallel.ForEach(
-            Partitioner.Create(0, Math.Max(1, asked.Count)),
-            range =>
+        Each(
+            asked.Count,
+            i =>
             {
-                for (int i = range.Item1; i < Math.Min(range.Item2, asked.Count); i++)
-                {
-                    var problems = new Problems();
-                    IReadOnlyList<Assessment> assessments = assessor.Assess(asked[i], onlyPlace, problems);
-                    entries[i] = new CatalogueEntry<T>(asked[i].Id, asked[i].Place, [.. assessments.Select(keep)], problems.Found);
-                    done?.Invoke(Interlocked.Increment(ref finished));
-                }
+                entries[i] = Entry(assessor, asked[i], onlyPlace, keep);
+                done?.Invoke(Interlocked.Increment(ref finished));
             }
         );
         return entries;
+    }
+
+    /// <summary>The entry of one candle or batch.</summary>
+    internal static CatalogueEntry<T> Entry<T>(Assessor assessor, IDeclaration declaration, string? onlyPlace, Func<Assessment, T> keep)
+    {
+        var problems = new Problems();
+        IReadOnlyList<Assessment> assessments = assessor.Assess(declaration, onlyPlace, problems);
+        return new CatalogueEntry<T>(declaration.Id, declaration.Place, [.. assessments.Select(keep)], problems.Found);
+    }
+
+    /// <summary>Does a work for each number from 0, on several threads, each taking a stretch of them.</summary>
+    internal static void Each(int count, Action<int> work)
+    {
+        if (count == 0)
+        {
+            return;
+        }
+
+        Parallel.ForEach(
+            Partitioner.Create(0, count),
+            range =>
+            {
+                for (int i = range.Item1; i < range.Item2; i++)
+                {
+                    work(i);
+                }
+            }
+        );
     }
 }

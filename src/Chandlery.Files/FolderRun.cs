@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
@@ -74,7 +73,7 @@ public static class FolderRun
         var read = new IDeclaration?[files.Count];
         var isCandle = new bool[files.Count];
         var wrong = new ReadDeclaration?[files.Count];
-        Each(
+        CatalogueRun.Each(
             files.Count,
             i =>
             {
@@ -103,7 +102,7 @@ public static class FolderRun
         var entries = new CatalogueEntry<T>?[files.Count];
         int count = candles.Count + batches.Count;
         int finished = 0;
-        Each(
+        CatalogueRun.Each(
             files.Count,
             i =>
             {
@@ -114,7 +113,7 @@ public static class FolderRun
 
                 if ((read[i] ?? Read(files[i], reader, ref wrong[i])) is Candle candle)
                 {
-                    entries[i] = Entry(assessor, candle, onlyPlace, keep);
+                    entries[i] = CatalogueRun.Entry(assessor, candle, onlyPlace, keep);
                     read[i] = poured.Contains(candle.Id) ? candle : null;
                 }
 
@@ -127,15 +126,14 @@ public static class FolderRun
             return null;
         }
 
-        var ofBatches = new Assessor(lawbook, new Catalogue([.. catalogue.All, .. kept], new Problems(), catalogue.Wrong), asOf);
-        var batchEntries = new CatalogueEntry<T>[batches.Count];
-        Each(
-            batches.Count,
-            i =>
-            {
-                batchEntries[i] = Entry(ofBatches, batches[i], onlyPlace, keep);
-                done?.Invoke(Interlocked.Increment(ref finished), count);
-            }
+        IReadOnlyList<CatalogueEntry<T>> batchEntries = CatalogueRun.Assess(
+            new Catalogue([.. catalogue.All, .. kept], new Problems(), catalogue.Wrong),
+            batches,
+            lawbook,
+            asOf,
+            onlyPlace,
+            keep,
+            _ => done?.Invoke(Interlocked.Increment(ref finished), count)
         );
         List<CatalogueEntry<T>> all = [.. entries.OfType<CatalogueEntry<T>>(), .. batchEntries];
         return new FolderEntries<T>(
@@ -156,31 +154,5 @@ public static class FolderRun
         ReadDeclaration read = DeclarationFiles.Read(file, file, reader);
         wrong = read.Wrong is null ? null : read;
         return read.Declaration;
-    }
-
-    private static CatalogueEntry<T> Entry<T>(Assessor assessor, IDeclaration declaration, string? onlyPlace, Func<Assessment, T> keep)
-    {
-        var problems = new Problems();
-        IReadOnlyList<Assessment> assessments = assessor.Assess(declaration, onlyPlace, problems);
-        return new CatalogueEntry<T>(declaration.Id, declaration.Place, [.. assessments.Select(keep)], problems.Found);
-    }
-
-    private static void Each(int count, Action<int> work)
-    {
-        if (count == 0)
-        {
-            return;
-        }
-
-        Parallel.ForEach(
-            Partitioner.Create(0, count),
-            range =>
-            {
-                for (int i = range.Item1; i < range.Item2; i++)
-                {
-                    work(i);
-                }
-            }
-        );
     }
 }
