@@ -185,13 +185,13 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     /// A group of fields that must be there. When it is not, that alone is noted: the group returned is empty and keeps to itself
     /// what is missing in it.
     /// </summary>
-    public Fields Group(string key, string example) => OptionalGroup(key) ?? Silent(key, example);
+    public Fields Group(string key, string example) => OptionalGroup(key) ?? Silent(key, SuchAs(key, example));
 
-    private Fields Silent(string key, string example)
+    private Fields Silent(string key, string remedy)
     {
         if (!Has(key))
         {
-            Missing(key, example, 0);
+            Lacks(key, remedy);
         }
 
         return new Fields(new YamlMap([], map.Place), new Problems());
@@ -295,6 +295,12 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     /// <summary>A group of fields that may be missing.</summary>
     public Fields? OptionalGroup(GroupField field) => OptionalGroup(field.Key);
 
+    /// <summary>A group of fields that must be there, as <see cref="Group(string, string)"/>, with what to write instead.</summary>
+    public Fields Group(GroupField field, string remedy) => OptionalGroup(field) ?? Silent(field.Key, remedy);
+
+    /// <summary>Notes that a field is missing, with what to write instead; whether it must be there is the reader's to know.</summary>
+    public void Lacks(Field field, string remedy) => Lacks(field.Key, remedy);
+
     /// <summary>A list of groups; empty when missing.</summary>
     public IReadOnlyList<Fields> Groups(GroupsField field) => Groups(field.Key);
 
@@ -343,9 +349,13 @@ public sealed partial class Fields(YamlMap map, Problems problems)
 
     private T Missing<T>(string key, string example, T standIn)
     {
-        problems.Add(map.Place, $"'{key}' is missing.", $"Add it, such as '{key}: {example}'.");
+        Lacks(key, SuchAs(key, example));
         return standIn;
     }
+
+    private void Lacks(string key, string remedy) => problems.Add(map.Place, $"'{key}' is missing.", remedy);
+
+    private static string SuchAs(string key, string example) => $"Add it, such as '{key}: {example}'.";
 
     [GeneratedRegex(@"^-?[0-9]{1,12}(\.[0-9]{1,17})?$", RegexOptions.CultureInvariant)]
     private static partial Regex DecimalNumber();

@@ -51,40 +51,11 @@ internal static class CandleReader
         Reference candle = DeclarationReader.ReadReference(fields, BatchShape.Candle);
         string code = fields.Text(BatchShape.Code);
         DateOnly poured = fields.Day(BatchShape.Poured);
-        Fields? weighed = fields.OptionalGroup(BatchShape.Weighed);
-        if (weighed is null)
-        {
-            if (!fields.Has(BatchShape.Weighed))
-            {
-                fields.Problems.Add(
-                    fields.Place,
-                    "'weighed' is missing.",
-                    "A batch is what was really weighed: 'waxGrams' and 'oils' with grams."
-                );
-            }
-
-            return new Batch
-            {
-                Id = id,
-                Place = fields.Place,
-                Candle = candle,
-                Code = code,
-                Poured = poured,
-                WaxWeight = new Grams(1),
-                Oils = [],
-                Extras = [],
-                TopUp = null,
-            };
-        }
-
+        Fields weighed = fields.Group(BatchShape.Weighed, "A batch is what was really weighed: 'waxGrams' and 'oils' with grams.");
         var waxWeight = new Grams(weighed.Number(BatchShape.WaxWeight));
         if (!weighed.Has(PourShape.WeighedOils))
         {
-            weighed.Problems.Add(
-                weighed.Place,
-                "'oils' is missing.",
-                "List each oil with its grams; write 'oils: []' when the batch was poured without any."
-            );
+            weighed.Lacks(PourShape.WeighedOils, "List each oil with its grams; write 'oils: []' when the batch was poured without any.");
         }
 
         List<OilPart> oils = ReadOils(weighed, PourShape.WeighedOils);
@@ -240,9 +211,8 @@ internal static class CandleReader
 
         if (!group.Has(PourShape.Scented))
         {
-            group.Problems.Add(
-                group.Place,
-                "'scented' is missing.",
+            group.Lacks(
+                PourShape.Scented,
                 "Write 'scented: yes' when the second pour comes from the same scented melt, 'scented: no' when it is plain wax."
             );
         }
@@ -273,17 +243,7 @@ internal static class CandleReader
 
     private static Wicks ReadWicks(Fields fields)
     {
-        Fields? group = fields.OptionalGroup(CandleShape.Wicks);
-        if (group is null)
-        {
-            if (!fields.Has(CandleShape.Wicks))
-            {
-                fields.Problems.Add(fields.Place, "'wicks' is missing.", "Write 'wicks: { count: 1, trimToMm: 5 }'.");
-            }
-
-            return new Wicks(1, null, new Millimetres(5));
-        }
-
+        Fields group = fields.Group(CandleShape.Wicks, "Write 'wicks: { count: 1, trimToMm: 5 }'.");
         var wicks = new Wicks(
             (int)group.Number(CandleShape.WickCount),
             group.OptionalText(CandleShape.WickKind),
@@ -317,9 +277,8 @@ internal static class CandleReader
         IReadOnlyList<string> countries = fields.Texts(CandleShape.SoldIn);
         if (countries.Count == 0 && !fields.Has(CandleShape.SoldIn))
         {
-            fields.Problems.Add(
-                fields.Place,
-                "'soldIn' is missing.",
+            fields.Lacks(
+                CandleShape.SoldIn,
                 "List the country codes of the places of sale, such as 'soldIn: [IE, DE]': they decide the law and the languages."
             );
         }

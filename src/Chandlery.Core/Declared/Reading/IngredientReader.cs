@@ -17,7 +17,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
         List<Ingredient> table = [.. owner.Groups(key).Select(group => Read(group, constituent: false))];
         if (required && table.Count == 0 && !owner.Has(key))
         {
-            owner.Problems.Add(owner.Place, $"'{key}' is missing.", "List what the sheet's section 3 lists; an empty list is '[]'.");
+            owner.Lacks(IngredientShape.Table, "List what the sheet's section 3 lists; an empty list is '[]'.");
         }
 
         CheckSum(owner, key, table);

@@ -77,11 +77,7 @@ public static class StockReader
 
     private static LabelRequest Missing(Fields fields)
     {
-        fields.Problems.Add(
-            fields.Place,
-            "'label' is missing.",
-            "Write 'label: { widthMm: 99, heightMm: 67.5 }', or 'label: { shape: circle, diameterMm: 60 }'."
-        );
+        fields.Lacks(StockShape.Label, "Write 'label: { widthMm: 99, heightMm: 67.5 }', or 'label: { shape: circle, diameterMm: 60 }'.");
         return new LabelRequest(
             LabelForm.Rectangle,
             new LabelSize(new Millimetres(1), new Millimetres(1)),
