@@ -71,11 +71,9 @@ public sealed class ResolverTests
     ) =>
         new(
             [
-                new SubstanceEntry
+                TestLaw.Listed("Limonene by law", "other name") with
                 {
-                    Names = ["Limonene by law", "other name"],
                     CasNumbers = ["5989-27-5"],
-                    EcNumbers = [],
                     IndexNumber = "601-096-00-2",
                     Claims = [.. classes.Select(TestLaw.Claim)],
                     Limits =
@@ -89,10 +87,6 @@ public sealed class ResolverTests
                     AcuteM = acuteM,
                     ChronicM = chronicM,
                     Toxicity = ate ?? [],
-                    InForce = new InForce(null, null),
-                    Act = "an act",
-                    Confidence = "test",
-                    NonAdditiveKind = null,
                 },
             ],
             new Dictionary<string, string>()
@@ -252,22 +246,7 @@ public sealed class ResolverTests
             "Limonene",
             Resolve(new SubstanceList([], new Dictionary<string, string> { ["5989-27-5"] = "Limonene" }), Line([])).Name
         );
-        SubstanceEntry known = new SubstanceEntry
-        {
-            Names = ["Known name"],
-            CasNumbers = ["5989-27-5"],
-            EcNumbers = [],
-            IndexNumber = null,
-            Claims = null,
-            Limits = [],
-            AcuteM = null,
-            ChronicM = null,
-            Toxicity = [],
-            InForce = new InForce(null, null),
-            Act = "",
-            Confidence = "test",
-            NonAdditiveKind = null,
-        };
+        SubstanceEntry known = TestLaw.Listed("Known name") with { CasNumbers = ["5989-27-5"] };
         Assert.Equal("Known name", Resolve(new SubstanceList([known], new Dictionary<string, string>()), Line([])).Name);
     }
 }

@@ -99,22 +99,7 @@ public sealed class VocabularyTests
     [Fact]
     public void The_list_decides_over_the_name()
     {
-        var entry = new SubstanceEntry
-        {
-            Names = ["Citral"],
-            CasNumbers = [],
-            EcNumbers = [],
-            IndexNumber = null,
-            Claims = null,
-            Limits = [],
-            AcuteM = null,
-            ChronicM = null,
-            Toxicity = [],
-            InForce = new InForce(null, null),
-            Act = "test",
-            Confidence = "test",
-            NonAdditiveKind = "acid",
-        };
+        SubstanceEntry entry = TestLaw.Listed("Citral") with { NonAdditiveKind = "acid" };
         Assert.Equal("acid", NonAdditiveKinds.Of(new SubstanceIdentity("Citral", null, null), entry));
     }
 

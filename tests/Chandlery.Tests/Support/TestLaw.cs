@@ -130,6 +130,25 @@ internal static class TestLaw
 
     public static HazardClaim Claim(string text) => Lawbook.Vocabulary.Parse(text).Value;
 
+    /// <summary>An entry of a list of substances that says nothing but the names.</summary>
+    public static SubstanceEntry Listed(params string[] names) =>
+        new()
+        {
+            Names = names,
+            CasNumbers = [],
+            EcNumbers = [],
+            IndexNumber = null,
+            Claims = null,
+            Limits = [],
+            AcuteM = null,
+            ChronicM = null,
+            Toxicity = [],
+            InForce = new InForce(null, null),
+            Act = "an act",
+            Confidence = "test",
+            NonAdditiveKind = null,
+        };
+
     /// <summary>Assessments of a demo candle or batch.</summary>
     public static Assessment Demo(string file, string? place = null, DateOnly? asOf = null) =>
         Assessed(Path.Combine(DemoFolder, file), place, asOf);
