@@ -11,8 +11,13 @@ function el(name, attributes = {}, ...children) {
     else if (value === true) element.setAttribute(key, "");
     else if (value !== false && value !== null && value !== undefined) element.setAttribute(key, value);
   }
-  element.append(...children.flat().filter((c) => c !== null && c !== undefined));
+  fill(element, ...children);
   return element;
+}
+
+/** Puts children into an element in place of those it has; null stands for none, which the DOM itself would write as a word. */
+function fill(element, ...children) {
+  element.replaceChildren(...children.flat().filter((c) => c !== null && c !== undefined));
 }
 
 function drawn(name, attributes, ...children) {
@@ -56,7 +61,7 @@ async function showCatalogue() {
   const draw = () => {
     const wanted = filter.value.trim().toLowerCase();
     const rows = data.rows.filter((r) => `${r.id} ${r.name} ${r.classes} ${r.statements}`.toLowerCase().includes(wanted));
-    body.replaceChildren(
+    fill(body,
       table("All candles", ["Candle", "Sold in", "Classes", "Signal word", "Statements", "Limits", "Sale"], rows.map((r) => el("tr", {},
         el("td", {}, el("a", { href: `#/candle/${encodeURIComponent(r.id)}` }, r.name), el("span", { class: "soft" }, ` ${r.id}`)),
         el("td", {}, r.places.join(", ")), el("td", {}, r.classes.join(", ") || "none"), el("td", {}, r.signalWord ?? "none"),
@@ -66,7 +71,7 @@ async function showCatalogue() {
       el("p", { class: "soft" }, `${rows.length} of ${data.rows.length}`));
   };
   draw();
-  main.replaceChildren(
+  fill(main,
     el("h1", {}, "Candles"),
     data.problems.length ? el("section", { "aria-label": "Problems" }, el("h2", {}, "Files with problems"), list(data.problems, "problems")) : null,
     el("section", { "aria-label": "Catalogue" }, el("div", { class: "row" }, el("div", {}, el("label", { for: "filter" }, "Find"), filter)), body));
@@ -87,7 +92,7 @@ async function showCandle(id) {
   const editor = el("div", { id: "editor" });
   const results = el("div", { id: "results" });
   const papers = el("div", { id: "papers" });
-  main.replaceChildren(el("h1", { id: "title" }, form?.name ?? desk.assessments[0]?.name ?? id), el("div", { class: "desk" }, el("div", {}, editor, results), papers));
+  fill(main, el("h1", { id: "title" }, form?.name ?? desk.assessments[0]?.name ?? id), el("div", { class: "desk" }, el("div", {}, editor, results), papers));
   drawEditor();
   drawResults();
   await drawPapers();
@@ -142,7 +147,7 @@ function field(label, key, attributes = {}) {
 function drawEditor() {
   const editor = document.getElementById("editor");
   if (!form) {
-    editor.replaceChildren(el("section", { "aria-label": "Batch" }, el("h2", {}, "Batch"), el("p", {}, "A batch is what was weighed; it is written in its file.")));
+    fill(editor, el("section", { "aria-label": "Batch" }, el("h2", {}, "Batch"), el("p", {}, "A batch is what was weighed; it is written in its file.")));
     return;
   }
   const load = desk.form.loadPercent !== null;
@@ -155,7 +160,7 @@ function drawEditor() {
       measures.map((m) => el("option", { value: m, selected: m === oil.measure }, m === "share" ? "% of blend" : m)))),
     el("td", {}, el("button", { type: "button", "aria-label": `Take ${names[oil.oil] ?? oil.oil} out`, onclick: () => { form.oils.splice(i, 1); drawEditor(); touched(); } }, "Take out")));
   const adding = el("select", { id: "add-oil" }, desk.oils.filter((o) => form.oils.every((f) => f.oil !== o.id)).map((o) => el("option", { value: o.id }, o.name)));
-  editor.replaceChildren(el("form", { class: "panel", "aria-label": "Blend", onsubmit: (e) => { e.preventDefault(); save(); } },
+  fill(editor, el("form", { class: "panel", "aria-label": "Blend", onsubmit: (e) => { e.preventDefault(); save(); } },
     el("h2", {}, "Blend"),
     el("div", { class: "fields" },
       field("Name", "name"), field("Net grams", "netGrams", { inputmode: "decimal" }), field("Wicks", "wickCount", { inputmode: "numeric" }),
@@ -241,7 +246,7 @@ function drawResults() {
         list(a.unassessed, "plain"), list(looks.map((f) => f.what + clause(f)), "plain"))));
   }
   if (desk.plot && form) parts.splice(desk.problems.length ? 1 : 0, 0, plot());
-  results.replaceChildren(...parts);
+  fill(results, ...parts);
   for (const details of results.querySelectorAll("details")) if (open.includes(details.firstElementChild.textContent)) details.open = true;
 }
 
@@ -305,7 +310,7 @@ async function drawPapers() {
   const redraw = (key) => (e) => { paper[key] = e.target.value; drawPreview(); };
   const choose = (key) => (e) => { paper[key] = e.target.value; drawPaperOptions(); drawPreview(); };
   paper.kind = chosenPaper().id;
-  document.getElementById("papers").replaceChildren(el("section", { "aria-label": "Papers" }, el("h2", {}, "Papers"),
+  fill(document.getElementById("papers"), el("section", { "aria-label": "Papers" }, el("h2", {}, "Papers"),
     el("div", { class: "row" },
       el("div", {}, el("label", { for: "kind" }, "Paper"), el("select", { id: "kind", onchange: choose("kind") }, desk.papers.map((p) => el("option", { value: p.id, selected: p.id === paper.kind }, p.title)))),
       editions.length > 1 ? el("div", {}, el("label", { for: "edition" }, "Law"), el("select", { id: "edition", onchange: choose("edition") }, editions.map((e) => el("option", { value: e, selected: e === paper.edition }, e)))) : null,
@@ -325,7 +330,7 @@ async function drawPapers() {
 function drawPaperOptions() {
   const languages = chosenPaper().languages[paper.edition] ?? [];
   if (languages.every((l) => l.code !== paper.language)) paper.language = languages[0]?.code ?? null;
-  document.getElementById("language").replaceChildren(...languages.map((l) => el("option", { value: l.code, selected: l.code === paper.language }, l.name)));
+  fill(document.getElementById("language"), ...languages.map((l) => el("option", { value: l.code, selected: l.code === paper.language }, l.name)));
   document.getElementById("language-choice").hidden = languages.length < 2;
   document.getElementById("count-choice").hidden = !chosenPaper().takesCount;
 }
@@ -340,15 +345,15 @@ async function drawPreview() {
     const answer = await (await ask("/api/preview", wanted())).json();
     if (mine !== latest || !preview.isConnected) return;
     preview.className = paper.trueSize ? "previews" : "previews fit";
-    preview.replaceChildren(...answer.pages.map((p, i) => {
+    fill(preview, ...answer.pages.map((p, i) => {
       const image = el("img", { alt: `${chosenPaper().title}, page ${i + 1} of ${answer.pages.length}`, src: URL.createObjectURL(new Blob([p.svg], { type: "image/svg+xml" })), onload: (e) => URL.revokeObjectURL(e.target.src) });
       if (paper.trueSize) { image.width = p.widthMm * 96 / 25.4; image.height = p.heightMm * 96 / 25.4; }
       return image;
     }));
-    document.getElementById("warnings").replaceChildren(answer.warnings.length ? el("section", { "aria-label": "Mind before handing it out" }, el("h3", {}, "Mind before handing it out"), list(answer.warnings, "plain")) : "");
-    if (answer.whyNot) preview.replaceChildren(el("p", { class: "stop" }, answer.whyNot));
+    fill(document.getElementById("warnings"), answer.warnings.length ? el("section", { "aria-label": "Mind before handing it out" }, el("h3", {}, "Mind before handing it out"), list(answer.warnings, "plain")) : null);
+    if (answer.whyNot) fill(preview, el("p", { class: "stop" }, answer.whyNot));
   } catch (error) {
-    preview.replaceChildren(el("p", { class: "stop" }, error.message));
+    fill(preview, el("p", { class: "stop" }, error.message));
   }
 }
 
@@ -381,13 +386,13 @@ async function showRegister() {
   const find = el("input", { id: "find", type: "search" });
   const draw = async () => {
     const data = await (await ask(`/api/register?find=${encodeURIComponent(find.value)}`)).json();
-    body.replaceChildren(
+    fill(body,
       data.wrong.length ? list(data.wrong, "problems") : el("p", { class: "good" }, data.entries.length ? "The entries hold together." : "No entries."),
       data.entries.length ? table("Register", ["No.", "When (UTC)", "By", "Batch", "Candle", "Law, day", "Oils and their documents", "Documents"], data.entries.map((e) => el("tr", {},
         el("td", { class: "num" }, String(e.number)), el("td", {}, e.at), el("td", {}, e.by), el("td", {}, e.batch), el("td", {}, e.candle), el("td", {}, e.law), el("td", {}, e.oils.join("; ")), el("td", {}, e.documents.join(", "))))) : "");
     say(`${data.entries.length} entries.`);
   };
-  main.replaceChildren(el("h1", {}, "Register"), el("section", { "aria-label": "Entries" },
+  fill(main, el("h1", {}, "Register"), el("section", { "aria-label": "Entries" },
     el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw().catch((x) => say(x.message)); } },
       el("div", {}, el("label", { for: "find" }, "Batch, substance or CAS number, oil, or document"), find), el("button", { class: "main" }, "Find")), body));
   await draw();
@@ -400,12 +405,12 @@ async function showChanges() {
   const body = el("div", { "aria-live": "polite" });
   const draw = async () => {
     const data = await (await ask(`/api/changes?from=${from.value}&to=${to.value}`)).json();
-    if (data.problems) { body.replaceChildren(list(data.problems, "problems")); return; }
-    body.replaceChildren(data.changes.length ? "" : el("p", {}, "Nothing changes."), ...data.changes.map((c) => el("section", {}, el("h2", {}, `${c.id} (${c.edition})`), c.remark ? el("p", {}, c.remark) : "",
+    if (data.problems) { fill(body, list(data.problems, "problems")); return; }
+    fill(body, data.changes.length ? null : el("p", {}, "Nothing changes."), ...data.changes.map((c) => el("section", {}, el("h2", {}, `${c.id} (${c.edition})`), c.remark ? el("p", {}, c.remark) : "",
       list(c.changes.map((x) => el("span", {}, el("strong", {}, `${x.begins ? "begins" : "ends"}: ${x.subject}: ${x.text}`), el("br"), el("span", { class: "soft" }, x.why))), "plain"))));
     say(`${data.changes.length} candles change.`);
   };
-  main.replaceChildren(el("h1", {}, "What would change"), el("section", { "aria-label": "Days" },
+  fill(main, el("h1", {}, "What would change"), el("section", { "aria-label": "Days" },
     el("p", {}, "Compares the folder under the law of two days. For a new oil revision or another folder use the command 'changes'."),
     el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw().catch((x) => say(x.message)); } },
       el("div", {}, el("label", { for: "from" }, "Law of"), from), el("div", {}, el("label", { for: "to" }, "and of"), to), el("button", { class: "main" }, "Compare"))), body);
@@ -425,7 +430,7 @@ async function route() {
     else if (path === "/changes") await showChanges();
     else await showCatalogue();
   } catch (error) {
-    main.replaceChildren(el("h1", {}, "That did not work"), el("p", { class: "stop" }, error.message));
+    fill(main, el("h1", {}, "That did not work"), el("p", { class: "stop" }, error.message));
     say(error.message);
   }
   document.title = `${main.querySelector("h1")?.textContent ?? "Workbench"} · Chandlery`;
