@@ -118,7 +118,7 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         string? text = OptionalText(key);
         if (text is null)
         {
-            return Missing(key, string.Join(" or ", allowed), allowed[0]);
+            return Missing(key, string.Join(" or ", allowed), allowed.FirstOrDefault("?"));
         }
 
         if (allowed.Contains(text))
@@ -127,7 +127,7 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         }
 
         problems.Add(PlaceOf(key), $"'{key}: {text}' is not known.", $"Write one of: {string.Join(", ", allowed)}.");
-        return allowed[0];
+        return allowed.FirstOrDefault("?");
     }
 
     /// <summary>Some words of a fixed set; empty when missing.</summary>

@@ -1,9 +1,4 @@
 using System.Globalization;
-using Chandlery.Core.Hazards;
-using Chandlery.Core.Law;
-using Chandlery.Core.Law.Reading;
-using Chandlery.Files;
-using Chandlery.Yaml;
 
 namespace Chandlery.Sheets;
 
@@ -63,12 +58,7 @@ public sealed record Truth(
     /// <summary>The three products of the corpus: a short table, one over several pages, and one with limits, factors and estimates.</summary>
     public static IReadOnlyList<Truth> All()
     {
-        var problems = new Problems();
-        Lawbook lawbook = LawReader.Read(ShippedFiles.Data(null, problems), problems)!;
-        List<SubstanceEntry> entries =
-        [
-            .. lawbook.Substances.Entries.Where(e => e.Claims is not null && e.CasNumbers.Count > 0).DistinctBy(e => e.CasNumbers[0]),
-        ];
+        IReadOnlyList<SheetSubstance> entries = SheetSubstance.All();
         return
         [
             new(
@@ -113,15 +103,15 @@ public sealed record Truth(
         ];
     }
 
-    private static TruthIngredient Ingredient(SubstanceEntry entry, int at)
+    private static TruthIngredient Ingredient(SheetSubstance entry, int at)
     {
-        List<string> classes = [.. entry.Claims!.Select(Text)];
+        IReadOnlyList<string> classes = entry.Classes;
         bool acute = classes.Any(c => c.StartsWith("Aquatic Acute 1", StringComparison.Ordinal));
         bool chronic = classes.Any(c => c.StartsWith("Aquatic Chronic 1", StringComparison.Ordinal));
         return new TruthIngredient(
-            at % 9 == 4 ? LongNames[at / 9 % LongNames.Length] : entry.Names[0],
-            entry.CasNumbers[0],
-            entry.EcNumbers.Count > 0 ? entry.EcNumbers[0] : null,
+            at % 9 == 4 ? LongNames[at / 9 % LongNames.Length] : entry.Name,
+            entry.Cas,
+            entry.Ec,
             Shares[at % Shares.Length],
             classes,
             [],
@@ -130,11 +120,6 @@ public sealed record Truth(
             null
         );
     }
-
-    private static string Text(HazardClaim claim) =>
-        claim.Category.ClassCode == claim.Statement
-            ? claim.Statement
-            : $"{claim.Category.ClassCode} {claim.Category.Category}".Trim() + ", " + claim.Statement;
 
     private static TruthIngredient Special(TruthIngredient i, int at) =>
         i with

@@ -19,7 +19,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
         DateOnly day = now.Law.Day;
         IEnumerable<DateOnly> turns = edition
             .Rules.SelectMany(r => r.InForce.Turns())
-            .Concat(SubstancesOfThis().SelectMany(e => e.InForce.Turns()))
+            .Concat(EntriesOfThis().Select(e => e.From))
             .Concat(edition.Formats.Formats.Where(f => f.Status == LegalStatus.Law).Select(f => f.From))
             .Where(d => d > day)
             .Distinct()
@@ -34,10 +34,8 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
         return (law, expected);
     }
 
-    private IEnumerable<SubstanceEntry> SubstancesOfThis() =>
-        edition.Substances.Entries.Where(e =>
-            composition.Ingredients.Any(i => i.Identity.Cas is { } cas && e.CasNumbers.Contains(cas.Text))
-        );
+    private IEnumerable<HarmonisedEntry> EntriesOfThis() =>
+        composition.Ingredients.SelectMany(i => edition.Substances.HistoriesOf(i.Identity)).SelectMany(h => h.Versions);
 
     private LegalChange? Compare(DateOnly day, DateOnly turn)
     {
@@ -63,7 +61,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
             formatBefore != formatAfter
                 ? formatAfter.Clause
                 : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
-                    ?? Citation.Of(SubstancesOfThis().FirstOrDefault(e => e.InForce.Turns().Contains(turn))?.Act ?? "");
+                    ?? Citation.Of(EntriesOfThis().FirstOrDefault(e => e.From == turn)?.Act.Title ?? "");
         return what.Count == 0 ? null : new LegalChange(turn, LegalStatus.Law, what, clause);
     }
 

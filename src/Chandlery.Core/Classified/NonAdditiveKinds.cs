@@ -39,6 +39,6 @@ internal static class NonAdditiveKinds
     ];
 
     /// <summary>The kind, or null.</summary>
-    public static string? Of(SubstanceIdentity identity, SubstanceEntry? entry) =>
-        entry?.NonAdditiveKind ?? Hints.FirstOrDefault(h => identity.Name.Contains(h.Fragment, StringComparison.OrdinalIgnoreCase)).Kind;
+    public static string? Of(SubstanceIdentity identity, KnownSubstance? known) =>
+        known?.NonAdditiveKind ?? Hints.FirstOrDefault(h => identity.Name.Contains(h.Fragment, StringComparison.OrdinalIgnoreCase)).Kind;
 }

@@ -30,41 +30,50 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
 
     private Substance Decide(ComposedIngredient ingredient)
     {
-        SubstanceEntry? entry = list.Find(ingredient.Identity.Cas, day);
-        var remarks = new List<string>();
-        bool isKnown = ingredient.Parts.Any(p => p.Ingredient.Claims is not null) || entry?.Claims is not null;
-        if (isKnown && ingredient.Parts.Any(p => p.Ingredient.Claims is null) && entry?.Claims is null)
+        Listing listing = list.Find(ingredient.Identity, day, harmonised);
+        var remarks = new List<string>(ListingRemarks.Of(ingredient.Identity, ingredient.Parts, listing, list, harmonised));
+        IReadOnlyList<Contribution> parts = ingredient.Parts;
+        bool isListed = listing.Entries.Any(e => e.Claims.Any());
+        bool isDeclared = parts.Any(p => p.Ingredient.Claims is not null);
+        if (parts.Any(p => p.Ingredient.Claims is null) && isDeclared && !isListed)
         {
             remarks.Add(
                 $"{ingredient.Identity.Name}: one sheet says nothing about its classes; those of the other sheet are used for all of it."
             );
         }
 
-        List<Source> sources = [.. Sources(ingredient, entry)];
+        if (isListed && !isDeclared)
+        {
+            remarks.Add(
+                $"{ingredient.Identity.Name}: no sheet says anything about its classes; only the harmonised ones are used, and other hazards that it may have are not known. Ask the supplier."
+            );
+        }
+
+        List<Source> sources = [.. Sources(ingredient, listing)];
         List<Word> words = [.. sources.SelectMany(s => s.Claims.Select(c => new Word(c, s)))];
         var hazards = new List<SubstanceHazard>();
         foreach (IGrouping<string, Word> group in words.GroupBy(w => w.Claim.Category.Group))
         {
-            hazards.Add(Choose(ingredient, [.. group], entry, remarks));
+            hazards.Add(Choose(ingredient, [.. group], remarks));
         }
 
         List<OwnLimits> limits = [.. LimitsByGroup(sources)];
         return new Substance
         {
             Ingredient = ingredient,
-            IsKnown = isKnown,
+            IsKnown = isDeclared || isListed,
             Hazards = hazards,
             FromLimits = [.. limits.Where(l => hazards.All(h => h.Category.Group != l.Group)).Select(FromLimits)],
             OwnLimits = limits,
-            Toxicity = Toxicity(ingredient, entry),
-            Name = PrintedName(ingredient, entry),
-            NonAdditiveKind = NonAdditiveKinds.Of(ingredient.Identity, entry),
+            Toxicity = Toxicity(ingredient, listing),
+            Name = PrintedName.Of(ingredient.Identity, listing),
+            NonAdditiveKind = NonAdditiveKinds.Of(ingredient.Identity, listing.Known),
             Remarks = remarks,
         };
     }
 
     // Sheets that say nothing about classes are no source; one that says "not classified" is.
-    private IEnumerable<Source> Sources(ComposedIngredient ingredient, SubstanceEntry? entry)
+    private IEnumerable<Source> Sources(ComposedIngredient ingredient, Listing listing)
     {
         foreach (Contribution part in ingredient.Parts.Where(p => p.Ingredient.Claims is not null || p.Ingredient.SpecificLimits.Count > 0))
         {
@@ -74,14 +83,33 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
                 part.Ingredient.AcuteM,
                 part.Ingredient.ChronicM,
                 part.Document.Length == 0 ? part.Product : $"{part.Product} ({part.Document})",
-                false
+                Standing.Supplier
             );
         }
 
-        if (entry?.Claims is { } claims)
+        Standing here = harmonised.Bind ? Standing.Binding : Standing.Evidence;
+        foreach (HarmonisedEntry entry in listing.Entries)
         {
-            yield return new Source(claims, entry.Limits, entry.AcuteM, entry.ChronicM, harmonised.Cite(entry), true);
+            yield return FromEntry(ingredient, entry, here);
         }
+
+        foreach (HarmonisedEntry entry in listing.Elsewhere)
+        {
+            yield return FromEntry(ingredient, entry, Standing.Elsewhere);
+        }
+    }
+
+    private Source FromEntry(ComposedIngredient ingredient, HarmonisedEntry entry, Standing standing)
+    {
+        HashSet<string> letGo = [.. ListingRemarks.NotesMet(ingredient.Parts, entry, list).SelectMany(n => n.Lets)];
+        return new Source(
+            [.. entry.Claims.Where(c => !letGo.Contains(c.Category.Group))],
+            [.. entry.Limits.Where(l => !letGo.Contains(l.Category.Group))],
+            entry.AcuteM,
+            entry.ChronicM,
+            standing == Standing.Elsewhere ? harmonised.CiteLater(entry) : harmonised.Cite(entry),
+            standing
+        );
     }
 
     private static IEnumerable<OwnLimits> LimitsByGroup(List<Source> sources) =>
@@ -107,20 +135,25 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         return new SubstanceHazard(worst, worst.Statement, "", 1, true, "its own limit, without a class of its own");
     }
 
-    private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, SubstanceEntry? entry, List<string> remarks)
+    private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, List<string> remarks)
     {
-        Word worst = words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Source.Harmonised).First();
+        Word worst = words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Source.Standing).First();
         HazardCategory category = worst.Claim.Category;
-        Word? supplier = words.Where(w => !w.Source.Harmonised).MinBy(w => w.Claim.Category.Severity);
-        bool isHarmonised = words.Any(w => w.Source.Harmonised);
-        if (isHarmonised && entry is not null && (supplier is null || supplier.Claim.Category.Severity > category.Severity))
+        Word? supplier = words.Where(w => w.Source.Standing == Standing.Supplier).MinBy(w => w.Claim.Category.Severity);
+        if (worst.Source.Standing != Standing.Supplier && (supplier is null || supplier.Claim.Category.Severity > category.Severity))
         {
             string said = supplier is null ? "does not have it" : $"says {supplier.Claim.Category.Code}";
+            string used = worst.Source.Standing switch
+            {
+                Standing.Binding => "is used",
+                Standing.Elsewhere => $"is used as evidence ({harmonised.Later})",
+                _ => "is used as evidence, though it does not bind here",
+            };
             remarks.Add(
-                $"{ingredient.Identity.Name}: the harmonised class {category.Code} ({worst.Source.Name}) is used{(harmonised.Bind ? "" : " as evidence, though it does not bind here")}; the supplier's sheet {said}."
+                $"{ingredient.Identity.Name}: the harmonised class {category.Code} ({worst.Source.Name}) {used}; the supplier's sheet {said}."
             );
         }
-        else if (words.Where(w => !w.Source.Harmonised).Select(w => w.Claim.Category).Distinct().Count() > 1)
+        else if (words.Where(w => w.Source.Standing == Standing.Supplier).Select(w => w.Claim.Category).Distinct().Count() > 1)
         {
             remarks.Add(
                 $"{ingredient.Identity.Name}: the sheets disagree; the worst class, {category.Code} ({worst.Source.Name}), is used."
@@ -146,25 +179,20 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         return new SubstanceHazard(category, worst.Claim.Statement, organs, m ?? other ?? 1, m is not null || !(acute || chronic), source);
     }
 
-    private static List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, SubstanceEntry? entry)
+    // The law's own estimate goes before what sheets say of the same route.
+    private static List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, Listing listing)
     {
-        var estimates = ingredient.Parts.SelectMany(p => p.Ingredient.Toxicity).ToList();
-        return
+        List<ToxicityEstimate> law = [.. listing.Entries.SelectMany(e => e.Toxicity)];
+        List<ToxicityEstimate> told =
         [
-            .. Enum.GetValues<ExposureRoute>()
-                .Select(route =>
-                    entry?.Toxicity.FirstOrDefault(e => e.Route == route) ?? estimates.Where(e => e.Route == route).MinBy(e => e.Value)
-                )
-                .OfType<ToxicityEstimate>(),
+            .. ingredient.Parts.SelectMany(p => p.Ingredient.Toxicity),
+            .. listing.Elsewhere.SelectMany(e => e.Toxicity),
         ];
+        return [.. Enum.GetValues<ExposureRoute>().Select(route => Lowest(law, route) ?? Lowest(told, route)).OfType<ToxicityEstimate>()];
     }
 
-    // Annex VI names first, then the cosmetics law's allergen names, then whatever the sheet prints.
-    private string PrintedName(ComposedIngredient ingredient, SubstanceEntry? entry) =>
-        entry is { Claims: not null, Names: [var harmonised, ..] } ? harmonised
-        : list.AllergenName(ingredient.Identity.Cas) is { } allergen ? allergen
-        : entry is { Names: [var known, ..] } ? known
-        : ingredient.Identity.Name;
+    private static ToxicityEstimate? Lowest(List<ToxicityEstimate> estimates, ExposureRoute route) =>
+        estimates.Where(e => e.Route == route).MinBy(e => e.Value);
 
     /// <summary>The declared lines that one substance of a candle comes from, told apart as objects.</summary>
     private readonly struct DeclaredLines(IReadOnlyList<Contribution> parts) : IEquatable<DeclaredLines>
@@ -188,13 +216,22 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         }
     }
 
+    // Whose word goes first where several say the same.
+    private enum Standing
+    {
+        Supplier,
+        Elsewhere,
+        Evidence,
+        Binding,
+    }
+
     private sealed record Source(
         IReadOnlyList<HazardClaim> Claims,
         IReadOnlyList<SpecificLimit> Limits,
         double? AcuteM,
         double? ChronicM,
         string Name,
-        bool Harmonised
+        Standing Standing
     );
 
     private sealed record Word(HazardClaim Claim, Source Source);

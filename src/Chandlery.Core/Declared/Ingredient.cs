@@ -33,6 +33,12 @@ public sealed record Ingredient
     /// <summary>For a constituent: the same table also has it as a line of its own, which already counts this amount.</summary>
     public required bool ListedSeparately { get; init; }
 
+    /// <summary>
+    /// Notes of its entry in the table of harmonised classes whose condition the supplier's document shows to hold, such as
+    /// <c>N</c>.
+    /// </summary>
+    public IReadOnlyList<string> NotesMet { get; init; } = [];
+
     /// <summary>Where it was declared.</summary>
     public required TextPlace Place { get; init; }
 }

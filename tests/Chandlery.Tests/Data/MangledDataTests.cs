@@ -16,7 +16,9 @@ public sealed class MangledDataTests
     private static readonly IReadOnlyDictionary<string, string> Shipped = ShippedFiles.Data(null, new Problems());
 
     // All files but one are the same each time: parsing them once makes thousands of readings possible.
-    private static readonly Dictionary<string, ParsedFile> Parsed = Shipped.ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value));
+    private static readonly Dictionary<string, ParsedFile> Parsed = Shipped
+        .Where(f => f.Key.EndsWith(".yaml", StringComparison.Ordinal))
+        .ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value));
 
     private static ParsedFile Parse(string path, string text) =>
         ReferenceEquals(Shipped[path], text) ? Parsed[path] : ParsedFile.Of(path, text);
@@ -25,7 +27,7 @@ public sealed class MangledDataTests
         [
             .. Shipped.Keys.Where(k =>
                 k.StartsWith("law/", StringComparison.Ordinal)
-                || k is "places.yaml" or "burning.yaml" or "substances/list.yaml" or "substances/allergens.yaml"
+                || k is "places.yaml" or "burning.yaml" or "substances/list.yaml" or "substances/annex-vi.yaml"
                 || k is "languages/en/statements.yaml" or "languages/de/statements.yaml" or "languages/de/words.yaml"
                 || k is "safety-data-sheet/advice.yaml" or "languages/fr/safety-data-sheet.yaml"
             ),

@@ -91,20 +91,4 @@ public class AssessedLawTests
         Assert.Null(TestLaw.Demo("candles/harbour-bowl.yaml", "GB").Ufi);
         Assert.NotNull(TestLaw.Demo("candles/harbour-bowl.yaml", "NI").Ufi);
     }
-
-    [Fact]
-    public void AtLeastSixtySubstancesHaveHarmonisedClasses()
-    {
-        Assert.True(TestLaw.Lawbook.Substances.Entries.Count(e => e.Claims is not null) >= 60);
-        Assert.All(TestLaw.Lawbook.Substances.Entries, e => Assert.NotEmpty(e.Confidence));
-        string[] twice =
-        [
-            .. TestLaw
-                .Lawbook.Substances.Entries.SelectMany(e => e.CasNumbers)
-                .GroupBy(c => c)
-                .Where(g => g.Count() > 1)
-                .Select(g => g.Key),
-        ];
-        Assert.Empty(twice);
-    }
 }

@@ -60,7 +60,7 @@ public sealed class ResolverTests
             NotDeclared = [],
         };
 
-    private static SubstanceList Nothing => new([], new Dictionary<string, string>());
+    private static SubstanceList Nothing => SubstanceList.Empty;
 
     private static SubstanceList Harmonised(
         string[] classes,
@@ -69,27 +69,23 @@ public sealed class ResolverTests
         double? chronicM = null,
         ToxicityEstimate[]? ate = null
     ) =>
-        new(
-            [
-                TestLaw.Listed("Limonene by law", "other name") with
-                {
-                    CasNumbers = ["5989-27-5"],
-                    IndexNumber = "601-096-00-2",
-                    Claims = [.. classes.Select(TestLaw.Claim)],
-                    Limits =
-                    [
-                        .. (limits ?? []).Select(l => new SpecificLimit(
-                            TestLaw.Claim(l.Split(':')[0]).Category,
-                            new MassPercent(double.Parse(l.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture)),
-                            null
-                        )),
-                    ],
-                    AcuteM = acuteM,
-                    ChronicM = chronicM,
-                    Toxicity = ate ?? [],
-                },
-            ],
-            new Dictionary<string, string>()
+        TestLaw.Listing(
+            TestLaw.Listed("5989-27-5", "Limonene by law", "another name of the law") with
+            {
+                IndexNumber = "601-096-00-2",
+                Classes = [.. classes.Select(c => new HarmonisedClass(c, TestLaw.Claim(c), false))],
+                Limits =
+                [
+                    .. (limits ?? []).Select(l => new SpecificLimit(
+                        TestLaw.Claim(l.Split(':')[0]).Category,
+                        new MassPercent(double.Parse(l.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture)),
+                        null
+                    )),
+                ],
+                AcuteM = acuteM,
+                ChronicM = chronicM,
+                Toxicity = ate ?? [],
+            }
         );
 
     [Fact]
@@ -239,14 +235,34 @@ public sealed class ResolverTests
     }
 
     [Fact]
-    public void Names_come_from_the_law_first_then_the_cosmetics_law_then_the_sheet()
+    [Outside("CLP Art. 18(2)(a): the name of a listed substance is one that the table gives")]
+    public void Names_come_from_the_law_first_then_the_cosmetics_law_then_the_trade_then_the_sheet()
     {
         Assert.Equal("d-Limonene", Resolve(Nothing, Line([])).Name);
+        Assert.Equal("Limonene", Resolve(Knowing(new("5989-27-5", null, ["carvene"], null, "Limonene")), Line([])).Name);
+        Assert.Equal("carvene", Resolve(Knowing(new("5989-27-5", null, ["carvene"], null, null)), Line([])).Name);
+        Assert.Equal("d-Limonene", Resolve(Knowing(new("5989-27-5", null, ["carvene", "D-LIMONENE"], null, null)), Line([])).Name);
         Assert.Equal(
-            "Limonene",
-            Resolve(new SubstanceList([], new Dictionary<string, string> { ["5989-27-5"] = "Limonene" }), Line([])).Name
+            "Another name of the law",
+            Resolve(
+                TestLaw.Listing(
+                    TestLaw.Listed("5989-27-5", "by law", "another name of the law") with
+                    {
+                        Classes = [new("Skin Sens. 1, H317", TestLaw.Claim("Skin Sens. 1, H317"), false)],
+                    },
+                    new KnownSubstance("5989-27-5", null, ["Another name of the law"], null, "Limonene")
+                ),
+                Line([])
+            ).Name
         );
-        SubstanceEntry known = TestLaw.Listed("Known name") with { CasNumbers = ["5989-27-5"] };
-        Assert.Equal("Known name", Resolve(new SubstanceList([known], new Dictionary<string, string>()), Line([])).Name);
     }
+
+    [Fact]
+    public void An_allergen_that_is_several_substances_names_none_of_them()
+    {
+        var pinene = new KnownSubstance("5989-27-5", null, ["one of them"], null, "Several") { SharesAllergenName = true };
+        Assert.Equal("one of them", Resolve(Knowing(pinene), Line([])).Name);
+    }
+
+    private static SubstanceList Knowing(KnownSubstance known) => new(null, [], new Lazy<IReadOnlyList<KnownSubstance>>([known]), []);
 }

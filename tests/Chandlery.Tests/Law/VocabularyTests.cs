@@ -99,7 +99,7 @@ public sealed class VocabularyTests
     [Fact]
     public void The_list_decides_over_the_name()
     {
-        SubstanceEntry entry = TestLaw.Listed("Citral") with { NonAdditiveKind = "acid" };
+        var entry = new KnownSubstance("5392-40-5", null, ["Citral"], "acid", null);
         Assert.Equal("acid", NonAdditiveKinds.Of(new SubstanceIdentity("Citral", null, null), entry));
     }
 

@@ -8,6 +8,7 @@ using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Core.Law.AnnexVi;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
@@ -113,9 +114,7 @@ internal static class TestLaw
 
     /// <summary>An edition that knows no substances beyond what the mixture declares, in force on a day.</summary>
     public static LawInForce Law(Edition? edition = null, DateOnly? day = null, DateOnly? onMarketSince = null) =>
-        ((edition ?? Eu) with { Substances = NoSubstances }).On(day ?? Today, onMarketSince);
-
-    private static SubstanceList NoSubstances { get; } = new([], new Dictionary<string, string>());
+        ((edition ?? Eu) with { Substances = SubstanceList.Empty }).On(day ?? Today, onMarketSince);
 
     public static Verdict Judge(params Ingredient[] lines) => Law().Judge(Mixture(lines));
 
@@ -130,23 +129,26 @@ internal static class TestLaw
 
     public static HazardClaim Claim(string text) => Lawbook.Vocabulary.Parse(text).Value;
 
-    /// <summary>An entry of a list of substances that says nothing but the names.</summary>
-    public static SubstanceEntry Listed(params string[] names) =>
+    /// <summary>A list with one entry of one substance, which always held.</summary>
+    public static SubstanceList Listing(HarmonisedEntry entry, params KnownSubstance[] known) =>
+        new(null, [new EntryHistory(entry.IndexNumber, [entry])], new Lazy<IReadOnlyList<KnownSubstance>>(known), []);
+
+    /// <summary>An entry of the table for one substance that has no classes yet.</summary>
+    public static HarmonisedEntry Listed(string cas, params string[] names) =>
         new()
         {
-            Names = names,
-            CasNumbers = [],
-            EcNumbers = [],
-            IndexNumber = null,
-            Claims = null,
+            IndexNumber = "",
+            Members = [new EntryMember(names, cas, null)],
+            Classes = [],
             Limits = [],
             AcuteM = null,
             ChronicM = null,
             Toxicity = [],
-            InForce = new InForce(null, null),
-            Act = "an act",
-            Confidence = "test",
-            NonAdditiveKind = null,
+            Figures = [],
+            Unread = [],
+            Notes = [],
+            Act = new LegalAct("", "an act", "", 0),
+            From = DateOnly.MinValue,
         };
 
     /// <summary>Assessments of a demo candle or batch.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
@@ -8,7 +6,7 @@ using Chandlery.Yaml.Shapes;
 namespace Chandlery.Core.Declared.Reading;
 
 /// <summary>Reads ingredient tables, the same for oils, waxes and extras.</summary>
-internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
+internal sealed class IngredientReader(HazardVocabulary vocabulary)
 {
     /// <summary>The ingredient table.</summary>
     public IReadOnlyList<Ingredient> ReadTable(Fields owner, bool required)
@@ -74,6 +72,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
         List<SpecificLimit> limits = [.. ReadLimits(fields)];
         (double? acuteM, double? chronicM) = ReadM(fields);
         List<ToxicityEstimate> toxicity = [.. ReadToxicity(fields)];
+        IReadOnlyList<string> notesMet = fields.Texts(IngredientShape.NotesMet);
         IReadOnlyList<Ingredient> constituents = [];
         bool listedSeparately = false;
         if (constituent)
@@ -98,6 +97,7 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
             Toxicity = toxicity,
             Constituents = constituents,
             ListedSeparately = listedSeparately,
+            NotesMet = notesMet,
             Place = fields.Place,
         };
     }
@@ -136,38 +136,17 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
     {
         foreach (YamlValue item in fields.List(IngredientShape.Limits.Key))
         {
-            string text = (item as YamlScalar)?.Text ?? "";
-            int colon = text.LastIndexOf(':');
-            Match condition = LimitCondition().Match(colon < 0 ? "" : text[(colon + 1)..].Replace('≥', '>').Replace('≤', '<'));
-            if (!condition.Success)
+            Parsed<SpecificLimit> limit = SpecificLimitText.Parse((item as YamlScalar)?.Text ?? "", vocabulary);
+            if (limit.Success)
             {
-                fields.Problems.Add(
-                    item.Place,
-                    $"'{text}' is not a specific concentration limit.",
-                    "Write class, statement, colon and condition: 'Skin Sens. 1A, H317: C >= 0.01 %' or 'Skin Irrit. 2, H315: 1 % <= C < 5 %'."
-                );
-                continue;
+                yield return limit.Value;
             }
-
-            Parsed<HazardClaim> claim = vocabulary.Parse(text[..colon]);
-            if (!claim.Success)
+            else
             {
-                fields.Problems.Add(item.Place, claim.Reason);
-                continue;
+                fields.Problems.Add(item.Place, limit.Reason);
             }
-
-            MassPercent? below = condition.Groups["below"].Success ? Percent(condition, "below") : null;
-            if (below is { } end && end <= Percent(condition, "from"))
-            {
-                fields.Problems.Add(item.Place, $"'{text}' runs backwards.");
-            }
-
-            yield return new SpecificLimit(claim.Value.Category, Percent(condition, "from"), below);
         }
     }
-
-    private static MassPercent Percent(Match match, string group) =>
-        new(double.Parse(match.Groups[group].Value.Replace(',', '.'), CultureInfo.InvariantCulture));
 
     // One M alone is used for both sums: the stricter reading of a sheet that does not say which it means.
     public static (double? Acute, double? Chronic) ReadM(Fields fields)
@@ -231,9 +210,4 @@ internal sealed partial class IngredientReader(HazardVocabulary vocabulary)
             );
         }
     }
-
-    [GeneratedRegex(
-        @"^\s*(?:C\s*>=?\s*(?<from>[0-9]+(?:[.,][0-9]+)?)\s*%|(?<from>[0-9]+(?:[.,][0-9]+)?)\s*%?\s*<=?\s*C\s*<=?\s*(?<below>[0-9]+(?:[.,][0-9]+)?)\s*%)\s*$"
-    )]
-    private static partial Regex LimitCondition();
 }

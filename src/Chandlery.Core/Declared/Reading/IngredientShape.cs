@@ -72,6 +72,11 @@ internal static class IngredientShape
         new Shape("toxicity", "Acute toxicity estimates, LD50 or LC50.", [OralAte, DermalAte, GasAte, VapourAte, DustAte])
     );
 
+    public static readonly TextsField NotesMet = new(
+        "notesMet",
+        "Notes of the table of harmonised classes whose condition the supplier's document shows to hold, such as 'N' for a petrolatum whose refining history is known; the class that the note speaks of is then left off."
+    );
+
     public static readonly FlagField ListedSeparately = new(
         "listedSeparately",
         "The same table has this substance as a line of its own, which already counts this amount."
@@ -80,13 +85,13 @@ internal static class IngredientShape
     public static readonly GroupsField Constituents = new(
         "constituents",
         "What a natural complex substance is itself made of; shares are of this ingredient.",
-        new Shape("constituent", "A part of an ingredient.", [Name, Cas, Ec, Share, Classes, Limits, M, Ate, ListedSeparately])
+        new Shape("constituent", "A part of an ingredient.", [Name, Cas, Ec, Share, Classes, Limits, M, Ate, NotesMet, ListedSeparately])
     );
 
     public static readonly Shape Ingredient = new(
         "ingredient",
         "A line of the ingredient table.",
-        [Name, Cas, Ec, Share, Classes, Limits, M, Ate, Constituents]
+        [Name, Cas, Ec, Share, Classes, Limits, M, Ate, NotesMet, Constituents]
     );
 
     public static readonly GroupsField Table = new("ingredients", "The sheet's ingredient table (section 3).", Ingredient);

@@ -49,7 +49,7 @@ internal sealed class EditionReader(
             EmergencyTelephone = head.OptionalGroup("emergencyTelephone") is { } telephone
                 ? ReadRequirement(telephone)
                 : new Requirement(false, Citation.None),
-            Harmonised = ReadHarmonised(head.Group("harmonised", "{ bind: yes, citedAs: ..., clause: ... }")),
+            Harmonised = ReadHarmonised(head.Group("harmonised", "{ bind: yes, citedAs: ..., clause: ... }"), substances),
             Substances = substances,
             SmallPackages = new SmallPackagesReader(codes).Read(files.OpenFor(id, "small-packages.yaml")),
             SafetySheet = new SafetySheetReader(codes, sentences, files.Editions).Read(files.OpenFor(id, "safety-sheet.yaml")),
@@ -138,13 +138,16 @@ internal sealed class EditionReader(
         return notice;
     }
 
-    private static HarmonisedClasses ReadHarmonised(Fields group)
+    private static HarmonisedClasses ReadHarmonised(Fields group, SubstanceList substances)
     {
         bool bind = group.Flag("bind");
         var harmonised = new HarmonisedClasses(
             bind,
             group.Text("citedAs", "the list, {index} ({act})"),
-            bind ? LawCodes.Citation(group) : Citation.None
+            bind ? LawCodes.Citation(group) : Citation.None,
+            group.Has("upTo") ? group.Choice("upTo", [.. substances.Table?.Rules.Acts.Select(a => a.Id) ?? []]) : "",
+            group.OptionalText("later") ?? "",
+            group.OptionalText("laterCitedAs") ?? ""
         );
         group.Done();
         return harmonised;

@@ -36,6 +36,21 @@ internal sealed class LawFiles
     /// <summary>Finds the editions; call first.</summary>
     public void FindEditions() => Editions = Folders("law", "edition.yaml");
 
+    /// <summary>A file that is no YAML; a missing one is noted.</summary>
+    public string Text(string path)
+    {
+        if (TextOrNull(path) is { } text)
+        {
+            return text;
+        }
+
+        problems.Add(new TextPlace("data/" + path, 0, 0), "The file is missing.", "Restore it from the program's own data.");
+        return "";
+    }
+
+    /// <summary>A file that is no YAML, or null.</summary>
+    public string? TextOrNull(string path) => texts.GetValueOrDefault(path);
+
     /// <summary>A file; a missing one is noted.</summary>
     public Fields Open(string path)
     {

@@ -54,6 +54,8 @@ public sealed class LawReader
             lawbook.Editions.ReadAll();
             lawbook.Languages.ReadAll();
             lawbook.SheetWords.ReadAll();
+            _ = lawbook.Substances.Known;
+            _ = lawbook.Substances.Table;
             problems.AddRange(reader.problems.Found);
             return problems.None ? lawbook : null;
         }
@@ -73,22 +75,19 @@ public sealed class LawReader
         }
 
         var codes = new LawCodes(vocabulary, statements);
-        var substances = new SubstanceList(
-            [.. new SubstanceReader(vocabulary).Read(files.Open("substances/list.yaml"))],
-            SubstanceReader.ReadAllergens(files.Open("substances/allergens.yaml"))
-        );
+        var substances = new SubstanceShelf(files, vocabulary, problems, reading);
         var sentences = new SheetSentenceReader(vocabulary, SheetWordsReader.Subsections(files));
         SheetSentences shared = sentences.ReadShared(files.Open("safety-data-sheet/sentences.yaml"));
         Shelf<Edition> editions = Shelf(
             files.Editions,
-            id => new EditionReader(files, codes, substances, sentences, LanguageReader.WordKeys(files)).Read(id)
+            id => new EditionReader(files, codes, substances.List, sentences, LanguageReader.WordKeys(files)).Read(id)
         );
         var sheetWords = new SheetWordsReader(files, sentences.Texts, sentences.Labels, editions.ReadAll);
         return new Lawbook(
             vocabulary,
             editions,
             [.. PlacesReader.Read(files.Open("places.yaml"), files.Editions)],
-            substances,
+            substances.List,
             Shelf(files.Folders(LanguageFolder, StatementsFile), folder => LanguageReader.Read(folder, files, statements)),
             BurningReader.Read(files.Open("burning.yaml")),
             Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),

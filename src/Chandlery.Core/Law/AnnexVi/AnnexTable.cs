@@ -1,0 +1,70 @@
+using System.Collections.Concurrent;
+using Chandlery.Core.Declared;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.AnnexVi;
+
+/// <summary>
+/// The table of harmonised classes: CLP Annex VI, Part 3, Table 3, with what each act made of its entries. Nothing is read before
+/// it is asked for.
+/// </summary>
+public sealed class AnnexTable
+{
+    private readonly AnnexLines lines;
+    private readonly AnnexRowReader rows;
+    private readonly ConcurrentDictionary<string, IReadOnlyList<EntryHistory>> found = new(StringComparer.Ordinal);
+
+    internal AnnexTable(AnnexLines lines, AnnexRowReader rows)
+    {
+        this.lines = lines;
+        this.rows = rows;
+    }
+
+    /// <summary>How the table is read: acts, notes.</summary>
+    public AnnexRules Rules => rows.Rules;
+
+    /// <summary>
+    /// Every entry that has ever covered the substance: by its CAS number, and by its EC number where no entry has the former.
+    /// </summary>
+    public IReadOnlyList<EntryHistory> Of(SubstanceIdentity identity)
+    {
+        IReadOnlyList<EntryHistory> byCas = identity.Cas is { } cas ? Of(cas.Text) : [];
+        return byCas.Count == 0 && identity.Ec is { } ec ? Of(ec.Text) : byCas;
+    }
+
+    /// <summary>All entries, in the order of the index numbers.</summary>
+    public IEnumerable<EntryHistory> All() => Histories(lines.All());
+
+    /// <summary>Reads every line, and notes what is wrong with it.</summary>
+    internal void Check(string file, Problems problems)
+    {
+        int number = 1;
+        foreach (string line in lines.All())
+        {
+            number++;
+            Parsed<HarmonisedEntry> row = rows.Read(line);
+            if (!row.Success)
+            {
+                problems.Add(new TextPlace(file, number, 1), row.Reason);
+            }
+        }
+    }
+
+    private IReadOnlyList<EntryHistory> Of(string number) =>
+        found.GetOrAdd(
+            number,
+            static (n, table) =>
+                [.. table.Histories(table.lines.Near(n)).Where(h => h.Versions.Any(v => v.Members.Any(m => m.Cas == n || m.Ec == n)))],
+            this
+        );
+
+    private IEnumerable<EntryHistory> Histories(IEnumerable<string> near) =>
+        near.GroupBy(AnnexLine.IndexOf)
+            .Select(entry => new EntryHistory(
+                entry.Key,
+                [.. entry.Select(line => Sound(rows.Read(line))).OrderBy(v => v.From).ThenBy(v => v.Act.Order)]
+            ));
+
+    private static HarmonisedEntry Sound(Parsed<HarmonisedEntry> row) =>
+        row.Success ? row.Value : throw new InvalidDataException($"data/substances/annex-vi.tsv: {row.Reason}");
+}

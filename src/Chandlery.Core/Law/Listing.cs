@@ -1,0 +1,13 @@
+namespace Chandlery.Core.Law;
+
+/// <summary>What is known of a substance on a day under an edition of the law.</summary>
+/// <param name="Entries">Entries of the table that hold there; several where the number stands in several.</param>
+/// <param name="Elsewhere">Entries that hold in the Union and were not taken over there.</param>
+/// <param name="Known">Its names in the trade; null when not known.</param>
+/// <param name="Expected">Classes that are drafted for it.</param>
+public sealed record Listing(
+    IReadOnlyList<HarmonisedEntry> Entries,
+    IReadOnlyList<HarmonisedEntry> Elsewhere,
+    KnownSubstance? Known,
+    IReadOnlyList<ExpectedClasses> Expected
+);
