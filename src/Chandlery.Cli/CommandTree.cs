@@ -19,6 +19,7 @@ internal static class CommandTree
             WorkbenchCommand.Build(),
             AssessCommand.Build(),
             TraceCommand.Build(),
+            SubstanceCommand.Build(),
             LabelCommand.Build(papers),
             SheetCommand.Build(),
             ArrangeCommand.Build(),

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Core.Schemas;
@@ -180,19 +181,31 @@ internal static class ReferenceCommand
             }
         }
 
-        page.Append("\n## Substances\n\n| substance | CAS | classes | act | confidence |\n|---|---|---|---|---|\n");
-        foreach (SubstanceEntry entry in lawbook.Substances.Entries)
-        {
-            string classes = entry.Claims is null
-                ? "no harmonised entry known"
-                : string.Join("; ", entry.Claims.Select(c => $"{c.Category.Code}, {c.Statement}"));
-            page.Append(
-                CultureInfo.InvariantCulture,
-                $"| {Cell(entry.Names[0])} | {string.Join(", ", entry.CasNumbers)} | {Cell(classes)} | {Cell(entry.Act)} | {Cell(entry.Confidence)} |\n"
-            );
-        }
-
+        Substances(page, lawbook);
         return page.ToString();
+    }
+
+    private static void Substances(StringBuilder page, Lawbook lawbook)
+    {
+        page.Append(
+            "\n## Substances of the trade with harmonised classes\n\nThe program holds the whole table; these are those that fragrance and candle makers meet. `chandlery substance` tells more of any of them.\n\n| substance | CAS | index | classes, newest | act | from |\n|---|---|---|---|---|---|\n"
+        );
+        foreach (KnownSubstance known in lawbook.Substances.Known)
+        {
+            var identity = new SubstanceIdentity(known.Names[0], CasNumber.Parse(known.Cas).Value, null);
+            foreach (
+                HarmonisedEntry entry in lawbook
+                    .Substances.HistoriesOf(identity)
+                    .Select(h => h.Versions[^1])
+                    .Where(e => e.Stands && e.Member(identity) is not null)
+            )
+            {
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| {Cell(known.Names[0])} | {known.Cas} | {entry.IndexNumber} | {Cell(string.Join("; ", entry.Classes.Select(c => c.Text)))} | {Cell(entry.Act.Title)} | {entry.From:yyyy-MM-dd} |\n"
+                );
+            }
+        }
     }
 
     private static void Points(StringBuilder page, string head, IReadOnlyList<string> lines)

@@ -1,0 +1,97 @@
+using System.Globalization;
+using System.Text;
+using Chandlery.Core.Asked.Substances;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Cli;
+
+/// <summary>What the law says of a substance, for people.</summary>
+internal static class SubstanceText
+{
+    public static string Render(SubstanceAnswer a, DateOnly day, bool inFolder)
+    {
+        var text = new StringBuilder();
+        text.AppendLine(string.Join("; ", a.Names));
+        Line(text, "CAS", a.Cas);
+        Line(text, "EC", a.Ec);
+        if (a.Index is null)
+        {
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"  No harmonised classes on {day:yyyy-MM-dd}: what its supplier's sheet says counts."
+            );
+        }
+        else
+        {
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"  Index number {a.Index}, {a.Act} (CELEX {a.Celex}), applies from {a.AppliesFrom:yyyy-MM-dd}"
+            );
+            text.AppendLine("  Harmonised classes:");
+            foreach (ClassAnswer c in a.Classes)
+            {
+                string more =
+                    (c.Minimum ? "; a minimum: a more severe class goes before it" : "")
+                    + (c.Computed ? "" : "; not computed by this program");
+                text.AppendLine(CultureInfo.InvariantCulture, $"    {c.Class}{(c.Statement.Length == 0 ? "" : $", {c.Statement}")}{more}");
+            }
+
+            Line(text, "Limits", a.Limits);
+            Line(
+                text,
+                "M-factors",
+                [.. new[] { Factor("acute", a.MFactors.Acute), Factor("chronic", a.MFactors.Chronic) }.OfType<string>()]
+            );
+            Line(text, "Estimates", a.Ate);
+            foreach (NoteAnswer note in a.Notes.Where(n => n.Means.Length > 0))
+            {
+                text.AppendLine(CultureInfo.InvariantCulture, $"  Note {note.Note}: {note.Means}.");
+            }
+        }
+
+        Versions(text, "Before:", a.Before);
+        Versions(text, "To come:", a.Pending);
+        if (inFolder)
+        {
+            text.AppendLine(a.HeldBy.Count == 0 ? "  Nothing of yours holds it." : "  Yours that hold it:");
+            foreach (HolderAnswer holder in a.HeldBy)
+            {
+                text.AppendLine(CultureInfo.InvariantCulture, $"    {holder.Kind} {holder.Id} ({holder.Name}): {holder.Percent}");
+            }
+        }
+
+        foreach (string remark in a.Remarks)
+        {
+            text.AppendLine(CultureInfo.InvariantCulture, $"  Look: {remark}");
+        }
+
+        return text.ToString();
+    }
+
+    private static string? Factor(string which, double? value) => value is { } m ? $"{which} {Figures.Plain(m)}" : null;
+
+    private static void Line(StringBuilder text, string head, IReadOnlyList<string> values)
+    {
+        if (values.Count > 0)
+        {
+            text.AppendLine(CultureInfo.InvariantCulture, $"  {head}: {string.Join("; ", values)}");
+        }
+    }
+
+    private static void Versions(StringBuilder text, string head, IReadOnlyList<VersionAnswer> versions)
+    {
+        if (versions.Count == 0)
+        {
+            return;
+        }
+
+        text.AppendLine(CultureInfo.InvariantCulture, $"  {head}");
+        foreach (VersionAnswer v in versions)
+        {
+            string when = v.AppliesFrom is { } day ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "no day known";
+            string limits = v.Limits.Count == 0 ? "" : $"[{string.Join("; ", v.Limits)}]";
+            string[] parts = [string.Join("; ", v.Classes), limits, v.Says, $"({v.Act})"];
+            text.AppendLine(CultureInfo.InvariantCulture, $"    {when}: {string.Join(' ', parts.Where(p => p.Length > 0))}");
+        }
+    }
+}

@@ -1,0 +1,135 @@
+using Chandlery.Core.Classified;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Law;
+using Chandlery.Core.Law.AnnexVi;
+
+namespace Chandlery.Core.Asked.Substances;
+
+/// <summary>Asks what the law says of a substance on a day: now, before, and what is to come.</summary>
+/// <param name="list">What is known of substances.</param>
+/// <param name="here">What harmonised classes are in the place.</param>
+/// <param name="day">The day.</param>
+public sealed class SubstanceQuestion(SubstanceList list, HarmonisedClasses here, DateOnly day)
+{
+    /// <summary>An answer for each entry that holds; one without an entry where none does.</summary>
+    /// <param name="identity">The substance.</param>
+    /// <param name="heldBy">What holds it.</param>
+    public IReadOnlyList<SubstanceAnswer> Ask(SubstanceIdentity identity, IReadOnlyList<HolderAnswer> heldBy)
+    {
+        Listing listing = list.Find(identity, day, here);
+        IReadOnlyList<EntryHistory> histories = list.HistoriesOf(identity);
+        return listing.Entries.Count == 0
+            ? [Unlisted(identity, listing, histories, heldBy)]
+            : [.. listing.Entries.Select(e => Listed(e, identity, listing, histories, heldBy))];
+    }
+
+    private SubstanceAnswer Listed(
+        HarmonisedEntry entry,
+        SubstanceIdentity identity,
+        Listing listing,
+        IReadOnlyList<EntryHistory> histories,
+        IReadOnlyList<HolderAnswer> heldBy
+    ) =>
+        Unlisted(identity, listing, histories, heldBy) with
+        {
+            Index = entry.IndexNumber,
+            Cas = [.. entry.Members.Select(m => m.Cas).OfType<string>()],
+            Ec = [.. entry.Members.Select(m => m.Ec).OfType<string>()],
+            Names =
+            [
+                .. (entry.Member(identity)?.Names ?? [])
+                    .Concat(Trade(listing))
+                    .Prepend(PrintedName.Of(identity, listing))
+                    .Distinct(StringComparer.OrdinalIgnoreCase),
+            ],
+            Classes = [.. entry.Classes.Select(Class)],
+            Limits = [.. entry.Figures.Where(f => f.Contains(": C ", StringComparison.Ordinal))],
+            MFactors = new FactorAnswer(
+                entry.Claims.Any(c => c.Category.MultipliedBy == MFactorKind.Acute) ? entry.AcuteM : null,
+                entry.Claims.Any(c => c.Category.MultipliedBy == MFactorKind.Chronic) ? entry.ChronicM : null
+            ),
+            Ate = [.. entry.Figures.Where(f => f.Contains("ATE = ", StringComparison.Ordinal))],
+            Notes = [.. entry.Notes.Select(n => new NoteAnswer(n, list.Table?.Rules.Note(n)?.Means ?? ""))],
+            Act = entry.Act.Title,
+            Celex = entry.Act.Celex,
+            AppliesFrom = entry.From,
+        };
+
+    private SubstanceAnswer Unlisted(
+        SubstanceIdentity identity,
+        Listing listing,
+        IReadOnlyList<EntryHistory> histories,
+        IReadOnlyList<HolderAnswer> heldBy
+    )
+    {
+        ILookup<bool, HarmonisedEntry> versions = histories
+            .SelectMany(h => h.Versions)
+            .OrderBy(v => v.From)
+            .ThenBy(v => v.Act.Order)
+            .ToLookup(v => list.IsTakenOver(v.Act, here));
+        return new SubstanceAnswer
+        {
+            Index = null,
+            Cas = [.. new[] { identity.Cas?.Text ?? listing.Known?.Cas }.OfType<string>()],
+            Ec = [.. new[] { identity.Ec?.Text ?? listing.Known?.Ec }.OfType<string>()],
+            Names = [.. Trade(listing).DefaultIfEmpty(identity.Name).Distinct(StringComparer.OrdinalIgnoreCase)],
+            Classes = [],
+            Limits = [],
+            MFactors = new FactorAnswer(null, null),
+            Ate = [],
+            Notes = [],
+            Act = null,
+            Celex = null,
+            AppliesFrom = null,
+            Before =
+            [
+                .. versions[true].Where(v => v.From <= day && !listing.Entries.Contains(v)).Reverse().Select(v => Version(v, identity)),
+            ],
+            Pending =
+            [
+                .. versions[true].Where(v => v.From > day).Select(v => Version(v, identity)),
+                .. versions[false].Select(v => Version(v, identity) with { Says = here.Later }),
+                .. listing.Expected.Select(Draft),
+            ],
+            HeldBy = heldBy,
+            Remarks = [.. ListingRemarks.Of(identity, [], listing, list, here)],
+        };
+    }
+
+    private static IEnumerable<string> Trade(Listing listing) =>
+        (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>();
+
+    private static ClassAnswer Class(HarmonisedClass c)
+    {
+        string[] parts = c.Text.Split(", ", 2);
+        return new ClassAnswer(
+            parts[0].Replace(" *", "", StringComparison.Ordinal),
+            parts.Length > 1 ? parts[1] : "",
+            c.IsMinimum,
+            c.Claim is not null
+        );
+    }
+
+    private static VersionAnswer Version(HarmonisedEntry entry, SubstanceIdentity identity) =>
+        entry.Stands && entry.Member(identity) is null
+            ? new VersionAnswer(entry.Act.Title, entry.From, entry.IndexNumber, [], [], "the entry does not cover this substance")
+            : new VersionAnswer(
+                entry.Act.Title,
+                entry.From,
+                entry.IndexNumber,
+                [.. entry.Classes.Select(c => c.Text)],
+                entry.Figures,
+                entry.Stands ? "" : "the entry was taken out"
+            );
+
+    private static VersionAnswer Draft(ExpectedClasses expected) =>
+        new(
+            expected.Act,
+            null,
+            "",
+            [.. expected.Claims.Select(c => $"{c.Category.Code}, {c.Statement}")],
+            [],
+            $"{expected.Says}; {expected.Source}; not law and not applied"
+        );
+}

@@ -1,0 +1,98 @@
+using System.Text.Json;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Cli;
+
+/// <summary><c>chandlery substance</c> as it is typed.</summary>
+public sealed class SubstanceCommandTests
+{
+    private static JsonElement Json(params string[] args)
+    {
+        (int code, string text, string errors) = Command.Run(["substance", .. args, "--json"]);
+        Assert.Equal(("", 0), (errors, code));
+        return JsonDocument.Parse(text).RootElement;
+    }
+
+    private static string Classes(JsonElement answer) =>
+        string.Join(
+            "; ",
+            answer.GetProperty("classes").EnumerateArray().Select(c => $"{c.GetProperty("class")} {c.GetProperty("statement")}")
+        );
+
+    [Theory]
+    [Outside("CLP Annex VI, Part 3, Table 3, 606-155-00-6, by (EU) 2024/197 (CELEX 32024R0197) from 1 September 2025")]
+    [InlineData("104-55-2")]
+    [InlineData("203-213-9")]
+    [InlineData("606-155-00-6")]
+    [InlineData("Cinnamal")]
+    [InlineData("3-phenylprop-2-enal")]
+    public void It_is_found_by_any_of_its_numbers_and_names(string query)
+    {
+        JsonElement answer = Json(query, "--as-of", "2026-11-26");
+        Assert.Equal("606-155-00-6", answer.GetProperty("index").GetString());
+        Assert.Equal("Skin Sens. 1A H317", Classes(answer));
+        Assert.Equal("Skin Sens. 1, H317: C >= 0.01 %", answer.GetProperty("limits")[0].GetString());
+        Assert.Equal("2025-09-01", answer.GetProperty("appliesFrom").GetString());
+        Assert.Equal("32024R0197", answer.GetProperty("celex").GetString());
+        Assert.Equal(["104-55-2", "14371-10-9"], answer.GetProperty("cas").EnumerateArray().Select(c => c.GetString()));
+    }
+
+    [Fact]
+    [Outside("CLP Annex VI, Part 3, Table 3, 605-001-00-5: 1st, 6th and 22nd ATP")]
+    public void It_tells_what_was_said_before()
+    {
+        JsonElement[] before = [.. Json("50-00-0", "--as-of", "2026-11-26").GetProperty("before").EnumerateArray()];
+        Assert.Equal(["2015-04-01", "2010-12-01"], before.Select(b => b.GetProperty("appliesFrom").GetString()));
+        Assert.Contains("Skin Sens. 1, H317: C >= 0.2 %", before[0].GetProperty("limits").EnumerateArray().Select(l => l.GetString()));
+    }
+
+    [Fact]
+    [Outside("(EU) 2025/1222 (23rd ATP), applies from 1 February 2027")]
+    public void It_tells_what_is_to_come()
+    {
+        JsonElement answer = Json("2210-79-9", "--as-of", "2026-11-26");
+        Assert.Equal("2027-02-01", answer.GetProperty("pending")[0].GetProperty("appliesFrom").GetString());
+        JsonElement draft = Json("120-57-0", "--as-of", "2026-11-26").GetProperty("pending")[0];
+        Assert.Equal(JsonValueKind.Null, draft.GetProperty("appliesFrom").ValueKind);
+        Assert.Contains("not law and not applied", draft.GetProperty("says").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void In_Great_Britain_later_acts_are_not_taken_over()
+    {
+        JsonElement answer = Json("5989-27-5", "--place", "GB", "--as-of", "2026-11-26");
+        Assert.Equal("601-029-00-7", answer.GetProperty("index").GetString());
+        Assert.Contains(answer.GetProperty("pending").EnumerateArray(), p => p.GetProperty("index").GetString() == "601-096-00-2");
+    }
+
+    [Fact]
+    public void It_says_what_of_the_makers_own_holds_it()
+    {
+        (int code, string text, _) = Command.Run("substance", "d-limonene", "--in", TestLaw.DemoFolder);
+        Assert.Equal(0, code);
+        Assert.Contains("oil sweet-orange (Sweet Orange Essential Oil): 94 - 96 %", text, StringComparison.Ordinal);
+        Assert.Contains("candle harbour-bowl (Harbour Bowl): <= ", text, StringComparison.Ordinal);
+        (_, string none, _) = Command.Run("substance", "50-00-0", "--in", TestLaw.DemoFolder);
+        Assert.Contains("Nothing of yours holds it.", none, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("limonne", "Did you mean: limonene")]
+    [InlineData("5989-27-6", "fails its check digit")]
+    [InlineData("999-999-00-9", "has no index number 999-999-00-9")]
+    [InlineData("zzzzzzzzzz", "Ask by its CAS number")]
+    public void What_is_not_found_is_said_with_a_way_on(string query, string said)
+    {
+        (int code, string text, string errors) = Command.Run("substance", query);
+        Assert.Equal((2, ""), (code, text));
+        Assert.Contains(said, errors, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void A_place_that_is_not_known_is_refused()
+    {
+        (int code, _, string errors) = Command.Run("substance", "cinnamal", "--place", "GX");
+        Assert.Equal(2, code);
+        Assert.Contains("'GX' is no place of sale that is known here.", errors, StringComparison.Ordinal);
+    }
+}
