@@ -47,6 +47,12 @@ internal static class ListingRemarks
             }
         }
 
+        foreach (HarmonisedEntry group in listing.Groups)
+        {
+            string classes = string.Join(", ", group.Classes.Select(c => c.Text));
+            yield return $"{name} may be one of '{group.Members[0].Names[0]}' ({here.Cite(group)}: {classes}), which is not decided here: ask the supplier, and declare the classes that it then has.";
+        }
+
         foreach (ExpectedClasses expected in here is { Bind: true, UpTo.Length: 0 } ? listing.Expected : [])
         {
             yield return $"{name}: expected, not law and not applied: {string.Join(", ", expected.Claims.Select(c => c.Category.Code))} by {expected.Act}; it {expected.Says} ({expected.Source}).";

@@ -10,4 +10,8 @@ public sealed record Listing(
     IReadOnlyList<HarmonisedEntry> Elsewhere,
     KnownSubstance? Known,
     IReadOnlyList<ExpectedClasses> Expected
-);
+)
+{
+    /// <summary>Entries for whole groups that it may be one of by its name; none where an entry covers it by number.</summary>
+    public IReadOnlyList<HarmonisedEntry> Groups { get; init; } = [];
+}

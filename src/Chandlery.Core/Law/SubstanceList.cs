@@ -34,11 +34,15 @@ public sealed class SubstanceList(
     /// <summary>What is known of a substance on a day.</summary>
     public Listing Find(SubstanceIdentity identity, DateOnly day, HarmonisedClasses here)
     {
+        identity = Numbered(identity);
         IReadOnlyList<EntryHistory> histories = HistoriesOf(identity);
         LegalAct? upTo = LastTakenOver(here);
         List<HarmonisedEntry> entries = [.. InForce(histories, identity, day, upTo)];
         List<HarmonisedEntry> elsewhere = upTo is null ? [] : [.. InForce(histories, identity, day, null).Except(entries)];
-        return new Listing(entries, elsewhere, KnownAs(identity), ExpectedOf(identity));
+        return new Listing(entries, elsewhere, KnownAs(identity), ExpectedOf(identity))
+        {
+            Groups = entries.Count == 0 ? GroupsOf(identity, day, upTo) : [],
+        };
     }
 
     /// <summary>True where what an act says of the table holds in the place.</summary>
@@ -47,8 +51,11 @@ public sealed class SubstanceList(
     private LegalAct? LastTakenOver(HarmonisedClasses here) => here.UpTo.Length == 0 ? null : Table?.Rules.Act(here.UpTo);
 
     /// <summary>Every entry that has ever covered the substance.</summary>
-    public IReadOnlyList<EntryHistory> HistoriesOf(SubstanceIdentity identity) =>
-        [.. more.Where(h => h.Versions.Any(v => v.Member(identity) is not null)), .. Table?.Of(identity) ?? []];
+    public IReadOnlyList<EntryHistory> HistoriesOf(SubstanceIdentity identity)
+    {
+        identity = Numbered(identity);
+        return [.. more.Where(h => h.Versions.Any(v => v.Member(identity) is not null)), .. Table?.Of(identity) ?? []];
+    }
 
     /// <summary>The substance of the trade that has this CAS number, or this EC number where there is no CAS number; null when none has.</summary>
     public KnownSubstance? KnownAs(SubstanceIdentity identity) =>
@@ -57,9 +64,17 @@ public sealed class SubstanceList(
     /// <summary>Substances of the trade that go by a name.</summary>
     public IEnumerable<KnownSubstance> Named(string name) => byName.Value[PlainText.Of(name)];
 
+    /// <summary>Entries for whole groups that a substance may be one of on a day, when none covers it by number.</summary>
+    private IReadOnlyList<HarmonisedEntry> GroupsOf(SubstanceIdentity identity, DateOnly day, LegalAct? upTo) =>
+        [.. (Table?.GroupsOf(identity.Name) ?? []).Select(h => h.On(day, upTo)).OfType<HarmonisedEntry>()];
+
     /// <summary>Classes that are drafted for a substance.</summary>
     public IReadOnlyList<ExpectedClasses> ExpectedOf(SubstanceIdentity identity) =>
         [.. expected.Where(e => identity.Cas is { } cas && e.CasNumbers.Contains(cas.Text))];
+
+    // Some entries have an EC number only: a sheet that gives the CAS number alone means them too.
+    private SubstanceIdentity Numbered(SubstanceIdentity identity) =>
+        identity.Ec is null && KnownAs(identity)?.Ec is { } ec ? identity with { Ec = EcNumber.Parse(ec).Value } : identity;
 
     private static IEnumerable<HarmonisedEntry> InForce(
         IReadOnlyList<EntryHistory> histories,

@@ -4,6 +4,7 @@ using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.AnnexVi;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Law;
 
@@ -106,6 +107,33 @@ public class SubstanceListTests
     }
 
     [Fact]
+    [Outside("CLP Annex VI, Part 3, Table 3, after the 17th and after the 23rd adaptation, in copies of their own")]
+    public void What_the_trade_meets_is_found_as_other_copies_of_the_table_have_it()
+    {
+        var wrong = new List<string>();
+        foreach (string[] cells in TestFile.Lines("Law/AnnexVi/trade.tsv").Select(line => line.Split('\t')))
+        {
+            var identity = new SubstanceIdentity("a substance", CasNumber.Parse(cells[0]).OrNull(), EcNumber.Parse(cells[1]).OrNull());
+            Listing listing = TestLaw.Lawbook.Substances.Find(identity, new DateOnly(2027, 2, 1), TestLaw.Eu.Harmonised);
+            string found = string.Join(
+                " and ",
+                listing.Entries.Select(e =>
+                    $"{e.IndexNumber} {Sorted(e.Classes.Select(c => c.Text).Where(c => !c.StartsWith("EUH", StringComparison.Ordinal)))}"
+                )
+            );
+            string wanted = $"{cells[2]} {Sorted(cells[3].Split(" | "))}";
+            if (found != wanted)
+            {
+                wrong.Add($"{cells[0]} {cells[1]}: {found} instead of {wanted}");
+            }
+        }
+
+        Assert.Equal([], wrong);
+
+        static string Sorted(IEnumerable<string> classes) => string.Join("; ", classes.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
     [Outside("CLP Annex VI, Part 3, Table 3, after the 17th and after the 23rd adaptation: not in it by CAS or EC number")]
     public void What_the_table_lacks_is_not_found()
     {
@@ -191,6 +219,20 @@ public class SubstanceListTests
         Assert.Empty(met.Hazards);
         Assert.Contains(met.Remarks, r => r.Contains("is left off", StringComparison.Ordinal));
         Assert.Contains(Resolved(line with { NotesMet = ["J"] }).Hazards, h => h.Category.Code == "Carc. 1B");
+    }
+
+    [Theory]
+    [Outside("CLP Annex VI, Part 3, Table 3: 082-001-00-6 lead compounds; 056-002-00-7 barium salts but barium sulphate")]
+    [InlineData("Lead(II) stearate", "lead compounds")]
+    [InlineData("Barium stearate", "barium salts")]
+    [InlineData("Barium sulphate", null)]
+    [InlineData("Leaded nothing", null)]
+    public void A_member_of_a_group_without_numbers_is_told(string name, string? group)
+    {
+        IEnumerable<string> told = Resolved(TestLaw.Line(name, 1, []))
+            .Remarks.Where(r => r.Contains("may be one of", StringComparison.Ordinal));
+        Assert.Equal(group is null ? 0 : 1, told.Count());
+        Assert.All(told, r => Assert.Contains(group!, r, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -7,11 +7,13 @@ namespace Chandlery.Core.Law.AnnexVi;
 /// <param name="NotComputed">Beginnings of classes that no rule computes.</param>
 /// <param name="Notes">What its notes mean.</param>
 /// <param name="NotesClause">Where the notes stand.</param>
+/// <param name="Groups">Entries for whole groups of substances.</param>
 public sealed record AnnexRules(
     IReadOnlyList<LegalAct> Acts,
     IReadOnlyList<string> NotComputed,
     IReadOnlyList<AnnexNote> Notes,
-    Citation NotesClause
+    Citation NotesClause,
+    IReadOnlyList<AnnexGroup> Groups
 )
 {
     /// <summary>The act of this short name, or null.</summary>

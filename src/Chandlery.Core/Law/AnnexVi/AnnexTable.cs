@@ -32,6 +32,13 @@ public sealed class AnnexTable
         return byCas.Count == 0 && identity.Ec is { } ec ? Of(ec.Text) : byCas;
     }
 
+    /// <summary>Entries for whole groups that a substance of this name may be one of.</summary>
+    public IEnumerable<EntryHistory> GroupsOf(string name)
+    {
+        HashSet<string> wanted = [.. rows.Rules.Groups.Where(g => g.MayHold(name)).Select(g => g.IndexNumber)];
+        return wanted.Count == 0 ? [] : All().Where(h => wanted.Contains(h.IndexNumber));
+    }
+
     /// <summary>All entries, in the order of the index numbers.</summary>
     public IEnumerable<EntryHistory> All() => Histories(lines.All());
 

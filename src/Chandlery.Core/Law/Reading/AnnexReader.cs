@@ -43,7 +43,14 @@ internal static class AnnexReader
             row.Done();
         }
 
-        var rules = new AnnexRules(acts, fields.Texts("notComputed"), notes, LawCodes.Citation(fields, "notesClause"));
+        var found = new List<AnnexGroup>();
+        foreach (Fields row in fields.Groups("groups"))
+        {
+            found.Add(new AnnexGroup(row.Text("index", "082-001-00-6"), row.Texts("words"), row.Texts("unless")));
+            row.Done();
+        }
+
+        var rules = new AnnexRules(acts, fields.Texts("notComputed"), notes, LawCodes.Citation(fields, "notesClause"), found);
         fields.Done();
         return rules;
     }
