@@ -57,13 +57,15 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
         LabelFormat formatBefore = edition.Formats.On(day);
         LabelFormat formatAfter = edition.Formats.On(turn);
         what.AddRange(FormatChanges(formatBefore, formatAfter));
-        Citation clause =
-            formatBefore != formatAfter
-                ? formatAfter.Clause
-                : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
-                    ?? Citation.Of(EntriesOfThis().FirstOrDefault(e => e.From == turn)?.Act.Title ?? "");
+        Citation clause = formatBefore != formatAfter ? formatAfter.Clause : ClauseOf(turn);
         return what.Count == 0 ? null : new LegalChange(turn, LegalStatus.Law, what, clause);
     }
+
+    // An entry that turns is one of this candle's own; a rule that turns may have nothing to do with it.
+    private Citation ClauseOf(DateOnly turn) =>
+        EntriesOfThis().FirstOrDefault(e => e.From == turn) is { } entry
+            ? Citation.Of(entry.Act.Title)
+            : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause ?? Citation.None;
 
     private IEnumerable<string> FormatChanges(LabelFormat before, LabelFormat after)
     {

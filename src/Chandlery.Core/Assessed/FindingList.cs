@@ -33,12 +33,28 @@ internal static class FindingList
             .. languages
                 .Where(l => !l.IsVerified)
                 .Select(l => new Finding(Gravity.Look, $"The statements in {l.Name} were {l.Checked}.", edition.Label.WordingClause)),
+            .. NamesInAnotherLanguage(verdict, languages),
             .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, Citation.None)),
             .. verdict
                 .Substances.SelectMany(s => s.Remarks)
                 .Distinct()
                 .Select(r => new Finding(Gravity.Look, r, edition.Harmonised.Clause)),
         ];
+    }
+
+    // The table has names in every official language; one is at hand.
+    private static IEnumerable<Finding> NamesInAnotherLanguage(Verdict verdict, IReadOnlyList<Language> languages)
+    {
+        Edition edition = verdict.Law.Edition;
+        string[] others = [.. languages.Where(l => l.Code != edition.Substances.Table?.Rules.NamesIn).Select(l => l.Name)];
+        if (edition.Harmonised.Bind && others.Length > 0 && verdict.Label.Named.Count > 0)
+        {
+            yield return new Finding(
+                Gravity.Look,
+                $"Names of substances are printed as the English table gives them; the table may have others in {string.Join(", ", others)}: compare {string.Join(", ", verdict.Label.Named.Select(n => n.Name))} with it before you print.",
+                edition.Naming.Clause
+            );
+        }
     }
 
     private static IEnumerable<Finding> Stops(Subject subject, Verdict verdict)

@@ -1,8 +1,10 @@
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.AnnexVi;
+using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -292,4 +294,31 @@ public class SubstanceListTests
     [Fact]
     public void A_pinene_keeps_its_own_name() =>
         Assert.Equal("beta-Pinene", Resolved(TestLaw.Line("beta-Pinene", 1, [], cas: "127-91-3")).Name);
+
+    [Fact]
+    [Outside("(EU) 2024/2564 (22nd ATP), 607-772-00-3, hexyl salicylate: Repr. 2, Skin Sens. 1 from 1 May 2026; CLP Tables 3.4.5, 3.7.2")]
+    public void An_entry_that_is_to_come_is_the_candles_next_change()
+    {
+        Verdict before = TestLaw
+            .Eu.On(new DateOnly(2026, 4, 1))
+            .Judge(TestLaw.Mixture(TestLaw.Line("Hexyl salicylate", 4, [], cas: "6259-76-3")));
+        Assert.Empty(before.Classification.Classes);
+        LegalChange change = new ChangeFinder(before, new Millilitres(100)).Next().Law!;
+        Assert.Equal(new DateOnly(2026, 5, 1), change.On);
+        Assert.Contains("classes: none become Skin Sens. 1, Repr. 2", change.What);
+        Assert.Contains("22nd ATP", change.Clause.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Names_that_are_English_on_another_language_s_label_are_told()
+    {
+        Assert.Contains(
+            TestLaw.Demo("candles/harbour-bowl.yaml", "DE").Findings,
+            f => f.What.Contains("may have others in Deutsch", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(
+            TestLaw.Demo("candles/harbour-bowl.yaml", "IE").Findings,
+            f => f.What.StartsWith("Names of substances are printed", StringComparison.Ordinal)
+        );
+    }
 }

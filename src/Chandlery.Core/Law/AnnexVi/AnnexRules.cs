@@ -7,12 +7,14 @@ namespace Chandlery.Core.Law.AnnexVi;
 /// <param name="NotComputed">Beginnings of classes that no rule computes.</param>
 /// <param name="Notes">What its notes mean.</param>
 /// <param name="NotesClause">Where the notes stand.</param>
+/// <param name="NamesIn">The language of its names.</param>
 /// <param name="Groups">Entries for whole groups of substances.</param>
 public sealed record AnnexRules(
     IReadOnlyList<LegalAct> Acts,
     IReadOnlyList<string> NotComputed,
     IReadOnlyList<AnnexNote> Notes,
     Citation NotesClause,
+    string NamesIn,
     IReadOnlyList<AnnexGroup> Groups
 )
 {

@@ -7,7 +7,7 @@ namespace Chandlery.Core.Law.Reading;
 /// <summary>Reads how the table of harmonised classes is read: its acts, and what its notes mean.</summary>
 internal static class AnnexReader
 {
-    public static AnnexRules Read(Fields fields, HazardVocabulary vocabulary)
+    public static AnnexRules Read(Fields fields, HazardVocabulary vocabulary, IReadOnlyList<string> languages)
     {
         var acts = new List<LegalAct>();
         foreach (Fields row in fields.Groups("acts"))
@@ -50,7 +50,7 @@ internal static class AnnexReader
             row.Done();
         }
 
-        var rules = new AnnexRules(acts, fields.Texts("notComputed"), notes, LawCodes.Citation(fields, "notesClause"), found);
+        var rules = new AnnexRules(acts, fields.Texts("notComputed"), notes, LawCodes.Citation(fields, "notesClause"), fields.Choice("namesIn", [.. languages]), found);
         fields.Done();
         return rules;
     }

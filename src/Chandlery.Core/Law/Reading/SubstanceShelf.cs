@@ -40,7 +40,11 @@ internal sealed class SubstanceShelf
     {
         lock (reading)
         {
-            AnnexRules rules = AnnexReader.Read(files.Open("substances/annex-vi.yaml"), vocabulary);
+            AnnexRules rules = AnnexReader.Read(
+                files.Open("substances/annex-vi.yaml"),
+                vocabulary,
+                files.Folders("languages", "statements.yaml")
+            );
             var rows = new AnnexRowReader(vocabulary, rules);
             if (files.TextOrNull(Table) is not { } own)
             {
