@@ -136,8 +136,8 @@ internal sealed class EditionReader(
     {
         var choice = new WordingChoice(
             codes.Statements(row, "codes"),
-            row.Text("taken", "Annex IV, Part 2"),
-            row.Text("notTaken", "Annex IV, Part 1"),
+            row.Text("taken", "where the wording stands"),
+            row.Text("notTaken", "where the other stands"),
             row.Text("because", "a reason"),
             LawCodes.Citation(row),
             row.Text("confidence", "how it was checked")

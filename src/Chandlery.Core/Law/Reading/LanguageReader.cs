@@ -175,7 +175,8 @@ internal static partial class LanguageReader
         return texts;
     }
 
-    private static void CheckMarks(Fields fields, YamlEntry entry, string text, string english)
+    /// <summary>A text leaves open what its English text leaves open; another is noted.</summary>
+    public static void CheckMarks(Fields fields, YamlEntry entry, string text, string english)
     {
         string[] marks = [.. Mark().Matches(english).Select(m => m.Value).Order(StringComparer.Ordinal)];
         if (!Mark().Matches(text).Select(m => m.Value).Order(StringComparer.Ordinal).SequenceEqual(marks))
