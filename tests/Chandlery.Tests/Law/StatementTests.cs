@@ -253,6 +253,64 @@ public class StatementTests
                 )
         );
 
+    // Where the act words the combination otherwise than its parts (consolidated text of 1 September 2025).
+    private static readonly string[] CombinedOtherwise =
+    [
+        "cs P306+P360",
+        "de P410+P412",
+        "el P231+P232",
+        "el P304+P340",
+        "el P306+P360",
+        "en P336+P315",
+        "es P403+P233",
+        "it P301+P312",
+        "it P370+P378",
+        "it P403+P233",
+        "it P403+P235",
+        "lt P342+P311",
+        "lv P231+P232",
+        "lv P303+P361+P353",
+        "lv P332+P313",
+        "lv P333+P313",
+        "lv P336+P315",
+        "lv P402+P404",
+        "lv P403+P235",
+        "mt P301+P330+P331",
+        "mt P306+P360",
+        "mt P342+P311",
+        "ro P362+P364",
+    ];
+
+    [Outside("CLP Annex IV, Part 2: a combination is made of its single statements, but for the wordings listed")]
+    [Fact]
+    public void CombinedStatementsAreTheirPartsJoined()
+    {
+        var otherwise = new List<string>();
+        int compared = 0;
+        foreach (Language language in TestLaw.Lawbook.Languages)
+        {
+            bool IsSure(StatementCode code) => language.Official.ContainsKey(code) && language.OriginOf(code).IsVerified;
+            foreach (StatementCode code in language.Official.Keys.Where(c => c.Text.Contains('+') && IsSure(c)))
+            {
+                StatementCode[] parts = [.. code.Text.Split('+').Select(StatementCode.Of)];
+                if (parts.All(IsSure))
+                {
+                    compared++;
+                    if (Letters(language.Official[code]) != string.Concat(parts.Select(p => Letters(language.Official[p]))))
+                    {
+                        otherwise.Add($"{language.Code} {code}");
+                    }
+                }
+            }
+        }
+
+        Assert.True(compared > 150);
+        Assert.Equal(CombinedOtherwise, otherwise.Order(StringComparer.Ordinal));
+    }
+
+    private static string Letters(string text) =>
+        new([.. text.Where(char.IsLetterOrDigit).Select(c => c == 'ς' ? 'σ' : char.ToLowerInvariant(c))]);
+
     private static bool IsNotAtHand(Language language, StatementCode code) =>
         NotAtHand.TryGetValue(language.Code, out string[]? codes) && codes.Contains(code.Text);
 
