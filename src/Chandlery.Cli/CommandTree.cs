@@ -37,6 +37,7 @@ internal static class CommandTree
             TransferCommands.BuildExport(),
             TransferCommands.BuildImport(),
             TransferCommands.BuildSchemas(),
+            StatementsCommand.Build(),
             NewCommand.Build(),
             VersionCommand.Build(),
             CompletionsCommand.Build(),

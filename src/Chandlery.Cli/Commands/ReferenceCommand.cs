@@ -72,10 +72,14 @@ internal static class ReferenceCommand
             );
         }
 
-        page.Append("\n## Languages\n\n| code | name | texts |\n|---|---|---|\n");
+        page.Append("\n## Languages\n\n| code | name | statements | of them not sure | texts |\n|---|---|---|---|---|\n");
         foreach (Language language in lawbook.Languages)
         {
-            page.Append(CultureInfo.InvariantCulture, $"| {language.Code} | {language.Name} | {Cell(language.Checked)} |\n");
+            int notSure = language.Official.Keys.Count(code => !language.OriginOf(code).IsVerified);
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {language.Code} | {language.Name} | {language.Official.Count} | {notSure} | {Cell(language.Origin.Checked)} |\n"
+            );
         }
 
         page.Append("\n## Places of sale\n\n| code | place | edition | languages |\n|---|---|---|---|\n");
@@ -158,6 +162,19 @@ internal static class ReferenceCommand
                 page.Append(
                     CultureInfo.InvariantCulture,
                     $"| {string.Join(", ", left.Hazards.Select(h => h.Code))} | {Cell(left.Why)} | {Cell(left.Clause)} |\n"
+                );
+            }
+
+            if (edition.Wordings.Count > 0)
+            {
+                page.Append("\n| worded twice | printed as in | not as in | why | clause | confidence |\n|---|---|---|---|---|---|\n");
+            }
+
+            foreach (WordingChoice choice in edition.Wordings)
+            {
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| {string.Join(", ", choice.Codes.Select(c => c.Text))} | {Cell(choice.Taken)} | {Cell(choice.NotTaken)} | {Cell(choice.Because)} | {Cell(choice.Clause)} | {Cell(choice.Confidence)} |\n"
                 );
             }
 

@@ -96,10 +96,29 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
                 continue;
             }
 
-            assessments.Add(Assess(subject, edition, [.. group], languages));
+            Assessment assessment = Assess(subject, edition, [.. group], languages);
+            NoteLacking(assessment, problems);
+            assessments.Add(assessment);
         }
 
         return assessments;
+    }
+
+    // A statement is the law's text in that language or nothing: neither another language's nor a wording of our own.
+    private static void NoteLacking(Assessment assessment, Problems problems)
+    {
+        foreach (Language language in assessment.Languages)
+        {
+            List<string> lacking = [.. StatementText.Lacking(language, assessment.Label).Select(c => c.Text)];
+            if (lacking.Count > 0)
+            {
+                problems.Add(
+                    assessment.Candle.Place,
+                    $"There is no text in {language.Name} of {string.Join(", ", lacking)}, which the label must print ({assessment.Edition.Label.WordingClause}).",
+                    $"Leave the language out where the places of sale allow it, or give the act's own text in languages/{language.Code}/statements.yaml of a folder named with --data."
+                );
+            }
+        }
     }
 
     private Assessment Assess(Subject subject, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
@@ -215,9 +234,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             }
             else
             {
+                string why = lawbook.WithoutTexts.GetValueOrDefault(code) is { } because ? $": {because}" : "";
                 problems.Add(
                     candle.Place,
-                    $"There are no texts in the language '{code}'.",
+                    $"There are no texts in the language '{code}'{why}.",
                     $"Languages so far: {string.Join(", ", lawbook.Languages.Codes)}. A label in another language would not be lawful there, so none is printed."
                 );
             }

@@ -2,6 +2,7 @@ using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
@@ -30,9 +31,15 @@ internal static class FindingList
             .. edition
                 .Notices.Where(n => Holds(n.When, verdict.Classification))
                 .Select(n => new Finding(Gravity.Look, Words(n.Says, verdict.Classification), n.Clause)),
-            .. languages
-                .Where(l => !l.IsVerified)
-                .Select(l => new Finding(Gravity.Look, $"The statements in {l.Name} were {l.Checked}.", edition.Label.WordingClause)),
+            .. languages.SelectMany(l =>
+                StatementText
+                    .Unsure(l, verdict.Label)
+                    .Select(codes => new Finding(
+                        Gravity.Look,
+                        $"The {l.Name} text of {string.Join(", ", codes.Select(c => c.Text))} was {codes.Key.Checked}.",
+                        edition.Label.WordingClause
+                    ))
+            ),
             .. NamesInAnotherLanguage(verdict, languages),
             .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, Citation.None)),
             .. verdict

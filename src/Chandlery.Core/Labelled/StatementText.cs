@@ -16,12 +16,29 @@ public static class StatementText
         string text =
             language.Statement(code)
             ?? throw new InvalidOperationException($"{language.Name} lacks the statement {code}: its label cannot be printed.");
-        return text.Contains(NamesMark, StringComparison.Ordinal)
-            ? text.Replace(NamesMark, string.Join(", ", label.Named.Select(n => n.Name)), StringComparison.Ordinal)
-            : text;
+        return WithNames(text, label.Named.Select(n => n.Name));
     }
+
+    /// <summary>The line that names substances, in the word order of the language.</summary>
+    public static string Contains(Language language, IEnumerable<string> names) => WithNames(language.Words["contains"], names);
+
+    /// <summary>Those of a label's statements that the language has no text for.</summary>
+    public static IEnumerable<StatementCode> Lacking(Language language, LabelElements label) =>
+        CodesOf(label).Where(code => language.Statement(code) is null);
+
+    /// <summary>Those of a label's statements whose text is not sure, by where it comes from.</summary>
+    public static IEnumerable<IGrouping<TextOrigin, StatementCode>> Unsure(Language language, LabelElements label) =>
+        CodesOf(label).Where(code => !language.OriginOf(code).IsVerified).GroupBy(language.OriginOf);
 
     /// <summary>The law's statement on ingredients of unknown acute toxicity, as label and safety data sheet print it.</summary>
     public static string UnknownToxicity(Language language, UnknownStatement unknown) =>
         language.Words["unknownToxicity"].Replace("{percent}", language.Figures.AtMostFigure(unknown.Share), StringComparison.Ordinal);
+
+    private static IEnumerable<StatementCode> CodesOf(LabelElements label) =>
+        label.Hazard.Concat(label.Supplemental).Concat(label.Precautionary).Select(s => s.Code);
+
+    private static string WithNames(string text, IEnumerable<string> names) =>
+        text.Contains(NamesMark, StringComparison.Ordinal)
+            ? text.Replace(NamesMark, string.Join(", ", names), StringComparison.Ordinal)
+            : text;
 }

@@ -41,6 +41,9 @@ public sealed record Edition
     /// <summary>Precautionary statements.</summary>
     public required PrecautionRules Precautions { get; init; }
 
+    /// <summary>Which wording is printed where the law words statements twice.</summary>
+    public required IReadOnlyList<WordingChoice> Wordings { get; init; }
+
     /// <summary>The look of labels.</summary>
     public required LabelFormats Formats { get; init; }
 

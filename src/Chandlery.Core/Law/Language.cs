@@ -6,10 +6,9 @@ namespace Chandlery.Core.Law;
 /// <summary>A language that documents can be printed in.</summary>
 /// <param name="Code">ISO 639-1 code.</param>
 /// <param name="Name">Its own name.</param>
-/// <param name="Source">Where the texts come from.</param>
-/// <param name="Checked">How they were checked.</param>
-/// <param name="IsVerified">True when the hazard statements were compared with an independent text.</param>
-/// <param name="Official">The law's statements by code, verbatim.</param>
+/// <param name="Origin">Where the statements come from.</param>
+/// <param name="Apart">Where those come from that do not come from there, or are less sure.</param>
+/// <param name="Official">The law's statements by code, word for word with the blanks that the law leaves to the supplier.</param>
 /// <param name="Printed">Statements as printed: completed and chosen where the law leaves dots or a choice.</param>
 /// <param name="Words">The documents' own words.</param>
 /// <param name="Safety">Candle-safety messages by key.</param>
@@ -18,9 +17,8 @@ namespace Chandlery.Core.Law;
 public sealed record Language(
     string Code,
     string Name,
-    string Source,
-    string Checked,
-    bool IsVerified,
+    TextOrigin Origin,
+    IReadOnlyDictionary<StatementCode, TextOrigin> Apart,
     IReadOnlyDictionary<StatementCode, string> Official,
     IReadOnlyDictionary<StatementCode, string> Printed,
     IReadOnlyDictionary<string, string> Words,
@@ -30,5 +28,9 @@ public sealed record Language(
 )
 {
     /// <summary>The statement as printed; null when this language lacks it.</summary>
-    public string? Statement(StatementCode code) => Printed.GetValueOrDefault(code) ?? Official.GetValueOrDefault(code);
+    public string? Statement(StatementCode code) =>
+        Printed.GetValueOrDefault(code) ?? (Official.GetValueOrDefault(code) is { } text ? StatementBlanks.LeftOut(text) : null);
+
+    /// <summary>Where a statement's text comes from.</summary>
+    public TextOrigin OriginOf(StatementCode code) => Apart.GetValueOrDefault(code) ?? Origin;
 }

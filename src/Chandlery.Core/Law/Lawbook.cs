@@ -8,6 +8,7 @@ namespace Chandlery.Core.Law;
 /// <param name="Places">Places of sale.</param>
 /// <param name="Substances">Harmonised classes and known substances.</param>
 /// <param name="Languages">Languages.</param>
+/// <param name="WithoutTexts">Why there are no texts in a language that a place needs, by its code.</param>
 /// <param name="Burning">Burn-safety figures.</param>
 /// <param name="SheetWords">Headings and words of safety data sheets, by language.</param>
 /// <param name="SheetSentences">Sentences of safety data sheets that all laws share.</param>
@@ -17,6 +18,7 @@ public sealed record Lawbook(
     IReadOnlyList<Place> Places,
     SubstanceList Substances,
     Shelf<Language> Languages,
+    IReadOnlyDictionary<string, string> WithoutTexts,
     BurnAdvice Burning,
     Shelf<SheetWords> SheetWords,
     SheetSentences SheetSentences

@@ -40,7 +40,8 @@ public sealed class FigureFormatTests
         Assert.Equal("52,25", new FigureFormat(',').Declared(52.25));
     }
 
+    [Outside("Unicode CLDR: the decimal mark of each language")]
     [Fact]
     public void Every_language_says_how_it_writes_figures() =>
-        Assert.All(TestLaw.Lawbook.Languages, l => Assert.Equal(l.Code == "en" ? '.' : ',', l.Figures.DecimalMark));
+        Assert.All(TestLaw.Lawbook.Languages, l => Assert.Equal(l.Code is "en" or "ga" or "mt" ? '.' : ',', l.Figures.DecimalMark));
 }

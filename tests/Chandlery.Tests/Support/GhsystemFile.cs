@@ -35,10 +35,14 @@ internal static partial class GhsystemFile
         return statements;
     }
 
-    /// <summary>Text without blanks (the package has lost some at its line ends) and without marks that completion differs in.</summary>
+    /// <summary>
+    /// Text without spaces (the package has lost some at its line ends), without the blanks that the law leaves to the supplier and
+    /// without marks that completion differs in.
+    /// </summary>
     public static string Normalise(string text) =>
         new([
-            .. text.Replace("{names}", "", StringComparison.Ordinal)
+            .. Blank()
+                .Replace(text, "")
                 .Replace('\u2019', '\'')
                 .Where(c => !char.IsWhiteSpace(c) && c is not ('\u2026' or '.' or '\u00ab' or '\u00bb')),
         ]);
@@ -106,6 +110,7 @@ internal static partial class GhsystemFile
             "\\ae" => "æ",
             "\\i" => "i",
             "\\ghsystem_slash:" => "/",
+            "\\ghsystem_dash:" => "-",
             _ => "",
         };
 
@@ -171,6 +176,9 @@ internal static partial class GhsystemFile
 
     [GeneratedRegex(@"\\ghsystem_add_statement:nnn\s*\{\s*(?<kind>H|P|EUH)\s*\}\s*\{\s*(?<code>[0-9A-Za-z+ ]+?)\s*\}\s*\{")]
     private static partial Regex Statement();
+
+    [GeneratedRegex("<[^<>]*>")]
+    private static partial Regex Blank();
 
     [GeneratedRegex(@"\\[A-Za-z_:]+")]
     private static partial Regex Macro();

@@ -39,6 +39,7 @@ internal sealed class EditionReader(
             Statements = statements,
             Naming = naming,
             Precautions = new PrecautionsReader(codes).Read(files.OpenFor(id, "precautions.yaml")),
+            Wordings = [.. head.Groups("wordings").Select(ReadWording)],
             Formats = FormatReader.Read(files.OpenFor(id, "label-format.yaml")),
             Label = ReadLabel(head.Group("label", "{ shows: hazards, quantityUnits: [g], ... }")),
             NotForPublic = [.. head.Groups("notForPublic").Select(ReadBan)],
@@ -129,6 +130,20 @@ internal sealed class EditionReader(
         var ban = new PublicBan(codes.CategoriesOrClasses(row, "hazards"), row.Text("says", "what it means"), LawCodes.Citation(row));
         row.Done();
         return ban;
+    }
+
+    private WordingChoice ReadWording(Fields row)
+    {
+        var choice = new WordingChoice(
+            codes.Statements(row, "codes"),
+            row.Text("taken", "where the wording stands"),
+            row.Text("notTaken", "where the other stands"),
+            row.Text("because", "a reason"),
+            LawCodes.Citation(row),
+            row.Text("confidence", "how it was checked")
+        );
+        row.Done();
+        return choice;
     }
 
     private static Notice ReadNotice(Fields row)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
@@ -5,10 +6,11 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads the languages, a folder each: statements of the law and words of our own.</summary>
-internal static class LanguageReader
+internal static partial class LanguageReader
 {
     private const string StatementsFile = "/statements.yaml";
     private const string ReferenceLanguage = "languages/en" + StatementsFile;
+    private const string ReferenceWords = "languages/en/words.yaml";
 
     /// <summary>The codes of all statements: those that English has, which every other language is measured by.</summary>
     public static IReadOnlyCollection<string> KnownStatements(LawFiles files)
@@ -46,24 +48,29 @@ internal static class LanguageReader
     {
         Fields statements = files.Open($"languages/{folder}{StatementsFile}");
         Fields words = files.Open($"languages/{folder}/words.yaml");
-        HashSet<string> keys = WordKeys(files);
+        Fields english = files.Open(ReferenceWords);
         CheckFolder(words, folder);
         words.OptionalText("name");
         words.OptionalText("source");
         words.OptionalText("checked");
+        var origin = new TextOrigin(
+            statements.Text("source", "the law's text"),
+            statements.Text("checked", "how"),
+            statements.OptionalFlag("verified") ?? false
+        );
         var language = new Language(
             CheckFolder(statements, folder),
             statements.Text("name", "English"),
-            statements.Text("source", "the law's text"),
-            statements.Text("checked", "how"),
-            statements.OptionalFlag("verified") ?? false,
+            origin,
+            Apart(statements, origin, known),
             Statements(statements, "statements", known),
             Statements(statements, "printed", known),
-            Words(words, "words", keys),
-            Words(words, "safety", keys),
+            Words(words, "words", english),
+            Words(words, "safety", english),
             Format(words),
             words.Text("caution", "a caution")
         );
+        CheckNaming(statements, language, files.Open(ReferenceLanguage));
         statements.Done();
         words.Done();
         return language;
@@ -96,7 +103,7 @@ internal static class LanguageReader
     /// <summary>The keys of all words of our own: those that English has.</summary>
     public static HashSet<string> WordKeys(LawFiles files)
     {
-        Fields english = files.Open("languages/en/words.yaml");
+        Fields english = files.Open(ReferenceWords);
         return [.. english.Entries("words").Concat(english.Entries("safety")).Select(e => e.Key)];
     }
 
@@ -107,8 +114,7 @@ internal static class LanguageReader
         {
             if (StatementCode.TryParse(entry.Key) is not { } code || !known.Contains(entry.Key))
             {
-                string near = Suggestion.Nearest(entry.Key, known) is { } guess ? $"Did you mean '{guess}'?" : "";
-                fields.Problems.Add(entry.KeyPlace, $"There is no statement '{entry.Key}'.", near);
+                Unknown(fields, entry.Key, entry.KeyPlace, known);
             }
             else if (Text(fields, entry) is { } text)
             {
@@ -119,24 +125,94 @@ internal static class LanguageReader
         return texts;
     }
 
-    // A language has every word that English has, and no other.
-    private static Dictionary<string, string> Words(Fields fields, string key, IReadOnlySet<string> known)
+    private static Dictionary<StatementCode, TextOrigin> Apart(Fields fields, TextOrigin rest, IReadOnlyCollection<string> known)
     {
+        var origins = new Dictionary<StatementCode, TextOrigin>();
+        foreach (Fields row in fields.Groups("apart"))
+        {
+            var origin = new TextOrigin(row.OptionalText("source") ?? rest.Source, row.Text("checked", "how"), row.Flag("verified"));
+            foreach (YamlValue item in row.List("codes"))
+            {
+                string text = (item as YamlScalar)?.Text ?? "?";
+                if (known.Contains(text) && StatementCode.TryParse(text) is { } code)
+                {
+                    origins[code] = origin;
+                }
+                else
+                {
+                    Unknown(fields, text, item.Place, known);
+                }
+            }
+
+            row.Done();
+        }
+
+        return origins;
+    }
+
+    // A language has every word that English has, and no other; what English leaves open must not get lost on the way.
+    private static Dictionary<string, string> Words(Fields fields, string key, Fields english)
+    {
+        Dictionary<string, string> known = english
+            .Entries("words")
+            .Concat(english.Entries("safety"))
+            .ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? "");
         var texts = new Dictionary<string, string>();
         foreach (YamlEntry entry in fields.Entries(key))
         {
-            if (!known.Contains(entry.Key))
+            if (!known.TryGetValue(entry.Key, out string? inEnglish))
             {
-                string near = Suggestion.Nearest(entry.Key, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+                string near = Suggestion.Nearest(entry.Key, known.Keys) is { } guess ? $"Did you mean '{guess}'?" : "";
                 fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is no word that the papers use.", near);
             }
             else if (Text(fields, entry) is { } text)
             {
+                CheckMarks(fields, entry, text, inEnglish);
                 texts[entry.Key] = text;
             }
         }
 
         return texts;
+    }
+
+    /// <summary>A text leaves open what its English text leaves open; another is noted.</summary>
+    public static void CheckMarks(Fields fields, YamlEntry entry, string text, string english)
+    {
+        string[] marks = [.. Mark().Matches(english).Select(m => m.Value).Order(StringComparer.Ordinal)];
+        if (!Mark().Matches(text).Select(m => m.Value).Order(StringComparer.Ordinal).SequenceEqual(marks))
+        {
+            fields.Problems.Add(
+                entry.Value.Place,
+                $"'{entry.Key}' must have the same marks as its English text.",
+                $"It needs: {string.Join(", ", marks.DefaultIfEmpty("none"))}."
+            );
+        }
+    }
+
+    // A statement that names substances in English names them in every language.
+    private static void CheckNaming(Fields fields, Language language, Fields english)
+    {
+        foreach (YamlEntry entry in english.Entries("printed").Where(e => e.Value is YamlScalar { Text: var text } && Mark().IsMatch(text)))
+        {
+            if (
+                StatementCode.TryParse(entry.Key) is { } code
+                && language.Official.ContainsKey(code)
+                && !Mark().IsMatch(language.Printed.GetValueOrDefault(code) ?? "")
+            )
+            {
+                fields.Problems.Add(
+                    fields.PlaceOf("printed"),
+                    $"{code} must say where the names of the substances go.",
+                    "Write it under 'printed' with {names} in their place."
+                );
+            }
+        }
+    }
+
+    private static void Unknown(Fields fields, string text, TextPlace place, IReadOnlyCollection<string> known)
+    {
+        string near = Suggestion.Nearest(text, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+        fields.Problems.Add(place, $"There is no statement '{text}'.", near);
     }
 
     private static string? Text(Fields fields, YamlEntry entry)
@@ -149,4 +225,7 @@ internal static class LanguageReader
         fields.Problems.Add(entry.Value.Place, $"'{entry.Key}' must be a text.");
         return null;
     }
+
+    [GeneratedRegex(@"\{\w+\}")]
+    private static partial Regex Mark();
 }

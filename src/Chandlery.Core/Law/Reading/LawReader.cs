@@ -82,13 +82,18 @@ public sealed class LawReader
             files.Editions,
             id => new EditionReader(files, codes, substances.List, sentences, LanguageReader.WordKeys(files)).Read(id)
         );
+        (IReadOnlyList<Place> places, IReadOnlyDictionary<string, string> withoutTexts) = PlacesReader.Read(
+            files.Open("places.yaml"),
+            files.Editions
+        );
         var sheetWords = new SheetWordsReader(files, sentences.Texts, sentences.Labels, editions.ReadAll);
         return new Lawbook(
             vocabulary,
             editions,
-            [.. PlacesReader.Read(files.Open("places.yaml"), files.Editions)],
+            places,
             substances.List,
             Shelf(files.Folders(LanguageFolder, StatementsFile), folder => LanguageReader.Read(folder, files, statements)),
+            withoutTexts,
             BurningReader.Read(files.Open("burning.yaml")),
             Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
             shared

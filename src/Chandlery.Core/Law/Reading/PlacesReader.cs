@@ -5,7 +5,11 @@ namespace Chandlery.Core.Law.Reading;
 /// <summary>Reads <c>places.yaml</c>: places of sale with the edition that rules there and the languages that a label needs.</summary>
 internal static class PlacesReader
 {
-    public static IEnumerable<Place> Read(Fields fields, IReadOnlyCollection<string> editions)
+    /// <summary>The places, and why there are no texts in a language that some of them need.</summary>
+    public static (IReadOnlyList<Place> Places, IReadOnlyDictionary<string, string> WithoutTexts) Read(
+        Fields fields,
+        IReadOnlyCollection<string> editions
+    )
     {
         var places = new List<Place>();
         foreach (Fields row in fields.Groups("places"))
@@ -24,7 +28,19 @@ internal static class PlacesReader
             row.Done();
         }
 
+        var without = new Dictionary<string, string>();
+        foreach (Fields row in fields.Groups("withoutTexts"))
+        {
+            string because = row.Text("because", "a reason");
+            foreach (string code in LanguageCodes.Read(row, "languages"))
+            {
+                without[code] = because;
+            }
+
+            row.Done();
+        }
+
         fields.Done();
-        return places;
+        return (places, without);
     }
 }

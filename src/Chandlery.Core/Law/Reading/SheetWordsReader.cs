@@ -30,7 +30,8 @@ internal sealed class SheetWordsReader(
     public SheetWords Read(string folder)
     {
         Fields fields = files.Open($"languages/{folder}{FileName}");
-        HashSet<string> own = [.. files.Open("languages/en" + FileName).Entries("words").Select(e => e.Key)];
+        IReadOnlyList<YamlEntry> inEnglish = files.Open("languages/en" + FileName).Entries("words");
+        HashSet<string> own = [.. inEnglish.Select(e => e.Key)];
         if (
             fields.Entries("words").Any(e => !own.Contains(e.Key) && !labels.Contains(e.Key))
             || fields.Entries("sentences").Any(e => !english.ContainsKey(e.Key))
@@ -40,6 +41,17 @@ internal sealed class SheetWordsReader(
         }
 
         own.UnionWith(labels);
+        foreach (YamlEntry entry in fields.Entries("words"))
+        {
+            if (
+                entry.Value is YamlScalar { Text: var text }
+                && inEnglish.FirstOrDefault(e => e.Key == entry.Key)?.Value is YamlScalar { Text: var reference }
+            )
+            {
+                LanguageReader.CheckMarks(fields, entry, text, reference);
+            }
+        }
+
         var words = new SheetWords(
             LanguageReader.CheckFolder(fields, folder),
             fields.Text("checked", "how"),

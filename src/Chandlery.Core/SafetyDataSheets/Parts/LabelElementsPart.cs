@@ -36,7 +36,7 @@ internal sealed class LabelElementsPart : ISheetPart
         );
         if (label.Hazard.Count > 0 && label.Named.Count > 0)
         {
-            yield return new SheetText($"{language.Words["contains"]}: {string.Join(", ", label.Named.Select(n => n.Name))}.");
+            yield return new SheetText(StatementText.Contains(language, label.Named.Select(n => n.Name)));
         }
     }
 

@@ -100,11 +100,10 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
     private LabelTextView TextIn(Language language)
     {
         LabelElements label = a.Label;
-        string names = string.Join(", ", label.Named.Select(n => n.Name));
         return new LabelTextView(
             TagOf(language),
             SignalWord(language),
-            label.Hazard.Count > 0 && names.Length > 0 ? $"{language.Words["contains"]}: {names}." : "",
+            label.Hazard.Count > 0 && label.Named.Count > 0 ? StatementText.Contains(language, label.Named.Select(n => n.Name)) : "",
             Sentences(language, label.Hazard.Where(h => !leftOff.Contains(h.Code))),
             Sentences(language, label.Precautionary.Where(p => !leftOff.Contains(p.Code))),
             $"{Sentences(language, label.Supplemental)} {Unknown(language)}".Trim()

@@ -38,11 +38,10 @@ public static class SafetySheetDocument
     private static SafetySheetView View(SafetySheet sheet) =>
         new(
             sheet.Words.Words["title"],
-            sheet.Words.Words["section"],
             sheet.Language.Code,
             sheet.Product,
             sheet.Format,
             sheet.LanguageNote is { } note ? [note] : [],
-            [.. sheet.Sections.Select(SheetSectionView.Of)]
+            [.. sheet.Sections.Select(s => SheetSectionView.Of(s, sheet.Words.Words["section"]))]
         );
 }

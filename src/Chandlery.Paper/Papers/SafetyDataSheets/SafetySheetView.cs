@@ -4,7 +4,6 @@ namespace Chandlery.Paper.Papers.SafetyDataSheets;
 
 /// <summary>A safety data sheet in one language.</summary>
 /// <param name="Title">Its heading.</param>
-/// <param name="SectionWord">The word for a section.</param>
 /// <param name="Lang">Code of the language.</param>
 /// <param name="Name">Trade name.</param>
 /// <param name="Format">Name of the law's format.</param>
@@ -12,7 +11,6 @@ namespace Chandlery.Paper.Papers.SafetyDataSheets;
 /// <param name="Sections">The 16 sections.</param>
 internal sealed record SafetySheetView(
     string Title,
-    string SectionWord,
     string Lang,
     string Name,
     string Format,
@@ -25,13 +23,5 @@ internal sealed record SafetySheetView(
 
     /// <inheritdoc/>
     public IEnumerable<(string Name, object? Value)> Values =>
-        [
-            ("title", Title),
-            ("section_word", SectionWord),
-            ("lang", Lang),
-            ("name", Name),
-            ("format", Format),
-            ("warnings", Warnings),
-            ("sections", Sections),
-        ];
+        [("title", Title), ("lang", Lang), ("name", Name), ("format", Format), ("warnings", Warnings), ("sections", Sections)];
 }

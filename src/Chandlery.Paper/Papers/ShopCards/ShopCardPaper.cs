@@ -46,7 +46,7 @@ public sealed class ShopCardPaper()
             IEnumerable<string> names = a
                 .Classification.Sensitisers.OrderByDescending(s => s.Substance.Ingredient.WholeHigh.Value)
                 .Select(s => $"{s.Substance.Name} (≤ {language.Figures.AtMost(s.Substance.Ingredient.WholeHigh)})");
-            yield return $"{language.Words["contains"]}: {string.Join(", ", names)}.";
+            yield return StatementText.Contains(language, names);
         }
 
         if (a.Label.Hazard.Count > 0)
