@@ -1,5 +1,3 @@
-using System.Reflection;
-using System.Text;
 using Chandlery.Yaml;
 
 namespace Chandlery.Files;
@@ -8,8 +6,6 @@ namespace Chandlery.Files;
 public static class ShippedFiles
 {
     private static readonly string[] NotLaw = ["demo/", "example-stopped/", "schemas/", "starter/", "guide/"];
-
-    private static readonly Assembly Home = typeof(ShippedFiles).Assembly;
 
     /// <summary>Texts under <c>data/</c> by relative path.</summary>
     /// <param name="overrides">A folder laid out like <c>data/</c> whose files win; null for none.</param>
@@ -29,28 +25,15 @@ public static class ShippedFiles
     public static IReadOnlyDictionary<string, string> Templates(string? overrides, Problems problems) =>
         Read("templates/", overrides, _ => true, problems);
 
-    private static Dictionary<string, string> Read(string prefix, string? overrides, Func<string, bool> wanted, Problems problems)
+    private static ShippedTexts Read(string prefix, string? overrides, Func<string, bool> wanted, Problems problems)
     {
-        var files = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (string resource in Home.GetManifestResourceNames())
-        {
-            string name = resource.Replace('\\', '/');
-            if (!name.StartsWith(prefix, StringComparison.Ordinal) || !wanted(name[prefix.Length..]))
-            {
-                continue;
-            }
-
-            using Stream stream = Home.GetManifestResourceStream(resource)!;
-            using var reader = new StreamReader(stream, Encoding.UTF8);
-            files[name[prefix.Length..]] = reader.ReadToEnd();
-        }
-
+        var instead = new Dictionary<string, string>(StringComparer.Ordinal);
         if (overrides is not null)
         {
-            AddOverrides(files, overrides, wanted, problems);
+            AddOverrides(instead, overrides, wanted, problems);
         }
 
-        return files;
+        return new ShippedTexts(prefix, wanted, instead);
     }
 
     private static void AddOverrides(Dictionary<string, string> files, string folder, Func<string, bool> wanted, Problems problems)

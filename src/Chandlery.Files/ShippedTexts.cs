@@ -1,0 +1,73 @@
+using System.Collections;
+using System.Collections.Concurrent;
+using System.Diagnostics.CodeAnalysis;
+using System.Reflection;
+using System.Text;
+
+namespace Chandlery.Files;
+
+/// <summary>
+/// Texts that travel inside the program, by relative path. Each is read when it is first asked for: two dozen languages lie there,
+/// and a run needs one or two.
+/// </summary>
+internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
+{
+    private static readonly Assembly Home = typeof(ShippedTexts).Assembly;
+
+    private readonly Dictionary<string, string> resources;
+    private readonly ConcurrentDictionary<string, string> read;
+
+    /// <summary>Finds the texts below a folder.</summary>
+    /// <param name="prefix">The folder, with a slash at its end.</param>
+    /// <param name="wanted">Which of them, by relative path.</param>
+    /// <param name="instead">Texts that are used instead of the program's own, and others beside them.</param>
+    public ShippedTexts(string prefix, Func<string, bool> wanted, IReadOnlyDictionary<string, string> instead)
+    {
+        resources = Home.GetManifestResourceNames()
+            .Select(resource => (Resource: resource, Name: resource.Replace('\\', '/')))
+            .Where(r => r.Name.StartsWith(prefix, StringComparison.Ordinal) && wanted(r.Name[prefix.Length..]))
+            .ToDictionary(r => r.Name[prefix.Length..], r => r.Resource, StringComparer.Ordinal);
+        read = new ConcurrentDictionary<string, string>(instead, StringComparer.Ordinal);
+        Keys = [.. resources.Keys.Union(instead.Keys)];
+    }
+
+    /// <inheritdoc/>
+    public IEnumerable<string> Keys { get; }
+
+    /// <inheritdoc/>
+    public IEnumerable<string> Values => Keys.Select(k => this[k]);
+
+    /// <inheritdoc/>
+    public int Count => Keys.Count();
+
+    /// <inheritdoc/>
+    public string this[string key] => TryGetValue(key, out string? text) ? text : throw new KeyNotFoundException(key);
+
+    /// <inheritdoc/>
+    public bool ContainsKey(string key) => read.ContainsKey(key) || resources.ContainsKey(key);
+
+    /// <inheritdoc/>
+    public bool TryGetValue(string key, [MaybeNullWhen(false)] out string value)
+    {
+        value = null;
+        if (!ContainsKey(key))
+        {
+            return false;
+        }
+
+        value = read.GetOrAdd(key, k => Read(resources[k]));
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public IEnumerator<KeyValuePair<string, string>> GetEnumerator() => Keys.Select(k => KeyValuePair.Create(k, this[k])).GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    private static string Read(string resource)
+    {
+        using Stream stream = Home.GetManifestResourceStream(resource)!;
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd();
+    }
+}
