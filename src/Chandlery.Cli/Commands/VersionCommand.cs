@@ -41,10 +41,17 @@ internal static class VersionCommand
                 Print(session, "from", edition.Sources);
                 Print(session, "covers", edition.Covers);
                 Print(session, "leaves to others", edition.DoesNotCover);
+                Print(session, "changes", [.. edition.Amendments.Select(Words)]);
             }
         }
 
         return ExitCode.Fine;
+    }
+
+    private static string Words(Amendment amendment)
+    {
+        string stock = amendment.InForce.ExistingFrom is { } day ? $" (what was on the market before: from {day:yyyy-MM-dd})" : "";
+        return $"from {amendment.InForce.From:yyyy-MM-dd}{stock}: {amendment.Says} [{amendment.Parts}; {amendment.Clause}]";
     }
 
     private static void Print(Session session, string head, IReadOnlyList<string> lines)

@@ -79,7 +79,8 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             vessel,
             recipe,
             Composer.Compose(recipe),
-            LimitChecker.Check(candle, vessel, wax, recipe)
+            LimitChecker.Check(candle, vessel, wax, recipe),
+            Contents.Of(vessel, candle.NetMass, wax)
         );
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
@@ -124,7 +125,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],
             ],
-            SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Vessel.Brimful),
+            SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Contents),
             Ufi = ufi?.OrNull(),
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
         };

@@ -19,6 +19,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
         DateOnly day = now.Law.Day;
         IEnumerable<DateOnly> turns = edition
             .Rules.SelectMany(r => r.InForce.Turns())
+            .Concat(edition.IngredientStatements.SelectMany(s => s.InForce.Turns()))
             .Concat(SubstancesOfThis().SelectMany(e => e.InForce.Turns()))
             .Concat(edition.Formats.Formats.Where(f => f.Status == LegalStatus.Law).Select(f => f.From))
             .Where(d => d > day)
@@ -63,6 +64,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
             formatBefore != formatAfter
                 ? formatAfter.Clause
                 : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
+                    ?? edition.IngredientStatements.FirstOrDefault(s => s.InForce.Turns().Contains(turn))?.Clause
                     ?? Citation.Of(SubstancesOfThis().FirstOrDefault(e => e.InForce.Turns().Contains(turn))?.Act ?? "");
         return what.Count == 0 ? null : new LegalChange(turn, LegalStatus.Law, what, clause);
     }

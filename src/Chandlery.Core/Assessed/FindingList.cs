@@ -33,6 +33,8 @@ internal static class FindingList
             .. languages
                 .Where(l => !l.IsVerified)
                 .Select(l => new Finding(Gravity.Look, $"The statements in {l.Name} were {l.Checked}.", edition.Label.WordingClause)),
+            .. InnerPackageFinding.Of(subject, verdict),
+            .. Organs(verdict, edition),
             .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, Citation.None)),
             .. verdict
                 .Substances.SelectMany(s => s.Remarks)
@@ -40,6 +42,15 @@ internal static class FindingList
                 .Select(r => new Finding(Gravity.Look, r, edition.Harmonised.Clause)),
         ];
     }
+
+    private static IEnumerable<Finding> Organs(Verdict verdict, Edition edition) =>
+        verdict
+            .Label.Hazard.Where(h => h.Organs.Length > 0)
+            .Select(h => new Finding(
+                Gravity.Look,
+                $"{h.Code} names organs as the supplier writes them ({h.Organs}): see that they stand in the label's language.",
+                edition.Label.WordingClause
+            ));
 
     private static IEnumerable<Finding> Stops(Subject subject, Verdict verdict)
     {
@@ -77,6 +88,11 @@ internal static class FindingList
             {
                 yield return new Finding(Gravity.Stop, $"The candle is {result.Category.Code}: {ban.Says}", ban.Clause);
             }
+        }
+
+        foreach (Finding finding in PackagingFindings.Of(subject.Vessel, verdict))
+        {
+            yield return finding;
         }
 
         if (edition.EmergencyTelephone.Needed && subject.Maker.EmergencyTelephone is null)

@@ -1,6 +1,7 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Limits;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Assessed;
 
@@ -12,5 +13,6 @@ internal sealed record Subject(
     Vessel Vessel,
     Recipe Recipe,
     Composition Composition,
-    IReadOnlyList<LimitCheck> Limits
+    IReadOnlyList<LimitCheck> Limits,
+    Millilitres Contents
 );

@@ -22,6 +22,9 @@ internal static class LabelSelector
                     "the candle is not classified as sensitising, but it holds a sensitiser at or over its elicitation limit",
                     classification.Sensitisers[0].Working.Clause
                 )
+                {
+                    NamesSubstances = true,
+                }
             );
         }
 
@@ -41,7 +44,7 @@ internal static class LabelSelector
     private static List<StatementChoice> Statements(Edition edition, Classification classification, List<LeftOffChoice> leftOff)
     {
         var statements = classification
-            .Classes.Select(c => new StatementChoice(c.Statement, c.Working.Sentence, c.Working.Clause))
+            .Classes.Select(c => new StatementChoice(c.Statement, c.Working.Sentence, c.Working.Clause) { Organs = Organs(c) })
             .DistinctBy(s => s.Code)
             .ToList();
         foreach (StatementPrecedence rule in edition.Statements)
@@ -61,6 +64,26 @@ internal static class LabelSelector
         }
 
         return [.. statements.OrderBy(s => s.Code.Text, StringComparer.Ordinal)];
+    }
+
+    // Where one cause's organs are not known, naming the others' would say less than the general statement.
+    private static string Organs(ClassResult result)
+    {
+        if (!result.Category.NamesOrgans)
+        {
+            return "";
+        }
+
+        List<string> named =
+        [
+            .. result.Causes.Select(s =>
+                string.Join(
+                    ", ",
+                    s.Hazards.Where(h => h.Category.Group == result.Category.Group).Select(h => h.Organs).Where(o => o.Length > 0)
+                )
+            ),
+        ];
+        return named.Contains("") ? "" : string.Join(", ", named.Distinct());
     }
 
     private static List<PictogramChoice> Pictograms(Edition edition, Classification classification, List<LeftOffChoice> leftOff)

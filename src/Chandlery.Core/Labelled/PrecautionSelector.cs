@@ -54,11 +54,7 @@ internal static class PrecautionSelector
         [
             .. chosen
                 .OrderBy(o => o.Code.Text, StringComparer.Ordinal)
-                .Select(o => new StatementChoice(
-                    o.Code,
-                    $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})",
-                    o.Clause
-                )),
+                .Select(o => new StatementChoice(o.Code, $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})", o.Clause)),
         ];
 
         void Choose(PrecautionOffer offer)

@@ -13,11 +13,11 @@ public static class SmallPackages
         Edition edition,
         Classification classification,
         LabelElements label,
-        Millilitres capacity
+        Millilitres contents
     )
     {
         SmallPackageRules rules = edition.SmallPackages;
-        if (capacity.Value > rules.UpTo.Value)
+        if (contents.Value > rules.UpTo.Value)
         {
             return [];
         }

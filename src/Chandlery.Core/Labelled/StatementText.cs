@@ -16,10 +16,17 @@ public static class StatementText
         string text =
             language.Statement(code)
             ?? throw new InvalidOperationException($"{language.Name} lacks the statement {code}: its label cannot be printed.");
-        return text.Contains(NamesMark, StringComparison.Ordinal)
-            ? text.Replace(NamesMark, string.Join(", ", label.Named.Select(n => n.Name)), StringComparison.Ordinal)
-            : text;
+        string organs = label.Hazard.FirstOrDefault(h => h.Code == code)?.Organs ?? "";
+        return WithOrgans(text, organs)
+            .Replace(NamesMark, string.Join(", ", label.Eliciting.Select(n => n.Name)), StringComparison.Ordinal);
     }
+
+    // The organs stand at the end, before the full stop: so every language keeps the words of the law as they are.
+    private static string WithOrgans(string text, string organs) => organs.Length == 0 ? text : $"{text.TrimEnd('.')} ({organs}).";
+
+    /// <summary>The law's statement on ingredients of unknown hazard to waters, as label and safety data sheet print it.</summary>
+    public static string UnknownAquatic(Language language, UnknownStatement unknown) =>
+        language.Words["unknownAquatic"].Replace("{percent}", language.Figures.AtMostFigure(unknown.Share), StringComparison.Ordinal);
 
     /// <summary>The law's statement on ingredients of unknown acute toxicity, as label and safety data sheet print it.</summary>
     public static string UnknownToxicity(Language language, UnknownStatement unknown) =>

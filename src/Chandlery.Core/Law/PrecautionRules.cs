@@ -6,8 +6,4 @@ namespace Chandlery.Core.Law;
 /// <param name="Most">How many are normally printed.</param>
 /// <param name="MostClause">Where that stands.</param>
 /// <param name="Offers">All offers.</param>
-public sealed record PrecautionRules(
-    int Most,
-    Citation MostClause,
-    IReadOnlyList<PrecautionOffer> Offers
-);
+public sealed record PrecautionRules(int Most, Citation MostClause, IReadOnlyList<PrecautionOffer> Offers);

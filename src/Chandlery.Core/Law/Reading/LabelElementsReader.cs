@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
@@ -10,7 +11,8 @@ internal sealed class LabelElementsReader(LawCodes codes)
         List<LabelElement> Elements,
         List<PictogramPrecedence> Pictograms,
         List<StatementPrecedence> Statements,
-        NamingRules Naming
+        NamingRules Naming,
+        List<IngredientStatement> IngredientStatements
     ) Read(Fields fields)
     {
         List<LabelElement> elements = [.. fields.Groups("elements").SelectMany(ReadElement)];
@@ -26,8 +28,24 @@ internal sealed class LabelElementsReader(LawCodes codes)
         // The clause is a note for readers of the data; each named sensitiser carries its own.
         group.OptionalText("sensitisersAlways");
         group.Done();
+        List<IngredientStatement> ingredients = [.. fields.Groups("ingredientStatements").Select(ReadIngredientStatement)];
         fields.Done();
-        return (elements, pictograms, statements, naming);
+        return (elements, pictograms, statements, naming, ingredients);
+    }
+
+    private IngredientStatement ReadIngredientStatement(Fields row)
+    {
+        var statement = new IngredientStatement(
+            codes.Statement(row, "statement"),
+            row.Texts("cas"),
+            new MassPercent(row.Number("fromPercent", 0, 100, "1")),
+            new InForce(row.OptionalDay("from"), row.OptionalDay("until")),
+            LawCodes.Citation(row)
+        );
+        row.Text("confidence", "how it was checked");
+        row.OptionalText("stricter");
+        row.Done();
+        return statement;
     }
 
     private IEnumerable<LabelElement> ReadElement(Fields fields)

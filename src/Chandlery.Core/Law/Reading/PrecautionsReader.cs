@@ -29,11 +29,7 @@ internal sealed class PrecautionsReader(LawCodes codes)
             row.Done();
         }
 
-        var rules = new PrecautionRules(
-            (int)limit.Number("most", 0, 100, "6"),
-            LawCodes.Citation(limit),
-            offers
-        );
+        var rules = new PrecautionRules((int)limit.Number("most", 0, 100, "6"), LawCodes.Citation(limit), offers);
         foreach (PrecautionOffer offer in offers.Where(o => o.CoveredBy is { } cover && offers.All(c => c.Code != cover)))
         {
             fields.Problems.Add(fields.PlaceOf("precautions"), $"{offer.Code} is covered by {offer.CoveredBy}, which is not offered.");
@@ -64,7 +60,11 @@ internal sealed class PrecautionsReader(LawCodes codes)
 
         if (texts.Count == 0)
         {
-            fields.Problems.Add(fields.FirstPlace, "'confidences' is missing.", "Write 'confidences: { matrix: how the rows were checked }'.");
+            fields.Problems.Add(
+                fields.FirstPlace,
+                "'confidences' is missing.",
+                "Write 'confidences: { matrix: how the rows were checked }'."
+            );
             texts[""] = "";
         }
 
