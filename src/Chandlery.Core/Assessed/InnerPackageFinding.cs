@@ -11,7 +11,17 @@ internal static class InnerPackageFinding
     /// <summary>One finding, or none where the whole label stands on the vessel.</summary>
     public static IEnumerable<Finding> Of(Subject subject, Verdict verdict)
     {
-        if (InnerPackages.Of(verdict, subject.Contents, subject.Candle.LabelStands) is { } inner)
+        if (
+            InnerPackages.Of(
+                verdict.Law.Edition.SmallPackages,
+                verdict.Law.Day,
+                verdict.Classification,
+                verdict.Label,
+                subject.Contents,
+                subject.Candle.LabelStands
+            ) is
+            { } inner
+        )
         {
             string bears = string.Join(", ", inner.Bears.Select(b => Words(b, inner, verdict)).Where(w => w.Length > 0));
             string whole = subject.Candle.LabelStands == LabelPlace.OnVessel ? "may bear no more than" : "itself must bear";

@@ -1,6 +1,5 @@
 using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 
@@ -10,26 +9,40 @@ namespace Chandlery.Core.Labelled;
 internal static class InnerPackages
 {
     /// <summary>What the vessel bears; null where the whole label stands on it, or the law knows no other place.</summary>
-    /// <param name="verdict">The label elements and the law.</param>
+    /// <param name="rules">The law.</param>
+    /// <param name="day">The day that decides which rules hold.</param>
+    /// <param name="classification">The candle's classes.</param>
+    /// <param name="label">Its label elements.</param>
     /// <param name="contents">What is in the vessel.</param>
     /// <param name="place">Where the label stands.</param>
-    public static InnerPackage? Of(Verdict verdict, Millilitres contents, LabelPlace place)
+    public static InnerPackage? Of(
+        SmallPackageRules rules,
+        DateOnly day,
+        Classification classification,
+        LabelElements label,
+        Millilitres contents,
+        LabelPlace place
+    )
     {
-        SmallPackageRules rules = verdict.Law.Edition.SmallPackages;
-        if (rules.Tiny is { } tiny && MayLeaveAllOff(tiny, verdict, contents, place))
+        if (
+            rules.Tiny is { } tiny
+            && tiny.InForce.On(day)
+            && contents.Value <= tiny.UpTo.Value
+            && MayLeaveAllOff(tiny, classification, label, place)
+        )
         {
             return new InnerPackage(
                 [InnerElement.ProductName, InnerElement.Pictograms],
-                [.. verdict.Label.Pictograms.Select(p => p.Code).Where(tiny.Pictograms.Contains)],
+                [.. label.Pictograms.Select(p => p.Code).Where(tiny.Pictograms.Contains)],
                 $"at most {tiny.UpTo}, and none of the grave classes",
                 tiny.Clause
             );
         }
 
-        return place != LabelPlace.OnVessel && rules.Inner.FirstOrDefault(r => r.InForce.On(verdict.Law.Day)) is { } inner
+        return place != LabelPlace.OnVessel && rules.Inner.FirstOrDefault(r => r.InForce.On(day)) is { } inner
             ? new InnerPackage(
                 inner.Bears,
-                [.. verdict.Label.Pictograms.Select(p => p.Code)],
+                [.. label.Pictograms.Select(p => p.Code)],
                 "the label stands on a tag or an outer package",
                 inner.Clause
             )
@@ -37,13 +50,10 @@ internal static class InnerPackages
     }
 
     // A statement that does not come from a class (EUH208 and the like) asks for an outer package with the whole label.
-    private static bool MayLeaveAllOff(TinyPackageRule tiny, Verdict verdict, Millilitres contents, LabelPlace place)
+    private static bool MayLeaveAllOff(TinyPackageRule tiny, Classification classification, LabelElements label, LabelPlace place)
     {
-        IReadOnlyList<ClassResult> classes = verdict.Classification.Classes;
-        bool says = verdict.Label.Supplemental.Any(s => classes.All(c => c.Category.Statement != s.Code));
-        return tiny.InForce.On(verdict.Law.Day)
-            && contents.Value <= tiny.UpTo.Value
-            && !classes.Any(c => tiny.NotWith.Contains(c.Category))
-            && (!says || place == LabelPlace.OnOuterPackage);
+        IReadOnlyList<ClassResult> classes = classification.Classes;
+        bool says = label.Supplemental.Any(s => classes.All(c => c.Category.Statement != s.Code));
+        return !classes.Any(c => tiny.NotWith.Contains(c.Category)) && (!says || place == LabelPlace.OnOuterPackage);
     }
 }

@@ -1,6 +1,7 @@
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -122,17 +123,18 @@ public sealed class PackageTests
     [Outside("CLP Annex I, 1.5.2.4.1(c): with a statement of Annex II only inside a labelled outer package")]
     public void A_statement_on_sensitisers_asks_for_an_outer_package()
     {
-        Core.Judged.Verdict verdict = TestLaw
-            .Law(day: new DateOnly(2026, 7, 1))
-            .Judge(TestLaw.Mixture(TestLaw.Line("a", 0.2, ["Skin Sens. 1, H317"])));
-        Assert.Null(InnerPackages.Of(verdict, new Millilitres(10), LabelPlace.OnVessel));
-        Assert.NotNull(InnerPackages.Of(verdict, new Millilitres(10), LabelPlace.OnOuterPackage));
+        Verdict verdict = TestLaw.Law(day: new DateOnly(2026, 7, 1)).Judge(TestLaw.Mixture(TestLaw.Line("a", 0.2, ["Skin Sens. 1, H317"])));
+        Assert.Null(Inner(verdict, 10, LabelPlace.OnVessel));
+        Assert.NotNull(Inner(verdict, 10, LabelPlace.OnOuterPackage));
     }
 
     private static InnerPackage? Inner(string on, double ml, LabelPlace place, string claim) =>
-        InnerPackages.Of(
+        Inner(
             TestLaw.Law(day: DateOnly.ParseExact(on, "yyyy-MM-dd")).Judge(TestLaw.Mixture(TestLaw.Line("a", 40, [claim], m: 1))),
-            new Millilitres(ml),
+            ml,
             place
         );
+
+    private static InnerPackage? Inner(Verdict v, double ml, LabelPlace place) =>
+        InnerPackages.Of(v.Law.Edition.SmallPackages, v.Law.Day, v.Classification, v.Label, new Millilitres(ml), place);
 }

@@ -1,3 +1,5 @@
+using Chandlery.Core.Notified;
+
 namespace Chandlery.Core.Asked.Comparisons;
 
 /// <summary>Compares two states of a catalogue.</summary>
@@ -18,7 +20,11 @@ public static class StateComparison
             CandleState? becomes = now.GetValueOrDefault(key);
             if (was is not null && becomes is not null)
             {
-                List<StateChange> found = [.. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s]))];
+                List<StateChange> found =
+                [
+                    .. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s])),
+                    .. Notifications(was, becomes),
+                ];
                 if (found.Count > 0)
                 {
                     changes.Add(new CandleChange(key.Id, key.Edition, found, ""));
@@ -32,6 +38,19 @@ public static class StateComparison
 
         return changes;
     }
+
+    // Only where both states have a UFI: a first notification is no update.
+    private static IEnumerable<StateChange> Notifications(CandleState was, CandleState becomes) =>
+        becomes.PoisonCentres is { } rules && was.Notified.Count > 0 && becomes.Notified.Count > 0
+            ? NotificationUpdate
+                .Reasons(rules, was.Notified, becomes.Notified)
+                .Select(reason => new StateChange(
+                    "poison centres",
+                    true,
+                    $"an update and a new UFI are due: {reason}",
+                    rules.ShareChangesClause.Text
+                ))
+            : [];
 
     private static Dictionary<(string Id, string Edition), CandleState> States(IReadOnlyList<CatalogueEntry<CandleState>> entries)
     {

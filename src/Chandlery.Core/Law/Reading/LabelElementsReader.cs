@@ -15,6 +15,7 @@ internal sealed class LabelElementsReader(LawCodes codes)
         List<IngredientStatement> IngredientStatements
     ) Read(Fields fields)
     {
+        fields.Text("confidence", "how the rows were checked");
         List<LabelElement> elements = [.. fields.Groups("elements").SelectMany(ReadElement)];
         List<PictogramPrecedence> pictograms = [.. fields.Groups("pictogramPrecedence").Select(ReadPictogramPrecedence)];
         List<StatementPrecedence> statements =
@@ -85,6 +86,7 @@ internal sealed class LabelElementsReader(LawCodes codes)
         IReadOnlyList<StatementCode> all = codes.Statements(fields, "all");
         var row = new StatementPrecedence(all, codes.Statement(fields, "use"), all, LawCodes.Citation(fields));
         fields.OptionalText("stricter");
+        fields.Text("confidence", "how it was checked");
         fields.Done();
         return row;
     }

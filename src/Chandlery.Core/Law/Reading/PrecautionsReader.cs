@@ -13,18 +13,19 @@ internal sealed class PrecautionsReader(LawCodes codes)
         foreach (Fields row in fields.Groups("precautions"))
         {
             offers.Add(
-                new PrecautionOffer(
-                    codes.Statement(row, "code"),
-                    codes.Statements(row, "for"),
-                    row.OptionalFlag("listed") ?? true,
-                    LawCodes.Citation(row),
-                    confidences[row.Choice("confidence", [.. confidences.Keys])],
-                    row.OptionalText("condition") ?? "",
-                    (int)row.Number("rank", 0, 1000, "10"),
-                    row.Enumeration("use", PrecautionUse.Keep),
-                    codes.OptionalStatement(row, "coveredBy"),
-                    row.Text("because", "a reason")
-                )
+                new PrecautionOffer
+                {
+                    Code = codes.Statement(row, "code"),
+                    For = codes.Statements(row, "for"),
+                    Listed = row.OptionalFlag("listed") ?? true,
+                    Clause = LawCodes.Citation(row),
+                    Confidence = confidences[row.Choice("confidence", [.. confidences.Keys])],
+                    Condition = row.OptionalText("condition") ?? "",
+                    Rank = (int)row.Number("rank", 0, 1000, "10"),
+                    Use = row.Enumeration("use", PrecautionUse.Keep),
+                    CoveredBy = codes.OptionalStatement(row, "coveredBy"),
+                    Because = row.Text("because", "a reason"),
+                }
             );
             row.Done();
         }
