@@ -80,9 +80,11 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             vessel,
             recipe,
             Composer.Compose(recipe),
-            LimitChecker.Check(candle, vessel, wax, recipe),
-            Contents.Of(vessel, candle.NetMass, wax)
-        );
+            LimitChecker.Check(candle, vessel, wax, recipe)
+        )
+        {
+            Contents = Contents.Of(vessel, candle.NetMass, wax),
+        };
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
         {

@@ -13,6 +13,9 @@ internal sealed record Subject(
     Vessel Vessel,
     Recipe Recipe,
     Composition Composition,
-    IReadOnlyList<LimitCheck> Limits,
-    Millilitres Contents
-);
+    IReadOnlyList<LimitCheck> Limits
+)
+{
+    /// <summary>What is in the vessel.</summary>
+    public required Millilitres Contents { get; init; }
+}

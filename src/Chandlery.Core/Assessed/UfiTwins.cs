@@ -31,5 +31,5 @@ internal sealed class UfiTwins(Catalogue catalogue)
         ours.Count == theirs.Count
         && ours.All(o => theirs.Any(t => t.Identity == o.Identity && IsSame(t.Low, o.Low) && IsSame(t.High, o.High)));
 
-    private static bool IsSame(MassPercent a, MassPercent b) => Math.Abs(a.Value - b.Value) <= 1e-6;
+    private static bool IsSame(MassPercent a, MassPercent b) => Math.Abs(a.Value - b.Value) <= MassPercent.RelativeTolerance;
 }

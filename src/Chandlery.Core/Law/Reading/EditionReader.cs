@@ -144,7 +144,7 @@ internal sealed class EditionReader(
     {
         var amendment = new Amendment(
             new InForce(row.Day("from"), null, row.OptionalDay("stockFrom")),
-            row.Text("parts", "Art. 31(3)"),
+            row.Text("parts", "articles and points"),
             row.Text("says", "what it means"),
             LawCodes.Citation(row),
             row.Text("confidence", "how it was checked")
