@@ -44,7 +44,7 @@ internal static class LabelSelector
     private static List<StatementChoice> Statements(Edition edition, Classification classification, List<LeftOffChoice> leftOff)
     {
         var statements = classification
-            .Classes.Select(c => new StatementChoice(c.Statement, c.Working.Sentence, c.Working.Clause) { Organs = Organs(c) })
+            .Classes.Select(c => new StatementChoice(c.Statement, c.Working.Sentence, c.Working.Clause) { Organs = c.Organs })
             .DistinctBy(s => s.Code)
             .ToList();
         foreach (StatementPrecedence rule in edition.Statements)
@@ -64,26 +64,6 @@ internal static class LabelSelector
         }
 
         return [.. statements.OrderBy(s => s.Code.Text, StringComparer.Ordinal)];
-    }
-
-    // Where one cause's organs are not known, naming the others' would say less than the general statement.
-    private static string Organs(ClassResult result)
-    {
-        if (!result.Category.NamesOrgans)
-        {
-            return "";
-        }
-
-        List<string> named =
-        [
-            .. result.Causes.Select(s =>
-                string.Join(
-                    ", ",
-                    s.Hazards.Where(h => h.Category.Group == result.Category.Group).Select(h => h.Organs).Where(o => o.Length > 0)
-                )
-            ),
-        ];
-        return named.Contains("") ? "" : string.Join(", ", named.Distinct());
     }
 
     private static List<PictogramChoice> Pictograms(Edition edition, Classification classification, List<LeftOffChoice> leftOff)

@@ -21,8 +21,8 @@ public static class StatementText
             .Replace(NamesMark, string.Join(", ", label.Eliciting.Select(n => n.Name)), StringComparison.Ordinal);
     }
 
-    // The organs stand at the end, before the full stop: so every language keeps the words of the law as they are.
-    private static string WithOrgans(string text, string organs) => organs.Length == 0 ? text : $"{text.TrimEnd('.')} ({organs}).";
+    /// <summary>A statement with the organs at its end, before the full stop: so every language keeps the words of the law as they are.</summary>
+    public static string WithOrgans(string text, string organs) => organs.Length == 0 ? text : $"{text.TrimEnd('.')} ({organs}).";
 
     /// <summary>The law's statement on ingredients of unknown hazard to waters, as label and safety data sheet print it.</summary>
     public static string UnknownAquatic(Language language, UnknownStatement unknown) =>

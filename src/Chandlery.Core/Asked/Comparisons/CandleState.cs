@@ -15,6 +15,9 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
     /// <summary>What the poison centres are told of, where the candle has a UFI; empty otherwise.</summary>
     public IReadOnlyList<NotifiedShare> Notified { get; init; } = [];
 
+    /// <summary>The last days for labels of the state before, by whether a hazard is new or graver; null where no term is known.</summary>
+    public (DateOnly Graver, DateOnly Other, string Clause)? OldLabelsUntil { get; init; }
+
     /// <summary>The law on such notifications; null where the edition knows none.</summary>
     public PoisonCentreRules? PoisonCentres { get; init; }
 
@@ -63,6 +66,10 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
         {
             Notified = a.Ufi is null ? [] : [.. a.Substances.Select(s => new NotifiedShare(s.Name, s.Ingredient.High))],
             PoisonCentres = a.Edition.PoisonCentres,
+            OldLabelsUntil =
+                a.Edition.Relabelling is { } rules && rules.InForce.On(a.AsOf)
+                    ? (rules.OldLabelsUntil(a.AsOf, true), rules.OldLabelsUntil(a.AsOf, false), rules.Clause.Text)
+                    : null,
         };
     }
 
