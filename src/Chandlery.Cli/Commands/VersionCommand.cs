@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Reflection;
+using System.Text.Json;
 using Chandlery.Core.Law;
+using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -12,14 +14,29 @@ internal static class VersionCommand
     public static Command Build()
     {
         var full = new Option<bool>("--full") { Description = "Sources, and what each edition leaves to others." };
+        var memory = new Option<bool>("--memory")
+        {
+            Description = "Every row of law, text and data that still stands from memory, with its file, line and reason.",
+        };
+        var json = new Option<bool>("--json") { Description = "With --memory: print JSON, an array of rows." };
         var command = new Command(
             "version",
             "The program's version, and the editions of the law with the day their sources were looked up."
         )
         {
             full,
+            memory,
+            json,
         };
-        command.SetAction(parse => Session.Guard(parse, session => Run(session, parse.GetValue(full))));
+        command.SetAction(parse =>
+            Session.Guard(
+                parse,
+                session =>
+                    parse.GetValue(memory) || parse.GetValue(json)
+                        ? FromMemory(session, parse.GetValue(json))
+                        : Run(session, parse.GetValue(full))
+            )
+        );
         return command;
     }
 
@@ -41,10 +58,52 @@ internal static class VersionCommand
                 Print(session, "from", edition.Sources);
                 Print(session, "covers", edition.Covers);
                 Print(session, "leaves to others", edition.DoesNotCover);
+                Print(session, "changes", [.. edition.Amendments.Select(Words)]);
             }
         }
 
         return ExitCode.Fine;
+    }
+
+    private static int FromMemory(Session session, bool json)
+    {
+        var problems = new Problems();
+        IReadOnlyDictionary<string, string> texts = ShippedFiles.Data(null, problems);
+        if (!problems.None)
+        {
+            return session.Report(problems.Found);
+        }
+
+        MemoryReport[] rows =
+        [
+            .. DataRowFinder
+                .Find(texts)
+                .Where(r => r.Standing == Standing.FromMemory)
+                .OrderByDescending(r => r.IsLaw)
+                .Select(r => new MemoryReport(r.Folder, r.IsLaw, r.Place.File, r.Place.Line, r.Name, r.Says)),
+        ];
+        if (json)
+        {
+            session.Output.WriteLine(JsonSerializer.Serialize(rows, MemoryJson.Default.MemoryReportArray));
+            return ExitCode.Fine;
+        }
+
+        foreach (IGrouping<string, MemoryReport> group in rows.GroupBy(r => r.Edition))
+        {
+            session.Output.WriteLine($"{group.Key}: {group.Count()} from memory");
+            foreach (MemoryReport row in group)
+            {
+                session.Output.WriteLine($"    {row.File}:{row.Line}: {row.Row}: {row.Reason}");
+            }
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private static string Words(Amendment amendment)
+    {
+        string stock = amendment.InForce.ExistingFrom is { } day ? $" (what was on the market before: from {day:yyyy-MM-dd})" : "";
+        return $"from {amendment.InForce.From:yyyy-MM-dd}{stock}: {amendment.Says} [{amendment.Parts}; {amendment.Clause}]";
     }
 
     private static void Print(Session session, string head, IReadOnlyList<string> lines)

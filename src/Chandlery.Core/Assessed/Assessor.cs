@@ -16,6 +16,7 @@ namespace Chandlery.Core.Assessed;
 public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
 {
     private readonly ConcurrentDictionary<string, LawInForce> laws = new();
+    private readonly UfiTwins twins = new(catalogue);
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
 
     /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
@@ -80,7 +81,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             recipe,
             Composer.Compose(recipe),
             LimitChecker.Check(candle, vessel, wax, recipe)
-        );
+        )
+        {
+            Contents = Contents.Of(vessel, candle.NetMass, wax),
+        };
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
         {
@@ -141,13 +145,23 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Findings =
             [
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
+                .. ufi?.Success == true ? Twins(candle, edition) : [],
                 .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],
             ],
-            SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Vessel.Brimful),
+            SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Contents),
             Ufi = ufi?.OrNull(),
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
         };
     }
+
+    private IEnumerable<Finding> Twins(Candle candle, Edition edition) =>
+        twins
+            .Of(candle)
+            .Select(other => new Finding(
+                Gravity.Stop,
+                $"{other} has the same formulation number {candle.FormulationNumber}, and so the same UFI, but another composition: give one of them a number that no composition has had.",
+                edition.Ufi.Clause
+            ));
 
     // An oil says the same in every candle of a catalogue.
     private IReadOnlyList<string> Contradictions(Oil oil, LawInForce law) =>

@@ -20,6 +20,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
         IEnumerable<DateOnly> turns = edition
             .Rules.SelectMany(r => r.InForce.Turns())
             .Concat(EntriesOfThis().Select(e => e.From))
+            .Concat(edition.IngredientStatements.SelectMany(s => s.InForce.Turns()))
             .Concat(edition.Formats.Formats.Where(f => f.Status == LegalStatus.Law).Select(f => f.From))
             .Where(d => d > day)
             .Distinct()
@@ -65,7 +66,9 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
     private Citation ClauseOf(DateOnly turn) =>
         EntriesOfThis().FirstOrDefault(e => e.From == turn) is { } entry
             ? Citation.Of(entry.Act.Title)
-            : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause ?? Citation.None;
+            : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
+                ?? edition.IngredientStatements.FirstOrDefault(s => s.InForce.Turns().Contains(turn))?.Clause
+                ?? Citation.None;
 
     private IEnumerable<string> FormatChanges(LabelFormat before, LabelFormat after)
     {

@@ -41,6 +41,8 @@ internal static class FindingList
                     ))
             ),
             .. NamesInAnotherLanguage(verdict, languages),
+            .. InnerPackageFinding.Of(subject, verdict),
+            .. Organs(verdict, edition),
             .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, Citation.None)),
             .. verdict
                 .Substances.SelectMany(s => s.Remarks)
@@ -63,6 +65,15 @@ internal static class FindingList
             );
         }
     }
+
+    private static IEnumerable<Finding> Organs(Verdict verdict, Edition edition) =>
+        verdict
+            .Label.Hazard.Where(h => h.Organs.Length > 0)
+            .Select(h => new Finding(
+                Gravity.Look,
+                $"{h.Code} names organs as the supplier writes them ({h.Organs}): see that they stand in the label's language.",
+                edition.Label.WordingClause
+            ));
 
     private static IEnumerable<Finding> Stops(Subject subject, Verdict verdict)
     {
@@ -100,6 +111,11 @@ internal static class FindingList
             {
                 yield return new Finding(Gravity.Stop, $"The candle is {result.Category.Code}: {ban.Says}", ban.Clause);
             }
+        }
+
+        foreach (Finding finding in PackagingFindings.Of(subject.Vessel, verdict))
+        {
+            yield return finding;
         }
 
         if (edition.EmergencyTelephone.Needed && subject.Maker.EmergencyTelephone is null)

@@ -1,6 +1,7 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Limits;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Assessed;
 
@@ -13,4 +14,8 @@ internal sealed record Subject(
     Recipe Recipe,
     Composition Composition,
     IReadOnlyList<LimitCheck> Limits
-);
+)
+{
+    /// <summary>What is in the vessel.</summary>
+    public required Millilitres Contents { get; init; }
+}

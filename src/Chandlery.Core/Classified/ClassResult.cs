@@ -22,4 +22,30 @@ public sealed class ClassResult(HazardCategory category, ClassRule rule, Func<Ex
 
     /// <summary>The substances behind it, the one that adds most first.</summary>
     public IReadOnlyList<Substance> Causes => explanation.Value.Causes;
+
+    /// <summary>
+    /// The organs that the sources of all causes name; empty where one names none, since naming the others' would say less than the
+    /// general statement.
+    /// </summary>
+    public string Organs
+    {
+        get
+        {
+            if (!category.NamesOrgans)
+            {
+                return "";
+            }
+
+            List<string> named =
+            [
+                .. Causes.Select(s =>
+                    string.Join(
+                        ", ",
+                        s.Hazards.Where(h => h.Category.Group == category.Group).Select(h => h.Organs).Where(o => o.Length > 0)
+                    )
+                ),
+            ];
+            return named.Contains("") ? "" : string.Join(", ", named.Distinct());
+        }
+    }
 }

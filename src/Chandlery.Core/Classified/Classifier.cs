@@ -19,19 +19,22 @@ internal static class Classifier
         IReadOnlyList<Substance> substances = index.Substances;
         MassPercent unlisted = UnknownShare(substances);
         MassPercent unknown = undeclared + unlisted;
-        UnknownToxicity? said = null;
+        MassPercent greatest = GreatestUnknown(substances);
+        UnknownToxicity? toxicity = null;
+        UnknownAquatic? aquatic = null;
         for (int i = 0; i < rules.Count; i++)
         {
             ClassResult? result;
             if (rules[i] is AcuteToxicityRule acute)
             {
                 result = AcuteToxicityMethod.Evaluate(acute, substances, unknown);
-                said ??= unlisted.Reaches(acute.Unknown.SaidFrom) ? acute.Unknown : null;
+                toxicity ??= greatest.Reaches(acute.Unknown.SaidFrom) ? acute.Unknown : null;
             }
             else
             {
                 var limit = (LimitRule)rules[i];
                 result = Evaluate(limit, index, classes);
+                aquatic ??= limit.Unknown is { } said && greatest.Reaches(said.SaidFrom) ? said : null;
                 if (limit.Elicitation is not null)
                 {
                     ElicitationMethod.AddNamed(limit, index, sensitisers);
@@ -48,9 +51,14 @@ internal static class Classifier
             classes,
             sensitisers,
             Supplemental(rules, classes, sensitisers),
-            said is null ? null : new UnknownStatement(unlisted, said.Clause)
+            toxicity is null ? null : new UnknownStatement(unlisted, toxicity.Clause),
+            aquatic is null ? null : new UnknownStatement(unlisted, aquatic.Clause)
         );
     }
+
+    // One ingredient must reach the share; many traces together do not.
+    private static MassPercent GreatestUnknown(IReadOnlyList<Substance> substances) =>
+        new(substances.Where(s => !s.IsKnown).Select(s => s.Ingredient.High.Value).DefaultIfEmpty(0).Max());
 
     /// <summary>The share of substances that are listed without a word on their hazards.</summary>
     public static MassPercent UnknownShare(IReadOnlyList<Substance> substances)

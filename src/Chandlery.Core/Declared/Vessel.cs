@@ -30,6 +30,12 @@ public sealed record Vessel : IDeclaration
     /// <summary>Outer size, when declared.</summary>
     public required VesselSize? Outer { get; init; }
 
+    /// <summary>True when its closure is declared to be child-resistant by the standard that the law names.</summary>
+    public required bool IsChildResistant { get; init; }
+
+    /// <summary>True when it is declared to bear a warning of danger that can be felt.</summary>
+    public required bool HasTactileWarning { get; init; }
+
     /// <summary>Volume below a headspace kept free under the brim; null when the inner size is not declared.</summary>
     public Millilitres? Below(Millimetres headspace) =>
         Inner is { } inner

@@ -48,7 +48,13 @@ public sealed class LawInForce
         IReadOnlyList<Substance> substances = resolver.Resolve(composition);
         var index = new MixtureIndex(substances, Edition.HighestCategory);
         Classification classification = Classifier.Classify(Rules, index, composition.UnknownHigh);
-        LabelElements label = Edition.Label.ShowsHazards ? LabelSelector.Select(Edition, classification) : LabelElements.None;
+        LabelElements label = Edition.Label.ShowsHazards ? Label(classification, substances) : LabelElements.None;
         return new Verdict(this, composition, substances, classification, label, index);
+    }
+
+    private LabelElements Label(Classification classification, IReadOnlyList<Substance> substances)
+    {
+        LabelElements ofClasses = LabelSelector.Select(Edition, classification);
+        return ofClasses with { Supplemental = [.. ofClasses.Supplemental, .. IngredientStatements.Due(Edition, substances, Day)] };
     }
 }

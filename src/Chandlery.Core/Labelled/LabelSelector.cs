@@ -22,6 +22,9 @@ internal static class LabelSelector
                     "the candle is not classified as sensitising, but it holds a sensitiser at or over its elicitation limit",
                     classification.Sensitisers[0].Working.Clause
                 )
+                {
+                    NamesSubstances = true,
+                }
             );
         }
 
@@ -41,7 +44,7 @@ internal static class LabelSelector
     private static List<StatementChoice> Statements(Edition edition, Classification classification, List<LeftOffChoice> leftOff)
     {
         var statements = classification
-            .Classes.Select(c => new StatementChoice(c.Statement, c.Working.Sentence, c.Working.Clause))
+            .Classes.Select(c => new StatementChoice(c.Statement, c.Working.Sentence, c.Working.Clause) { Organs = c.Organs })
             .DistinctBy(s => s.Code)
             .ToList();
         foreach (StatementPrecedence rule in edition.Statements)

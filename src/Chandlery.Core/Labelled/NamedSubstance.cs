@@ -7,4 +7,6 @@ namespace Chandlery.Core.Labelled;
 /// <param name="Cas">CAS number, or null.</param>
 /// <param name="Because">The reason.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record NamedSubstance(string Name, string? Cas, string Because, Citation Clause);
+/// <param name="IsBehindClass">True when it is behind a class of the candle.</param>
+/// <param name="IsSensitiser">True when it is a sensitiser at or over its elicitation limit.</param>
+public sealed record NamedSubstance(string Name, string? Cas, string Because, Citation Clause, bool IsBehindClass, bool IsSensitiser);

@@ -37,16 +37,23 @@ internal static class NamedSubstances
         [
             .. behind
                 .Where(b => chosen.Contains(b.Substance.Name))
-                .Select(b => Name(b.Substance, $"behind {b.Class.Category.Code}", rules.Clause))
+                .Select(b => Name(b.Substance, $"behind {b.Class.Category.Code}", rules.Clause, true))
                 .Concat(
                     classification
                         .Sensitisers.OrderByDescending(s => s.Working.Value / s.Working.Threshold)
-                        .Select(s => Name(s.Substance, s.Working.Sentence, s.Working.Clause))
+                        .Select(s => Name(s.Substance, s.Working.Sentence, s.Working.Clause, false))
                 )
                 .DistinctBy(n => n.Name),
         ];
-    }
 
-    private static NamedSubstance Name(Substance substance, string because, Hazards.Citation clause) =>
-        new(substance.Name, substance.Ingredient.Identity.Cas?.Text, because, clause);
+        NamedSubstance Name(Substance substance, string because, Hazards.Citation clause, bool isBehindClass) =>
+            new(
+                substance.Name,
+                substance.Ingredient.Identity.Cas?.Text,
+                because,
+                clause,
+                isBehindClass,
+                sensitisers.Contains(substance.Name)
+            );
+    }
 }

@@ -46,25 +46,22 @@ internal static class PrecautionSelector
 
         foreach (PrecautionOffer offer in offers.Where(o => o.Use == PrecautionUse.Drop))
         {
-            leftOff.Add(new LeftOffChoice(offer.Code, offer.Because, rules.MostClause));
+            string listed = offer.Condition.Length == 0 ? "" : $" (the law lists it on a condition: {offer.Condition})";
+            leftOff.Add(new LeftOffChoice(offer.Code, offer.Because + listed, offer.Clause));
         }
 
         return
         [
             .. chosen
                 .OrderBy(o => o.Code.Text, StringComparer.Ordinal)
-                .Select(o => new StatementChoice(
-                    o.Code,
-                    $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})",
-                    o.Code == rules.Disposal ? rules.DisposalClause : rules.MostClause
-                )),
+                .Select(o => new StatementChoice(o.Code, $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})", o.Clause)),
         ];
 
         void Choose(PrecautionOffer offer)
         {
-            if (offer.CoveredBy is { } cover && offers.Any(o => o.Code == cover && o.Use != PrecautionUse.Drop))
+            if (offer.CoveredBy is { } cover && chosen.Any(o => o.Code == cover))
             {
-                leftOff.Add(new LeftOffChoice(offer.Code, $"{cover} says it already", rules.MostClause));
+                leftOff.Add(new LeftOffChoice(offer.Code, $"{cover} is printed: {offer.Condition}", offer.Clause));
             }
             else
             {

@@ -13,11 +13,11 @@ public static class SmallPackages
         Edition edition,
         Classification classification,
         LabelElements label,
-        Millilitres capacity
+        Millilitres contents
     )
     {
         SmallPackageRules rules = edition.SmallPackages;
-        if (capacity.Value > rules.UpTo.Value)
+        if (contents.Value > rules.UpTo.Value)
         {
             return [];
         }
@@ -32,8 +32,9 @@ public static class SmallPackages
             }
         }
 
-        // A precaution stays as long as one class that calls for it must keep its precautions.
-        foreach (StatementChoice precaution in label.Precautionary)
+        // A precaution stays as long as one class that calls for it must keep its precautions, and what a duty of its own asks for
+        // goes with no class.
+        foreach (StatementChoice precaution in label.Precautionary.Where(p => !IsOwed(edition, p.Code, classification)))
         {
             List<ClassResult> callers = [.. classification.Classes.Where(c => CallsFor(edition, precaution.Code, c))];
             if (callers.Count > 0 && callers.All(c => Row(rules, c, r => r.Precautionary) is not null))
@@ -50,6 +51,11 @@ public static class SmallPackages
 
     private static bool CallsFor(Edition edition, StatementCode precaution, ClassResult result) =>
         edition.Precautions.Offers.Any(o => o.Code == precaution && o.For.Contains(result.Category.Statement));
+
+    private static bool IsOwed(Edition edition, StatementCode precaution, Classification classification) =>
+        edition.Precautions.Offers.Any(o =>
+            o.Code == precaution && !o.Listed && classification.Classes.Any(c => o.For.Contains(c.Category.Statement))
+        );
 
     // A printed statement may stand for several classes (H410 for acute and chronic).
     private static IEnumerable<ClassResult> Behind(Edition edition, Classification classification, StatementCode code) =>

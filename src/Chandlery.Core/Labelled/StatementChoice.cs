@@ -8,6 +8,12 @@ namespace Chandlery.Core.Labelled;
 /// <param name="Clause">Where it stands.</param>
 public sealed record StatementChoice(StatementCode Code, string Because, Citation Clause) : LabelChoice(Because, Clause)
 {
+    /// <summary>The organs that every cause's source names, as it names them; empty where one names none.</summary>
+    public string Organs { get; init; } = "";
+
+    /// <summary>True for the statement on sensitisers, which names them.</summary>
+    public bool NamesSubstances { get; init; }
+
     /// <inheritdoc/>
     public override string Text => Code.Text;
 }

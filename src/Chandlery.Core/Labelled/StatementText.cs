@@ -16,7 +16,8 @@ public static class StatementText
         string text =
             language.Statement(code)
             ?? throw new InvalidOperationException($"{language.Name} lacks the statement {code}: its label cannot be printed.");
-        return WithNames(text, label.Named.Select(n => n.Name));
+        string organs = label.Hazard.FirstOrDefault(h => h.Code == code)?.Organs ?? "";
+        return WithNames(WithOrgans(text, organs), label.Eliciting.Select(n => n.Name));
     }
 
     /// <summary>The line that names substances, in the word order of the language.</summary>
@@ -29,6 +30,13 @@ public static class StatementText
     /// <summary>Those of a label's statements whose text is not sure, by where it comes from.</summary>
     public static IEnumerable<IGrouping<TextOrigin, StatementCode>> Unsure(Language language, LabelElements label) =>
         CodesOf(label).Where(code => !language.OriginOf(code).IsVerified).GroupBy(language.OriginOf);
+
+    /// <summary>A statement with the organs at its end, before the full stop: so every language keeps the words of the law as they are.</summary>
+    public static string WithOrgans(string text, string organs) => organs.Length == 0 ? text : $"{text.TrimEnd('.')} ({organs}).";
+
+    /// <summary>The law's statement on ingredients of unknown hazard to waters, as label and safety data sheet print it.</summary>
+    public static string UnknownAquatic(Language language, UnknownStatement unknown) =>
+        language.Words["unknownAquatic"].Replace("{percent}", language.Figures.AtMostFigure(unknown.Share), StringComparison.Ordinal);
 
     /// <summary>The law's statement on ingredients of unknown acute toxicity, as label and safety data sheet print it.</summary>
     public static string UnknownToxicity(Language language, UnknownStatement unknown) =>

@@ -23,6 +23,12 @@ public sealed record Edition
     /// <summary>What it leaves to others.</summary>
     public required IReadOnlyList<string> DoesNotCover { get; init; }
 
+    /// <summary>Changes of the law with their days, in their order.</summary>
+    public required IReadOnlyList<Amendment> Amendments { get; init; }
+
+    /// <summary>Within which time labels must follow a new classification; null where no such rule is known.</summary>
+    public required RelabellingRules? Relabelling { get; init; }
+
     /// <summary>Classification rules.</summary>
     public required IReadOnlyList<ClassRule> Rules { get; init; }
 
@@ -37,6 +43,12 @@ public sealed record Edition
 
     /// <summary>Precedence of statements.</summary>
     public required IReadOnlyList<StatementPrecedence> Statements { get; init; }
+
+    /// <summary>Statements that single ingredients call for.</summary>
+    public required IReadOnlyList<IngredientStatement> IngredientStatements { get; init; }
+
+    /// <summary>What a package for the public must have beside its label.</summary>
+    public required IReadOnlyList<PackagingDuty> Packaging { get; init; }
 
     /// <summary>Precautionary statements.</summary>
     public required PrecautionRules Precautions { get; init; }

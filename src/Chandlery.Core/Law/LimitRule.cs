@@ -20,6 +20,9 @@ public sealed record LimitRule : ClassRule
     /// <summary>The other method for substances whose effects may not add up; null for none.</summary>
     public required NonAdditive? WhereAddingMayFail { get; init; }
 
+    /// <summary>When unknown hazards of this group are said; null where the law asks no such statement.</summary>
+    public required UnknownAquatic? Unknown { get; init; }
+
     /// <inheritdoc/>
     public override IEnumerable<HazardCategory> Results => Rungs.Select(r => r.Result).Distinct();
 }

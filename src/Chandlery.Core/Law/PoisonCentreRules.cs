@@ -9,7 +9,7 @@ public sealed record PoisonCentreRules
     /// <summary>Areas of hazard for which a mixture is notified.</summary>
     public required IReadOnlyList<HazardArea> Areas { get; init; }
 
-    /// <summary>Share from which hazardous ingredients, and those of unknown hazard, are named.</summary>
+    /// <summary>Share from which hazardous ingredients, and those of unknown hazard, are named; 0 for all that are identified.</summary>
     public required MassPercent HazardousFrom { get; init; }
 
     /// <summary>Share from which other ingredients are named.</summary>
@@ -23,6 +23,12 @@ public sealed record PoisonCentreRules
 
     /// <summary>Widest ranges for other ingredients, highest share first.</summary>
     public required IReadOnlyList<RangeWidth> OtherWidths { get; init; }
+
+    /// <summary>How much a share may change before an update and a new UFI are due, highest share first.</summary>
+    public required IReadOnlyList<ShareChange> ShareChanges { get; init; }
+
+    /// <summary>Where that stands.</summary>
+    public required Citation ShareChangesClause { get; init; }
 
     /// <summary>Where the ranges stand.</summary>
     public required Citation Clause { get; init; }

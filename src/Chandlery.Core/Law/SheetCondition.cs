@@ -21,8 +21,11 @@ public enum SheetCondition
     /// <summary>More of it is undeclared than a rounding of the suppliers' sheets.</summary>
     HasUndeclared,
 
-    /// <summary>Ingredients of unknown acute toxicity reach the share from which the law wants that said.</summary>
+    /// <summary>An ingredient of unknown acute toxicity reaches the share from which the law wants that said.</summary>
     HasUnknownToxicity,
+
+    /// <summary>An ingredient of unknown hazard to waters reaches the share from which the law wants that said.</summary>
+    HasUnknownAquatic,
 
     /// <summary>The place's label shows hazards.</summary>
     LabelShowsHazards,

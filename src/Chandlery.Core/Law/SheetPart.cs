@@ -12,6 +12,9 @@ public enum SheetPart
     /// <summary>The law's statement on ingredients of unknown acute toxicity.</summary>
     UnknownToxicity,
 
+    /// <summary>The statement on ingredients of unknown hazard to waters.</summary>
+    UnknownAquatic,
+
     /// <summary>The substances of section 3.</summary>
     Composition,
 

@@ -43,8 +43,8 @@ public static class PoisonFacts
             return top + " %";
         }
 
-        // A band begins at its edge, but a range that ends there lies below it: the narrower width of the band below is taken.
-        double width = widths.First(w => high > w.From || w.From == MassPercent.Zero).Points;
+        // A band begins at its edge: a range that ends there is one of the band above.
+        double width = widths.First(w => high.Reaches(w.From)).Points;
         double narrowest = double.Parse(top, CultureInfo.InvariantCulture) - width;
         bool isTooWide = high.Value - low.Value > width + MassPercent.RelativeTolerance;
         string from = low.Value < narrowest ? figures.AtMostFigure(new MassPercent(narrowest)) : figures.AtLeastFigure(low);

@@ -29,11 +29,12 @@ internal static class SheetHolding
             SheetCondition.NotClassified => !isClassified,
             SheetCondition.NamesSensitisers => a.Classification.Sensitisers.Count > 0,
             SheetCondition.HasUndeclared => a.Composition.HasUndeclared,
-            SheetCondition.HasUnknownToxicity => HasUnknownToxicity(a),
+            SheetCondition.HasUnknownToxicity => a.Classification.UnknownToxicity is not null,
+            SheetCondition.HasUnknownAquatic => a.Classification.UnknownAquatic is not null,
             SheetCondition.LabelShowsHazards => a.Edition.Label.ShowsHazards,
             SheetCondition.LabelShowsNoHazards => !a.Edition.Label.ShowsHazards,
             SheetCondition.HasLabelElements => HasLabelElements(a),
-            SheetCondition.HasNoLabelElements => a.Edition.Label.ShowsHazards && !HasLabelElements(a) && !HasUnknownToxicity(a),
+            SheetCondition.HasNoLabelElements => a.Edition.Label.ShowsHazards && !HasLabelElements(a) && !SaysUnknown(a),
             SheetCondition.HasConcerning => HasConcerning(context),
             SheetCondition.HasNoConcerning => !HasConcerning(context),
             SheetCondition.HasPersistent => context.With(context.Rules.Concerning.Persistent).Count > 0,
@@ -68,7 +69,8 @@ internal static class SheetHolding
         };
     }
 
-    private static bool HasUnknownToxicity(Assessment a) => a.Classification.UnknownToxicity is not null;
+    private static bool SaysUnknown(Assessment a) =>
+        a.Classification.UnknownToxicity is not null || a.Classification.UnknownAquatic is not null;
 
     private static bool HasLabelElements(Assessment a) =>
         a.Label.Pictograms.Count + a.Label.Hazard.Count + a.Label.Supplemental.Count + a.Label.Precautionary.Count > 0;

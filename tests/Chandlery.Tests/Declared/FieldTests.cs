@@ -62,7 +62,6 @@ public sealed class FieldTests
 
     [Theory]
     [InlineData("law/eu-clp/precautions.yaml", "limit")]
-    [InlineData("law/eu-clp/precautions.yaml", "disposal")]
     [InlineData("law/eu-clp/label-elements.yaml", "naming")]
     [InlineData("law/eu-clp/label-format.yaml", "quantityFigures")]
     [InlineData("law/eu-clp/safety-sheet.yaml", "duty")]

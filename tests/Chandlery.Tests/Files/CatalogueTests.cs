@@ -39,9 +39,11 @@ public sealed class CatalogueTests
             Assess(With("cedar-smoke", t => t.Replace("share: 2.5 - <5 %", "share: 5 - <10 %", StringComparison.Ordinal)))
         );
         Assert.Equal(["harbour-bowl", "hb-2611"], changes.Select(c => c.Id));
-        StateChange named = Assert.Single(changes[0].Changes);
+        Assert.Equal(["named substance", "poison centres"], changes[0].Changes.Select(c => c.Subject));
+        StateChange named = changes[0].Changes[0];
         Assert.Equal(("named substance", true, "Eugenol"), (named.Subject, named.Begins, named.Text));
         Assert.Contains("0.1 %", named.Why, StringComparison.Ordinal);
+        Assert.Contains("Eugenol goes from", changes[0].Changes[1].Text, StringComparison.Ordinal);
     }
 
     [Fact]

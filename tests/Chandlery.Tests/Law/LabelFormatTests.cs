@@ -26,6 +26,8 @@ public sealed class LabelFormatTests
             Fill = null,
             Inner = null,
             Outer = new VesselSize(new RoundSection(new Millimetres(diameterMm)), new Millimetres(heightMm)),
+            IsChildResistant = false,
+            HasTactileWarning = false,
         };
 
     [Theory]
@@ -108,6 +110,8 @@ public sealed class LabelFormatTests
             Fill = null,
             Inner = null,
             Outer = null,
+            IsChildResistant = false,
+            HasTactileWarning = false,
         };
         Assert.Equal(12.7, TestLaw.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
     }

@@ -193,8 +193,8 @@ public class StatementTests
         {
             Named =
             [
-                new NamedSubstance("Citral", null, "test", Citation.None),
-                new NamedSubstance("Linalool", null, "test", Citation.None),
+                new NamedSubstance("Citral", null, "test", Citation.None, false, true),
+                new NamedSubstance("Linalool", null, "test", Citation.None, false, true),
             ],
         };
         Assert.Equal(expected, StatementText.Printed(TestLaw.Lawbook.FindLanguage(code)!, StatementCode.Of("EUH208"), label));

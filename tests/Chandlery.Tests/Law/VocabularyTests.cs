@@ -110,8 +110,9 @@ public sealed class VocabularyTests
         {
             Named =
             [
-                new NamedSubstance("Citral", null, "test", Citation.None),
-                new NamedSubstance("Linalool", null, "test", Citation.None),
+                new NamedSubstance("Citral", null, "test", Citation.None, IsBehindClass: false, IsSensitiser: true),
+                new NamedSubstance("Linalool", null, "test", Citation.None, IsBehindClass: false, IsSensitiser: true),
+                new NamedSubstance("Anethole", null, "test", Citation.None, IsBehindClass: true, IsSensitiser: false),
             ],
         };
         Language english = TestLaw.Lawbook.FindLanguage("en")!;

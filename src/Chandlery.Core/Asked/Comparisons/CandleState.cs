@@ -1,6 +1,7 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Core.Notified;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Asked.Comparisons;
@@ -11,6 +12,15 @@ namespace Chandlery.Core.Asked.Comparisons;
 /// <param name="Subjects">Facts by subject, such as "class" or "hazard statement".</param>
 public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<string, IReadOnlyList<Fact>> Subjects)
 {
+    /// <summary>What the poison centres are told of, where the candle has a UFI; empty otherwise.</summary>
+    public IReadOnlyList<NotifiedShare> Notified { get; init; } = [];
+
+    /// <summary>The last days for labels of the state before, by whether a hazard is new or graver; null where no term is known.</summary>
+    public (DateOnly Graver, DateOnly Other, string Clause)? OldLabelsUntil { get; init; }
+
+    /// <summary>The law on such notifications; null where the edition knows none.</summary>
+    public PoisonCentreRules? PoisonCentres { get; init; }
+
     /// <summary>The state of an assessed candle.</summary>
     public static CandleState Of(Assessment a)
     {
@@ -52,7 +62,15 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
                     new Fact($"{band.Label}, lower-case x {band.XHeight}", Reason($"{format.Id} for {a.Vessel.Brimful}", format.Clause)),
                 ],
             }
-        );
+        )
+        {
+            Notified = a.Ufi is null ? [] : [.. a.Substances.Select(s => new NotifiedShare(s.Name, s.Ingredient.High))],
+            PoisonCentres = a.Edition.PoisonCentres,
+            OldLabelsUntil =
+                a.Edition.Relabelling is { } rules && rules.InForce.On(a.AsOf)
+                    ? (rules.OldLabelsUntil(a.AsOf, true), rules.OldLabelsUntil(a.AsOf, false), rules.Clause.Text)
+                    : null,
+        };
     }
 
     private static string Reason(string because, string clause) => clause.Length == 0 ? because : $"{because} ({clause})";

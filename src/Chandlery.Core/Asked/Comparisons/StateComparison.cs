@@ -1,8 +1,23 @@
+using Chandlery.Core.Notified;
+
 namespace Chandlery.Core.Asked.Comparisons;
 
 /// <summary>Compares two states of a catalogue.</summary>
 public static class StateComparison
 {
+    private const string Class = "class";
+
+    private static readonly string[] OnLabel =
+    [
+        Class,
+        "pictogram",
+        "signal word",
+        "hazard statement",
+        "supplemental statement",
+        "precautionary statement",
+        "named substance",
+    ];
+
     /// <summary>The candles that change, in the order of their names.</summary>
     public static IReadOnlyList<CandleChange> Compare(
         IReadOnlyList<CatalogueEntry<CandleState>> before,
@@ -18,7 +33,12 @@ public static class StateComparison
             CandleState? becomes = now.GetValueOrDefault(key);
             if (was is not null && becomes is not null)
             {
-                List<StateChange> found = [.. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s]))];
+                List<StateChange> found =
+                [
+                    .. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s])),
+                    .. Notifications(was, becomes),
+                ];
+                found.AddRange(OldLabels(becomes, found));
                 if (found.Count > 0)
                 {
                     changes.Add(new CandleChange(key.Id, key.Edition, found, ""));
@@ -32,6 +52,32 @@ public static class StateComparison
 
         return changes;
     }
+
+    // A class that begins is a hazard that is new or graver; a broken limit or a stop changes no label.
+    private static IEnumerable<StateChange> OldLabels(CandleState becomes, List<StateChange> found)
+    {
+        if (becomes.OldLabelsUntil is not { } days || !found.Exists(f => OnLabel.Contains(f.Subject)))
+        {
+            return [];
+        }
+
+        bool isGraver = found.Exists(f => f is { Subject: Class, Begins: true });
+        DateOnly until = isGraver ? days.Graver : days.Other;
+        return [new StateChange("old labels", true, $"until {until:yyyy-MM-dd}, when the new classification is of today", days.Clause)];
+    }
+
+    // Only where both states have a UFI: a first notification is no update.
+    private static IEnumerable<StateChange> Notifications(CandleState was, CandleState becomes) =>
+        becomes.PoisonCentres is { } rules && was.Notified.Count > 0 && becomes.Notified.Count > 0
+            ? NotificationUpdate
+                .Reasons(rules, was.Notified, becomes.Notified)
+                .Select(reason => new StateChange(
+                    "poison centres",
+                    true,
+                    $"an update and a new UFI are due: {reason}",
+                    rules.ShareChangesClause.Text
+                ))
+            : [];
 
     private static Dictionary<(string Id, string Edition), CandleState> States(IReadOnlyList<CatalogueEntry<CandleState>> entries)
     {

@@ -38,6 +38,7 @@ internal static class CandleReader
             SoldIn = ReadCountries(fields),
             Languages = fields.Texts(CandleShape.Languages),
             Label = ReadLabel(fields, CandleShape.Label),
+            LabelStands = ReadLabelPlace(fields),
             BatchCode = fields.OptionalText(CandleShape.BatchCode),
             FormulationNumber = fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
             OnMarketSince = fields.OptionalDay(CandleShape.OnMarketSince),
@@ -45,6 +46,16 @@ internal static class CandleReader
             InformationUrl = ReadUrl(fields),
         };
     }
+
+    private static LabelPlace ReadLabelPlace(Fields fields) =>
+        !fields.Has(CandleShape.LabelStands)
+            ? LabelPlace.OnVessel
+            : fields.Choice(CandleShape.LabelStands) switch
+            {
+                "onTag" => LabelPlace.OnTag,
+                "onOuterPackage" => LabelPlace.OnOuterPackage,
+                _ => LabelPlace.OnVessel,
+            };
 
     public static Batch ReadBatch(Fields fields, string id)
     {

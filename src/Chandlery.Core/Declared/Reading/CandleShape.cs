@@ -85,6 +85,12 @@ internal static class CandleShape
         "Since when the candle has been sold, where older rules may still hold for it."
     );
 
+    public static readonly ChoiceField LabelStands = new(
+        "labelStands",
+        "Where the label stands; on the vessel where nothing is said.",
+        ["onVessel", "onTag", "onOuterPackage"]
+    );
+
     public static readonly TextField Gtin = new("gtin", "GTIN-13 for a bar code; its check digit is verified.", "'4006381333931'")
     {
         Pattern = "^[0-9]{13}$",
@@ -115,6 +121,7 @@ internal static class CandleShape
             SoldIn,
             Languages,
             Label,
+            LabelStands,
             BatchCode,
             FormulationNumber,
             OnMarketSince,

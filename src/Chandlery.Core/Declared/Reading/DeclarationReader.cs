@@ -235,6 +235,8 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             Fill = fill,
             Inner = ReadSize(fields, VesselShape.Inner),
             Outer = ReadSize(fields, VesselShape.Outer),
+            IsChildResistant = fields.OptionalFlag(VesselShape.ChildResistant) ?? false,
+            HasTactileWarning = fields.OptionalFlag(VesselShape.TactileWarning) ?? false,
         };
     }
 

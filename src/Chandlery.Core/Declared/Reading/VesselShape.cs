@@ -37,7 +37,18 @@ internal static class VesselShape
     public static readonly GroupField Inner = new("inner", "Size of the inside.", Size);
     public static readonly GroupField Outer = new("outer", "Size of the outside.", Size);
 
+    public static readonly FlagField ChildResistant = new(
+        "childResistant",
+        "yes: its closure is child-resistant by test (EN ISO 8317, or EN 862 where it does not close again)."
+    );
+
+    public static readonly FlagField TactileWarning = new("tactileWarning", "yes: it bears a warning that can be felt (EN ISO 11683).");
+
     private const double LongestMm = 5000;
 
-    public static readonly Shape Vessel = new("vessel", "What the candle is poured into", [Name, Material, Brimful, Fill, Inner, Outer]);
+    public static readonly Shape Vessel = new(
+        "vessel",
+        "What the candle is poured into",
+        [Name, Material, Brimful, Fill, Inner, Outer, ChildResistant, TactileWarning]
+    );
 }

@@ -50,7 +50,14 @@ internal static class AnnexReader
             row.Done();
         }
 
-        var rules = new AnnexRules(acts, fields.Texts("notComputed"), notes, LawCodes.Citation(fields, "notesClause"), fields.Choice("namesIn", [.. languages]), found);
+        var rules = new AnnexRules(
+            acts,
+            fields.Texts("notComputed"),
+            notes,
+            LawCodes.Citation(fields, "notesClause"),
+            fields.Choice("namesIn", [.. languages]),
+            found
+        );
         fields.Done();
         return rules;
     }

@@ -63,6 +63,7 @@ internal sealed class ClassesReader(LawCodes codes)
             ImpliedBy = ReadImplication(fields),
             Elicitation = ReadElicitation(fields),
             WhereAddingMayFail = ReadNonAdditive(fields),
+            Unknown = ReadUnknownAquatic(fields),
         };
 
     private AcuteToxicityRule ReadAcuteToxicity(Fields fields, string group)
@@ -103,6 +104,19 @@ internal sealed class ClassesReader(LawCodes codes)
             LawCodes.Citation(fields)
         );
         fields.Done();
+        return unknown;
+    }
+
+    private static UnknownAquatic? ReadUnknownAquatic(Fields fields)
+    {
+        if (fields.OptionalGroup("unknown") is not { } group)
+        {
+            return null;
+        }
+
+        var unknown = new UnknownAquatic(new MassPercent(group.Number("saidFromPercent", 0, 100, "0.1")), LawCodes.Citation(group));
+        group.Text("confidence", "how it was checked");
+        group.Done();
         return unknown;
     }
 

@@ -21,8 +21,13 @@ internal sealed class EditionReader(
         IReadOnlyList<string> leavesOut = ReadGroups(head);
         List<HazardCategory> leavesOutResults = codes.Categories(head, "leavesOutResults");
         (List<ClassRule> rules, List<NotComputed> notComputed) = new ClassesReader(codes).Read(files.OpenFor(id, "classes.yaml"));
-        (List<LabelElement> elements, List<PictogramPrecedence> pictograms, List<StatementPrecedence> statements, NamingRules naming) =
-            new LabelElementsReader(codes).Read(files.OpenFor(id, "label-elements.yaml"));
+        (
+            List<LabelElement> elements,
+            List<PictogramPrecedence> pictograms,
+            List<StatementPrecedence> statements,
+            NamingRules naming,
+            List<IngredientStatement> ingredients
+        ) = new LabelElementsReader(codes).Read(files.OpenFor(id, "label-elements.yaml"));
         Requirement ufi = ReadRequirement(head.Group("ufi", "{ needed: no, clause: ... }"));
         var edition = new Edition
         {
@@ -32,12 +37,16 @@ internal sealed class EditionReader(
             Sources = head.Texts("sources"),
             Covers = head.Texts("covers"),
             DoesNotCover = head.Texts("doesNotCover"),
+            Amendments = [.. head.Groups("amendments").Select(ReadAmendment)],
+            Relabelling = head.OptionalGroup("relabelling") is { } relabelling ? ReadRelabelling(relabelling) : null,
             Rules = [.. rules.Where(r => !leavesOut.Contains(r.Group)).Select(r => Without(r, leavesOutResults))],
             NotComputed = notComputed,
             Elements = elements,
             Pictograms = pictograms,
             Statements = statements,
             Naming = naming,
+            IngredientStatements = ingredients,
+            Packaging = new PackagingReader(codes).Read(files.OpenFor(id, "packaging.yaml")),
             Precautions = new PrecautionsReader(codes).Read(files.OpenFor(id, "precautions.yaml")),
             Wordings = [.. head.Groups("wordings").Select(ReadWording)],
             Formats = FormatReader.Read(files.OpenFor(id, "label-format.yaml")),
@@ -144,6 +153,32 @@ internal sealed class EditionReader(
         );
         row.Done();
         return choice;
+    }
+
+    private static Amendment ReadAmendment(Fields row)
+    {
+        var amendment = new Amendment(
+            new InForce(row.Day("from"), null, row.OptionalDay("stockFrom")),
+            row.Text("parts", "articles and points"),
+            row.Text("says", "what it means"),
+            LawCodes.Citation(row),
+            row.Text("confidence", "how it was checked")
+        );
+        row.Done();
+        return amendment;
+    }
+
+    private static RelabellingRules ReadRelabelling(Fields group)
+    {
+        var rules = new RelabellingRules(
+            new InForce(group.OptionalDay("from"), null),
+            (int)group.Number("graverMonths", 0, 120, "6"),
+            (int)group.Number("otherMonths", 0, 120, "18"),
+            LawCodes.Citation(group),
+            group.Text("confidence", "how it was checked")
+        );
+        group.Done();
+        return rules;
     }
 
     private static Notice ReadNotice(Fields row)

@@ -25,6 +25,7 @@ internal static class FormatReader
         }
 
         var figures = new QuantityFigures(LawCodes.Citation(quantity), bands, quantity.OptionalNumber("panelShareOfSide", 0, 1) ?? 1);
+        quantity.Text("confidence", "how it was checked");
         quantity.Done();
         List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
         fields.Done();

@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
@@ -10,9 +11,11 @@ internal sealed class LabelElementsReader(LawCodes codes)
         List<LabelElement> Elements,
         List<PictogramPrecedence> Pictograms,
         List<StatementPrecedence> Statements,
-        NamingRules Naming
+        NamingRules Naming,
+        List<IngredientStatement> IngredientStatements
     ) Read(Fields fields)
     {
+        fields.Text("confidence", "how the rows were checked");
         List<LabelElement> elements = [.. fields.Groups("elements").SelectMany(ReadElement)];
         List<PictogramPrecedence> pictograms = [.. fields.Groups("pictogramPrecedence").Select(ReadPictogramPrecedence)];
         List<StatementPrecedence> statements =
@@ -26,8 +29,24 @@ internal sealed class LabelElementsReader(LawCodes codes)
         // The clause is a note for readers of the data; each named sensitiser carries its own.
         group.OptionalText("sensitisersAlways");
         group.Done();
+        List<IngredientStatement> ingredients = [.. fields.Groups("ingredientStatements").Select(ReadIngredientStatement)];
         fields.Done();
-        return (elements, pictograms, statements, naming);
+        return (elements, pictograms, statements, naming, ingredients);
+    }
+
+    private IngredientStatement ReadIngredientStatement(Fields row)
+    {
+        var statement = new IngredientStatement(
+            codes.Statement(row, "statement"),
+            row.Texts("cas"),
+            new MassPercent(row.Number("fromPercent", 0, 100, "1")),
+            new InForce(row.OptionalDay("from"), row.OptionalDay("until")),
+            LawCodes.Citation(row)
+        );
+        row.Text("confidence", "how it was checked");
+        row.OptionalText("stricter");
+        row.Done();
+        return statement;
     }
 
     private IEnumerable<LabelElement> ReadElement(Fields fields)
@@ -67,6 +86,7 @@ internal sealed class LabelElementsReader(LawCodes codes)
         IReadOnlyList<StatementCode> all = codes.Statements(fields, "all");
         var row = new StatementPrecedence(all, codes.Statement(fields, "use"), all, LawCodes.Citation(fields));
         fields.OptionalText("stricter");
+        fields.Text("confidence", "how it was checked");
         fields.Done();
         return row;
     }

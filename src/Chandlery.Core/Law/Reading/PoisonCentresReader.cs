@@ -15,16 +15,38 @@ internal sealed class PoisonCentresReader(LawCodes codes)
             [
                 .. fields.Choices("areas", "physical", "health", "environment").Select(a => Enum.Parse<HazardArea>(a, ignoreCase: true)),
             ],
-            HazardousFrom = new MassPercent(fields.Number("hazardousFromPercent", 0, 100, "0.1")),
+            HazardousFrom = new MassPercent(fields.NumberFrom("hazardousFromPercent", 0, 100, "0")),
             OthersFrom = new MassPercent(fields.Number("othersFromPercent", 0, 100, "1")),
             MajorConcern = codes.CategoriesOrClasses(fields, "majorConcern"),
             MajorConcernWidths = ReadWidths(fields, "majorConcernWidths"),
             OtherWidths = ReadWidths(fields, "otherWidths"),
+            ShareChanges = ReadChanges(fields),
+            ShareChangesClause = LawCodes.Citation(fields, "shareChangesClause"),
             Clause = LawCodes.Citation(fields),
             Confidence = fields.Text("confidence", "from memory"),
         };
         fields.Done();
         return rules;
+    }
+
+    private static List<ShareChange> ReadChanges(Fields fields)
+    {
+        var changes = new List<ShareChange>();
+        foreach (Fields row in fields.Groups("shareChanges"))
+        {
+            changes.Add(
+                new ShareChange(new MassPercent(row.NumberFrom("abovePercent", 0, 100, "10")), row.Number("ofItselfPercent", 0, 100, "10"))
+            );
+            row.Done();
+        }
+
+        if (changes.Count == 0 || changes[^1].Above != MassPercent.Zero)
+        {
+            fields.Problems.Add(fields.PlaceOf("shareChanges"), "The last row of 'shareChanges' must begin at 0.");
+            changes.Add(new ShareChange(MassPercent.Zero, 1));
+        }
+
+        return changes;
     }
 
     private static List<RangeWidth> ReadWidths(Fields fields, string key)

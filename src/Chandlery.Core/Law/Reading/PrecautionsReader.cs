@@ -8,43 +8,67 @@ internal sealed class PrecautionsReader(LawCodes codes)
     public PrecautionRules Read(Fields fields)
     {
         Fields limit = fields.Group("limit", "{ most: 6, clause: ... }");
-        Fields disposal = fields.Group("disposal", "{ code: P501, clause: ... }");
+        Dictionary<string, string> confidences = ReadConfidences(fields);
         var offers = new List<PrecautionOffer>();
         foreach (Fields row in fields.Groups("precautions"))
         {
             offers.Add(
-                new PrecautionOffer(
-                    codes.Statement(row, "code"),
-                    codes.Statements(row, "for"),
-                    (int)row.Number("rank", 0, 1000, "10"),
-                    row.Enumeration("use", PrecautionUse.Keep),
-                    codes.OptionalStatement(row, "coveredBy"),
-                    row.Text("because", "a reason")
-                )
+                new PrecautionOffer
+                {
+                    Code = codes.Statement(row, "code"),
+                    For = codes.Statements(row, "for"),
+                    Listed = row.OptionalFlag("listed") ?? true,
+                    Clause = LawCodes.Citation(row),
+                    Confidence = confidences[row.Choice("confidence", [.. confidences.Keys])],
+                    Condition = row.OptionalText("condition") ?? "",
+                    Rank = (int)row.Number("rank", 0, 1000, "10"),
+                    Use = row.Enumeration("use", PrecautionUse.Keep),
+                    CoveredBy = codes.OptionalStatement(row, "coveredBy"),
+                    Because = row.Text("because", "a reason"),
+                }
             );
             row.Done();
         }
 
-        var rules = new PrecautionRules(
-            (int)limit.Number("most", 0, 100, "6"),
-            LawCodes.Citation(limit),
-            codes.Statement(disposal, "code"),
-            LawCodes.Citation(disposal),
-            offers
-        );
+        var rules = new PrecautionRules((int)limit.Number("most", 0, 100, "6"), LawCodes.Citation(limit), offers);
         foreach (PrecautionOffer offer in offers.Where(o => o.CoveredBy is { } cover && offers.All(c => c.Code != cover)))
         {
             fields.Problems.Add(fields.PlaceOf("precautions"), $"{offer.Code} is covered by {offer.CoveredBy}, which is not offered.");
         }
 
-        if (fields.Has("disposal") && offers.TrueForAll(o => o.Code != rules.Disposal))
+        // What covers another must be chosen before it, or nobody knows whether it is printed.
+        foreach (
+            PrecautionOffer offer in offers.Where(o =>
+                offers.Any(c => c.Code == o.CoveredBy && c.Use == PrecautionUse.Keep && c.Rank >= o.Rank)
+            )
+        )
         {
-            fields.Problems.Add(disposal.PlaceOf("code"), $"The disposal statement {rules.Disposal} is not offered.");
+            fields.Problems.Add(fields.PlaceOf("precautions"), $"{offer.CoveredBy} covers {offer.Code} and must have a lower rank.");
         }
 
         limit.Done();
-        disposal.Done();
         fields.Done();
         return rules;
+    }
+
+    private static Dictionary<string, string> ReadConfidences(Fields fields)
+    {
+        var texts = new Dictionary<string, string>();
+        foreach (YamlEntry entry in fields.Entries("confidences"))
+        {
+            texts[entry.Key] = (entry.Value as YamlScalar)?.Text ?? "";
+        }
+
+        if (texts.Count == 0)
+        {
+            fields.Problems.Add(
+                fields.FirstPlace,
+                "'confidences' is missing.",
+                "Write 'confidences: { matrix: how the rows were checked }'."
+            );
+            texts[""] = "";
+        }
+
+        return texts;
     }
 }

@@ -68,6 +68,7 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
     private ConcerningRules ReadConcerning(Fields fields)
     {
         Fields group = fields.Group("concerning", "{ persistent: [PBT, vPvB], ..., fromPercent: 0.1, clause: ... }");
+        group.OptionalText("confidence");
         var concerning = new ConcerningRules(
             codes.CategoriesOrClasses(group, "persistent"),
             codes.CategoriesOrClasses(group, "endocrineForHealth"),

@@ -1,3 +1,4 @@
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
 
@@ -8,6 +9,14 @@ internal sealed class SmallPackagesReader(LawCodes codes)
 {
     private const string HazardStatements = "hazard";
     private const string PrecautionaryStatements = "precautionary";
+
+    private static readonly Dictionary<string, InnerElement> Elements = new()
+    {
+        ["pictograms"] = InnerElement.Pictograms,
+        ["signalWord"] = InnerElement.SignalWord,
+        ["productName"] = InnerElement.ProductName,
+        ["supplier"] = InnerElement.Supplier,
+    };
 
     public SmallPackageRules Read(Fields fields)
     {
@@ -27,8 +36,40 @@ internal sealed class SmallPackagesReader(LawCodes codes)
             row.Done();
         }
 
-        var rules = new SmallPackageRules(new Millilitres(fields.Number("upToMl", -1, 100_000, "125")), LawCodes.Citation(fields), rows);
+        var rules = new SmallPackageRules(
+            new Millilitres(fields.Number("upToMl", -1, 100_000, "125")),
+            LawCodes.Citation(fields),
+            rows,
+            [.. fields.Groups("innerPackages").Select(ReadInner)],
+            fields.OptionalGroup("tinyPackages") is { } tiny ? ReadTiny(tiny) : null
+        );
+        fields.OptionalText("confidence");
         fields.Done();
         return rules;
     }
+
+    private static InnerPackageRule ReadInner(Fields row)
+    {
+        IReadOnlyList<string> bears = row.Choices("bears", [.. Elements.Keys]);
+        var rule = new InnerPackageRule([.. bears.Select(b => Elements[b])], ReadInForce(row), LawCodes.Citation(row));
+        row.Text("confidence", "how it was checked");
+        row.Done();
+        return rule;
+    }
+
+    private TinyPackageRule ReadTiny(Fields group)
+    {
+        var rule = new TinyPackageRule(
+            new Millilitres(group.Number("upToMl", 0, 1000, "10")),
+            codes.CategoriesOrClasses(group, "notWith"),
+            [.. group.Choices("pictograms", [.. Pictogram.All.Select(p => p.Code)]).Select(c => Pictogram.Find(c)!)],
+            ReadInForce(group),
+            LawCodes.Citation(group)
+        );
+        group.Text("confidence", "how it was checked");
+        group.Done();
+        return rule;
+    }
+
+    private static InForce ReadInForce(Fields row) => new(row.OptionalDay("from"), row.OptionalDay("until"));
 }

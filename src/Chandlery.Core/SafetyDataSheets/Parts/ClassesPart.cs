@@ -1,3 +1,4 @@
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Core.SafetyDataSheets.Parts;
@@ -16,7 +17,7 @@ internal sealed class ClassesPart : ISheetPart
                 [],
                 [
                     .. context.Assessment.Classification.Classes.Select(c =>
-                        new[] { SheetContext.ClassAndStatement(c), context.Statement(c.Statement) }
+                        new[] { SheetContext.ClassAndStatement(c), StatementText.WithOrgans(context.Statement(c.Statement), c.Organs) }
                     ),
                 ]
             ),

@@ -34,9 +34,10 @@ internal sealed class LabelElementsPart : ISheetPart
                     .Select(s => new[] { CodeOf(s.Code), StatementText.Printed(language, s.Code, label) }),
             ]
         );
-        if (label.Hazard.Count > 0 && label.Named.Count > 0)
+        List<string> names = [.. label.Contained.Select(n => n.Name)];
+        if (names.Count > 0)
         {
-            yield return new SheetText(StatementText.Contains(language, label.Named.Select(n => n.Name)));
+            yield return new SheetText(StatementText.Contains(language, names));
         }
     }
 

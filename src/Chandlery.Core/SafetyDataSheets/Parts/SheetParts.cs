@@ -11,6 +11,7 @@ internal static class SheetParts
         new ClassesPart(),
         new LabelElementsPart(),
         new UnknownToxicityPart(),
+        new UnknownAquaticPart(),
         new CompositionPart(),
         new ResultsPart(SheetPart.HealthResults, HazardArea.Health),
         new NotMetPart(SheetPart.HealthNotMet, HazardArea.Health),

@@ -100,20 +100,28 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
     private LabelTextView TextIn(Language language)
     {
         LabelElements label = a.Label;
+        List<string> names = [.. label.Contained.Select(n => n.Name)];
         return new LabelTextView(
             TagOf(language),
             SignalWord(language),
-            label.Hazard.Count > 0 && label.Named.Count > 0 ? StatementText.Contains(language, label.Named.Select(n => n.Name)) : "",
+            names.Count > 0 ? StatementText.Contains(language, names) : "",
             Sentences(language, label.Hazard.Where(h => !leftOff.Contains(h.Code))),
             Sentences(language, label.Precautionary.Where(p => !leftOff.Contains(p.Code))),
             $"{Sentences(language, label.Supplemental)} {Unknown(language)}".Trim()
         );
     }
 
-    private string Unknown(Language language) =>
-        a.Classification.UnknownToxicity is { } unknown && a.Edition.Label.ShowsHazards
-            ? StatementText.UnknownToxicity(language, unknown)
-            : "";
+    private string Unknown(Language language)
+    {
+        if (!a.Edition.Label.ShowsHazards)
+        {
+            return "";
+        }
+
+        string toxicity = a.Classification.UnknownToxicity is { } unknown ? StatementText.UnknownToxicity(language, unknown) : "";
+        string aquatic = a.Classification.UnknownAquatic is { } waters ? StatementText.UnknownAquatic(language, waters) : "";
+        return $"{toxicity} {aquatic}".Trim();
+    }
 
     private string Sentences(Language language, IEnumerable<StatementChoice> choices) =>
         string.Join(' ', choices.Select(c => StatementText.Printed(language, c.Code, a.Label)));

@@ -8,7 +8,7 @@ namespace Chandlery.Paper.Papers.Labels;
 /// <param name="Contains">Names of the substances that must be named.</param>
 /// <param name="Hazard">Hazard statements.</param>
 /// <param name="Precautionary">Precautionary statements.</param>
-/// <param name="Supplemental">Supplemental statements, and the share of unknown toxicity.</param>
+/// <param name="Supplemental">Supplemental statements, and the shares of unknown hazard.</param>
 internal sealed record LabelTextView(
     string Tag,
     string SignalWord,

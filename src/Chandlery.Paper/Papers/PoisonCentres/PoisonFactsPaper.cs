@@ -1,8 +1,10 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Notified;
 using Chandlery.Core.Quantities;
+using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
@@ -41,6 +43,8 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
             MakerView.Of(a.Maker),
             string.Join(", ", a.Places.Select(p => p.Name)),
             a.Candle.Use == CandleUse.Outdoor ? "scented candle for outdoors, consumer use" : "scented candle for indoors, consumer use",
+            Colour(a),
+            Toxicology(a),
             $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful}; {FigureFormat.English.Declared(a.Candle.NetMass.Value)} g",
             a.Classification.Classes.Count == 0
                 ? "not classified"
@@ -56,4 +60,21 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
                 : "",
             rules.Clause
         );
+
+    private static string Colour(Assessment a) =>
+        WaxFigures.Dyes(a.Composition.Recipe) is { Count: > 0 } dyes
+            ? $"dyed with {string.Join(", ", dyes)}"
+            : "that of the wax (no dye is declared)";
+
+    private static string Toxicology(Assessment a)
+    {
+        List<string> health =
+        [
+            .. a
+                .Classification.Classes.Where(c => c.Category.Area == HazardArea.Health)
+                .Select(c => $"{c.Category.Code}: {c.Working.Sentence}"),
+        ];
+        string found = health.Count > 0 ? string.Join(" ", health) : "On the declared data no class for health is reached.";
+        return $"No test was made on the candle; computed from its ingredients (section 11 of the safety data sheet). {found}";
+    }
 }

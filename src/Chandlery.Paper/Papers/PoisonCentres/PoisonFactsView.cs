@@ -8,6 +8,8 @@ namespace Chandlery.Paper.Papers.PoisonCentres;
 /// <param name="Maker">Who notifies.</param>
 /// <param name="Places">Places of sale.</param>
 /// <param name="Use">What it is used for.</param>
+/// <param name="Colour">Its colour, as far as declared.</param>
+/// <param name="Toxicology">What section 11 of the sheet says, in short.</param>
 /// <param name="Package">How it is packed.</param>
 /// <param name="Classes">Its classes.</param>
 /// <param name="Label">Codes of its label elements.</param>
@@ -20,6 +22,8 @@ internal sealed record PoisonFactsView(
     MakerView Maker,
     string Places,
     string Use,
+    string Colour,
+    string Toxicology,
     string Package,
     string Classes,
     string Label,
@@ -39,6 +43,8 @@ internal sealed record PoisonFactsView(
             ("maker", Maker),
             ("places", Places),
             ("use", Use),
+            ("colour", Colour),
+            ("toxicology", Toxicology),
             ("package", Package),
             ("classes", Classes),
             ("label", Label),

@@ -39,6 +39,14 @@ internal sealed record CaseQuestion(string Field, CaseValueKind Values, Func<Cas
             a => a.Verdict.Classification.UnknownToxicity is { } unknown ? [Percent(unknown.Share.Value)] : []
         );
 
+    /// <summary>The share of unknown hazard to waters that the label states, or nothing.</summary>
+    public static CaseQuestion UnknownAquatic { get; } =
+        new(
+            "unknownAquaticPercent",
+            CaseValueKind.Word,
+            a => a.Verdict.Classification.UnknownAquatic is { } unknown ? [Percent(unknown.Share.Value)] : []
+        );
+
     /// <summary>The precautions beyond a number of them.</summary>
     public static CaseQuestion PrecautionsBeyond(int number) =>
         new("precautionsAtMost", CaseValueKind.Word, a => a.Verdict.Label.Precautionary.Skip(number).Select(p => p.Text));

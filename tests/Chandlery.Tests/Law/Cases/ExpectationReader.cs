@@ -22,7 +22,8 @@ internal sealed class ExpectationReader(LawCodes codes)
         [
             .. CaseQuestion.Lists.SelectMany(q => ReadLists(fields, q, ingredients)),
             .. ReadSignalWord(fields),
-            .. ReadUnknown(fields),
+            .. ReadUnknown(fields, CaseQuestion.UnknownToxicity),
+            .. ReadUnknown(fields, CaseQuestion.UnknownAquatic),
             .. ReadAtMost(fields),
             .. ReadSmallPackage(fields, ingredients),
         ];
@@ -64,9 +65,8 @@ internal sealed class ExpectationReader(LawCodes codes)
         }
     }
 
-    private static IEnumerable<Expectation> ReadUnknown(Fields fields)
+    private static IEnumerable<Expectation> ReadUnknown(Fields fields, CaseQuestion question)
     {
-        CaseQuestion question = CaseQuestion.UnknownToxicity;
         switch (fields.Take(question.Field))
         {
             case null:

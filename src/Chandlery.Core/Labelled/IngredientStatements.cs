@@ -1,0 +1,27 @@
+using Chandlery.Core.Classified;
+using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
+
+namespace Chandlery.Core.Labelled;
+
+/// <summary>Supplemental statements that single ingredients call for (CLP Annex II, Part 2 in the EU).</summary>
+internal static class IngredientStatements
+{
+    /// <summary>Those due on a day; the shares of an ingredient's numbers are added.</summary>
+    public static IEnumerable<StatementChoice> Due(Edition edition, IReadOnlyList<Substance> substances, DateOnly day)
+    {
+        foreach (IngredientStatement rule in edition.IngredientStatements.Where(r => r.InForce.On(day)))
+        {
+            List<Substance> behind = [.. substances.Where(s => s.Ingredient.Identity.Cas is { } cas && rule.Cas.Contains(cas.Text))];
+            var share = new MassPercent(behind.Sum(s => s.Ingredient.High.Value));
+            if (share.Reaches(rule.From))
+            {
+                yield return new StatementChoice(
+                    rule.Statement,
+                    $"{string.Join(", ", behind.Select(s => s.Name))} makes up to {FigureFormat.English.AtMost(share)} of the candle; the statement is due from {rule.From} on",
+                    rule.Clause
+                );
+            }
+        }
+    }
+}
