@@ -3,6 +3,19 @@ namespace Chandlery.Tests.SecondCalculation;
 /// <summary>Hazards to water by the summation method: 4.1.3.5.5, Tables 4.1.1 and 4.1.2.</summary>
 internal static class AquaticHazards
 {
+    // An ingredient of unknown hazard may be of Category 1, which is relevant from 0.1 % on (4.1.3.1, Table 1.1).
+    private const double RelevantFromPercent = 0.1;
+
+    /// <summary>
+    /// The statement on components with unknown hazards to the aquatic environment is due when a relevant ingredient has no usable
+    /// information (4.1.3.6.1, from memory: the paragraph is missing in the copy of the text that was read).
+    /// </summary>
+    public static double? StatedUnknownPercent(GivenMixture mixture)
+    {
+        List<double> unknown = [.. mixture.Substances.Where(s => s.Classes is null).Select(s => s.Percent)];
+        return unknown.Exists(u => Shares.Reaches(u, RelevantFromPercent)) ? unknown.Sum() : null;
+    }
+
     private const double SumPercent = 25;
 
     // 4.1.3.1; for Acute 1 and Chronic 1 divided by the M-factor.

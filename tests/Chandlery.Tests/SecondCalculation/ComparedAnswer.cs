@@ -4,4 +4,12 @@ namespace Chandlery.Tests.SecondCalculation;
 /// <param name="Classes">Codes of the classes, in the order of the alphabet.</param>
 /// <param name="Label">Label elements.</param>
 /// <param name="Named">Names on the label.</param>
-internal sealed record ComparedAnswer(IReadOnlyList<string> Classes, SecondLabel Label, IReadOnlyList<string> Named);
+/// <param name="UnknownPercent">Share of unknown acute toxicity that the label states, percent; null for none.</param>
+/// <param name="UnknownWatersPercent">Share of unknown hazard to waters that the label states, percent; null for none.</param>
+internal sealed record ComparedAnswer(
+    IReadOnlyList<string> Classes,
+    SecondLabel Label,
+    IReadOnlyList<string> Named,
+    double? UnknownPercent,
+    double? UnknownWatersPercent
+);

@@ -18,7 +18,21 @@ internal static class MixtureComparison
             found.AddRange(second.Names.Faults(program.Named).Select(f => "names: " + f.Split(':')[0]));
         }
 
+        // The second calculation counts an undeclared rest as an ingredient without data; the program states listed ingredients alone
+        // and tells the rest apart. Without a rest they must agree.
+        if (mixture.UndeclaredPercent == 0)
+        {
+            found.AddRange(Unknown("toxicity", program.UnknownPercent, second.UnknownPercent));
+            found.AddRange(Unknown("hazard to waters", program.UnknownWatersPercent, second.UnknownWatersPercent));
+        }
+
         return found.Count == 0 ? null : new Disagreement(mixture, program, second, [.. found.Distinct()]);
+    }
+
+    private static IEnumerable<string> Unknown(string what, double? program, double? second)
+    {
+        bool agree = program is { } p && second is { } s ? Math.Abs(p - s) < 1e-9 : program is null == second is null;
+        return agree ? [] : [$"unknown {what}: program {program}, second {second}"];
     }
 
     private static IEnumerable<string> Differences(string what, IReadOnlyList<string> program, IReadOnlyList<string> second) =>

@@ -28,7 +28,9 @@ internal static class ProgramAnswer
                 label.SignalWord?.Text ?? "",
                 Sorted(label.Hazard.Concat(label.Supplemental).Select(s => s.Text))
             ),
-            [.. label.Named.Select(n => n.Name)]
+            [.. label.Named.Select(n => n.Name)],
+            verdict.Classification.UnknownToxicity?.Share.Value,
+            verdict.Classification.UnknownAquatic?.Share.Value
         );
     }
 

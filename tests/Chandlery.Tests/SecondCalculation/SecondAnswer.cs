@@ -5,4 +5,11 @@ namespace Chandlery.Tests.SecondCalculation;
 /// <param name="Label">Label elements.</param>
 /// <param name="Names">Names on the label.</param>
 /// <param name="UnknownPercent">Share of unknown acute toxicity that label and sheet state, percent by mass; null when none is due.</param>
-internal sealed record SecondAnswer(IReadOnlyList<string> Classes, SecondLabel Label, NamesOnLabel Names, double? UnknownPercent);
+/// <param name="UnknownWatersPercent">Share of unknown hazard to waters that label and sheet state, percent by mass; null when none is due.</param>
+internal sealed record SecondAnswer(
+    IReadOnlyList<string> Classes,
+    SecondLabel Label,
+    NamesOnLabel Names,
+    double? UnknownPercent,
+    double? UnknownWatersPercent
+);

@@ -21,7 +21,8 @@ internal static class SecondClassifier
             [.. classes.Select(c => c.Code)],
             SecondLabel.Of(elements, sensitisers.Count > 0),
             NamesOnLabel.Of(classes, sensitisers),
-            AcuteToxicity.StatedUnknownPercent(mixture)
+            AcuteToxicity.StatedUnknownPercent(mixture),
+            AquaticHazards.StatedUnknownPercent(mixture)
         );
     }
 
