@@ -54,8 +54,15 @@ internal static class PrecautionSelector
         [
             .. chosen
                 .OrderBy(o => o.Code.Text, StringComparer.Ordinal)
-                .Select(o => new StatementChoice(o.Code, $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})", o.Clause)),
+                .Select(o => new StatementChoice(o.Code, $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})", o.Clause)
+                {
+                    Protects = Protects(rules, o.Code, called),
+                }),
         ];
+
+        // Each hazard that calls for the statement adds what it harms.
+        static Protection Protects(PrecautionRules rules, StatementCode code, IReadOnlyList<StatementCode> called) =>
+            rules.Offers.Where(o => o.Code == code && o.For.Any(called.Contains)).Aggregate(Protection.None, (all, o) => all | o.Protects);
 
         void Choose(PrecautionOffer offer)
         {

@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Labelled;
 
@@ -13,6 +14,9 @@ public sealed record StatementChoice(StatementCode Code, string Because, Citatio
 
     /// <summary>True for the statement on sensitisers, which names them.</summary>
     public bool NamesSubstances { get; init; }
+
+    /// <summary>What it protects, where its text leaves that to the supplier.</summary>
+    public Protection Protects { get; init; }
 
     /// <inheritdoc/>
     public override string Text => Code.Text;

@@ -14,7 +14,7 @@ public static class StatementText
     public static string Printed(Language language, StatementCode code, LabelElements label)
     {
         string text =
-            language.Statement(code)
+            language.Statement(code, label.Precautionary.FirstOrDefault(p => p.Code == code)?.Protects ?? Protection.None)
             ?? throw new InvalidOperationException($"{language.Name} lacks the statement {code}: its label cannot be printed.");
         string organs = label.Hazard.FirstOrDefault(h => h.Code == code)?.Organs ?? "";
         return WithNames(WithOrgans(text, organs), label.Eliciting.Select(n => n.Name));

@@ -27,9 +27,21 @@ public sealed record Language(
     string Caution
 )
 {
+    /// <summary>Statements as printed where they protect the eyes alone.</summary>
+    public IReadOnlyDictionary<StatementCode, string> ForEyes { get; init; } = new Dictionary<StatementCode, string>();
+
     /// <summary>The statement as printed; null when this language lacks it.</summary>
-    public string? Statement(StatementCode code) =>
-        Printed.GetValueOrDefault(code) ?? (Official.GetValueOrDefault(code) is { } text ? StatementBlanks.LeftOut(text) : null);
+    /// <param name="code">Its code.</param>
+    /// <param name="protects">
+    /// What it protects, where its text leaves that to the supplier: of hands and eyes together the law's whole text speaks, and that
+    /// is printed too where a language has no text for the eyes alone.
+    /// </param>
+    public string? Statement(StatementCode code, Protection protects = Protection.None) =>
+        protects.HasFlag(Protection.Eyes)
+            ? (protects == Protection.Eyes ? ForEyes.GetValueOrDefault(code) : null) ?? Whole(code)
+            : Printed.GetValueOrDefault(code) ?? Whole(code);
+
+    private string? Whole(StatementCode code) => Official.GetValueOrDefault(code) is { } text ? StatementBlanks.LeftOut(text) : null;
 
     /// <summary>Where a statement's text comes from.</summary>
     public TextOrigin OriginOf(StatementCode code) => Apart.GetValueOrDefault(code) ?? Origin;

@@ -32,6 +32,9 @@ public sealed record PrecautionOffer
     /// <summary>Statement beside which it is not printed; null when none.</summary>
     public required StatementCode? CoveredBy { get; init; }
 
+    /// <summary>What it protects, where its text leaves that to the supplier.</summary>
+    public required Protection Protects { get; init; }
+
     /// <summary>The reason, for the trace.</summary>
     public required string Because { get; init; }
 }

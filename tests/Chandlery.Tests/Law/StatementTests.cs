@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Labelled;
@@ -348,4 +349,38 @@ public class StatementTests
             AcuteToxicityRule acute => acute.Bounds.Select(b => b.Result),
             _ => [],
         };
+
+    [Theory]
+    [Outside(
+        "CLP Annex IV, Part 1, P280: gloves for skin irritants and sensitisers, eye and face protection for H318 and H319, both for H314"
+    )]
+    [InlineData("H317", "Wear protective gloves.")]
+    [InlineData("H315", "Wear protective gloves.")]
+    [InlineData("H318", "Wear eye protection/face protection.")]
+    [InlineData("H319", "Wear eye protection/face protection.")]
+    [InlineData("H314", "Wear protective gloves/protective clothing/eye protection/face protection.")]
+    [InlineData("H317 H318", "Wear protective gloves/protective clothing/eye protection/face protection.")]
+    public void Protection_is_of_what_the_hazards_harm(string hazards, string expected)
+    {
+        PrecautionRules many = TestLaw.Eu.Precautions with { Most = 100 };
+        LabelElements label = LabelElements.None with
+        {
+            Precautionary = PrecautionSelector.Select(many, [.. hazards.Split(' ').Select(StatementCode.Of)], []),
+        };
+        Assert.Contains(label.Precautionary, p => p.Code.Text == "P280");
+        Assert.Equal(expected, StatementText.Printed(TestLaw.Lawbook.FindLanguage("en")!, StatementCode.Of("P280"), label));
+    }
+
+    [Fact]
+    public void Protection_of_the_eyes_is_said_in_words_of_the_whole_statement()
+    {
+        StatementCode code = StatementCode.Of("P280");
+        foreach (Language language in TestLaw.Lawbook.Languages)
+        {
+            string[] whole = Words(language.Official[code]);
+            Assert.All(Words(language.ForEyes[code]), word => Assert.Contains(word, whole));
+        }
+
+        static string[] Words(string text) => [.. Regex.Matches(text, @"[\p{L}-]+").Select(m => m.Value.ToLowerInvariant())];
+    }
 }

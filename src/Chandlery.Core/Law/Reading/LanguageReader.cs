@@ -69,7 +69,10 @@ internal static partial class LanguageReader
             Words(words, "safety", english),
             Format(words),
             words.Text("caution", "a caution")
-        );
+        )
+        {
+            ForEyes = Statements(statements, "forEyes", known),
+        };
         CheckNaming(statements, language, files.Open(ReferenceLanguage));
         statements.Done();
         words.Done();

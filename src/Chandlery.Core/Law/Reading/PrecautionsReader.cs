@@ -5,6 +5,9 @@ namespace Chandlery.Core.Law.Reading;
 /// <summary>Reads <c>precautions.yaml</c>: precautionary statements that the law offers, and the choice among them.</summary>
 internal sealed class PrecautionsReader(LawCodes codes)
 {
+    private const string Hands = "hands";
+    private const string Eyes = "eyes";
+
     public PrecautionRules Read(Fields fields)
     {
         Fields limit = fields.Group("limit", "{ most: 6, clause: ... }");
@@ -24,6 +27,8 @@ internal sealed class PrecautionsReader(LawCodes codes)
                     Rank = (int)row.Number("rank", 0, 1000, "10"),
                     Use = row.Enumeration("use", PrecautionUse.Keep),
                     CoveredBy = codes.OptionalStatement(row, "coveredBy"),
+                    Protects = row.Choices("protects", Hands, Eyes)
+                        .Aggregate(Protection.None, (all, word) => all | (word == Eyes ? Protection.Eyes : Protection.Hands)),
                     Because = row.Text("because", "a reason"),
                 }
             );
