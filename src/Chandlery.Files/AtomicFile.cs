@@ -3,6 +3,9 @@ namespace Chandlery.Files;
 /// <summary>Writes files so that a reader sees the old content or the new, never a half.</summary>
 public static class AtomicFile
 {
+    // Nobody writes one file for so long: what is older was left by a program that was killed.
+    private static readonly TimeSpan LongestWrite = TimeSpan.FromMinutes(1);
+
     // The numbers by which Linux and macOS, and Windows, name these conditions.
     private const int UnixDiskFull = 28;
     private const int UnixReadOnly = 30;
@@ -20,6 +23,7 @@ public static class AtomicFile
         try
         {
             Directory.CreateDirectory(folder);
+            RemoveLeftovers(folder, Path.GetFileName(path));
             try
             {
                 using (var stream = new FileStream(temporary, ForOwner(path)))
@@ -39,6 +43,17 @@ public static class AtomicFile
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
             throw new IOException($"{path}: not written, and nothing there was changed: {Reason(error)}.", error);
+        }
+    }
+
+    private static void RemoveLeftovers(string folder, string name)
+    {
+        foreach (FileInfo leftover in new DirectoryInfo(folder).EnumerateFiles($".{name}.*.tmp"))
+        {
+            if (leftover.LastWriteTimeUtc < DateTime.UtcNow - LongestWrite)
+            {
+                leftover.Delete();
+            }
         }
     }
 
