@@ -19,13 +19,13 @@ fi
 
 now() { echo $(( $(date +%s%N) / 1000000 )); }
 bench=${2:-$work/bench}
-if [ ! -e "$bench/Chandlery.Bench" ]; then
-  dotnet publish tests/Chandlery.Bench -c Release -r linux-x64 --self-contained -o "$bench" -p:PublishReadyToRun=true \
+if [ ! -e "$bench/Chandlery.Benchmarks" ]; then
+  dotnet publish tests/Chandlery.Benchmarks -c Release -r linux-x64 --self-contained -o "$bench" -p:PublishReadyToRun=true \
     -p:TieredPGO=false -p:DebugType=none -p:NuGetLockFilePath=obj/publish.lock.json >/dev/null
 fi
-"$bench/Chandlery.Bench" label-kit "$candle" "$work/kit"
+"$bench/Chandlery.Benchmarks" label-kit "$candle" "$work/kit"
 start=$(now)
-"$bench/Chandlery.Bench" labels "$candle" "$count" "$work/labels.pdf"
+"$bench/Chandlery.Benchmarks" labels "$candle" "$count" "$work/labels.pdf"
 ours=$(( $(now) - start ))
 
 pdftotext "$work/kit/label.pdf" - | sed 's/\f//g' > "$work/kit/label.txt"

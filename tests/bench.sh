@@ -5,8 +5,8 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-dotnet build tests/Chandlery.Bench -c Release >/dev/null
-dotnet tests/Chandlery.Bench/bin/Release/net10.0/Chandlery.Bench.dll --filter '*' | grep -E '^\| '
+dotnet build tests/Chandlery.Benchmarks -c Release >/dev/null
+dotnet tests/Chandlery.Benchmarks/bin/Release/net10.0/Chandlery.Benchmarks.dll --filter '*' | grep -E '^\| '
 carrying() { # project, folder, more: a program that carries the runtime, as published for Windows and macOS
   dotnet publish "$1" -c Release -r linux-x64 --self-contained -o "$2" -p:PublishReadyToRun=true -p:DebugType=none -p:TieredPGO=false \
     -p:NuGetLockFilePath=obj/publish.lock.json "${@:3}" >/dev/null
@@ -15,7 +15,7 @@ bash src/publish.sh "$work/published" linux-x64 >/dev/null
 ahead=$work/published/linux-x64/chandlery
 carrying src/Chandlery.Cli "$work/carrying" -p:PublishSingleFile=true -p:IncludeNativeLibrariesForSelfExtract=true
 runtime=$work/carrying/chandlery
-carrying tests/Chandlery.Bench "$work/bench"
+carrying tests/Chandlery.Benchmarks "$work/bench"
 median() { # runs, command: milliseconds of the middle run, after 3 to warm up
   local runs=$1
   shift
@@ -42,11 +42,11 @@ beside "--help" 15 --help
 beside "one label" 15 label data/demo/candles/fig-tin.yaml --out "$work/label"
 beside "the demo's dossier" 5 dossier data/demo --out "$work/dossier"
 for candles in 2000 10000 40000; do
-  "$work/bench/Chandlery.Bench" make-catalogue data/demo $candles "$work/catalogue-$candles"
+  "$work/bench/Chandlery.Benchmarks" make-catalogue data/demo $candles "$work/catalogue-$candles"
   beside "catalogue of $candles" 5 catalogue "$work/catalogue-$candles"
   echo "its peak of memory: $(peak "$ahead" catalogue "$work/catalogue-$candles") MB compiled ahead of time," \
     "$(peak "$runtime" catalogue "$work/catalogue-$candles") MB with the runtime"
 done
-"$work/bench/Chandlery.Bench" catalogue "$work/catalogue-10000"
-"$work/bench/Chandlery.Bench" skia data/demo/candles/harbour-bowl.yaml 1000
+"$work/bench/Chandlery.Benchmarks" catalogue "$work/catalogue-10000"
+"$work/bench/Chandlery.Benchmarks" skia data/demo/candles/harbour-bowl.yaml 1000
 bash tests/bench-labels.sh 1000 "$work/bench"

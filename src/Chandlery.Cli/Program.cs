@@ -12,6 +12,7 @@ if (args is [MeasureCommand.Name, ..])
     MeasureCommand.BoundMemory();
 }
 
+PutOffCollecting();
 try
 {
     ParseResult parse = CommandTree.Build().Parse(args);
@@ -22,4 +23,18 @@ catch (Exception fault)
 {
     Console.Error.WriteLine(LastResort.Say(fault));
     return ExitCode.Fault;
+}
+
+// One label is made within this room, and then nothing is collected on the way; beyond it collecting goes on as usual.
+static void PutOffCollecting()
+{
+    const long OneLabel = 32 * 1024 * 1024;
+    try
+    {
+        GC.TryStartNoGCRegion(OneLabel);
+    }
+    catch (ArgumentOutOfRangeException)
+    {
+        // The machine gives the program less room than that: it collects from the start.
+    }
 }

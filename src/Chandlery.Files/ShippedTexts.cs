@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
+using System.IO.Compression;
 using System.Reflection;
 using System.Text;
 
@@ -12,6 +13,8 @@ namespace Chandlery.Files;
 /// </summary>
 internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
 {
+    private const string Compressed = ".deflate";
+
     private static readonly Assembly Home = typeof(ShippedTexts).Assembly;
 
     private readonly Dictionary<string, string> resources;
@@ -24,7 +27,7 @@ internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
     public ShippedTexts(string prefix, Func<string, bool> wanted, IReadOnlyDictionary<string, string> instead)
     {
         resources = Home.GetManifestResourceNames()
-            .Select(resource => (Resource: resource, Name: resource.Replace('\\', '/')))
+            .Select(resource => (Resource: resource, Name: NameOf(resource)))
             .Where(r => r.Name.StartsWith(prefix, StringComparison.Ordinal) && wanted(r.Name[prefix.Length..]))
             .ToDictionary(r => r.Name[prefix.Length..], r => r.Resource, StringComparer.Ordinal);
         read = new ConcurrentDictionary<string, string>(instead, StringComparer.Ordinal);
@@ -64,10 +67,19 @@ internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
+    private static bool IsCompressed(string resource) => resource.EndsWith(Compressed, StringComparison.Ordinal);
+
+    private static string NameOf(string resource)
+    {
+        string name = resource.Replace('\\', '/');
+        return IsCompressed(name) ? name[..^Compressed.Length] : name;
+    }
+
     private static string Read(string resource)
     {
         using Stream stream = Home.GetManifestResourceStream(resource)!;
-        using var reader = new StreamReader(stream, Encoding.UTF8);
+        using Stream text = IsCompressed(resource) ? new DeflateStream(stream, CompressionMode.Decompress) : stream;
+        using var reader = new StreamReader(text, Encoding.UTF8);
         return reader.ReadToEnd();
     }
 }

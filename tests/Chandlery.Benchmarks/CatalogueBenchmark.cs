@@ -6,10 +6,10 @@ using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
-namespace Chandlery.Bench;
+namespace Chandlery.Benchmarks;
 
 /// <summary>Makes a folder with many candles of the demo's kind, then reads and assesses all of it.</summary>
-internal static class CatalogueBench
+internal static class CatalogueBenchmark
 {
     /// <summary>Writes the folder.</summary>
     public static void Make(string demo, int count, string folder)

@@ -11,7 +11,7 @@ using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
-namespace Chandlery.Bench;
+namespace Chandlery.Benchmarks;
 
 /// <summary>Classification of a candle with 80 ingredients under the European Union's law; goal: under 20 microseconds, warm.</summary>
 [MemoryDiagnoser]

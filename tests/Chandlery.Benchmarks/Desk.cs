@@ -5,7 +5,7 @@ using Chandlery.Files;
 using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
-namespace Chandlery.Bench;
+namespace Chandlery.Benchmarks;
 
 /// <summary>Law, templates and one assessed candle: what most benchmarks start from.</summary>
 internal sealed record Desk(IReadOnlyDictionary<string, string> Data, Lawbook Lawbook, PaperShop Shop, Assessment Assessment)

@@ -6,7 +6,7 @@ using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
-namespace Chandlery.Bench;
+namespace Chandlery.Benchmarks;
 
 /// <summary>Many different labels in one run, fitted and drawn into one PDF; prints labels per second and peak memory.</summary>
 internal static class LabelRun

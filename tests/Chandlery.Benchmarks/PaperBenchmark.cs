@@ -12,7 +12,7 @@ using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
-namespace Chandlery.Bench;
+namespace Chandlery.Benchmarks;
 
 /// <summary>Documents of the demo's garden bowl, warm: fitting, drawing, the safety data sheet, reading the law.</summary>
 [MemoryDiagnoser]

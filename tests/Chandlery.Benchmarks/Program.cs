@@ -3,7 +3,7 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
-using Chandlery.Bench;
+using Chandlery.Benchmarks;
 
 if (args is ["labels", var candle, var count, var output])
 {
@@ -19,13 +19,13 @@ if (args is ["label-kit", var printed, var kit])
 
 if (args is ["make-catalogue", var demo, var candles, var target])
 {
-    CatalogueBench.Make(demo, int.Parse(candles, CultureInfo.InvariantCulture), target);
+    CatalogueBenchmark.Make(demo, int.Parse(candles, CultureInfo.InvariantCulture), target);
     return;
 }
 
 if (args is ["catalogue", var folder])
 {
-    CatalogueBench.Run(folder);
+    CatalogueBenchmark.Run(folder);
     return;
 }
 

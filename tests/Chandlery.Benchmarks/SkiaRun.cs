@@ -7,7 +7,7 @@ using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 using SkiaSharp;
 
-namespace Chandlery.Bench;
+namespace Chandlery.Benchmarks;
 
 /// <summary>A thousand pages with a label's glyphs: our drawing beside bare Skia that is handed the same glyphs and paths.</summary>
 internal static class SkiaRun
