@@ -7,7 +7,10 @@ namespace Chandlery.Intake.Tables;
 internal sealed record Cell(IReadOnlyList<TextLine> Lines)
 {
     /// <summary>Its text with wrapped lines joined: a hyphen at a line's end stays and takes no blank.</summary>
-    public string Text { get; } = Join(Lines);
+    public string Text { get; } = Join(Lines, " ");
+
+    /// <summary>The same with a line feed where a line ends that does not end in a hyphen.</summary>
+    public string LinedText => Join(Lines, "\n");
 
     /// <summary>True when a line ends in a hyphen after a letter, so that nobody knows whether the hyphen belongs to the word.</summary>
     public bool HasSplitWord => Lines.SkipLast(1).Any(l => l.Text is [.., var before, '-'] && char.IsLetter(before));
@@ -15,14 +18,14 @@ internal sealed record Cell(IReadOnlyList<TextLine> Lines)
     /// <summary>Where it stands; null when it is empty.</summary>
     public Box? Box => Lines.Count == 0 ? null : Pages.Box.Around(Lines.Select(l => l.Box));
 
-    private static string Join(IReadOnlyList<TextLine> lines)
+    private static string Join(IReadOnlyList<TextLine> lines, string between)
     {
         string text = "";
         foreach (TextLine line in lines)
         {
             bool hyphen =
                 text is [.., var before, '-'] && char.IsLetterOrDigit(before) && line.Text.Length > 0 && char.IsLetterOrDigit(line.Text[0]);
-            text = text.Length == 0 || hyphen ? text + line.Text : text + " " + line.Text;
+            text = text.Length == 0 || hyphen ? text + line.Text : text + between + line.Text;
         }
 
         return text;

@@ -7,4 +7,5 @@ namespace Chandlery.Intake.Wording;
 /// <param name="Page">Page.</param>
 /// <param name="Box">Where it stands.</param>
 /// <param name="IsUnder">True when it stands in the line under its label, which is less certain.</param>
-internal sealed record Labelled(string Text, int Page, Box Box, bool IsUnder);
+/// <param name="IsClose">True when nothing but a blank parts it from its label: what looks like a label may begin a sentence.</param>
+internal sealed record Labelled(string Text, int Page, Box Box, bool IsUnder, bool IsClose = false);
