@@ -84,8 +84,8 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         ];
         identifying = [.. identifying.Distinct()];
         var doubts = new List<string>(row.Doubts);
-        Found<string>? cas = Number(table.CellOf(row, ColumnKind.Cas), identifying, row, ColumnKind.CasPattern(), CasNumber.Parse, "CAS");
-        Found<string>? ec = Number(table.CellOf(row, ColumnKind.Ec), identifying, row, EcPattern(), EcNumber.Parse, "EC");
+        Found<string>? cas = Number(table.CellOf(row, ColumnKind.Cas), identifying, row, ColumnKind.CasPattern(), CasNumber.Parse, "CAS", IsOnly(table, ColumnKind.Cas));
+        Found<string>? ec = Number(table.CellOf(row, ColumnKind.Ec), identifying, row, EcPattern(), EcNumber.Parse, "EC", IsOnly(table, ColumnKind.Ec));
         (string nameText, string notes) = NameAndNotes(nameCell);
         Found<string> name = Name(nameCell, nameText, row);
         notes = string.Join(" ; ", row.Notes.Select(n => n.Text).Append(notes).Where(t => t.Length > 0));
@@ -102,7 +102,13 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             }
         }
 
-        HazardReading read = Hazards(table, row, notes, out Cell? where);
+        HazardReading inside = hazards.Read(name.Value);
+        if (inside.Classes is { Count: > 0 } || inside.M is not null || inside.Limits.Count > 0 || inside.Toxicity.Count > 0)
+        {
+            doubts.Add("the name seems to hold more than a name");
+        }
+
+        HazardReading read = Hazards(table, row, notes, doubts, out Cell? where);
         Found<T> At<T>(T value, Cell? cell, IReadOnlyList<string> own) => new(value, document, row.Page, BoxOf(cell, row), own);
         return new DraftIngredient(
             name,
@@ -119,6 +125,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         );
     }
 
+    // True for a column that holds nothing else.
+    private static bool IsOnly(Table table, string kind) => table.Columns.FirstOrDefault(c => c.Kinds.Contains(kind)) is { Kinds.Count: 1 };
+
     private static Box BoxOf(Cell? cell, Row row) =>
         cell?.Lines.Where(l => l.Page == row.Page).ToList() is { Count: > 0 } lines ? Box.Around(lines.Select(l => l.Box)) : row.Box;
 
@@ -128,7 +137,8 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         Row row,
         Regex pattern,
         Func<string, Parsed<T>> parse,
-        string what
+        string what,
+        bool isOnly
     )
         where T : class
     {
@@ -154,7 +164,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return new Found<string>(numbers[0], document, row.Page, BoxOf(cell, row), doubts);
         }
 
-        return own is not null && own.Text.Any(char.IsAsciiDigit)
+        return own is not null && own.Text.Any(char.IsAsciiDigit) && isOnly
             ? new Found<string>(own.Text, document, row.Page, BoxOf(own, row), [$"'{own.Text}' is no {what} number"])
             : null;
     }
@@ -175,7 +185,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
         List<string> lines =
         [
-            .. text.Split('\n').Select(l => string.Join(' ', l.Split(' ', StringSplitOptions.RemoveEmptyEntries))).Where(l => l.Any(char.IsLetterOrDigit)),
+            .. text.Split('\n').Select(l => string.Join(' ', l.Split(' ', StringSplitOptions.RemoveEmptyEntries))).Where(l => l.Any(c => char.IsLetterOrDigit(c) || c == '%')),
         ];
         for (int at = 1; at < lines.Count; at++)
         {
@@ -219,10 +229,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             doubts.Add("the name seems to hold the label of a number");
         }
 
-        HazardReading inside = hazards.Read(name);
-        if (inside.Classes is { Count: > 0 } || inside.M is not null || inside.Limits.Count > 0 || inside.Toxicity.Count > 0)
+        if (text.TrimEnd() is [.., '-'])
         {
-            doubts.Add("the name seems to hold more than a name");
+            doubts.Add("the name ends in a hyphen: a part of it may be missing");
         }
 
         return new Found<string>(name, document, row.Page, BoxOf(cell, row), doubts);
@@ -275,7 +284,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             : low.TrimEnd('%', ' ') + " - " + high;
     }
 
-    private HazardReading Hazards(Table table, Row row, string notes, out Cell? where)
+    private HazardReading Hazards(Table table, Row row, string notes, List<string> rowDoubts, out Cell? where)
     {
         List<int> columns = Enumerable
             .Range(0, table.Columns.Count)
@@ -315,7 +324,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             m ??= below.M;
             toxicity.AddRange(below.Toxicity);
             limits.AddRange(below.Limits);
-            doubts.AddRange(below.Doubts);
+            rowDoubts.AddRange(below.Doubts.Select(d => "below the row: " + d));
             if (below.Classes is { Count: > 0 } && own.Classes is { Count: > 0 } && !below.Classes.Order().SequenceEqual(own.Classes.Order()))
             {
                 doubts.Add($"under the row stand other classes than in it: '{notes}'");

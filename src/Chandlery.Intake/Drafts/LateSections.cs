@@ -12,17 +12,19 @@ namespace Chandlery.Intake.Drafts;
 /// </summary>
 internal sealed partial class LateSections(SheetWording wording, HazardText hazards)
 {
+    private const int LastSection = 16;
     private const int ShortestPartOfName = 8;
 
     /// <summary>The ingredients with what the later sections say of them.</summary>
     public IReadOnlyList<DraftIngredient> Join(IReadOnlyList<DraftIngredient> ingredients, Sections sections)
     {
+        char? decimals = DecimalMark.Of(Enumerable.Range(1, LastSection).SelectMany(s => sections[s]).Select(l => l.Text));
         Dictionary<int, List<(TextLine Line, string? Between)>> toxicity = Blocks(ingredients, sections[11]);
         Dictionary<int, List<(TextLine Line, string? Between)>> factors = Blocks(ingredients, sections[12]);
         return
         [
             .. ingredients.Select((i, at) =>
-                WithFactors(WithToxicity(i, toxicity.GetValueOrDefault(at) ?? []), factors.GetValueOrDefault(at) ?? [])
+                WithFactors(WithToxicity(i, toxicity.GetValueOrDefault(at) ?? [], decimals), factors.GetValueOrDefault(at) ?? [])
             ),
         ];
     }
@@ -101,7 +103,7 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
             && !text.Contains(':', StringComparison.Ordinal);
     }
 
-    private DraftIngredient WithToxicity(DraftIngredient ingredient, IReadOnlyList<(TextLine Line, string? Between)> lines)
+    private DraftIngredient WithToxicity(DraftIngredient ingredient, IReadOnlyList<(TextLine Line, string? Between)> lines, char? decimals)
     {
         var found = new List<ToxicityEstimate>();
         var unread = new List<string>();
@@ -110,7 +112,7 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
         foreach ((TextLine line, string? between) in lines)
         {
             var own = new List<string>();
-            IReadOnlyList<ToxicityEstimate> read = hazards.ReadToxicity(line.Text, own);
+            IReadOnlyList<ToxicityEstimate> read = hazards.ReadToxicity(line.Text, own, decimals);
             unread.AddRange(own.Where(d => !d.Contains(HazardText.IsBound, StringComparison.Ordinal)).Select(d => "section 11: " + d));
             foreach (ToxicityEstimate one in read)
             {

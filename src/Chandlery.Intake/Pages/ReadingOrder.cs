@@ -3,11 +3,12 @@ namespace Chandlery.Intake.Pages;
 /// <summary>
 /// Puts the lines of all pages into the order in which people read them: pages with two columns of text give their left column first.
 /// </summary>
-internal static class ReadingOrder
+internal static partial class ReadingOrder
 {
     private const double StepMm = 1;
     private const double SameEdgeMm = 2.5;
     private const double RiverMm = 2;
+    private const double LinesAround = 2.2;
     private const double MostCrossing = 0.25;
 
     /// <summary>The lines of all pages.</summary>
@@ -21,26 +22,33 @@ internal static class ReadingOrder
 
     /// <summary>Pages without heads and feet that repeat from page to page.</summary>
     /// <param name="pages">The pages.</param>
-    /// <param name="isTableHeading">Tells headings of tables, which repeat too but belong to the table.</param>
-    public static IReadOnlyList<SheetPage> WithoutFrames(IReadOnlyList<SheetPage> pages, Func<TextLine, bool> isTableHeading)
+    /// <param name="isOfTable">Tells headings and rows of tables, which may repeat at the same height but belong to the table.</param>
+    public static IReadOnlyList<SheetPage> WithoutFrames(IReadOnlyList<SheetPage> pages, Func<TextLine, bool> isOfTable)
     {
-        if (pages.Count < 2)
-        {
-            return pages;
-        }
-
         List<(SheetPage Page, TextLine Line)> all = [.. pages.SelectMany(p => TextLine.Of(p.Number, p.Words).Select(l => (p, l)))];
         static bool InMargin(SheetPage page, TextLine line) =>
             line.Box.Bottom < 0.13 * page.HeightMm || line.Box.Top > 0.87 * page.HeightMm;
         HashSet<Word> frames =
         [
-            .. all.Where(a => InMargin(a.Page, a.Line) && !isTableHeading(a.Line))
+            .. all.Where(a => InMargin(a.Page, a.Line) && !isOfTable(a.Line))
                 .GroupBy(a => (a.Line.Shape, (int)Math.Round(a.Line.Box.Bottom / 2)))
                 .Where(g => g.Select(a => a.Line.Page).Distinct().Count() >= Math.Max(2, pages.Count * 0.5))
                 .SelectMany(g => g.SelectMany(a => a.Line.Words)),
+            .. all.Where(a => InMargin(a.Page, a.Line) && PageNumber().IsMatch(a.Line.Text) && StandsAlone(a.Line, all)).SelectMany(a => a.Line.Words),
         ];
         return [.. pages.Select(p => p with { Words = [.. p.Words.Where(w => !frames.Contains(w))] })];
     }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"^[0-9]{1,3}(?:\s?/\s?[0-9]{1,3})?$")]
+    private static partial System.Text.RegularExpressions.Regex PageNumber();
+
+    // Nothing else stands within two lines of it.
+    private static bool StandsAlone(TextLine line, List<(SheetPage Page, TextLine Line)> all) =>
+        !all.Any(a =>
+            a.Line != line
+            && a.Page.Number == line.Page
+            && Math.Abs(a.Line.Box.Bottom - line.Box.Bottom) < LinesAround * line.Words[0].TypeSize
+        );
 
     // Where the right column of text begins: where headings of sections stand right of the middle of the page's text.
     private static double? RightEdge(IReadOnlyList<SheetPage> pages, Func<TextLine, bool> isSectionHeading)

@@ -83,6 +83,9 @@ internal static partial class ColumnKind
     /// <summary>True when a text holds a CAS number, a statement's code or a share in figures, as rows do and headings do not.</summary>
     public static bool HasData(string text) => Data().IsMatch(LawReference().Replace(text, ""));
 
+    /// <summary>True when a text holds a CAS number or a statement's code, as nothing but rows of tables does.</summary>
+    public static bool IsOfRow(string text) => OfRow().IsMatch(text);
+
     /// <summary>True when a text holds a CAS number.</summary>
     public static bool HasCas(string text) => CasPattern().IsMatch(text);
 
@@ -111,12 +114,15 @@ internal static partial class ColumnKind
     [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]
     private static partial Regex PartsPerMillion();
 
-    [GeneratedRegex(@"\((?:ec|eg|ce|eu)\)\s*(?:no|nr|n°)?\.?\s*[0-9]+/[0-9]+", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\((?:ec|eg|ce|eu|we)\)\s*(?:no|nr|n°|nº|n)?\.?\s*[0-9]+/[0-9]+", RegexOptions.IgnoreCase)]
     private static partial Regex LawReference();
 
     /// <summary>CAS numbers as printed, also with a wrong check digit.</summary>
     [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])")]
     public static partial Regex CasPattern();
+
+    [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])|\b(?:EUH|H)[0-9]{3}")]
+    private static partial Regex OfRow();
 
     [GeneratedRegex(@"\b[1-9][0-9]{1,6}-[0-9]{2}-[0-9]\b|\b(?:EUH|H)[0-9]{3}|[0-9]\s*[-\u2013]\s*<?\s*[0-9]|[<>≤≥]=?\s*[0-9]")]
     private static partial Regex Data();

@@ -10,6 +10,7 @@ internal sealed class HeadingFinder(SheetWording wording)
     private const double FarthestOfTypeSize = 1.75;
     private const double TallestHeadingMm = 30;
     private const int LongestWrappedHeading = 40;
+    private const string LawInForce = "1272/2008";
 
     /// <summary>Index of the first line that is surely part of a heading; -1 when there is none.</summary>
     public int First(IReadOnlyList<TextLine> lines) =>
@@ -27,15 +28,20 @@ internal sealed class HeadingFinder(SheetWording wording)
         bool Belongs(TextLine line, TextLine next) =>
             line.IsBeside(lines[first])
             && (ruled ? line.Box.CentreY > top && line.Box.CentreY < bottom : IsNear(line, next));
+        // Cells that stand in the middle of a higher heading put the other cells' lines between the lines of one cell.
+        bool IsBetween(TextLine line) =>
+            line.IsBeside(lines[first])
+            && !ColumnKind.HasData(line.Text)
+            && Math.Abs(line.Frame.Bottom - lines[first].Frame.Bottom) < lines[first].Words[0].TypeSize;
         List<TextLine> heading = [lines[first]];
         int from = first;
-        while (from > 0 && Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading))
+        while (from > 0 && (IsBetween(lines[from - 1]) || (Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading))))
         {
             heading.Add(lines[--from]);
         }
 
         int to = first;
-        while (to + 1 < lines.Count && Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading))
+        while (to + 1 < lines.Count && (IsBetween(lines[to + 1]) || (Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading))))
         {
             heading.Add(lines[++to]);
         }
@@ -70,14 +76,17 @@ internal sealed class HeadingFinder(SheetWording wording)
             return false;
         }
 
+        IReadOnlyList<TextLine> phrases = line.Phrases();
         List<TextLine> known = [.. heading.SelectMany(h => h.Phrases()).OrderBy(p => p.Frame.Left)];
-        return line.Phrases()
-            .All(p =>
-                (
-                    ColumnKind.Of(p.Text, wording).Count > 0
-                    && (line.Phrases().Count > 1 || p.Frame.Left > known[0].Frame.Right || p.Frame.Right < known[0].Frame.Left || IsUnderMany(p, heading))
-                )
-                || (p.Text.Length < LongestWrappedHeading && known.Skip(1).Any(k => k.Frame.Left < p.Frame.Right && p.Frame.Left < k.Frame.Right))
+        bool IsKind(TextLine p) => ColumnKind.Of(p.Text, wording).Count > 0;
+        bool IsWrapped(TextLine p, IEnumerable<TextLine> under) =>
+            p.Text.Length < LongestWrappedHeading && under.Any(k => k.Frame.Left < p.Frame.Right && p.Frame.Left < k.Frame.Right);
+        return phrases.Count > 1 && phrases.Any(IsKind)
+            ? phrases.All(p => IsKind(p) || IsWrapped(p, known))
+            : phrases.All(p =>
+                (IsKind(p) && (p.Frame.Left > known[0].Frame.Right || p.Frame.Right < known[0].Frame.Left || IsUnderMany(p, heading)))
+                || IsWrapped(p, known.Skip(1))
+                || p.Text.Contains(LawInForce, StringComparison.Ordinal)
             );
     }
 

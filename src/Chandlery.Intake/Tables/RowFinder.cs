@@ -13,6 +13,7 @@ namespace Chandlery.Intake.Tables;
 internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording wording, HazardText hazards)
 {
     private const double ClearlyWider = 1.2;
+    private const double WidestPitch = 1.75;
     private const double WidestSplitShareMm = 6;
     private const double SameScore = 0.01;
     private readonly int[] shares = [.. Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)];
@@ -56,7 +57,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
                 int end = r + 1 < best.Starts.Count ? best.Starts[r + 1] : lines.Count;
                 List<BodyLine> own = lines[best.Starts[r]..end];
                 bool doubted = !best.IsShown && splits.Skip(1).Any(s => s.Score >= best.Score - SameScore && !HasSame(s, best.Starts[r], end, lines.Count));
-                rows.Add(ToRow(own, doubted ? ["nothing on the page shows for certain where this row begins and ends"] : []));
+                List<string> doubts = doubted ? ["nothing on the page shows for certain where this row begins and ends"] : [];
+                rows.Add(ToRow(own, r == 0 && best.Starts[0] > 0 ? [.. doubts, "lines above it on its page were taken for the rest of the row before"] : doubts));
             }
         }
 
@@ -255,7 +257,7 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         bool allClear = true;
         for (int k = 1; k < anchors.Count; k++)
         {
-            List<(int At, double Gap)> gaps = [.. Enumerable.Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1]).Select(i => (i, Gap(i)))];
+            List<(int At, double Gap)> gaps = [.. Enumerable.Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1]).Where(i => !lines[i].Spans).Select(i => (i, Gap(i)))];
             (int at, double widest) = gaps.MaxBy(g => g.Gap);
             double others = gaps.Where(g => g.At != at).Select(g => g.Gap).DefaultIfEmpty(0).Max();
             bool clear = gaps.Count == 1 || widest > ClearlyWider * others;
@@ -275,8 +277,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         }
 
         (int at, double gap) = Enumerable.Range(1, first).Select(i => (i, gapBefore(i))).MaxBy(g => g.Item2);
-        double usual = Enumerable.Range(1, first).Where(i => i != at).Select(gapBefore).DefaultIfEmpty(gap / 1.3).Max();
-        return gap > ClearlyWider * usual ? at : 0;
+        double usual = Enumerable.Range(1, first).Where(i => i != at).Select(gapBefore).DefaultIfEmpty(0).Max();
+        return gap > Math.Max(ClearlyWider * usual, WidestPitch * lines[at].Line.Words[0].TypeSize) ? at : 0;
     }
 
     // Every line goes to the nearest anchor, as where cells stand in the middle of their row.

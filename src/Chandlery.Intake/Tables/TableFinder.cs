@@ -8,6 +8,7 @@ namespace Chandlery.Intake.Tables;
 /// <param name="hazards">How classes are written.</param>
 internal sealed class TableFinder(SheetWording wording, HazardText hazards)
 {
+    private const double BlankOfTypeSize = 0.5;
     private readonly HeadingFinder headings = new(wording);
 
     /// <summary>The table among these lines; null when no line heads one.</summary>
@@ -43,7 +44,7 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         IReadOnlyList<double> cuts = ColumnFinder.Between(clusters, body, ruled);
         List<Column> columns = WithoutSecondUnit(Columns(clusters, cuts));
         List<double> separators = [.. cuts.Where(c => !double.IsNaN(c))];
-        List<BodyLine> cut = WithoutProse([.. body.Select(l => Cut(l, separators))]);
+        List<BodyLine> cut = WithoutProse([.. body.Select(l => Cut(l, separators, columns))]);
         return new Table(columns, new RowFinder(columns, wording, hazards).Find(cut, rules));
     }
 
@@ -77,10 +78,10 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
     }
 
     // A line of one phrase that runs over a border belongs to no cell; one with numbers of its own is a row all the same.
-    private static BodyLine Cut(TextLine line, List<double> separators)
+    private BodyLine Cut(TextLine line, List<double> separators, List<Column> columns)
     {
         bool crosses = separators.Any(s => line.Words.Any(w => w.Box.Left < s && w.Box.Right > s));
-        bool runsOver = line.Phrases() is [var only] && separators.Any(s => s > only.Frame.Left && s < only.Frame.Right);
+        bool runsOver = line.Phrases().Count == 1 && separators.Any(s => IsInBlank(line, s));
         if ((crosses || runsOver) && !ColumnKind.HasCas(line.Text) && line.Phrases().Count == 1)
         {
             return new BodyLine(line, new TextLine?[separators.Count + 1], true);
@@ -92,8 +93,28 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
             cells[part.Key] = line.Only([.. part]);
         }
 
-        return new BodyLine(line, cells, false);
+        return IsNote(cells, columns) ? new BodyLine(line, new TextLine?[cells.Length], true) : new BodyLine(line, cells, false);
     }
+
+    // A border that falls between two words of one sentence.
+    private static bool IsInBlank(TextLine line, double at) =>
+        Enumerable
+            .Range(1, line.Words.Count - 1)
+            .Any(w =>
+                line.Words[w - 1].Box.Right <= at
+                && line.Words[w].Box.Left >= at
+                && line.Words[w].Box.Left - line.Words[w - 1].Box.Right < BlankOfTypeSize * line.Words[w].TypeSize
+            );
+
+    // A short note under a row may fit into one column: a factor, limit or estimate where none belongs.
+    private bool IsNote(TextLine?[] cells, List<Column> columns)
+    {
+        List<int> filled = [.. Enumerable.Range(0, cells.Length).Where(c => cells[c] is not null)];
+        return filled is [var only] && !columns[only].Kinds.Any(HoldsNotes) && hazards.ReadExtras(cells[only]!.Text) is not null;
+    }
+
+    private static bool HoldsNotes(string kind) =>
+        kind is ColumnKind.Classes or ColumnKind.Statements or ColumnKind.Limits or ColumnKind.M or ColumnKind.Ate;
 
     // Sentences under the table run across its columns, and say nothing that a note under a row says.
     private List<BodyLine> WithoutProse(List<BodyLine> body)

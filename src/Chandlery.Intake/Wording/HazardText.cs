@@ -88,9 +88,10 @@ internal sealed partial class HazardText
     /// <summary>Acute toxicity estimates in a line of text, for section 11; bounds ("over 5000") are none.</summary>
     /// <param name="text">The line.</param>
     /// <param name="doubts">Takes why a figure with a unit was left out.</param>
-    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text, List<string> doubts)
+    /// <param name="decimals">The document's decimal mark, by which a thousands mark is known; null when it is not certain.</param>
+    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text, List<string> doubts, char? decimals)
     {
-        string tidy = Tidy(text);
+        string tidy = Tidy(decimals is { } mark ? DecimalMark.WithoutThousands(text, mark) : text);
         return [.. Toxicity(tidy, [.. tidy], doubts)];
     }
 

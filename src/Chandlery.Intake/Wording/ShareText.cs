@@ -62,6 +62,12 @@ internal static partial class ShareText
             plain = Figure().Replace(plain.Replace(',', '.'), m => Percent(m.Value));
         }
 
+        if (!ppm && Thousands().IsMatch(plain) && !RoundThousand().IsMatch(plain) && plain.Contains(',', StringComparison.Ordinal))
+        {
+            doubts.Add("a comma before three figures was read as a decimal comma: in thousands the share would be over 100 %");
+            plain = plain.Replace(',', '.');
+        }
+
         return DeclaredRange.Parse(plain).Reason is { } wrong
             ? Parsed.Not<ShareReading>(wrong)
             : Parsed.As(new ShareReading(plain.Replace(',', '.') + " %", doubts));
@@ -105,6 +111,9 @@ internal static partial class ShareText
 
     [GeneratedRegex(@"[0-9][.,][0-9]{3}(?![0-9])")]
     private static partial Regex Thousands();
+
+    [GeneratedRegex(@"[0-9]+,000(?![0-9])")]
+    private static partial Regex RoundThousand();
 
     [GeneratedRegex(@"[0-9]+(?:\.[0-9]+)?")]
     private static partial Regex Figure();

@@ -10,7 +10,7 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
     private readonly int classStyle = dice.Next(5);
     private readonly bool hasTwoShares = form == CompositionForm.Columns && dice.Next(4) == 0;
     private readonly bool isPpm = form == CompositionForm.Columns && dice.Next(12) == 0;
-    private readonly bool hasEc = form != CompositionForm.American && dice.Next(5) > 0;
+    private readonly bool hasEc = form is not (CompositionForm.American or CompositionForm.CasWithShare) && dice.Next(5) > 0;
     private readonly bool hasReach = dice.Next(3) == 0;
     private readonly bool hasRowNumbers = form is CompositionForm.Columns or CompositionForm.American && dice.Next(4) == 0;
     private readonly bool hasStatements = form == CompositionForm.Columns && dice.Next(3) == 0;

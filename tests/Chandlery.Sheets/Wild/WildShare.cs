@@ -29,7 +29,7 @@ public sealed record WildShare(double Low, double High, bool IsOpen)
     /// <summary>The share as a style of sheets prints it.</summary>
     public string Print(int style, WildWords words)
     {
-        string low = Figure(Low, style, words);
+        string low = Figure(Low, IsExact ? 0 : style, words);
         string high = Figure(High, style, words);
         if (IsExact)
         {
