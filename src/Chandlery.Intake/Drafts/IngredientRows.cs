@@ -48,12 +48,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     /// <param name="isAbsent">Tells shares that say that there is nothing of it; such rows are doubted with <see cref="Absent"/>.</param>
     public IEnumerable<DraftIngredient> Of(Table table, Func<string, bool>? isAbsent = null)
     {
-        Table plain = RowNumbers.Without(table);
-        foreach (Row row in plain.Rows)
+        foreach (Row row in table.Rows)
         {
-            if (Of(plain, row) is { } ingredient)
+            if (Of(table, row) is { } ingredient)
             {
-                bool absent = isAbsent is not null && plain.CellOf(row, ColumnKind.Share) is { } share && isAbsent(share.Text);
+                bool absent = isAbsent is not null && table.CellOf(row, ColumnKind.Share) is { } share && isAbsent(share.Text);
                 yield return absent ? ingredient with { Doubts = [.. ingredient.Doubts, Absent] } : ingredient;
             }
         }
@@ -100,6 +99,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             {
                 doubts.Add($"the column '{table.Columns[i].Heading}' is not understood; it says '{row.Cells[i].Text}'");
             }
+        }
+
+        if (LeadingNumber().IsMatch(name.Value))
+        {
+            doubts.Add("the name begins with a number, which may be the row's");
         }
 
         HazardReading inside = hazards.Read(name.Value);
@@ -248,6 +252,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return null;
         }
 
+        if (table.CellOf(row, ColumnKind.Share) is not null && (from ?? to) is not null)
+        {
+            doubts.Add("a column for one end of the shares stands beside a column of shares; only the latter was read");
+        }
+
         if (table.Columns.Count(c => c.Kinds.Contains(ColumnKind.Share)) > 1)
         {
             doubts.Add("several columns are headed as shares; the first one was read");
@@ -348,6 +357,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
     [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]
     private static partial Regex PartsPerMillion();
+
+    [GeneratedRegex(@"^[0-9]{1,3}[.)]?\s")]
+    private static partial Regex LeadingNumber();
 
     [GeneratedRegex(@"[(\[]\s*[,;/]*\s*[)\]]")]
     private static partial Regex EmptyBrackets();

@@ -8,6 +8,7 @@ namespace Chandlery.Intake.Tables;
 internal sealed class HeadingFinder(SheetWording wording)
 {
     private const double FarthestOfTypeSize = 1.75;
+    private const double WideBlankOfTypeSize = 0.5;
     private const double TallestHeadingMm = 30;
     private const int LongestWrappedHeading = 40;
     private const string LawInForce = "1272/2008";
@@ -92,7 +93,7 @@ internal sealed class HeadingFinder(SheetWording wording)
 
     // A heading of several lines ("CAS No. / EC No. / REACH No.") in the first column: every line of it names a number.
     private bool IsUnderMany(TextLine phrase, IReadOnlyList<TextLine> heading) =>
-        ColumnKind.Of(phrase.Text, wording).All(k => k is ColumnKind.Cas or ColumnKind.Ec or ColumnKind.Ignored or ColumnKind.Share)
+        ColumnKind.Of(phrase.Text, wording).All(k => k is not (ColumnKind.Name or ColumnKind.Classes or ColumnKind.Statements))
         && heading.Count > 0;
 
     /// <summary>The headings of the columns from left to right: phrases under each other belong together.</summary>
@@ -151,11 +152,12 @@ internal sealed class HeadingFinder(SheetWording wording)
                 continue;
             }
 
+            bool isWide = right[0].Box.Left - left[^1].Box.Right > WideBlankOfTypeSize * right[0].TypeSize;
             TextLine first = phrase.Only(left);
             TextLine rest = phrase.Only(right);
             IReadOnlyList<string> kinds = ColumnKind.Of(first.Text, wording);
             IReadOnlyList<string> others = ColumnKind.Of(rest.Text, wording);
-            if (kinds.Count > 0 && others.Count > 0 && !kinds.Intersect(others).Any())
+            if (isWide || (kinds.Count > 0 && others.Count > 0 && !kinds.Intersect(others).Any()))
             {
                 return Parted(rest, gaps).Prepend(first);
             }

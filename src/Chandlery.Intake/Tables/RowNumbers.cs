@@ -6,37 +6,34 @@ namespace Chandlery.Intake.Tables;
 /// <summary>Takes away the running numbers that some tables give their rows.</summary>
 internal static class RowNumbers
 {
-    /// <summary>The table without them; the same table when it has none.</summary>
-    public static Table Without(Table table)
+    private const int Fewest = 2;
+    private const double WidestMm = 4;
+
+    /// <summary>The lines without them; the same lines when they have none.</summary>
+    /// <remarks>Row numbers are the only words of the leftmost column, and count 1, 2, 3 and so on without a gap.</remarks>
+    public static IEnumerable<TextLine> Without(IReadOnlyList<TextLine> body)
     {
-        for (int c = 0; c < table.Columns.Count && table.Rows.Count > 1; c++)
+        List<TextLine> numbered = [.. body.Where(l => NumberOf(l) is not null)];
+        if (numbered.Count < Fewest || !numbered.Select((l, at) => NumberOf(l) == at + 1).All(counts => counts))
         {
-            if ((c == 0 || table.Columns[c].Kinds.Count == 0) && AreNumbered(table.Rows, c))
-            {
-                int column = c;
-                return table with { Rows = [.. table.Rows.Select(r => Without(r, column))] };
-            }
+            return body;
         }
 
-        return table;
+        double right = numbered.Max(l => l.Words[0].Box.Right);
+        double left = numbered.Min(l => l.Words[0].Box.Left);
+        bool isColumn =
+            right - left < WidestMm && body.All(l => numbered.Contains(l) || l.Frame.Left > right || !IsLevelWith(l, left, right));
+        return isColumn
+            ? body.Select(l => numbered.Contains(l) ? (l.Words.Count > 1 ? l.Only([.. l.Words.Skip(1)]) : null) : l).OfType<TextLine>()
+            : body;
     }
 
-    private static bool AreNumbered(IReadOnlyList<Row> rows, int column)
-    {
-        int? first = NumberOf(rows[0].Cells[column]);
-        return first is 0 or 1 && rows.Select((r, at) => NumberOf(r.Cells[column]) == first + at).All(same => same);
-    }
+    // Notes under a row may begin as far left as the numbers do; a cell of the first column may not.
+    private static bool IsLevelWith(TextLine line, double left, double right) =>
+        line.Words[0].Box.Left >= left - WidestMm && line.Words[0].Box.Right <= right + WidestMm;
 
-    private static int? NumberOf(Cell cell) =>
-        cell.Lines.Count > 0 && int.TryParse(cell.Lines[0].Words[0].Text.Trim('.', ')', '('), NumberStyles.None, CultureInfo.InvariantCulture, out int n)
+    private static int? NumberOf(TextLine line) =>
+        int.TryParse(line.Words[0].Text.Trim('.', ')', '('), NumberStyles.None, CultureInfo.InvariantCulture, out int n)
             ? n
             : null;
-
-    private static Row Without(Row row, int column)
-    {
-        TextLine first = row.Cells[column].Lines[0];
-        IEnumerable<TextLine> rest = first.Words.Count > 1 ? [first.Only([.. first.Words.Skip(1)])] : [];
-        var cell = new Cell([.. rest, .. row.Cells[column].Lines.Skip(1)]);
-        return row with { Cells = [.. row.Cells.Select((c, i) => i == column ? cell : c)] };
-    }
 }

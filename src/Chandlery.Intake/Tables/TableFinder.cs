@@ -32,6 +32,7 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
                 .TakeWhile(l => !IsEnd(l))
                 .Where(l => !headingTexts.Contains(l.Text) && !ColumnKind.IsTableHeading(l, wording)),
         ];
+        body = [.. RowNumbers.Without(body)];
         return body.Count == 0 ? null : Build(heading, body, pages);
     }
 
