@@ -16,12 +16,30 @@ internal sealed class AllergenReader(SheetWording wording, HazardText hazards, L
         var rows = new IngredientRows(wording, hazards, document);
         List<DraftIngredient> listed =
         [
-            .. Panels.Of(lines, wording).Select(p => new TableFinder(wording, hazards).Find(p, pages)).OfType<Table>().SelectMany(t => rows.Of(t, IsAbsent)),
+            .. Panels
+                .Of(lines, wording)
+                .Select(p => new TableFinder(wording, hazards).Find(p, pages))
+                .OfType<Table>()
+                .SelectMany(t => rows.Of(t, IsAbsent)),
         ];
         SheetHead head = new HeadReader(wording, labels, document).Read(all, all);
         List<DraftIngredient> present = [.. listed.Where(i => !i.Doubts.Contains(IngredientRows.Absent))];
-        IEnumerable<string> doubts = listed.Count == 0 ? ["the allergen statement has no table that could be read"] : CasNet.Missing(listed, lines, pages);
-        return new OilDraft([], head.Name, head.Supplier, head.Document, head.Version, head.Revised, null, present, null, null, null, [.. doubts]);
+        IEnumerable<string> doubts =
+            listed.Count == 0 ? ["the allergen statement has no table that could be read"] : CasNet.Missing(listed, lines, pages);
+        return new OilDraft(
+            [],
+            head.Name,
+            head.Supplier,
+            head.Document,
+            head.Version,
+            head.Revised,
+            null,
+            present,
+            null,
+            null,
+            null,
+            [.. doubts]
+        );
     }
 
     private bool IsAbsent(string share)

@@ -49,7 +49,8 @@ internal static partial class CasNet
         }
     }
 
-    private static IEnumerable<string> In(string text) => ColumnKind.CasPattern().Matches(Registered().Replace(text, " ")).Select(m => m.Value);
+    private static IEnumerable<string> In(string text) =>
+        ColumnKind.CasPattern().Matches(Registered().Replace(text, " ")).Select(m => m.Value);
 
     private static IEnumerable<string> On(SheetPage page)
     {

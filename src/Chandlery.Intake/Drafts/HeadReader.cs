@@ -51,7 +51,11 @@ internal sealed partial class HeadReader(SheetWording wording, LabelFinder label
             PrintedDay printed = DateText.Find(value.Text, wording)!;
             if (first is null)
             {
-                List<string> doubts = [.. value.IsUnder ? Doubts(value) : [], .. printed.Doubt is { } doubt ? [doubt] : Array.Empty<string>()];
+                List<string> doubts =
+                [
+                    .. value.IsUnder ? Doubts(value) : [],
+                    .. printed.Doubt is { } doubt ? [doubt] : Array.Empty<string>(),
+                ];
                 first = new Found<DateOnly>(printed.Day, document, value.Page, value.Box, doubts);
             }
             else if (first.Value != printed.Day && first.Doubts.Count == 0)

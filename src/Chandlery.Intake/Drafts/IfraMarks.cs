@@ -19,8 +19,14 @@ internal sealed class IfraMarks
         var options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
         string words = Alternatives(wording.Lists["category"].Concat(wording.Columns["category"]));
         string special = Alternatives(wording.Lists["notRestricted"].Concat(wording.Lists["notPermitted"]));
-        categories = new Regex($@"^(?:(?:ifra\s+)?(?:{words})\.?\s*:?\s*)?(?<list>{Category}(?:\s*[,;/&+]\s*{Category})*)(?<open>\s*[,;/&+])?(?![0-9]*\s*%)", options);
-        limits = new Regex($@"(?<!\w)(?:(?<v>[0-9]+(?:[.,][0-9]+)?)\s*%|%\s*(?<v>[0-9]+(?:[.,][0-9]+)?)|(?<v>[0-9]+[.,][0-9]+)(?![0-9])|(?<word>{special}))(?!\w)", options);
+        categories = new Regex(
+            $@"^(?:(?:ifra\s+)?(?:{words})\.?\s*:?\s*)?(?<list>{Category}(?:\s*[,;/&+]\s*{Category})*)(?<open>\s*[,;/&+])?(?![0-9]*\s*%)",
+            options
+        );
+        limits = new Regex(
+            $@"(?<!\w)(?:(?<v>[0-9]+(?:[.,][0-9]+)?)\s*%|%\s*(?<v>[0-9]+(?:[.,][0-9]+)?)|(?<v>[0-9]+[.,][0-9]+)(?![0-9])|(?<word>{special}))(?!\w)",
+            options
+        );
     }
 
     private static string Alternatives(IEnumerable<string> phrases) =>
@@ -62,6 +68,8 @@ internal sealed class IfraMarks
 
     private string LimitOf(Match match) =>
         match.Groups["word"].Success
-            ? wording.Lists["notRestricted"].Contains(Phrase.Plain(match.Groups["word"].Value)) ? "not restricted" : "not permitted"
+            ? wording.Lists["notRestricted"].Contains(Phrase.Plain(match.Groups["word"].Value))
+                ? "not restricted"
+                : "not permitted"
             : double.Parse(match.Groups["v"].Value.Replace(',', '.'), CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
 }

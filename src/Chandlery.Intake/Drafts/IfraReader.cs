@@ -177,13 +177,27 @@ internal sealed partial class IfraReader(SheetWording wording, LabelFinder label
     private void Across(List<MarkedLine> marked, int at, List<(string, Found<string>)> limits, List<string> lost)
     {
         List<IfraMark> heads = [.. marked[at].Categories.OrderBy(c => c.Frame.CentreX)];
-        List<TextLine> below = [.. marked.Skip(at + 1).TakeWhile(m => !m.Categories.Any(c => heads.Any(h => h.Frame.Left == c.Frame.Left)) && m.Line.Page == marked[at].Line.Page && m.Line.Frame.Bottom - marked[at].Line.Frame.Bottom < RowsApartMm).Select(m => m.Line)];
+        List<TextLine> below =
+        [
+            .. marked
+                .Skip(at + 1)
+                .TakeWhile(m =>
+                    !m.Categories.Any(c => heads.Any(h => h.Frame.Left == c.Frame.Left))
+                    && m.Line.Page == marked[at].Line.Page
+                    && m.Line.Frame.Bottom - marked[at].Line.Frame.Bottom < RowsApartMm
+                )
+                .Select(m => m.Line),
+        ];
         List<Word> words = [.. below.SelectMany(l => l.Words)];
         foreach (IfraMark head in heads)
         {
             string text = string.Join(
                 ' ',
-                words.Where(w => heads.MinBy(h => Distance(w, h)) == head && Distance(w, head) < RowsApartMm).OrderBy(w => w.Box.Bottom).ThenBy(w => w.Box.Left).Select(w => w.Text)
+                words
+                    .Where(w => heads.MinBy(h => Distance(w, h)) == head && Distance(w, head) < RowsApartMm)
+                    .OrderBy(w => w.Box.Bottom)
+                    .ThenBy(w => w.Box.Left)
+                    .Select(w => w.Text)
             );
             string? limit = head.Categories.Count == 1 ? marks.LimitIn(text) : null;
             if (limit is null)

@@ -83,8 +83,24 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         ];
         identifying = [.. identifying.Distinct()];
         var doubts = new List<string>(row.Doubts);
-        Found<string>? cas = Number(table.CellOf(row, ColumnKind.Cas), identifying, row, ColumnKind.CasPattern(), CasNumber.Parse, "CAS", IsOnly(table, ColumnKind.Cas));
-        Found<string>? ec = Number(table.CellOf(row, ColumnKind.Ec), identifying, row, EcPattern(), EcNumber.Parse, "EC", IsOnly(table, ColumnKind.Ec));
+        Found<string>? cas = Number(
+            table.CellOf(row, ColumnKind.Cas),
+            identifying,
+            row,
+            ColumnKind.CasPattern(),
+            CasNumber.Parse,
+            "CAS",
+            IsOnly(table, ColumnKind.Cas)
+        );
+        Found<string>? ec = Number(
+            table.CellOf(row, ColumnKind.Ec),
+            identifying,
+            row,
+            EcPattern(),
+            EcNumber.Parse,
+            "EC",
+            IsOnly(table, ColumnKind.Ec)
+        );
         (string nameText, string notes) = NameAndNotes(nameCell);
         Found<string> name = Name(nameCell, nameText, row);
         notes = string.Join(" ; ", row.Notes.Select(n => n.Text).Append(notes).Where(t => t.Length > 0));
@@ -189,7 +205,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
         List<string> lines =
         [
-            .. text.Split('\n').Select(l => string.Join(' ', l.Split(' ', StringSplitOptions.RemoveEmptyEntries))).Where(l => l.Any(c => char.IsLetterOrDigit(c) || c == '%')),
+            .. text.Split('\n')
+                .Select(l => string.Join(' ', l.Split(' ', StringSplitOptions.RemoveEmptyEntries)))
+                .Where(l => l.Any(c => char.IsLetterOrDigit(c) || c == '%')),
         ];
         for (int at = 1; at < lines.Count; at++)
         {
@@ -272,7 +290,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return null;
         }
 
-        string figures = EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(text, " "), " "), " ").Trim(' ', '/', ';', ',');
+        string figures = EcPattern()
+            .Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(text, " "), " "), " ")
+            .Trim(' ', '/', ';', ',');
         Parsed<ShareReading> share = ShareText.Read(figures, wording, PartsPerMillion().IsMatch(heading));
         if (!share.Success)
         {
@@ -334,7 +354,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             toxicity.AddRange(below.Toxicity);
             limits.AddRange(below.Limits);
             rowDoubts.AddRange(below.Doubts.Select(d => "below the row: " + d));
-            if (below.Classes is { Count: > 0 } && own.Classes is { Count: > 0 } && !below.Classes.Order().SequenceEqual(own.Classes.Order()))
+            if (
+                below.Classes is { Count: > 0 }
+                && own.Classes is { Count: > 0 }
+                && !below.Classes.Order().SequenceEqual(own.Classes.Order())
+            )
             {
                 doubts.Add($"under the row stand other classes than in it: '{notes}'");
             }

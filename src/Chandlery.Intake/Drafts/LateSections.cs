@@ -23,8 +23,8 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
         Dictionary<int, List<(TextLine Line, string? Between)>> factors = Blocks(ingredients, sections[12]);
         return
         [
-            .. ingredients.Select((i, at) =>
-                WithFactors(WithToxicity(i, toxicity.GetValueOrDefault(at) ?? [], decimals), factors.GetValueOrDefault(at) ?? [])
+            .. ingredients.Select(
+                (i, at) => WithFactors(WithToxicity(i, toxicity.GetValueOrDefault(at) ?? [], decimals), factors.GetValueOrDefault(at) ?? [])
             ),
         ];
     }
@@ -84,7 +84,9 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
         List<string> phrases = [.. line.Phrases().Select(p => Phrase.Plain(p.Text)), Phrase.Plain(line.Text)];
         return Enumerable
             .Range(0, names.Count)
-            .Where(i => names[i].Length > 3 && phrases.Any(p => Begins(p, names[i]) || (p.Length >= ShortestPartOfName && Begins(names[i], p))))
+            .Where(i =>
+                names[i].Length > 3 && phrases.Any(p => Begins(p, names[i]) || (p.Length >= ShortestPartOfName && Begins(names[i], p)))
+            )
             .OrderByDescending(i => names[i].Length)
             .FirstOrDefault(-1);
     }
@@ -163,7 +165,9 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
         return ingredient with
         {
             M = ingredient.M ?? m,
-            Doubts = differs ? [.. ingredient.Doubts, "sections 3 and 12 give different M-factors; section 3's is drafted"] : ingredient.Doubts,
+            Doubts = differs
+                ? [.. ingredient.Doubts, "sections 3 and 12 give different M-factors; section 3's is drafted"]
+                : ingredient.Doubts,
         };
     }
 

@@ -24,7 +24,10 @@ internal sealed partial class OwnClassesReader(SheetWording wording, HazardText 
 
         HazardReading read = hazards.Read(string.Join(" ; ", lines.Select(l => l.Text)));
         IReadOnlyList<string> classes = read.Classes ?? [];
-        List<string> doubts = [.. read.Doubts.Where(d => !d.StartsWith(HazardText.NotUnderstood, StringComparison.Ordinal) || SaysCategory(d))];
+        List<string> doubts =
+        [
+            .. read.Doubts.Where(d => !d.StartsWith(HazardText.NotUnderstood, StringComparison.Ordinal) || SaysCategory(d)),
+        ];
         doubts.AddRange(
             label
                 .SelectMany(l => Statement().Matches(l.Text).Select(m => m.Value))

@@ -68,7 +68,9 @@ internal sealed partial class ProseIngredients(SheetWording wording, HazardText 
         int said = Math.Max(hazards.EndOfLast(between), Percent().Matches(between).Select(m => m.Index + m.Length).DefaultIfEmpty(0).Max());
         int end = number.Index + number.Length + said;
         int start = starts.FirstOrDefault(s => s >= end && s <= next.Index, -1);
-        return start >= 0 ? start : starts.Last(s => s <= next.Index) is var line && line > number.Index ? line : next.Index;
+        return start >= 0 ? start
+            : starts.Last(s => s <= next.Index) is var line && line > number.Index ? line
+            : next.Index;
     }
 
     private Dictionary<string, Cell> Parts(string entry, int number, int length, TextLine[] lines)

@@ -20,7 +20,10 @@ internal sealed class SheetReader(SheetWording wording, HazardVocabulary vocabul
     public OilDraft? Read(IReadOnlyList<SheetPage> pages, int document, out SheetKind kind)
     {
         bool IsSection(TextLine line) => Sections.IsHeading(line.Text, wording);
-        IReadOnlyList<SheetPage> plain = ReadingOrder.WithoutFrames(pages, l => ColumnKind.IsTableHeading(l, wording) || ColumnKind.IsOfRow(l.Text));
+        IReadOnlyList<SheetPage> plain = ReadingOrder.WithoutFrames(
+            pages,
+            l => ColumnKind.IsTableHeading(l, wording) || ColumnKind.IsOfRow(l.Text)
+        );
         IReadOnlyList<TextLine> lines = ReadingOrder.Of(plain, IsSection);
         var sections = Sections.Of(lines, wording);
         IReadOnlyList<TextLine> all = ReadingOrder.Of(pages, IsSection);

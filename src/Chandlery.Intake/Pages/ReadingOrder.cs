@@ -34,7 +34,8 @@ internal static partial class ReadingOrder
                 .GroupBy(a => (a.Line.Shape, (int)Math.Round(a.Line.Box.Bottom / 2)))
                 .Where(g => g.Select(a => a.Line.Page).Distinct().Count() >= Math.Max(2, pages.Count * 0.5))
                 .SelectMany(g => g.SelectMany(a => a.Line.Words)),
-            .. all.Where(a => InMargin(a.Page, a.Line) && PageNumber().IsMatch(a.Line.Text) && StandsAlone(a.Line, all)).SelectMany(a => a.Line.Words),
+            .. all.Where(a => InMargin(a.Page, a.Line) && PageNumber().IsMatch(a.Line.Text) && StandsAlone(a.Line, all))
+                .SelectMany(a => a.Line.Words),
         ];
         return [.. pages.Select(p => p with { Words = [.. p.Words.Where(w => !frames.Contains(w))] })];
     }
@@ -79,7 +80,8 @@ internal static partial class ReadingOrder
         return lines.Count > 0 && right > 0 && crossing < MostCrossing * lines.Count && atEdge > 0.3 * right;
     }
 
-    private static bool Crosses(TextLine line, double edge) => line.Words.Any(w => w.Box.Left < edge - RiverMm && w.Box.Right > edge - RiverMm);
+    private static bool Crosses(TextLine line, double edge) =>
+        line.Words.Any(w => w.Box.Left < edge - RiverMm && w.Box.Right > edge - RiverMm);
 
     private static IEnumerable<TextLine> InTwo(SheetPage page, double edge)
     {
@@ -115,8 +117,6 @@ internal static partial class ReadingOrder
         IEnumerable<Word> right = words
             .Where(w => w.Box.Left >= edge - RiverMm)
             .Select(w => w with { Box = w.Box with { Left = w.Box.Left - shift, Right = w.Box.Right - shift } });
-        return TextLine
-            .Of(page.Number, words.Where(w => w.Box.Left < edge - RiverMm))
-            .Concat(TextLine.Of(page.Number, right, shift));
+        return TextLine.Of(page.Number, words.Where(w => w.Box.Left < edge - RiverMm)).Concat(TextLine.Of(page.Number, right, shift));
     }
 }

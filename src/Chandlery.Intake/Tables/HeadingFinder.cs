@@ -27,8 +27,7 @@ internal sealed class HeadingFinder(SheetWording wording)
         (double top, double bottom) = RulesAround(lines[first], pages);
         bool ruled = bottom - top < TallestHeadingMm;
         bool Belongs(TextLine line, TextLine next) =>
-            line.IsBeside(lines[first])
-            && (ruled ? line.Box.CentreY > top && line.Box.CentreY < bottom : IsNear(line, next));
+            line.IsBeside(lines[first]) && (ruled ? line.Box.CentreY > top && line.Box.CentreY < bottom : IsNear(line, next));
         // Cells that stand in the middle of a higher heading put the other cells' lines between the lines of one cell.
         bool IsBetween(TextLine line) =>
             line.IsBeside(lines[first])
@@ -36,13 +35,18 @@ internal sealed class HeadingFinder(SheetWording wording)
             && Math.Abs(line.Frame.Bottom - lines[first].Frame.Bottom) < lines[first].Words[0].TypeSize;
         List<TextLine> heading = [lines[first]];
         int from = first;
-        while (from > 0 && (IsBetween(lines[from - 1]) || (Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading))))
+        while (
+            from > 0 && (IsBetween(lines[from - 1]) || (Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading)))
+        )
         {
             heading.Add(lines[--from]);
         }
 
         int to = first;
-        while (to + 1 < lines.Count && (IsBetween(lines[to + 1]) || (Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading))))
+        while (
+            to + 1 < lines.Count
+            && (IsBetween(lines[to + 1]) || (Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading)))
+        )
         {
             heading.Add(lines[++to]);
         }
@@ -130,7 +134,12 @@ internal sealed class HeadingFinder(SheetWording wording)
 
         foreach (TextLine own in widest)
         {
-            yield return own.Only([.. group.Where(p => p == own || (!widest.Contains(p) && Overlap(p, own))).OrderBy(p => p.Frame.Bottom).SelectMany(p => Within(p, own, widest.Count(w => Overlap(w, p)) > 1))]);
+            yield return own.Only([
+                .. group
+                    .Where(p => p == own || (!widest.Contains(p) && Overlap(p, own)))
+                    .OrderBy(p => p.Frame.Bottom)
+                    .SelectMany(p => Within(p, own, widest.Count(w => Overlap(w, p)) > 1)),
+            ]);
         }
     }
 
@@ -138,8 +147,7 @@ internal sealed class HeadingFinder(SheetWording wording)
     private static IEnumerable<Word> Within(TextLine phrase, TextLine own, bool overSeveral) =>
         overSeveral ? phrase.Words.Select(w => w with { Box = own.Frame }) : phrase.Words;
 
-    private static TextLine Joined(List<TextLine> group) =>
-        group[0].Only([.. group.OrderBy(p => p.Frame.Bottom).SelectMany(p => p.Words)]);
+    private static TextLine Joined(List<TextLine> group) => group[0].Only([.. group.OrderBy(p => p.Frame.Bottom).SelectMany(p => p.Words)]);
 
     private IEnumerable<TextLine> Parted(TextLine phrase, IReadOnlyList<double> gaps)
     {

@@ -23,7 +23,9 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     [
         .. Enumerable
             .Range(0, columns.Count)
-            .Where(i => !columns[i].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements or ColumnKind.Limits or ColumnKind.Old)),
+            .Where(i =>
+                !columns[i].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements or ColumnKind.Limits or ColumnKind.Old)
+            ),
     ];
 
     private static IEnumerable<int> Having(IReadOnlyList<Column> columns, params string[] kinds) =>
@@ -56,9 +58,24 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
 
                 int end = r + 1 < best.Starts.Count ? best.Starts[r + 1] : lines.Count;
                 List<BodyLine> own = lines[best.Starts[r]..end];
-                bool doubted = !best.IsShown && splits.Skip(1).Any(s => s.Score >= best.Score - SameScore && !HasSame(s, best.Starts[r], end, lines.Count));
+                if (r == 0 && rows.Count > 0 && !own.Any(HasCas) && names.All(n => own.All(l => l.Cells[n] is null)))
+                {
+                    JoinAll(rows, own);
+                    continue;
+                }
+
+                bool doubted =
+                    !best.IsShown
+                    && splits.Skip(1).Any(s => s.Score >= best.Score - SameScore && !HasSame(s, best.Starts[r], end, lines.Count));
                 List<string> doubts = doubted ? ["nothing on the page shows for certain where this row begins and ends"] : [];
-                rows.Add(ToRow(own, r == 0 && best.Starts[0] > 0 ? [.. doubts, "lines above it on its page were taken for the rest of the row before"] : doubts));
+                rows.Add(
+                    ToRow(
+                        own,
+                        r == 0 && best.Starts[0] > 0
+                            ? [.. doubts, "lines above it on its page were taken for the rest of the row before"]
+                            : doubts
+                    )
+                );
             }
         }
 
@@ -177,8 +194,9 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     private List<RowSplit> Splits(List<BodyLine> lines, List<int> anchors, List<int> cas, IReadOnlyList<RuledLine> rules, bool isFirst)
     {
         var splits = new List<RowSplit>();
-        void Add(List<int> starts, bool shown)
+        void Add(List<int> found, bool shown)
         {
+            List<int> starts = [.. found.Select(s => AfterNotes(lines, s)).Distinct()];
             if (starts.Count > 0 && !splits.Any(s => s.Starts.SequenceEqual(starts) && (s.IsShown || !shown)))
             {
                 splits.Add(new RowSplit(starts, shown, Score(lines, starts)));
@@ -197,6 +215,17 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         return [.. splits.OrderByDescending(s => s.Score + (s.IsShown ? SameScore : 0)).ThenByDescending(s => s.IsShown)];
     }
 
+    private static int AfterNotes(List<BodyLine> lines, int start)
+    {
+        int at = start;
+        while (at + 1 < lines.Count && lines[at].IsNote && at > 0)
+        {
+            at++;
+        }
+
+        return at;
+    }
+
     // Rows that begin on their first line show it: nothing stands above the first one, and no cell begins lower.
     private bool IsTopAligned(List<BodyLine> lines, List<int> starts, bool isFirst)
     {
@@ -209,7 +238,10 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         {
             int end = r + 1 < starts.Count ? starts[r + 1] : lines.Count;
             List<BodyLine> own = [.. lines[starts[r]..end].Where(l => !l.Spans)];
-            if (own.Count == 0 || Enumerable.Range(0, columns.Count).Any(c => own[0].Cells[c] is null && own.Any(l => l.Cells[c] is not null)))
+            if (
+                own.Count == 0
+                || Enumerable.Range(0, columns.Count).Any(c => own[0].Cells[c] is null && own.Any(l => l.Cells[c] is not null))
+            )
             {
                 return false;
             }
@@ -257,7 +289,14 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         bool allClear = true;
         for (int k = 1; k < anchors.Count; k++)
         {
-            List<(int At, double Gap)> gaps = [.. Enumerable.Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1]).Where(i => !lines[i].Spans).Select(i => (i, Gap(i)))];
+            List<(int At, double Gap)> gaps =
+            [
+                .. Enumerable
+                    .Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1])
+                    .Where(i => !lines[i].IsNote)
+                    .Select(i => (i, Gap(i)))
+                    .DefaultIfEmpty((anchors[k], 0)),
+            ];
             (int at, double widest) = gaps.MaxBy(g => g.Gap);
             double others = gaps.Where(g => g.At != at).Select(g => g.Gap).DefaultIfEmpty(0).Max();
             bool clear = gaps.Count == 1 || widest > ClearlyWider * others;
@@ -288,7 +327,9 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         for (int k = 1; k < anchors.Count; k++)
         {
             double middle = (lines[anchors[k - 1]].Line.Frame.Bottom + lines[anchors[k]].Line.Frame.Bottom) / 2;
-            int at = Enumerable.Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1]).First(i => lines[i].Line.Frame.Bottom >= middle - 0.1);
+            int at = Enumerable
+                .Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1])
+                .First(i => lines[i].Line.Frame.Bottom >= middle - 0.1);
             starts.Add(at);
         }
 

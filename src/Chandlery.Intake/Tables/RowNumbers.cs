@@ -33,7 +33,5 @@ internal static class RowNumbers
         line.Words[0].Box.Left >= left - WidestMm && line.Words[0].Box.Right <= right + WidestMm;
 
     private static int? NumberOf(TextLine line) =>
-        int.TryParse(line.Words[0].Text.Trim('.', ')', '('), NumberStyles.None, CultureInfo.InvariantCulture, out int n)
-            ? n
-            : null;
+        int.TryParse(line.Words[0].Text.Trim('.', ')', '('), NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : null;
 }

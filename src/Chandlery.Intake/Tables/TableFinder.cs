@@ -85,7 +85,7 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         bool runsOver = line.Phrases().Count == 1 && separators.Any(s => IsInBlank(line, s));
         if ((crosses || runsOver) && !ColumnKind.HasCas(line.Text) && line.Phrases().Count == 1)
         {
-            return new BodyLine(line, new TextLine?[separators.Count + 1], true);
+            return new BodyLine(line, new TextLine?[separators.Count + 1], true, true);
         }
 
         var cells = new TextLine?[separators.Count + 1];
@@ -94,7 +94,12 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
             cells[part.Key] = line.Only([.. part]);
         }
 
-        return IsNote(cells, columns) ? new BodyLine(line, new TextLine?[cells.Length], true) : new BodyLine(line, cells, false);
+        int only = Alone(cells);
+        bool isNote = only >= 0 && !columns[only].Kinds.Any(HoldsNotes) && hazards.ReadExtras(cells[only]!.Text) is not null;
+        bool isOfClasses = isNote && columns[only].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements);
+        return isNote && !isOfClasses
+            ? new BodyLine(line, new TextLine?[cells.Length], true, true)
+            : new BodyLine(line, cells, false, isNote);
     }
 
     // A border that falls between two words of one sentence.
@@ -107,15 +112,10 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
                 && line.Words[w].Box.Left - line.Words[w - 1].Box.Right < BlankOfTypeSize * line.Words[w].TypeSize
             );
 
-    // A short note under a row may fit into one column: a factor, limit or estimate where none belongs.
-    private bool IsNote(TextLine?[] cells, List<Column> columns)
-    {
-        List<int> filled = [.. Enumerable.Range(0, cells.Length).Where(c => cells[c] is not null)];
-        return filled is [var only] && !columns[only].Kinds.Any(HoldsNotes) && hazards.ReadExtras(cells[only]!.Text) is not null;
-    }
+    // The only column that a line has words in; -1 when there are several. A short note under a row may fit into one column.
+    private static int Alone(TextLine?[] cells) => cells.Count(c => c is not null) == 1 ? Array.FindIndex(cells, c => c is not null) : -1;
 
-    private static bool HoldsNotes(string kind) =>
-        kind is ColumnKind.Classes or ColumnKind.Statements or ColumnKind.Limits or ColumnKind.M or ColumnKind.Ate;
+    private static bool HoldsNotes(string kind) => kind is ColumnKind.Limits or ColumnKind.M or ColumnKind.Ate;
 
     // Sentences under the table run across its columns, and say nothing that a note under a row says.
     private List<BodyLine> WithoutProse(List<BodyLine> body)
@@ -149,7 +149,10 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
                 Box box = rule.Box with { Left = rule.Box.Left - group.Key.ShiftMm, Right = rule.Box.Right - group.Key.ShiftMm };
                 if (box.Bottom > top && box.Top < bottom && box.Right > left && box.Left < right)
                 {
-                    yield return rule with { Box = box };
+                    yield return rule with
+                    {
+                        Box = box,
+                    };
                 }
             }
         }

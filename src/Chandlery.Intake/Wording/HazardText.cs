@@ -103,7 +103,9 @@ internal sealed partial class HazardText
     {
         HazardReading read = Read(text);
         bool says = read.M is not null || read.Limits.Count > 0 || read.Toxicity.Count > 0;
-        return says && read.Classes is not { Count: > 0 } && !read.Doubts.Any(d => d.StartsWith(NotUnderstood, StringComparison.Ordinal)) ? read : null;
+        return says && read.Classes is not { Count: > 0 } && !read.Doubts.Any(d => d.StartsWith(NotUnderstood, StringComparison.Ordinal))
+            ? read
+            : null;
     }
 
     /// <summary>M-factors in a line of text; null when there are none.</summary>

@@ -42,7 +42,8 @@ internal sealed partial class LabelFinder(SheetWording wording)
 
     // "Company Hollin Works" may be a label and its value, or the beginning of a sentence.
     private static bool IsClose(string phrase, string rest) =>
-        phrase[..Math.Max(0, phrase.LastIndexOf(rest, StringComparison.Ordinal))].TrimEnd() is not [.., ':' or '=' or '#' or '-' or '\u2013'];
+        phrase[..Math.Max(0, phrase.LastIndexOf(rest, StringComparison.Ordinal))].TrimEnd()
+            is not [.., ':' or '=' or '#' or '-' or '\u2013'];
 
     // Number, version and date often follow each other in one line with nothing but their labels between.
     private string? AfterLabel(string phrase, string kind)

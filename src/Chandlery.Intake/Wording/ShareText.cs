@@ -34,7 +34,10 @@ internal static partial class ShareText
 
         bool ppm = isPpm || Ppm().IsMatch(text);
         var doubts = new List<string>();
-        string plain = Marks().Replace(Units().Replace(Ppm().Replace(text.ToLowerInvariant(), " "), " "), " ").Replace('\u00a0', ' ').Trim();
+        string plain = Marks()
+            .Replace(Units().Replace(Ppm().Replace(text.ToLowerInvariant(), " "), " "), " ")
+            .Replace('\u00a0', ' ')
+            .Trim();
         foreach ((string word, string sign) in wording.RangeWords.OrderByDescending(w => w.Key.Length))
         {
             int at = Phrase.IndexOf(word, plain);

@@ -101,7 +101,9 @@ internal sealed record SheetWording(
     {
         foreach (
             string path in files
-                .Keys.Where(k => k.StartsWith("languages/", StringComparison.Ordinal) && k.EndsWith("/safety-data-sheet.yaml", StringComparison.Ordinal))
+                .Keys.Where(k =>
+                    k.StartsWith("languages/", StringComparison.Ordinal) && k.EndsWith("/safety-data-sheet.yaml", StringComparison.Ordinal)
+                )
                 .Order(StringComparer.Ordinal)
         )
         {
@@ -112,7 +114,10 @@ internal sealed record SheetWording(
 
             foreach (YamlEntry entry in new Fields(map, problems).Entries("headings"))
             {
-                if (int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && entry.Value is YamlScalar title)
+                if (
+                    int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+                    && entry.Value is YamlScalar title
+                )
                 {
                     titles[number] = [.. titles.GetValueOrDefault(number) ?? [], Phrase.Plain(title.Text)];
                 }

@@ -24,7 +24,7 @@ public static class HtmlPress
                 """
             )
         );
-        html.Append(f.Columns == 2 ? "<div class=\"two\">" : "<div>");
+        html.Append("<p>&nbsp;</p>").Append(f.Columns == 2 ? "<div class=\"two\">" : "<div>");
         foreach (Block block in sheet.Blocks)
         {
             html.Append(

@@ -100,7 +100,14 @@ public sealed class WildScore
 
         foreach (DraftIngredient extra in draft.Ingredients.Where(i => sheet.Truth.Ingredients.All(t => t.Cas != i.Cas?.Value)))
         {
-            Compare(where, "row", null, extra.Cas?.Value ?? extra.Name.Value, extra.Doubts.Count > 0, false);
+            Compare(
+                where,
+                "row",
+                null,
+                extra.Cas?.Value ?? extra.Name.Value,
+                extra.Doubts.Count > 0 || extra.Name.Doubts.Count > 0 || extra.Cas?.Doubts.Count > 0,
+                false
+            );
         }
     }
 
