@@ -32,7 +32,10 @@ internal static partial class ReadingOrder
         [
             .. all.Where(a => InMargin(a.Page, a.Line) && !isOfTable(a.Line))
                 .GroupBy(a => (a.Line.Shape, (int)Math.Round(a.Line.Box.Bottom / 2)))
-                .Where(g => g.Select(a => a.Line.Page).Distinct().Count() >= Math.Max(2, pages.Count * 0.5))
+                .Where(g =>
+                    g.Select(a => a.Line.Page).Distinct().Count() >= Math.Max(2, pages.Count * 0.5)
+                    && CountsPages([.. g.Select(a => a.Line)])
+                )
                 .SelectMany(g => g.SelectMany(a => a.Line.Words)),
             .. all.Where(a => InMargin(a.Page, a.Line) && PageNumber().IsMatch(a.Line.Text) && StandsAlone(a.Line, all))
                 .SelectMany(a => a.Line.Words),
@@ -42,6 +45,28 @@ internal static partial class ReadingOrder
 
     [System.Text.RegularExpressions.GeneratedRegex(@"^[0-9]{1,3}(?:\s?/\s?[0-9]{1,3})?$")]
     private static partial System.Text.RegularExpressions.Regex PageNumber();
+
+    // What changes from page to page in a head or foot is the page's number; numbers of substances and shares change otherwise.
+    private static bool CountsPages(List<TextLine> lines)
+    {
+        List<(int Page, List<string> Figures)> all =
+        [
+            .. lines.Select(l => (l.Page, Figures().Matches(l.Text).Select(m => m.Value).ToList())),
+        ];
+        return Enumerable
+            .Range(0, all[0].Figures.Count)
+            .All(at =>
+                all.All(l => l.Figures[at] == all[0].Figures[at])
+                || all.All(l =>
+                    int.TryParse(l.Figures[at], out int n)
+                    && int.TryParse(all[0].Figures[at], out int first)
+                    && n - l.Page == first - all[0].Page
+                )
+            );
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"[0-9]+")]
+    private static partial System.Text.RegularExpressions.Regex Figures();
 
     // Nothing else stands within two lines of it.
     private static bool StandsAlone(TextLine line, List<(SheetPage Page, TextLine Line)> all) =>

@@ -151,6 +151,11 @@ internal sealed class HeadingFinder(SheetWording wording)
 
     private IEnumerable<TextLine> Parted(TextLine phrase, IReadOnlyList<double> gaps)
     {
+        if (ColumnKind.Of(phrase.Text, wording) is [ColumnKind.From or ColumnKind.To])
+        {
+            return [phrase];
+        }
+
         foreach (double at in gaps.Where(s => s > phrase.Frame.Left && s < phrase.Frame.Right))
         {
             List<Word> left = [.. phrase.Words.Where(w => w.Box.CentreX < at)];

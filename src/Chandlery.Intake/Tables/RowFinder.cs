@@ -215,6 +215,13 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         return [.. splits.OrderByDescending(s => s.Score + (s.IsShown ? SameScore : 0)).ThenByDescending(s => s.IsShown)];
     }
 
+    // No gap between two anchors is clearly wider than the one right above the lower of them.
+    private static bool IsWidest(List<BodyLine> lines, int above, int start)
+    {
+        double Gap(int i) => lines[i].Line.Frame.Bottom - lines[i - 1].Line.Frame.Bottom;
+        return Enumerable.Range(above + 1, start - above).Where(i => !lines[i].IsNote).All(i => Gap(i) <= ClearlyWider * Gap(start));
+    }
+
     private static int AfterNotes(List<BodyLine> lines, int start)
     {
         int at = start;
@@ -239,7 +246,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
             int end = r + 1 < starts.Count ? starts[r + 1] : lines.Count;
             List<BodyLine> own = [.. lines[starts[r]..end].Where(l => !l.Spans)];
             if (
-                own.Count == 0
+                (r > 0 && !IsWidest(lines, starts[r - 1], starts[r]))
+                || own.Count == 0
                 || Enumerable.Range(0, columns.Count).Any(c => own[0].Cells[c] is null && own.Any(l => l.Cells[c] is not null))
             )
             {
