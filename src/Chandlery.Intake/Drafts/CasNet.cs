@@ -13,7 +13,7 @@ internal static partial class CasNet
 {
     private const double LinesDown = 4;
     private const double AsideMm = 6;
-    private const int MostOpenNumbers = 300;
+    private const int MostOpenNumbers = 1000;
 
     /// <summary>What to say of numbers that no ingredient has, and of ingredients with the same number.</summary>
     /// <param name="ingredients">The draft's ingredients.</param>
@@ -84,10 +84,10 @@ internal static partial class CasNet
     [GeneratedRegex(@"(?<=[0-9])\s*-\s*(?=[0-9])")]
     private static partial Regex Spaced();
 
-    [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-(?:[0-9]{2}-)?$")]
+    [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}(?:-(?:[0-9]{2}-?)?)?$")]
     private static partial Regex Beginning();
 
-    [GeneratedRegex(@"^(?:[0-9]{2}-)?[0-9](?![0-9-])")]
+    [GeneratedRegex(@"^-?(?:[0-9]{2}-)?[0-9](?![0-9-])")]
     private static partial Regex Rest();
 
     [GeneratedRegex(@"(?<![0-9])0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9xX]{4})?|(?<![0-9-])[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X](?![0-9-])")]

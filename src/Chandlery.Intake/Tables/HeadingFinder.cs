@@ -89,16 +89,16 @@ internal sealed class HeadingFinder(SheetWording wording)
         return phrases.Count > 1 && phrases.Any(IsKind)
             ? phrases.All(p => IsKind(p) || IsWrapped(p, known))
             : phrases.All(p =>
-                (IsKind(p) && (p.Frame.Left > known[0].Frame.Right || p.Frame.Right < known[0].Frame.Left || IsUnderMany(p, heading)))
+                (IsKind(p) && (p.Frame.Left > known[0].Frame.Right || p.Frame.Right < known[0].Frame.Left || IsUnderMany(p)))
                 || IsWrapped(p, known.Skip(1))
                 || p.Text.Contains(LawInForce, StringComparison.Ordinal)
             );
     }
 
     // A heading of several lines ("CAS No. / EC No. / REACH No.") in the first column: every line of it names a number.
-    private bool IsUnderMany(TextLine phrase, IReadOnlyList<TextLine> heading) =>
+    private bool IsUnderMany(TextLine phrase) =>
         ColumnKind.Of(phrase.Text, wording).All(k => k is not (ColumnKind.Name or ColumnKind.Classes or ColumnKind.Statements))
-        && heading.Count > 0;
+        && phrase.Text.Length < LongestWrappedHeading;
 
     /// <summary>The headings of the columns from left to right: phrases under each other belong together.</summary>
     /// <param name="heading">The heading's lines.</param>

@@ -72,11 +72,23 @@ public static class WildRun
     private static void Write(WildMaker maker, int from, int to, string folder)
     {
         Directory.CreateDirectory(folder);
-        string[] engines = ["chromium", "writer", "weasyprint"];
         for (int seed = from; seed < to; seed++)
         {
             WildSheet sheet = maker.Make(seed);
-            File.WriteAllText(Path.Combine(folder, $"{seed}.{engines[seed / 2 % engines.Length]}.html"), HtmlPress.Write(sheet));
+            (string extension, string text) = Source(sheet, seed / 2 % 6);
+            File.WriteAllText(Path.Combine(folder, $"{seed}.{extension}"), text);
         }
     }
+
+    // Text in two columns or sideways is left to Chromium.
+    private static (string Extension, string Text) Source(WildSheet sheet, int engine) =>
+        (sheet.Form.Columns == 2 || sheet.Form.IsTurned ? 0 : engine) switch
+        {
+            0 => ("chromium.html", HtmlPress.Write(sheet)),
+            1 => ("writer.html", HtmlPress.Write(sheet)),
+            2 => ("weasyprint.html", HtmlPress.Write(sheet)),
+            3 => ("latex.tex", LatexPress.Write(sheet)),
+            4 => ("groff.tr", GroffPress.Write(sheet)),
+            _ => ("reportlab.json", ReportLabPress.Write(sheet)),
+        };
 }
