@@ -26,7 +26,7 @@ internal sealed partial class HeadReader(SheetWording wording, LabelFinder label
 
     private static List<string> Doubts(Labelled found) =>
         found.IsUnder ? ["it stands under its label, not beside it"]
-        : found.IsClose ? ["nothing but a blank parts it from its label"]
+        : found.IsClose ? ["nothing but a blank parts it from its label, or it runs over several lines"]
         : [];
 
     private Found<string>? Version(IReadOnlyList<TextLine> all)

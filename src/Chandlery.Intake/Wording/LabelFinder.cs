@@ -80,7 +80,7 @@ internal sealed partial class LabelFinder(SheetWording wording)
             box = box.Around(lines[i].Box);
         }
 
-        return new Labelled(text, lines[at].Page, box, false);
+        return new Labelled(text, lines[at].Page, box, false, text.Length > value.Text.Length);
     }
 
     private string Cut(string text, string kind)

@@ -47,6 +47,7 @@ public static class WildRun
         }
 
         Console.WriteLine("SEEN\n" + string.Join('\n', reader.Seen.Differences) + "\n" + reader.Seen.Table() + reader.Seen.LayoutTable());
+        Console.WriteLine(string.Join('\n', WildTable.Lines(reader.Seen, reader.Unseen)));
         Console.WriteLine("UNSEEN\n" + reader.Unseen.Table() + reader.Unseen.LayoutTable());
         return reader.Seen.WrongUnmarked + reader.Seen.MissingUnsaid + reader.Unseen.WrongUnmarked + reader.Unseen.MissingUnsaid == 0
             ? 0

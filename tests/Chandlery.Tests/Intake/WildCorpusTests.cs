@@ -1,4 +1,3 @@
-using System.Globalization;
 using Chandlery.Files;
 using Chandlery.Sheets.Wild;
 using Chandlery.Tests.Support;
@@ -28,7 +27,7 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
             reader.Read($"{seed} {sheet.Language} {sheet.Layout}", sheet, Press.Print(sheet));
         }
 
-        List<string> table = [.. Table(reader.Seen, reader.Unseen)];
+        List<string> table = [.. WildTable.Lines(reader.Seen, reader.Unseen)];
         output.WriteLine(string.Join('\n', table));
         output.WriteLine(reader.Seen.LayoutTable() + "\n" + reader.Unseen.LayoutTable());
         Assert.Equal((0, 0), (reader.Seen.WrongUnmarked, reader.Unseen.WrongUnmarked));
@@ -37,19 +36,5 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.InRange(reader.Unseen.Whole, 0.95, 1);
         string guide = File.ReadAllText(Path.Combine(TestLaw.Repository, "DEVELOPERS.md"));
         Assert.All(table, line => Assert.Contains(line, guide, StringComparison.Ordinal));
-    }
-
-    private static IEnumerable<string> Table(WildScore seen, WildScore unseen)
-    {
-        yield return $"| documents | {seen.Documents} / {unseen.Documents} | | | | |";
-        yield return $"| layouts | {seen.Layouts.Count} / {unseen.Layouts.Count} | | | | |";
-        foreach ((string field, FieldCount s) in seen.Fields)
-        {
-            FieldCount u = unseen.Fields[field];
-            yield return string.Create(
-                CultureInfo.InvariantCulture,
-                $"| {field} | {s.Printed} / {u.Printed} | {100 * s.Precision:0.0} / {100 * u.Precision:0.0} % | {100 * s.Recall:0.0} / {100 * u.Recall:0.0} % | {s.WrongUnmarked} / {u.WrongUnmarked} | {s.MissingUnsaid} / {u.MissingUnsaid} |"
-            );
-        }
     }
 }
