@@ -53,7 +53,7 @@ public sealed partial class DraftYaml
         Classes("", draft.Classes);
         if (draft.Classes is null && draft.Ingredients.Count > 0)
         {
-            Doubt("", "no class of the product itself was found in section 2; add 'classes:' where the sheet gives any");
+            Doubt("", "no class of the product itself was found in section 2; write them where the sheet gives any");
         }
 
         Ingredients();

@@ -92,7 +92,8 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
     }
 
     private static bool Begins(string text, string start) =>
-        text.StartsWith(start, StringComparison.Ordinal) && (text.Length == start.Length || !char.IsLetterOrDigit(text[start.Length]));
+        text.StartsWith(start, StringComparison.Ordinal)
+        && (text.Length == start.Length || !char.IsLetterOrDigit(text[start.Length]) || start[^1] == '-');
 
     // A line without a figure with a unit, which is no heading of a hazard class either.
     private bool MayBeName(string text)
