@@ -28,6 +28,9 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
             ),
     ];
 
+    // The two ends of the shares stand in columns of their own.
+    private bool HasEnds => shares.Length == 2 && shares.All(s => columns[s].Kinds is [ColumnKind.From or ColumnKind.To]);
+
     private static IEnumerable<int> Having(IReadOnlyList<Column> columns, params string[] kinds) =>
         Enumerable.Range(0, columns.Count).Where(i => columns[i].Kinds.Intersect(kinds).Any());
 
@@ -139,7 +142,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
 
     private bool HasCas(BodyLine line) => numbers.Any(c => line.Cells[c] is { } cell && ColumnKind.HasCas(cell.Text));
 
-    private string Share(BodyLine line) => string.Join(' ', shares.Select(c => line.Cells[c]?.Text ?? "").Where(t => t.Length > 0));
+    private string Share(BodyLine line) =>
+        string.Join(HasEnds ? " - " : " ", shares.Select(c => line.Cells[c]?.Text ?? "").Where(t => t.Length > 0));
 
     // Lines on which a share begins; where CAS number and share stand in one column, lines on which the number does.
     private List<int> Anchors(List<BodyLine> lines)

@@ -13,7 +13,8 @@ internal static class RowNumbers
     /// <remarks>Row numbers are the only words of the leftmost column, and count 1, 2, 3 and so on without a gap.</remarks>
     public static IEnumerable<TextLine> Without(IReadOnlyList<TextLine> body)
     {
-        List<TextLine> numbered = [.. body.Where(l => NumberOf(l) is not null)];
+        double leftmost = body.Select(l => l.Frame.Left).DefaultIfEmpty(0).Min();
+        List<TextLine> numbered = [.. body.Where(l => NumberOf(l) is not null && l.Frame.Left < leftmost + WidestMm)];
         if (numbered.Count < Fewest || !numbered.Select((l, at) => NumberOf(l) == at + 1).All(counts => counts))
         {
             return body;

@@ -54,6 +54,12 @@ internal static partial class ShareText
 
         plain = Variable(plain);
         plain = string.Join(' ', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Trim('(', ')', '[', ']', ' ');
+        // A row's number and its share: "3 <5".
+        if (TwoFigures().IsMatch(plain))
+        {
+            return Parsed.Not<ShareReading>($"'{text}' may be two figures: write the share as the sheet means it.");
+        }
+
         if (ppm && Thousands().IsMatch(plain))
         {
             return Parsed.Not<ShareReading>($"'{text}' could hold decimals or thousands: write the share in percent.");
@@ -117,6 +123,9 @@ internal static partial class ShareText
 
     [GeneratedRegex(@"[0-9]+,000(?![0-9])")]
     private static partial Regex RoundThousand();
+
+    [GeneratedRegex(@"^[0-9][0-9.,]*\s+<")]
+    private static partial Regex TwoFigures();
 
     [GeneratedRegex(@"[0-9]+(?:\.[0-9]+)?")]
     private static partial Regex Figure();
