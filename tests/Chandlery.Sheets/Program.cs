@@ -2,7 +2,13 @@ using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Sheets;
+using Chandlery.Sheets.Wild;
 using Chandlery.Yaml;
+
+if (args is ["wild", ..])
+{
+    return WildRun.Run(args[1..]);
+}
 
 // Writes the corpus's sources into a folder: PDFs of our own engine at once, HTML and LaTeX for other engines.
 string folder = args.Length == 1 ? args[0] : throw new ArgumentException("Name the folder to write into.");

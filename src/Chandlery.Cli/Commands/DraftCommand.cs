@@ -87,8 +87,9 @@ internal static class DraftCommand
         WriteReview(session, draft, pdfs, reviewFolder);
         AtomicFile.Write(target, yaml);
         session.Output.WriteLine(target);
-        Tell(session, target, draft, points, Contradictions(yaml, target, lawbook!));
-        return ExitCode.Fine;
+        List<string> contradictions = Contradictions(yaml, target, lawbook!);
+        Tell(session, target, draft, points, contradictions);
+        return points.Count + contradictions.Count == 0 ? ExitCode.Fine : ExitCode.StopsSale;
     }
 
     private static SupplierPdf? Open(string file, Problems problems)

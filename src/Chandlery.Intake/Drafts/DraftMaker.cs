@@ -36,7 +36,7 @@ public static class DraftMaker
                 own.Add(
                     new TextPlace(pdfs[i].File, 0, 0),
                     "This is no safety data sheet, IFRA certificate or allergen statement that can be recognised.",
-                    "Sheets in English, German and French are read; type other sheets in by hand."
+                    "Sheets in English, German, French, Spanish, Italian, Dutch and Polish are read; type other sheets in by hand."
                 );
             }
         }

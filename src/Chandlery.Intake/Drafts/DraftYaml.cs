@@ -51,9 +51,14 @@ public sealed partial class DraftYaml
         Sheet();
         Value("", "revised", draft.Revised, IsoDay.Plain, "the sheet's revision date");
         Classes("", draft.Classes);
+        if (draft.Classes is null && draft.Ingredients.Count > 0)
+        {
+            Doubt("", "no class of the product itself was found in section 2; write them where the sheet gives any");
+        }
+
         Ingredients();
         FlashPoint();
-        Value("", "densityGramsPerMl", draft.DensityGramsPerMl, Figures.Plain, "");
+        Value("", "densityGramsPerMl", draft.DensityGramsPerMl, Figures.Plain, draft.Ifra is null ? "the density" : "");
         Ifra();
     }
 

@@ -11,11 +11,52 @@ namespace Chandlery.Intake.Drafts;
 /// <summary>Turns the rows of a table into ingredients.</summary>
 internal sealed partial class IngredientRows(SheetWording wording, HazardText hazards, int document)
 {
+    /// <summary>The doubt of rows that say that a substance is absent.</summary>
+    public const string Absent = "the document says that it is absent";
+
+    private static readonly string[] ShareKinds = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
     private static readonly string[] IdentifyingKinds = [ColumnKind.Cas, ColumnKind.Ec, ColumnKind.Name];
+    private static readonly string[] NeverIdentifying =
+    [
+        ColumnKind.Classes,
+        ColumnKind.Statements,
+        ColumnKind.Limits,
+        ColumnKind.M,
+        ColumnKind.Ate,
+        ColumnKind.Old,
+    ];
     private static readonly string[] IdentifierLabels = ["casNumber", "ecNumber", "ignored"];
 
+    private readonly List<Regex> identifierLabels =
+    [
+        .. IdentifierLabels
+            .SelectMany(k => wording.Labels[k])
+            .Distinct()
+            .OrderByDescending(l => l.Length)
+            .Select(l => new Regex(LabelPattern(l), RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)),
+    ];
+
+    // A label with its colon, or where nothing but a mark or the line's end follows; dots may stand anywhere in it.
+    private static string LabelPattern(string label)
+    {
+        string letters = string.Concat(label.Select(c => c == ' ' ? @"\.?[ ]*" : Regex.Escape(c.ToString()) + @"\.?"));
+        return $@"(?<![\p{{L}}0-9]){letters}(?:[ ]*[:#]+|(?=[ ]*(?:$|[\n,;/)])))";
+    }
+
     /// <summary>One ingredient for each row.</summary>
-    public IEnumerable<DraftIngredient> Of(Table table) => table.Rows.Select(row => Of(table, row)).OfType<DraftIngredient>();
+    /// <param name="table">The table.</param>
+    /// <param name="isAbsent">Tells shares that say that there is nothing of it; such rows are doubted with <see cref="Absent"/>.</param>
+    public IEnumerable<DraftIngredient> Of(Table table, Func<string, bool>? isAbsent = null)
+    {
+        foreach (Row row in table.Rows)
+        {
+            if (Of(table, row) is { } ingredient)
+            {
+                bool absent = isAbsent is not null && table.CellOf(row, ColumnKind.Share) is { } share && isAbsent(share.Text);
+                yield return absent ? ingredient with { Doubts = [.. ingredient.Doubts, Absent] } : ingredient;
+            }
+        }
+    }
 
     /// <summary>An ingredient from texts that stand beside labels instead of in a table.</summary>
     /// <param name="parts">Lines by kind of column.</param>
@@ -23,7 +64,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     {
         var columns = parts.Keys.Select(k => new Column([k], "")).ToList();
         int page = parts.Values.SelectMany(c => c.Lines).First().Page;
-        var row = new Row(page, [.. parts.Values], []);
+        var row = new Row(page, [.. parts.Values], [], []);
         return Of(new Table(columns, [row]), row);
     }
 
@@ -35,11 +76,34 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         }
 
         Cell? nameCell = table.CellOf(row, ColumnKind.Name) ?? table.CellOf(row, ColumnKind.Cas);
-        List<Cell> identifying = [.. IdentifyingKinds.Select(k => table.CellOf(row, k)).OfType<Cell>().Distinct()];
+        List<Cell> identifying =
+        [
+            .. IdentifyingKinds.Select(k => table.CellOf(row, k)).OfType<Cell>(),
+            .. row.Cells.Where((_, i) => !table.Columns[i].Kinds.Intersect(NeverIdentifying).Any()),
+        ];
+        identifying = [.. identifying.Distinct()];
         var doubts = new List<string>(row.Doubts);
-        Found<string>? cas = Number(table.CellOf(row, ColumnKind.Cas), identifying, row, ColumnKind.CasPattern(), CasNumber.Parse, "CAS");
-        Found<string>? ec = Number(table.CellOf(row, ColumnKind.Ec), identifying, row, EcPattern(), EcNumber.Parse, "EC");
-        Found<string> name = Name(nameCell, row);
+        Found<string>? cas = Number(
+            table.CellOf(row, ColumnKind.Cas),
+            identifying,
+            row,
+            ColumnKind.CasPattern(),
+            CasNumber.Parse,
+            "CAS",
+            IsOnly(table, ColumnKind.Cas)
+        );
+        Found<string>? ec = Number(
+            table.CellOf(row, ColumnKind.Ec),
+            identifying,
+            row,
+            EcPattern(),
+            EcNumber.Parse,
+            "EC",
+            IsOnly(table, ColumnKind.Ec)
+        );
+        (string nameText, string notes) = NameAndNotes(nameCell);
+        Found<string> name = Name(nameCell, nameText, row);
+        notes = string.Join(" ; ", row.Notes.Select(n => n.Text).Append(notes).Where(t => t.Length > 0));
         if (cas is null && ec is null)
         {
             doubts.Add("the row gives no CAS or EC number");
@@ -53,7 +117,18 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             }
         }
 
-        HazardReading read = Hazards(table, row, out Cell? where);
+        if (LeadingNumber().IsMatch(name.Value))
+        {
+            doubts.Add("the name begins with a number, which may be the row's");
+        }
+
+        HazardReading inside = hazards.Read(name.Value);
+        if (inside.Classes is { Count: > 0 } || inside.M is not null || inside.Limits.Count > 0 || inside.Toxicity.Count > 0)
+        {
+            doubts.Add("the name seems to hold more than a name");
+        }
+
+        HazardReading read = Hazards(table, row, notes, doubts, out Cell? where);
         Found<T> At<T>(T value, Cell? cell, IReadOnlyList<string> own) => new(value, document, row.Page, BoxOf(cell, row), own);
         return new DraftIngredient(
             name,
@@ -70,6 +145,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         );
     }
 
+    // True for a column that holds nothing else.
+    private static bool IsOnly(Table table, string kind) => table.Columns.FirstOrDefault(c => c.Kinds.Contains(kind)) is { Kinds.Count: 1 };
+
     private static Box BoxOf(Cell? cell, Row row) =>
         cell?.Lines.Where(l => l.Page == row.Page).ToList() is { Count: > 0 } lines ? Box.Around(lines.Select(l => l.Box)) : row.Box;
 
@@ -79,7 +157,8 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         Row row,
         Regex pattern,
         Func<string, Parsed<T>> parse,
-        string what
+        string what,
+        bool isOnly
     )
         where T : class
     {
@@ -105,34 +184,53 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return new Found<string>(numbers[0], document, row.Page, BoxOf(cell, row), doubts);
         }
 
-        return own is not null && own.Text.Any(char.IsAsciiDigit)
+        return own is not null && own.Text.Any(char.IsAsciiDigit) && isOnly
             ? new Found<string>(own.Text, document, row.Page, BoxOf(own, row), [$"'{own.Text}' is no {what} number"])
             : null;
     }
 
-    private Found<string> Name(Cell? cell, Row row)
+    // The name's lines without numbers, and the lines under it that say classes, factors, limits or estimates.
+    private (string Name, string Notes) NameAndNotes(Cell? cell)
+    {
+        if (cell is null)
+        {
+            return ("", "");
+        }
+
+        string text = EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(cell.LinedText, " "), " "), " ");
+        foreach (Regex label in identifierLabels)
+        {
+            text = label.Replace(text, " ");
+        }
+
+        List<string> lines =
+        [
+            .. text.Split('\n')
+                .Select(l => string.Join(' ', l.Split(' ', StringSplitOptions.RemoveEmptyEntries)))
+                .Where(l => l.Any(c => char.IsLetterOrDigit(c) || c == '%')),
+        ];
+        for (int at = 1; at < lines.Count; at++)
+        {
+            string rest = string.Join(' ', lines[at..]);
+            HazardReading read = hazards.Read(rest);
+            bool says = read.Classes is { Count: > 0 } || read.M is not null || read.Limits.Count > 0 || read.Toxicity.Count > 0;
+            if (says && !read.Doubts.Any(d => d.StartsWith(HazardText.NotUnderstood, StringComparison.Ordinal)))
+            {
+                return (string.Join(' ', lines[..at]), rest);
+            }
+        }
+
+        return (string.Join(' ', lines), "");
+    }
+
+    private Found<string> Name(Cell? cell, string text, Row row)
     {
         if (cell is null || cell.Text.Length == 0)
         {
             return new Found<string>("", document, row.Page, row.Box, ["the row gives no name"]);
         }
 
-        string text = EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(cell.Text, " "), " "), " ");
-        foreach (string label in IdentifierLabels.SelectMany(k => wording.Labels[k]).OrderByDescending(l => l.Length))
-        {
-            string pattern = $@"(?<![\p{{L}}0-9]){Regex.Escape(label).Replace(@"\ ", @"\.?\s*", StringComparison.Ordinal)}\.?\s*[:#]+";
-            text = Regex.Replace(text, pattern, " ", RegexOptions.IgnoreCase);
-            text = Regex.Replace(
-                text,
-                $@"(?<![\p{{L}}0-9]){Regex.Escape(label)}\.?(?=\s*(?:$|[,;/)]|\s{{2}}))",
-                " ",
-                RegexOptions.IgnoreCase
-            );
-        }
-
-        string name = EmptyBrackets()
-            .Replace(string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries)), "")
-            .Trim(' ', ',', ';', '/', '*', ':', '|', '-');
+        string name = EmptyBrackets().Replace(text, "").Trim(' ', ',', ';', '/', '*', ':', '|', '-');
         var doubts = new List<string>();
         if (cell.HasSplitWord)
         {
@@ -153,36 +251,69 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             doubts.Add("the name seems to hold the label of a number");
         }
 
+        if (text.TrimEnd() is [.., '-'])
+        {
+            doubts.Add("the name ends in a hyphen: a part of it may be missing");
+        }
+
         return new Found<string>(name, document, row.Page, BoxOf(cell, row), doubts);
     }
 
     private Found<string>? Share(Table table, Row row, List<string> doubts)
     {
-        Cell? cell = table.CellOf(row, ColumnKind.Share);
-        if (cell is null || cell.Text.Length == 0)
+        Cell? from = table.CellOf(row, ColumnKind.From);
+        Cell? to = table.CellOf(row, ColumnKind.To);
+        Cell? cell = table.CellOf(row, ColumnKind.Share) ?? to ?? from;
+        if (cell is null || (cell.Text.Length == 0 && (from?.Text ?? "").Length == 0))
         {
             doubts.Add("the sheet gives no share");
             return null;
         }
 
-        string heading = Phrase.Plain(table.Columns.FirstOrDefault(c => c.Kinds.Contains(ColumnKind.Share))?.Heading ?? "");
-        if (OtherUnits().IsMatch(heading) || OtherUnits().IsMatch(cell.Text))
+        if (table.CellOf(row, ColumnKind.Share) is not null && (from ?? to) is not null)
         {
-            doubts.Add($"the share '{cell.Text}' is not in percent by mass ('{heading}'); it was left out");
+            doubts.Add("a column for one end of the shares stands beside a column of shares; only the latter was read");
+        }
+
+        if (table.Columns.Count(c => c.Kinds.Contains(ColumnKind.Share)) > 1)
+        {
+            doubts.Add("several columns are headed as shares; the first one was read");
+        }
+
+        string text = table.CellOf(row, ColumnKind.Share) is null ? Between(from?.Text ?? "", to?.Text ?? "") : cell.Text;
+        string heading = Phrase.Plain(
+            string.Join(' ', table.Columns.Where(c => c.Kinds.Intersect(ShareKinds).Any()).Select(c => c.Heading))
+        );
+        if (OtherUnits().IsMatch(heading) || OtherUnits().IsMatch(text))
+        {
+            doubts.Add($"the share '{text}' is not in percent by mass ('{heading}'); it was left out");
             return null;
         }
 
-        Parsed<string> share = ShareText.Parse(cell.Text, wording);
+        string figures = EcPattern()
+            .Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(text, " "), " "), " ")
+            .Trim(' ', '/', ';', ',');
+        Parsed<ShareReading> share = ShareText.Read(figures, wording, PartsPerMillion().IsMatch(heading));
         if (!share.Success)
         {
             doubts.Add(share.Reason);
             return null;
         }
 
-        return new Found<string>(share.Value, document, row.Page, BoxOf(cell, row), []);
+        return new Found<string>(share.Value.Text, document, row.Page, BoxOf(cell, row), share.Value.Doubts);
     }
 
-    private HazardReading Hazards(Table table, Row row, out Cell? where)
+    // A range from two columns; a signless figure in a single one of them is that end.
+    private static string Between(string from, string to)
+    {
+        string low = from.Trim().Trim('-', '\u2013').Trim();
+        string high = to.Trim().Trim('-', '\u2013').Trim();
+        return low.Length == 0 ? (high.Any(c => c is '<' or '≤') ? high : "<= " + high)
+            : high.Length == 0 ? (low.Any(c => c is '>' or '≥') ? low : ">= " + low)
+            : low.TrimEnd('%', ' ') + " - " + high;
+    }
+
+    private HazardReading Hazards(Table table, Row row, string notes, List<string> rowDoubts, out Cell? where)
     {
         List<int> columns = Enumerable
             .Range(0, table.Columns.Count)
@@ -216,6 +347,25 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             }
         }
 
+        if (notes.Length > 0)
+        {
+            HazardReading below = hazards.Read(notes);
+            m ??= below.M;
+            toxicity.AddRange(below.Toxicity);
+            limits.AddRange(below.Limits);
+            rowDoubts.AddRange(below.Doubts.Select(d => "below the row: " + d));
+            if (
+                below.Classes is { Count: > 0 }
+                && own.Classes is { Count: > 0 }
+                && !below.Classes.Order().SequenceEqual(own.Classes.Order())
+            )
+            {
+                doubts.Add($"under the row stand other classes than in it: '{notes}'");
+            }
+
+            own = own with { Classes = own.Classes ?? below.Classes };
+        }
+
         return new HazardReading(own.Classes, limits, m, toxicity, doubts);
     }
 
@@ -229,9 +379,15 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     [GeneratedRegex(@"(?:\b(?:no|nr|number|nummer|numéro|num)\.?|n°|:)\s*$|\b(?:CAS|EINECS|REACH)\b", RegexOptions.IgnoreCase)]
     private static partial Regex LabelLeft();
 
+    [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]
+    private static partial Regex PartsPerMillion();
+
+    [GeneratedRegex(@"^[0-9]{1,3}[.)]?\s")]
+    private static partial Regex LeadingNumber();
+
     [GeneratedRegex(@"[(\[]\s*[,;/]*\s*[)\]]")]
     private static partial Regex EmptyBrackets();
 
-    [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg|\bv\s*/\s*v\b|vol\.?\s*-?%|\bvol\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bv\s*/\s*v\b|vol\.?\s*-?%|\bvol\b", RegexOptions.IgnoreCase)]
     private static partial Regex OtherUnits();
 }

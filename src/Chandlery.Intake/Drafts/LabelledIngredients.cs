@@ -102,7 +102,7 @@ internal static class LabelledIngredients
             }
 
             int words = rest.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
-            return (kind, new TextLine(line.Page, [.. line.Words.TakeLast(words).DefaultIfEmpty(line.Words[^1] with { Text = "" })]));
+            return (kind, line.Only([.. line.Words.TakeLast(words).DefaultIfEmpty(line.Words[^1] with { Text = "" })]));
         }
 
         return null;

@@ -21,6 +21,7 @@ public static class PdfWords
     private const int MostLetters = 400_000;
     private const double LargestPagePoints = 8000;
     private const int FewestLettersOfText = 40;
+    private const int FewestTurnedLetters = 20;
     private const double MmPerPoint = 25.4 / 72;
     private const double ThinMm = 0.9;
     private const double ShortestRuleMm = 3;
@@ -84,7 +85,7 @@ public static class PdfWords
                 );
             }
 
-            pages.Add(new SheetPage(page.Number, page.Width * MmPerPoint, page.Height * MmPerPoint, [.. Words(page)], [.. Rules(page)]));
+            pages.AddRange(Turns(page).Select(turn => Turned(page, turn)));
         }
 
         if (pages.Sum(p => p.Words.Sum(w => w.Text.Length)) < FewestLettersOfText)
@@ -99,23 +100,54 @@ public static class PdfWords
         return Parsed.As<IReadOnlyList<SheetPage>>(pages);
     }
 
-    private static IEnumerable<Word> Words(Page page)
+    // The page as most of its letters stand, and again for text that runs another way, such as a table set sideways.
+    private static IEnumerable<PageTurn> Turns(Page page)
     {
-        var run = new List<Letter>();
-        foreach (Letter letter in page.Letters.Where(l => IsLevel(l) && IsOnPage(l, page)))
+        List<(int Quarters, int Letters)> counts =
+        [
+            .. page
+                .Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value))
+                .GroupBy(PageTurn.Of)
+                .Where(g => g.Key >= 0)
+                .Select(g => (g.Key, g.Count()))
+                .OrderByDescending(g => g.Item2),
+        ];
+        yield return new PageTurn(counts.Count == 0 ? 0 : counts[0].Quarters, page.Width, page.Height);
+        foreach ((int quarters, int letters) in counts.Skip(1).Where(c => c.Letters >= FewestTurnedLetters))
+        {
+            yield return new PageTurn(quarters, page.Width, page.Height);
+        }
+    }
+
+    private static SheetPage Turned(Page page, PageTurn turn)
+    {
+        IEnumerable<PlacedLetter> letters = page.Letters.Where(l => PageTurn.Of(l) == turn.Quarters).Select(turn.Turned).Where(turn.Holds);
+        return new SheetPage(
+            page.Number,
+            turn.TurnedWidth * MmPerPoint,
+            turn.TurnedHeight * MmPerPoint,
+            [.. Words(letters)],
+            [.. Rules(page, turn)]
+        );
+    }
+
+    private static IEnumerable<Word> Words(IEnumerable<PlacedLetter> letters)
+    {
+        var run = new List<PlacedLetter>();
+        foreach (PlacedLetter letter in letters)
         {
             bool goesOn =
                 run.Count > 0
-                && !string.IsNullOrWhiteSpace(letter.Value)
-                && Math.Abs(letter.StartBaseLine.Y - run[^1].StartBaseLine.Y) < 0.15 * Size(letter)
-                && Math.Abs(letter.StartBaseLine.X - run[^1].EndBaseLine.X) < BlankOfTypeSize * Size(letter);
+                && !string.IsNullOrWhiteSpace(letter.Text)
+                && Math.Abs(letter.Baseline - run[^1].Baseline) < 0.15 * letter.Size
+                && Math.Abs(letter.Left - run[^1].Right) < BlankOfTypeSize * letter.Size;
             if (!goesOn && run.Count > 0)
             {
-                yield return Join(run, page);
+                yield return Join(run);
                 run.Clear();
             }
 
-            if (!string.IsNullOrWhiteSpace(letter.Value))
+            if (!string.IsNullOrWhiteSpace(letter.Text))
             {
                 run.Add(letter);
             }
@@ -123,43 +155,23 @@ public static class PdfWords
 
         if (run.Count > 0)
         {
-            yield return Join(run, page);
+            yield return Join(run);
         }
     }
 
-    private static bool IsLevel(Letter letter) =>
-        letter.TextOrientation == TextOrientation.Horizontal
-        && double.IsFinite(letter.StartBaseLine.X)
-        && double.IsFinite(letter.StartBaseLine.Y);
-
-    // A damaged file may place letters kilometres away, where nobody reads them.
-    private static bool IsOnPage(Letter letter, Page page) =>
-        letter.StartBaseLine.X >= 0
-        && letter.EndBaseLine.X <= page.Width
-        && letter.EndBaseLine.X >= letter.StartBaseLine.X
-        && letter.StartBaseLine.Y >= 0
-        && letter.StartBaseLine.Y <= page.Height;
-
-    private static double Size(Letter letter) => letter.PointSize is > 1 and < 400 ? letter.PointSize : 9;
-
-    private static Word Join(List<Letter> run, Page page)
+    private static Word Join(List<PlacedLetter> run)
     {
         var text = new StringBuilder();
-        foreach (Letter letter in run)
+        foreach (PlacedLetter letter in run)
         {
-            text.Append(Plain(letter.Value));
+            text.Append(Plain(letter.Text));
         }
 
-        double size = run.Max(Size) * MmPerPoint;
-        double baseline = (page.Height - run[0].StartBaseLine.Y) * MmPerPoint;
+        double size = run.Max(l => l.Size) * MmPerPoint;
+        double baseline = run[0].Baseline * MmPerPoint;
         return new Word(
             text.ToString(),
-            new Box(
-                run[0].StartBaseLine.X * MmPerPoint,
-                baseline - (0.75 * size),
-                run[^1].EndBaseLine.X * MmPerPoint,
-                baseline + (0.2 * size)
-            ),
+            new Box(run[0].Left * MmPerPoint, baseline - (0.75 * size), run[^1].Right * MmPerPoint, baseline + (0.2 * size)),
             size
         );
     }
@@ -179,7 +191,7 @@ public static class PdfWords
             _ => letters,
         };
 
-    private static IEnumerable<RuledLine> Rules(Page page)
+    private static IEnumerable<RuledLine> Rules(Page page, PageTurn turn)
     {
         foreach (PdfSubpath part in page.Paths.Where(p => !p.IsClipping && (p.IsFilled || p.IsStroked)).SelectMany(p => p))
         {
@@ -188,11 +200,13 @@ public static class PdfWords
                 continue;
             }
 
+            (double x1, double y1) = turn.Turned(r.BottomLeft);
+            (double x2, double y2) = turn.Turned(r.TopRight);
             var box = new Box(
-                r.Left * MmPerPoint,
-                (page.Height - r.Top) * MmPerPoint,
-                r.Right * MmPerPoint,
-                (page.Height - r.Bottom) * MmPerPoint
+                Math.Min(x1, x2) * MmPerPoint,
+                Math.Min(y1, y2) * MmPerPoint,
+                Math.Max(x1, x2) * MmPerPoint,
+                Math.Max(y1, y2) * MmPerPoint
             );
             foreach (Box edge in Edges(box))
             {

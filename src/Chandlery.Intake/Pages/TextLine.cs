@@ -4,19 +4,29 @@ namespace Chandlery.Intake.Pages;
 
 /// <summary>Words on one baseline, from left to right.</summary>
 /// <param name="Page">Page number.</param>
-/// <param name="Words">The words.</param>
-internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words)
+/// <param name="Words">The words; in a right column of text moved to the left column's place, so that a table may go on there.</param>
+/// <param name="ShiftMm">How far the words were moved to the left.</param>
+internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words, double ShiftMm = 0)
 {
     private const double TallestStepMm = 3;
 
     /// <summary>The words with single blanks.</summary>
     public string Text { get; } = string.Join(' ', Words.Select(w => w.Text));
 
-    /// <summary>Where it stands.</summary>
-    public Box Box { get; } = Box.Around(Words.Select(w => w.Box));
+    /// <summary>Where it stands in its column of text.</summary>
+    public Box Frame { get; } = Box.Around(Words.Select(w => w.Box));
+
+    /// <summary>Where it stands on the page.</summary>
+    public Box Box => Frame with { Left = Frame.Left + ShiftMm, Right = Frame.Right + ShiftMm };
 
     /// <summary>The text without its figures, by which repeated heads and feet are known.</summary>
     public string Shape => Digits().Replace(Text, "#");
+
+    /// <summary>A line of only these of its words.</summary>
+    public TextLine Only(IReadOnlyList<Word> words) => new(Page, words, ShiftMm);
+
+    /// <summary>True when both stand in the same column of text.</summary>
+    public bool IsBeside(TextLine other) => Page == other.Page && ShiftMm == other.ShiftMm;
 
     /// <summary>Splits the line where the blank is wider than any blank between words.</summary>
     public IReadOnlyList<TextLine> Phrases()
@@ -32,14 +42,14 @@ internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words)
             phrases[^1].Add(word);
         }
 
-        return [.. phrases.Select(p => new TextLine(Page, p))];
+        return [.. phrases.Select(p => Only(p))];
     }
 
     /// <summary>The lines of a page from top to bottom.</summary>
-    public static IReadOnlyList<TextLine> Of(SheetPage page)
+    public static IReadOnlyList<TextLine> Of(int page, IEnumerable<Word> words, double shiftMm = 0)
     {
         var lines = new List<List<Word>>();
-        foreach (Word word in page.Words.OrderBy(w => w.Box.Bottom).ThenBy(w => w.Box.Left))
+        foreach (Word word in words.OrderBy(w => w.Box.Bottom).ThenBy(w => w.Box.Left))
         {
             List<Word>? line = null;
             for (int i = lines.Count - 1; i >= 0 && line is null && word.Box.Bottom - lines[i][0].Box.Bottom < TallestStepMm; i--)
@@ -58,33 +68,7 @@ internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words)
             }
         }
 
-        return [.. lines.Select(l => new TextLine(page.Number, [.. l.OrderBy(w => w.Box.Left)])).OrderBy(l => l.Box.Bottom)];
-    }
-
-    /// <summary>The lines of all pages without heads and feet that repeat from page to page.</summary>
-    /// <param name="pages">The pages.</param>
-    /// <param name="isTableHeading">Tells headings of tables, which repeat too but belong to the table.</param>
-    public static IReadOnlyList<TextLine> WithoutFrames(IReadOnlyList<SheetPage> pages, Func<TextLine, bool> isTableHeading)
-    {
-        List<(SheetPage Page, TextLine Line)> all = [.. pages.SelectMany(p => Of(p).Select(l => (p, l)))];
-        if (pages.Count < 2)
-        {
-            return [.. all.Select(a => a.Line)];
-        }
-
-        bool InMargin(SheetPage page, TextLine line) => line.Box.Bottom < 0.13 * page.HeightMm || line.Box.Top > 0.87 * page.HeightMm;
-        HashSet<(string, int)> repeated =
-        [
-            .. all.Where(a => InMargin(a.Page, a.Line) && !isTableHeading(a.Line))
-                .GroupBy(a => (a.Line.Shape, (int)Math.Round(a.Line.Box.Bottom / 2)))
-                .Where(g => g.Select(a => a.Line.Page).Distinct().Count() >= Math.Max(2, pages.Count * 0.5))
-                .Select(g => g.Key),
-        ];
-        return
-        [
-            .. all.Where(a => !InMargin(a.Page, a.Line) || !repeated.Contains((a.Line.Shape, (int)Math.Round(a.Line.Box.Bottom / 2))))
-                .Select(a => a.Line),
-        ];
+        return [.. lines.Select(l => new TextLine(page, [.. l.OrderBy(w => w.Box.Left)], shiftMm)).OrderBy(l => l.Frame.Bottom)];
     }
 
     [GeneratedRegex(@"[0-9]+")]

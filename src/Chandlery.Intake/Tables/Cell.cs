@@ -6,23 +6,37 @@ namespace Chandlery.Intake.Tables;
 /// <param name="Lines">Its lines from top to bottom.</param>
 internal sealed record Cell(IReadOnlyList<TextLine> Lines)
 {
+    private const int LongWord = 16;
+
     /// <summary>Its text with wrapped lines joined: a hyphen at a line's end stays and takes no blank.</summary>
-    public string Text { get; } = Join(Lines);
+    public string Text { get; } = Join(Lines, " ");
+
+    /// <summary>The same with a line feed where a line ends that does not end in a hyphen.</summary>
+    public string LinedText => Join(Lines, "\n");
 
     /// <summary>True when a line ends in a hyphen after a letter, so that nobody knows whether the hyphen belongs to the word.</summary>
-    public bool HasSplitWord => Lines.SkipLast(1).Any(l => l.Text is [.., var before, '-'] && char.IsLetter(before));
+    public bool HasSplitWord => Lines.SkipLast(1).Any(l => l.Text is [.., var before, '-'] && char.IsLetter(before)) || HasBrokenWord;
+
+    // A long word that fills its line may go on in the next without any hyphen.
+    private bool HasBrokenWord =>
+        Lines.Zip(Lines.Skip(1)).Any(p => p.First.Words[^1].Text.Length >= LongWord && char.IsLower(p.Second.Text[0]));
 
     /// <summary>Where it stands; null when it is empty.</summary>
     public Box? Box => Lines.Count == 0 ? null : Pages.Box.Around(Lines.Select(l => l.Box));
 
-    private static string Join(IReadOnlyList<TextLine> lines)
+    private static string Join(IReadOnlyList<TextLine> lines, string between)
     {
         string text = "";
         foreach (TextLine line in lines)
         {
+            bool number = text.Length > 0 && char.IsAsciiDigit(text[^1]) && line.Text is ['-', >= '0' and <= '9', ..];
             bool hyphen =
-                text is [.., var before, '-'] && char.IsLetterOrDigit(before) && line.Text.Length > 0 && char.IsLetterOrDigit(line.Text[0]);
-            text = text.Length == 0 || hyphen ? text + line.Text : text + " " + line.Text;
+                number
+                || text is [.., var before, '-']
+                    && char.IsLetterOrDigit(before)
+                    && line.Text.Length > 0
+                    && char.IsLetterOrDigit(line.Text[0]);
+            text = text.Length == 0 || hyphen ? text + line.Text : text + between + line.Text;
         }
 
         return text;

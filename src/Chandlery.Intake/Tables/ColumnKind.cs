@@ -11,6 +11,9 @@ internal static partial class ColumnKind
     public const string Cas = "cas";
     public const string Ec = "ec";
     public const string Share = "share";
+    public const string From = "from";
+    public const string To = "to";
+    public const string Old = "old";
     public const string Classes = "classes";
     public const string Statements = "statements";
     public const string Limits = "limits";
@@ -18,12 +21,47 @@ internal static partial class ColumnKind
     public const string Ate = "ate";
     public const string Category = "category";
     public const string Maximum = "maximum";
-    private const string Ignored = "ignored";
+    public const string Ignored = "ignored";
+    private const string LawInForce = "1272/2008";
     private static readonly string[] OfIngredients = [Name, Cas, Ec, Share, Classes, Statements, Limits, M, Ate, Ignored];
     private static readonly string[] OfCertificates = [Category, Maximum];
 
     /// <summary>All kinds that a heading of an ingredient table names; several when one column holds several things.</summary>
-    public static IReadOnlyList<string> Of(string heading, SheetWording wording) => Of(heading, wording, OfIngredients);
+    public static IReadOnlyList<string> Of(string heading, SheetWording wording)
+    {
+        string plain = Phrase.Plain(heading);
+        if (wording.Columns[Old].Any(o => Phrase.IsIn(o, plain)) && !plain.Contains(LawInForce, StringComparison.Ordinal))
+        {
+            return [Old];
+        }
+
+        if (BoundOf(plain, wording) is { } bound)
+        {
+            return [bound];
+        }
+
+        IReadOnlyList<string> kinds = Of(heading, wording, OfIngredients);
+        return kinds.Count == 0 && IsPartsPerMillion(heading) ? [Share] : kinds;
+    }
+
+    /// <summary>True for the heading of a column of parts per million by mass.</summary>
+    public static bool IsPartsPerMillion(string heading) => PartsPerMillion().IsMatch(heading);
+
+    // A heading that says nothing but "min." or "to", with or without the share's own words and signs.
+    private static string? BoundOf(string plain, SheetWording wording)
+    {
+        string rest = plain;
+        foreach (string share in wording.Columns[Share].OrderByDescending(s => s.Length))
+        {
+            int at = Phrase.IndexOf(share, rest);
+            rest = at < 0 ? rest : rest.Remove(at, share.Length);
+        }
+
+        rest = new string([.. rest.Where(char.IsLetter)]);
+        return wording.Columns[From].Contains(rest) ? From
+            : wording.Columns[To].Contains(rest) ? To
+            : null;
+    }
 
     /// <summary>The kinds that a heading of an IFRA table names.</summary>
     public static IReadOnlyList<string> OfCertificate(string heading, SheetWording wording) => Of(heading, wording, OfCertificates);
@@ -39,11 +77,14 @@ internal static partial class ColumnKind
 
         HashSet<string> kinds = [.. line.Phrases().SelectMany(p => Of(p.Text, wording))];
         kinds.Remove(Ignored);
-        return kinds.Count >= 2 && line.Phrases().Count >= 2 && (kinds.Contains(Share) || kinds.Contains(Cas) || kinds.Contains(Classes));
+        return kinds.Count >= 2 && line.Phrases().Count >= 2 && kinds.Overlaps([Share, From, To, Cas, Classes]);
     }
 
     /// <summary>True when a text holds a CAS number, a statement's code or a share in figures, as rows do and headings do not.</summary>
     public static bool HasData(string text) => Data().IsMatch(LawReference().Replace(text, ""));
+
+    /// <summary>True when a text holds a CAS number or a statement's code, as nothing but rows of tables does.</summary>
+    public static bool IsOfRow(string text) => OfRow().IsMatch(text);
 
     /// <summary>True when a text holds a CAS number.</summary>
     public static bool HasCas(string text) => CasPattern().IsMatch(text);
@@ -70,12 +111,18 @@ internal static partial class ColumnKind
         return [.. found.Distinct().Where(k => k != Ignored || found.All(f => f == Ignored))];
     }
 
-    [GeneratedRegex(@"\((?:ec|eg|ce|eu)\)\s*(?:no|nr|n°)?\.?\s*[0-9]+/[0-9]+", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]
+    private static partial Regex PartsPerMillion();
+
+    [GeneratedRegex(@"\((?:ec|eg|ce|eu|we)\)\s*(?:no|nr|n°|nº|n)?\.?\s*[0-9]+/[0-9]+", RegexOptions.IgnoreCase)]
     private static partial Regex LawReference();
 
     /// <summary>CAS numbers as printed, also with a wrong check digit.</summary>
     [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])")]
     public static partial Regex CasPattern();
+
+    [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])|\b(?:EUH|H)[0-9]{3}")]
+    private static partial Regex OfRow();
 
     [GeneratedRegex(@"\b[1-9][0-9]{1,6}-[0-9]{2}-[0-9]\b|\b(?:EUH|H)[0-9]{3}|[0-9]\s*[-\u2013]\s*<?\s*[0-9]|[<>≤≥]=?\s*[0-9]")]
     private static partial Regex Data();

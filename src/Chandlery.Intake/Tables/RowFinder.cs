@@ -3,121 +3,273 @@ using Chandlery.Intake.Wording;
 
 namespace Chandlery.Intake.Tables;
 
-/// <summary>Finds where rows part: at level ruled lines where they part rows, else between shares, at the widest gap.</summary>
-/// <param name="anchor">The column that has exactly one value in each row (the share); -1 when there is none.</param>
-/// <param name="wording">How ranges are written.</param>
-internal sealed class RowFinder(int anchor, SheetWording wording)
+/// <summary>
+/// Finds where rows part. There are several ways to part them (ruled lines, wider gaps, everything on a row's first line, the nearest
+/// share); each is scored by how much its rows look like rows, and where equally good ways differ the rows are doubted.
+/// </summary>
+/// <param name="columns">The columns.</param>
+/// <param name="wording">How shares are written.</param>
+/// <param name="hazards">How classes are written.</param>
+internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording wording, HazardText hazards)
 {
     private const double ClearlyWider = 1.2;
+    private const double WidestPitch = 1.75;
     private const double WidestSplitShareMm = 6;
+    private const double SameScore = 0.01;
+    private readonly int[] shares = [.. Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)];
+    private readonly int[] classes = [.. Having(columns, ColumnKind.Classes, ColumnKind.Statements)];
+    private readonly int[] names = [.. Having(columns, ColumnKind.Name)];
+    private readonly int[] numbers =
+    [
+        .. Enumerable
+            .Range(0, columns.Count)
+            .Where(i =>
+                !columns[i].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements or ColumnKind.Limits or ColumnKind.Old)
+            ),
+    ];
+
+    // The two ends of the shares stand in columns of their own.
+    private bool HasEnds => shares.Length == 2 && shares.All(s => columns[s].Kinds is [ColumnKind.From or ColumnKind.To]);
+
+    private static IEnumerable<int> Having(IReadOnlyList<Column> columns, params string[] kinds) =>
+        Enumerable.Range(0, columns.Count).Where(i => columns[i].Kinds.Intersect(kinds).Any());
 
     /// <summary>The rows of all pages.</summary>
     /// <param name="body">Lines of the table without its heading.</param>
-    /// <param name="split">Splits lines into cells.</param>
-    /// <param name="rules">Ruled lines; their places count from the top of each page.</param>
-    public IReadOnlyList<Row> Find(
-        IReadOnlyList<TextLine> body,
-        Func<IReadOnlyList<TextLine>, Cell[]> split,
-        IReadOnlyList<RuledLine> rules
-    )
+    /// <param name="rules">Ruled lines.</param>
+    public IReadOnlyList<Row> Find(IReadOnlyList<BodyLine> body, IReadOnlyList<RuledLine> rules)
     {
         var rows = new List<Row>();
-        foreach (IGrouping<int, TextLine> page in body.GroupBy(l => l.Page))
+        foreach (List<BodyLine> lines in Groups(body))
         {
-            List<TextLine> lines = [.. page];
-            List<Anchor> anchors = Anchors(lines, split);
-            List<Band> bands =
-                anchors.Count == 0 ? [new Band(lines, [])] : Bands(lines, anchors, rules.Where(r => r.Page == page.Key), rows.Count == 0);
-            bool isFirst = true;
-            foreach (Band band in bands.Where(b => b.Lines.Count > 0))
+            List<int> anchors = Anchors(lines);
+            List<int> cas = [.. Enumerable.Range(0, lines.Count).Where(i => HasCas(lines[i]))];
+            if (anchors.Count == 0 && cas.Count == 0)
             {
-                Cell[] cells = split(band.Lines);
-                bool hasAnchor = anchors.Any(a => band.Lines.Contains(a.Lines[0]));
-                bool isRow = hasAnchor || rows.Count == 0 || cells.Any(c => ColumnKind.HasCas(c.Text));
-                if (isRow)
+                JoinAll(rows, lines);
+                continue;
+            }
+
+            IReadOnlyList<RowSplit> splits = Splits(lines, anchors, cas, rules, rows.Count == 0);
+            RowSplit best = splits[0];
+            for (int r = 0; r < best.Starts.Count; r++)
+            {
+                if (r == 0 && best.Starts[0] > 0)
                 {
-                    rows.Add(new Row(page.Key, cells, hasAnchor ? band.Doubts : [.. band.Doubts, "the row has no share that can be read"]));
-                }
-                else if (isFirst)
-                {
-                    rows[^1] = Joined(rows[^1], cells);
-                }
-                else
-                {
-                    string text = string.Join(' ', band.Lines.Select(l => l.Text));
-                    rows[^1] = rows[^1] with { Doubts = [.. rows[^1].Doubts, $"text below it was left out: '{text}'"] };
+                    JoinAll(rows, lines[..best.Starts[0]]);
                 }
 
-                isFirst = false;
+                int end = r + 1 < best.Starts.Count ? best.Starts[r + 1] : lines.Count;
+                List<BodyLine> own = lines[best.Starts[r]..end];
+                if (r == 0 && rows.Count > 0 && !own.Any(HasCas) && names.All(n => own.All(l => l.Cells[n] is null)))
+                {
+                    JoinAll(rows, own);
+                    continue;
+                }
+
+                bool doubted =
+                    !best.IsShown
+                    && splits.Skip(1).Any(s => s.Score >= best.Score - SameScore && !HasSame(s, best.Starts[r], end, lines.Count));
+                List<string> doubts = doubted ? ["nothing on the page shows for certain where this row begins and ends"] : [];
+                rows.Add(
+                    ToRow(
+                        own,
+                        r == 0 && best.Starts[0] > 0
+                            ? [.. doubts, "lines above it on its page were taken for the rest of the row before"]
+                            : doubts
+                    )
+                );
             }
         }
 
         return rows;
     }
 
-    private static Row Joined(Row row, Cell[] more) =>
-        row with
-        {
-            Cells = [.. row.Cells.Zip(more, (a, b) => new Cell([.. a.Lines, .. b.Lines]))],
-            Doubts =
-            [
-                .. row.Doubts,
-                .. more.Any(c => c.Lines.Any(l => l.Page != row.Page)) ? new[] { "the row goes on over a page break" } : [],
-            ],
-        };
-
-    /// <summary>Where a share stands; a range may be wrapped over two lines.</summary>
-    private sealed record Anchor(IReadOnlyList<TextLine> Lines);
-
-    private sealed record Band(IReadOnlyList<TextLine> Lines, IReadOnlyList<string> Doubts);
-
-    private List<Anchor> Anchors(List<TextLine> lines, Func<IReadOnlyList<TextLine>, Cell[]> split)
+    private static IEnumerable<List<BodyLine>> Groups(IReadOnlyList<BodyLine> body)
     {
-        if (anchor < 0)
+        var group = new List<BodyLine>();
+        foreach (BodyLine line in body)
         {
-            return [.. lines.Where(l => ColumnKind.HasData(l.Text)).Select(l => new Anchor([l]))];
+            if (group.Count > 0 && !group[^1].Line.IsBeside(line.Line))
+            {
+                yield return group;
+                group = [];
+            }
+
+            group.Add(line);
         }
 
-        var anchors = new List<Anchor>();
-        foreach (TextLine line in lines)
+        if (group.Count > 0)
         {
-            string text = split([line])[anchor].Text;
-            if (!text.Any(char.IsAsciiDigit) && !text.Any(c => c is '<' or '>' or '≤' or '≥'))
+            yield return group;
+        }
+    }
+
+    private static bool HasSame(RowSplit other, int from, int to, int count)
+    {
+        int at = other.Starts.ToList().IndexOf(from);
+        return at >= 0 && (at + 1 < other.Starts.Count ? other.Starts[at + 1] : count) == to;
+    }
+
+    private Row ToRow(IReadOnlyList<BodyLine> lines, IReadOnlyList<string> doubts) =>
+        new(lines[0].Line.Page, Cells(lines), [.. lines.Where(l => l.Spans).Select(l => l.Line)], doubts);
+
+    private Cell[] Cells(IReadOnlyList<BodyLine> lines) =>
+        [.. Enumerable.Range(0, columns.Count).Select(c => new Cell([.. lines.Select(l => l.Cells[c]).OfType<TextLine>()]))];
+
+    // What stands above the first row of a page goes on with the last one of the page before.
+    private void JoinAll(List<Row> rows, IReadOnlyList<BodyLine> lines)
+    {
+        if (lines.Count == 0)
+        {
+            return;
+        }
+
+        if (rows.Count == 0)
+        {
+            rows.Add(ToRow(lines, []));
+            return;
+        }
+
+        Row row = rows[^1];
+        rows[^1] = row with
+        {
+            Cells = [.. row.Cells.Zip(Cells(lines), (a, b) => new Cell([.. a.Lines, .. b.Lines]))],
+            Notes = [.. row.Notes, .. lines.Where(l => l.Spans).Select(l => l.Line)],
+            Doubts = [.. row.Doubts, "the row goes on over a page break"],
+        };
+    }
+
+    private bool HasCas(BodyLine line) => numbers.Any(c => line.Cells[c] is { } cell && ColumnKind.HasCas(cell.Text));
+
+    private string Share(BodyLine line) =>
+        string.Join(HasEnds ? " - " : " ", shares.Select(c => line.Cells[c]?.Text ?? "").Where(t => t.Length > 0));
+
+    // Lines on which a share begins; where CAS number and share stand in one column, lines on which the number does.
+    private List<int> Anchors(List<BodyLine> lines)
+    {
+        if (shares.Length == 0)
+        {
+            return [];
+        }
+
+        bool withCas = shares.Any(s => columns[s].Kinds.Contains(ColumnKind.Cas));
+        var anchors = new List<int>();
+        string text = "";
+        for (int i = 0; i < lines.Count; i++)
+        {
+            string share = Share(lines[i]);
+            if (withCas)
+            {
+                if (HasCas(lines[i]))
+                {
+                    anchors.Add(i);
+                }
+
+                continue;
+            }
+
+            if (!share.Any(char.IsAsciiDigit) && !share.Any(c => c is '<' or '>' or '≤' or '≥'))
             {
                 continue;
             }
 
-            if (anchors.Count > 0 && IsRestOf(anchors[^1], line, split))
+            if (anchors.Count > 0 && IsRestOf(lines[anchors[^1]], text, lines[i], share))
             {
-                anchors[^1] = new Anchor([.. anchors[^1].Lines, line]);
+                text += " " + share;
+                continue;
             }
-            else
-            {
-                anchors.Add(new Anchor([line]));
-            }
+
+            anchors.Add(i);
+            text = share;
         }
 
         return anchors;
     }
 
-    private bool IsRestOf(Anchor before, TextLine line, Func<IReadOnlyList<TextLine>, Cell[]> split)
+    private bool IsRestOf(BodyLine before, string text, BodyLine line, string share)
     {
-        string Share(IReadOnlyList<TextLine> lines) => split(lines)[anchor].Text;
-        bool near = before.Lines[^1].Page == line.Page && line.Box.Bottom - before.Lines[^1].Box.Bottom < WidestSplitShareMm;
+        bool near = line.Line.Frame.Bottom - before.Line.Frame.Bottom < WidestSplitShareMm;
         bool partial =
-            !ShareText.Parse(Share(before.Lines), wording).Success
-            || Share([line]).TrimStart() is ['<', ..] or ['≤', ..] or ['-', ..] or ['\u2013', ..];
-        return near && partial && ShareText.Parse(Share([.. before.Lines, line]), wording).Success;
+            !ShareText.Parse(text, wording).Success || share.TrimStart() is ['<', ..] or ['≤', ..] or ['-', ..] or ['\u2013', ..];
+        return near && partial && ShareText.Parse(text + " " + share, wording).Success;
     }
 
-    private static List<Band> Bands(List<TextLine> lines, List<Anchor> anchors, IEnumerable<RuledLine> rules, bool isFirstPage)
+    private List<RowSplit> Splits(List<BodyLine> lines, List<int> anchors, List<int> cas, IReadOnlyList<RuledLine> rules, bool isFirst)
     {
-        double left = lines.Min(l => l.Box.Left);
-        double right = lines.Max(l => l.Box.Right);
+        var splits = new List<RowSplit>();
+        void Add(List<int> found, bool shown)
+        {
+            List<int> starts = [.. found.Select(s => AfterNotes(lines, s)).Distinct()];
+            if (starts.Count > 0 && !splits.Any(s => s.Starts.SequenceEqual(starts) && (s.IsShown || !shown)))
+            {
+                splits.Add(new RowSplit(starts, shown, Score(lines, starts)));
+            }
+        }
+
+        Add(ByRules(lines, rules), true);
+        foreach (List<int> at in new[] { anchors, cas }.Where(a => a.Count > 0))
+        {
+            Add(at, IsTopAligned(lines, at, isFirst));
+            (List<int> gaps, bool clear) = ByGaps(lines, at, isFirst);
+            Add(gaps, clear);
+            Add(ByNearness(lines, at), false);
+        }
+
+        return [.. splits.OrderByDescending(s => s.Score + (s.IsShown ? SameScore : 0)).ThenByDescending(s => s.IsShown)];
+    }
+
+    // No gap between two anchors is clearly wider than the one right above the lower of them.
+    private static bool IsWidest(List<BodyLine> lines, int above, int start)
+    {
+        double Gap(int i) => lines[i].Line.Frame.Bottom - lines[i - 1].Line.Frame.Bottom;
+        return Enumerable.Range(above + 1, start - above).Where(i => !lines[i].IsNote).All(i => Gap(i) <= ClearlyWider * Gap(start));
+    }
+
+    private static int AfterNotes(List<BodyLine> lines, int start)
+    {
+        int at = start;
+        while (at + 1 < lines.Count && lines[at].IsNote && at > 0)
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    // Rows that begin on their first line show it: nothing stands above the first one, and no cell begins lower.
+    private bool IsTopAligned(List<BodyLine> lines, List<int> starts, bool isFirst)
+    {
+        if (starts[0] > 0 && isFirst)
+        {
+            return false;
+        }
+
+        for (int r = 0; r < starts.Count; r++)
+        {
+            int end = r + 1 < starts.Count ? starts[r + 1] : lines.Count;
+            List<BodyLine> own = [.. lines[starts[r]..end].Where(l => !l.Spans)];
+            if (
+                (r > 0 && !IsWidest(lines, starts[r - 1], starts[r]))
+                || own.Count == 0
+                || Enumerable.Range(0, columns.Count).Any(c => own[0].Cells[c] is null && own.Any(l => l.Cells[c] is not null))
+            )
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static List<int> ByRules(List<BodyLine> lines, IReadOnlyList<RuledLine> rules)
+    {
+        double left = lines.Min(l => l.Line.Frame.Left);
+        double right = lines.Max(l => l.Line.Frame.Right);
         List<double> level =
         [
             .. rules
-                .Where(r => r.IsLevel)
+                .Where(r => r.IsLevel && r.Page == lines[0].Line.Page)
                 .GroupBy(r => Math.Round(r.Box.CentreY * 2) / 2)
                 .Where(g =>
                     g.Max(r => r.Box.Right) - g.Min(r => r.Box.Left) > 0.6 * (right - left)
@@ -126,63 +278,115 @@ internal sealed class RowFinder(int anchor, SheetWording wording)
                 .Select(g => g.Average(r => r.Box.CentreY))
                 .Order(),
         ];
-        List<Band> ruled = [.. lines.GroupBy(l => level.Count(y => y < l.Box.CentreY)).Select(g => new Band([.. g], []))];
-        bool rulesPartRows = ruled.All(b => anchors.Count(a => b.Lines.Contains(a.Lines[0])) <= 1) && ruled.Count >= anchors.Count;
-        return rulesPartRows ? ruled : BetweenAnchors(lines, anchors, isFirstPage);
+        List<int> starts = [];
+        int band = -1;
+        for (int i = 0; i < lines.Count; i++)
+        {
+            int own = level.Count(y => y < lines[i].Line.Frame.CentreY);
+            if (own != band && !lines[i].Spans)
+            {
+                starts.Add(i);
+            }
+
+            band = own;
+        }
+
+        return starts.Count > 1 || level.Count > 0 ? starts : [];
     }
 
-    private static List<Band> BetweenAnchors(List<TextLine> lines, List<Anchor> anchors, bool isFirstPage)
+    private static (List<int> Starts, bool Clear) ByGaps(List<BodyLine> lines, List<int> anchors, bool isFirst)
     {
-        var starts = new List<int> { FirstRow(lines, anchors[0], isFirstPage) };
-        var doubts = new List<List<string>> { new() };
+        double Gap(int i) => lines[i].Line.Frame.Bottom - lines[i - 1].Line.Frame.Bottom;
+        List<int> starts = [FirstRow(lines, anchors[0], isFirst, Gap)];
+        bool allClear = true;
         for (int k = 1; k < anchors.Count; k++)
         {
-            int from = lines.IndexOf(anchors[k - 1].Lines[^1]);
-            int to = lines.IndexOf(anchors[k].Lines[0]);
             List<(int At, double Gap)> gaps =
             [
-                .. Enumerable.Range(from + 1, to - from).Select(i => (i, lines[i].Box.Bottom - lines[i - 1].Box.Bottom)),
+                .. Enumerable
+                    .Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1])
+                    .Where(i => !lines[i].IsNote)
+                    .Select(i => (i, Gap(i)))
+                    .DefaultIfEmpty((anchors[k], 0)),
             ];
             (int at, double widest) = gaps.MaxBy(g => g.Gap);
             double others = gaps.Where(g => g.At != at).Select(g => g.Gap).DefaultIfEmpty(0).Max();
             bool clear = gaps.Count == 1 || widest > ClearlyWider * others;
-            starts.Add(clear ? at : to);
-            doubts.Add(clear ? [] : ["nothing on the page parts this row from the one above; it was taken to start at its share"]);
+            starts.Add(clear ? at : anchors[k]);
+            allClear &= clear;
         }
 
-        var bands = new List<Band>();
-        if (starts[0] > 0)
-        {
-            bands.Add(new Band([.. lines.Take(starts[0])], []));
-        }
-
-        for (int k = 0; k < starts.Count; k++)
-        {
-            int end = k + 1 < starts.Count ? starts[k + 1] : lines.Count;
-            bool below = k + 1 < starts.Count && doubts[k + 1].Count > 0;
-            List<string> own = below ? [.. doubts[k], "nothing on the page parts this row from the one below"] : doubts[k];
-            bands.Add(new Band([.. lines.Skip(starts[k]).Take(end - starts[k])], own));
-        }
-
-        return bands;
+        return (starts, allClear);
     }
 
     // On the first page the table starts with a row; later pages may start with the rest of one, parted by a wider gap.
-    private static int FirstRow(List<TextLine> lines, Anchor first, bool isFirstPage)
+    private static int FirstRow(List<BodyLine> lines, int first, bool isFirst, Func<int, double> gapBefore)
     {
-        int to = lines.IndexOf(first.Lines[0]);
-        if (isFirstPage || to == 0)
+        if (isFirst || first == 0)
         {
             return 0;
         }
 
-        (int at, double gap) = Enumerable.Range(1, to).Select(i => (i, lines[i].Box.Bottom - lines[i - 1].Box.Bottom)).MaxBy(g => g.Item2);
-        double usual = Enumerable
-            .Range(1, to)
-            .Where(i => i != at)
-            .Select(i => lines[i].Box.Bottom - lines[i - 1].Box.Bottom)
-            .DefaultIfEmpty(gap / 1.3)
-            .Max();
-        return gap > ClearlyWider * usual ? at : 0;
+        (int at, double gap) = Enumerable.Range(1, first).Select(i => (i, gapBefore(i))).MaxBy(g => g.Item2);
+        double usual = Enumerable.Range(1, first).Where(i => i != at).Select(gapBefore).DefaultIfEmpty(0).Max();
+        return gap > Math.Max(ClearlyWider * usual, WidestPitch * lines[at].Line.Words[0].TypeSize) ? at : 0;
+    }
+
+    // Every line goes to the nearest anchor, as where cells stand in the middle of their row.
+    private static List<int> ByNearness(List<BodyLine> lines, List<int> anchors)
+    {
+        List<int> starts = [0];
+        for (int k = 1; k < anchors.Count; k++)
+        {
+            double middle = (lines[anchors[k - 1]].Line.Frame.Bottom + lines[anchors[k]].Line.Frame.Bottom) / 2;
+            int at = Enumerable
+                .Range(anchors[k - 1] + 1, anchors[k] - anchors[k - 1])
+                .First(i => lines[i].Line.Frame.Bottom >= middle - 0.1);
+            starts.Add(at);
+        }
+
+        return starts;
+    }
+
+    private double Score(List<BodyLine> lines, List<int> starts)
+    {
+        double score = 0;
+        for (int r = 0; r < starts.Count; r++)
+        {
+            int end = r + 1 < starts.Count ? starts[r + 1] : lines.Count;
+            score += Score(Cells(lines[starts[r]..end]));
+        }
+
+        return score;
+    }
+
+    private double Score(Cell[] cells)
+    {
+        int cas = numbers.SelectMany(c => ColumnKind.CasPattern().Matches(cells[c].Text).Select(m => m.Value)).Distinct().Count();
+        double score = cas switch
+        {
+            1 => 2,
+            0 => -1,
+            _ => -3,
+        };
+        foreach (int share in shares)
+        {
+            string text = ColumnKind.CasPattern().Replace(cells[share].Text, " ");
+            score += (ShareText.Parse(text, wording).Success ? 2.0 : -2) / shares.Length;
+        }
+
+        foreach (int name in names)
+        {
+            score += cells[name].Text.Any(char.IsLetter) ? 1 : -2;
+        }
+
+        if (classes.Length > 0)
+        {
+            string text = string.Join(" ; ", classes.Select(c => cells[c].Text).Where(t => t.Length > 0));
+            HazardReading read = hazards.Read(text);
+            score += read.Classes is not null && read.Doubts.Count == 0 ? 1 : -0.5;
+        }
+
+        return score;
     }
 }

@@ -44,6 +44,11 @@ internal static partial class DateText
         );
     }
 
+    /// <summary>True when the text begins with a date; "of first issue: 2020-01-01" does not.</summary>
+    public static bool IsAtStart(string text, SheetWording wording) =>
+        Find(text, wording) is not null
+        && (char.IsAsciiDigit(text[0]) || MonthOf(new string([.. text.TakeWhile(char.IsLetter)]), wording) is not null);
+
     private static int? MonthOf(string name, SheetWording wording)
     {
         string plain = name.ToLowerInvariant();

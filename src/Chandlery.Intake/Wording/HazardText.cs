@@ -8,12 +8,20 @@ namespace Chandlery.Intake.Wording;
 /// <summary>Reads classes, statements, M-factors, specific limits and acute toxicity estimates from running text.</summary>
 internal sealed partial class HazardText
 {
+    /// <summary>How a doubt about words that were not understood begins.</summary>
+    public const string NotUnderstood = "not understood";
+
+    /// <summary>What a doubt about an estimate that is only a bound says.</summary>
+    public const string IsBound = "is a bound, not an estimate";
+
     private const int LongestCell = 3000;
     private const int LongestLead = 80;
     private readonly HazardVocabulary vocabulary;
     private readonly SheetWording wording;
     private readonly Regex classPattern;
     private readonly Regex mPattern;
+    private readonly Regex estimateName;
+    private readonly Regex routeBefore;
     private readonly Dictionary<string, string> codeByLongName;
 
     public HazardText(HazardVocabulary vocabulary, SheetWording wording)
@@ -34,12 +42,18 @@ internal sealed partial class HazardText
         );
         var options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
         classPattern = new Regex(
-            $@"(?<![\p{{L}}])(?<name>{names})(?![\p{{L}}])\s*[,(]?\s*(?:\(?(?:{categoryWords})\.?\s*)?(?<cat>[1-5][A-Fa-f]?(?![\w]))?\)?(?:\s*\((?<route>[\p{{L}}]+)\))?\s*\*{{0,3}}",
+            $@"(?<![\p{{L}}])(?<name>{names})(?![\p{{L}}])\s*[,(:;\u2013-]?\s*(?:\(?(?:{categoryWords})\.?\s*)?(?<cat>[1-5][A-Fa-f]?(?![\w]))?\)?(?:\s*\((?<route>[\p{{L}}]+)\))?\s*\*{{0,3}}",
             options
         );
         string when = Alternatives(wording.Lists["acute"].Concat(wording.Lists["chronic"]));
+        string factor = Alternatives(wording.Labels["m"].Append("m"));
+        routeBefore = new Regex($@"(?<![\p{{L}}])(?:{Alternatives(wording.Routes.Values.SelectMany(r => r))})[\s:;,(]{{0,3}}$", options);
+        estimateName = new Regex(
+            $@"(?<![\p{{L}}])(?:{Alternatives(wording.Labels["ate"])}|LD\s?50|DL\s?50|LC\s?50|CL\s?50)(?![\p{{L}}0-9])|inhal",
+            options
+        );
         mPattern = new Regex(
-            $@"(?:(?<when>{when})\s*)?(?<![\p{{L}}])(?:facteurs?\s+M|M(?:\s*-\s*fa[ck]tor(?:s|en)?|\s+factor)?)(?![\p{{L}}])\s*(?:[,(\[]?\s*(?<when>{when})(?:\s*1)?\s*[)\]]?)?\s*[:=]\s*(?<m>[0-9]{{1,6}})(?![0-9.,])",
+            $@"(?:(?<when>{when})\s*)?(?<![\p{{L}}])(?:{factor}|M\s*-\s*fa[ck]tor(?:s|en)?)(?![\p{{L}}])\s*(?:[,(\[]?\s*(?<when>{when})(?:\s*1)?\s*[)\]]?)?\s*[:=]\s*(?<m>[0-9]{{1,6}})(?![0-9.,])",
             options
         );
     }
@@ -65,17 +79,33 @@ internal sealed partial class HazardText
         string left = Leftover(new string(rest));
         if (left.Length > 0)
         {
-            doubts.Add($"not understood: '{left}'");
+            doubts.Add($"{NotUnderstood}: '{left}'");
         }
 
         return new HazardReading(classes, limits, m, toxicity, doubts);
     }
 
-    /// <summary>Acute toxicity estimates in a line of text, for sections 11 and 12; bounds ("over 5000") are none.</summary>
-    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text)
+    /// <summary>Acute toxicity estimates in a line of text, for section 11; bounds ("over 5000") are none.</summary>
+    /// <param name="text">The line.</param>
+    /// <param name="doubts">Takes why a figure with a unit was left out.</param>
+    /// <param name="decimals">The document's decimal mark, by which a thousands mark is known; null when it is not certain.</param>
+    public IReadOnlyList<ToxicityEstimate> ReadToxicity(string text, List<string> doubts, char? decimals)
     {
-        string tidy = Tidy(text);
-        return [.. Toxicity(tidy, [.. tidy], [])];
+        string tidy = Tidy(decimals is { } mark ? DecimalMark.WithoutThousands(text, mark) : text);
+        return [.. Toxicity(tidy, [.. tidy], doubts)];
+    }
+
+    /// <summary>
+    /// What a text says beside classes: M-factors, specific limits, estimates. Null when it says anything else or nothing of these, so
+    /// that it may be part of a name.
+    /// </summary>
+    public HazardReading? ReadExtras(string text)
+    {
+        HazardReading read = Read(text);
+        bool says = read.M is not null || read.Limits.Count > 0 || read.Toxicity.Count > 0;
+        return says && read.Classes is not { Count: > 0 } && !read.Doubts.Any(d => d.StartsWith(NotUnderstood, StringComparison.Ordinal))
+            ? read
+            : null;
     }
 
     /// <summary>M-factors in a line of text; null when there are none.</summary>
@@ -83,6 +113,28 @@ internal sealed partial class HazardText
     {
         string tidy = Tidy(text);
         return ReadM(tidy, [.. tidy], false, []);
+    }
+
+    /// <summary>Where the last class, statement, factor, limit or estimate of a text ends; 0 when it says none.</summary>
+    public int EndOfLast(string text) => Spans(text).Select(s => s.End).DefaultIfEmpty(0).Max();
+
+    /// <summary>Where the first of them begins; the text's length when it says none.</summary>
+    public int StartOfFirst(string text) => Spans(text).Select(s => s.Start).DefaultIfEmpty(text.Length).Min();
+
+    private IEnumerable<(int Start, int End)> Spans(string text)
+    {
+        string cut = text.Length > LongestCell ? text[..LongestCell] : text;
+        IEnumerable<(int, int)> tokens = Tokens(cut, cut.ToCharArray()).Select(t => (t.Start, t.End));
+        IEnumerable<(int, int)> others = new[] { mPattern, LimitPattern(), Estimate() }
+            .SelectMany(p => p.Matches(cut))
+            .Select(m => (m.Index, m.Index + m.Length));
+        string small = cut.ToLowerInvariant();
+        IEnumerable<(int, int)> none = wording
+            .Lists["notClassified"]
+            .Select(p => (At: Phrase.IndexOf(p, small), p.Length))
+            .Where(p => p.At >= 0)
+            .Select(p => (p.At, p.At + p.Length));
+        return tokens.Concat(others).Concat(none);
     }
 
     // Runs of blanks and of one sign say nothing, and would make the patterns slow on hostile text.
@@ -98,13 +150,13 @@ internal sealed partial class HazardText
             int from = Math.Max(after, match.Index - LongestLead);
             string lead = text[from..match.Index];
             after = match.Index + match.Length;
-            string around = Phrase.Plain(lead);
             int start = StartOfLead(lead);
             if (start < 0)
             {
                 continue;
             }
 
+            string around = Phrase.Plain(lead[start..]);
             Blank(rest, from + start, after - from - start);
             string figure = match.Groups["value"].Value.TrimEnd('.', ',');
             string unit = match.Groups["unit"].Value.Replace(" ", "", StringComparison.Ordinal).ToLowerInvariant();
@@ -112,7 +164,7 @@ internal sealed partial class HazardText
             ExposureRoute? route = RouteOf(around, unit);
             if (match.Groups["sign"].Success)
             {
-                doubts.Add($"'{printed}' is a bound, not an estimate; it was left out");
+                doubts.Add($"'{printed}' {IsBound}; it was left out");
             }
             else if (Thousands().IsMatch(figure) || figure.Contains(' ', StringComparison.Ordinal))
             {
@@ -136,13 +188,31 @@ internal sealed partial class HazardText
         }
     }
 
-    // Where the words of an estimate begin: its name or its route, whichever comes first; -1 when there is neither.
+    // Where the words of an estimate begin: its name with a route right before it, else its route; -1 when there is neither. The
+    // last ones count: what stands before them belongs to a class ("Skin Irrit. 2") or to the estimate before.
     private int StartOfLead(string lead)
     {
+        Match? name = estimateName.Matches(lead).LastOrDefault();
+        if (name is not null)
+        {
+            return routeBefore.Match(lead[..name.Index]) is { Success: true } before ? before.Index : name.Index;
+        }
+
         string small = lead.ToLowerInvariant();
-        IEnumerable<int> routes = wording.Routes.Values.SelectMany(r => r).Select(r => Phrase.IndexOf(r, small)).Where(at => at >= 0);
-        Match name = EstimateName().Match(lead);
-        return routes.Concat(name.Success ? [name.Index] : []).DefaultIfEmpty(-1).Min();
+        return wording.Routes.Values.SelectMany(r => r).Select(r => LastIndexOf(r, small)).DefaultIfEmpty(-1).Max();
+    }
+
+    private static int LastIndexOf(string phrase, string text)
+    {
+        int last = -1;
+        for (int at = Phrase.IndexOf(phrase, text); at >= 0; )
+        {
+            last = at;
+            int next = Phrase.IndexOf(phrase, text[(at + 1)..]);
+            at = next < 0 ? -1 : at + 1 + next;
+        }
+
+        return last;
     }
 
     private ExposureRoute? RouteOf(string around, string unit)
@@ -439,9 +509,6 @@ internal sealed partial class HazardText
     )]
     private static partial Regex Estimate();
 
-    [GeneratedRegex(@"(?<![\p{L}])(?:ATE|ETA|LD\s?50|DL\s?50|LC\s?50|CL\s?50)(?![\p{L}0-9])|inhal", RegexOptions.IgnoreCase)]
-    private static partial Regex EstimateName();
-
     [GeneratedRegex(@"\s+")]
     private static partial Regex RepeatedBlanks();
 
@@ -455,7 +522,7 @@ internal sealed partial class HazardText
     private static partial Regex Thousands();
 
     [GeneratedRegex(
-        @"^(?:GHS0[0-9]|Dgr|Wng|Danger|Warning|Gefahr|Achtung|CLP|SCL|LCS|ATE|ETA|bw|and|und|et|oral|dermal|cat|m|H)$",
+        @"^(?:GHS0[0-9]|Dgr|Wng|Danger|Warning|Gefahr|Achtung|CLP|SCL|LCS|LCE|ATE|ETA|STA|bw|and|und|et|y|e|en|i|oral|dermal|cat|m|H)$",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Harmless();

@@ -7,7 +7,7 @@ namespace Chandlery.Intake.Wording;
 /// <param name="wording">Labels.</param>
 internal sealed partial class LabelFinder(SheetWording wording)
 {
-    private static readonly string[] OftenInOneLine = ["document", "version", "revised"];
+    private static readonly string[] OftenInOneLine = ["document", "version", "revised", "issued", "otherDates"];
 
     /// <summary>The first value with one of the labels of this kind; null when there is none.</summary>
     public Labelled? Find(IReadOnlyList<TextLine> lines, string kind) => All(lines, kind).FirstOrDefault();
@@ -27,7 +27,7 @@ internal sealed partial class LabelFinder(SheetWording wording)
                 }
 
                 Labelled? value =
-                    rest.Length > 0 ? new Labelled(Cut(rest, kind), lines[i].Page, phrases[p].Box, false)
+                    rest.Length > 0 ? new Labelled(Cut(rest, kind), lines[i].Page, phrases[p].Box, false, IsClose(phrases[p].Text, rest))
                     : p + 1 < phrases.Count && !IsLabel(phrases[p + 1].Text) ? Beside(lines, i, phrases[p + 1])
                     : p == phrases.Count - 1 && i + 1 < lines.Count && !IsLabel(lines[i + 1].Text) && !Numbered().IsMatch(lines[i].Text)
                         ? new Labelled(lines[i + 1].Text, lines[i + 1].Page, lines[i + 1].Box, true)
@@ -39,6 +39,11 @@ internal sealed partial class LabelFinder(SheetWording wording)
             }
         }
     }
+
+    // "Company Hollin Works" may be a label and its value, or the beginning of a sentence.
+    private static bool IsClose(string phrase, string rest) =>
+        phrase[..Math.Max(0, phrase.LastIndexOf(rest, StringComparison.Ordinal))].TrimEnd()
+            is not [.., ':' or '=' or '#' or '-' or '\u2013'];
 
     // Number, version and date often follow each other in one line with nothing but their labels between.
     private string? AfterLabel(string phrase, string kind)
@@ -75,7 +80,7 @@ internal sealed partial class LabelFinder(SheetWording wording)
             box = box.Around(lines[i].Box);
         }
 
-        return new Labelled(text, lines[at].Page, box, false);
+        return new Labelled(text, lines[at].Page, box, false, text.Length > value.Text.Length);
     }
 
     private string Cut(string text, string kind)

@@ -60,9 +60,13 @@ internal static partial class Phrase
                 at++;
             }
 
-            if (matched == label.Length && (at == text.Length || !char.IsLetterOrDigit(text[at])))
+            // "Company/undertaking" and "Supplier's" are other words than the label.
+            if (
+                matched == label.Length
+                && (at == text.Length || text[at] is ' ' or ':' or '.' or '*' or '-' or '\u2013' or '=' or '#' or '(')
+            )
             {
-                return text[at..].TrimStart(' ', ':', '.', '*', '-', '\u2013', '=').Trim();
+                return text[at..].TrimStart(' ', ':', '.', '*', '-', '\u2013', '=', '#').Trim();
             }
         }
 

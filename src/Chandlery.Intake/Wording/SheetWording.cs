@@ -1,3 +1,4 @@
+using System.Globalization;
 using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Wording;
@@ -35,6 +36,7 @@ internal sealed record SheetWording(
         "chronic",
         "notRestricted",
         "notPermitted",
+        "notPresent",
         "category",
         "ifraCertificate",
         "allergenStatement",
@@ -72,7 +74,7 @@ internal sealed record SheetWording(
             sections.AddRange(fields.Texts("section"));
             foreach ((string key, IReadOnlyList<string> texts) in Group(fields, "sectionTitles"))
             {
-                int number = int.Parse(key, System.Globalization.CultureInfo.InvariantCulture);
+                int number = int.Parse(key, CultureInfo.InvariantCulture);
                 titles[number] = [.. titles.GetValueOrDefault(number) ?? [], .. texts];
             }
 
@@ -86,7 +88,41 @@ internal sealed record SheetWording(
             fields.Done();
         }
 
+        AddTitlesOfLaw(files, titles, problems);
         return new SheetWording(sections, titles, columns, labels, classes, lists, routes, months, rangeWords);
+    }
+
+    // The law's own titles, which our safety data sheets print, in every language there is.
+    private static void AddTitlesOfLaw(
+        IReadOnlyDictionary<string, string> files,
+        Dictionary<int, IReadOnlyList<string>> titles,
+        Problems problems
+    )
+    {
+        foreach (
+            string path in files
+                .Keys.Where(k =>
+                    k.StartsWith("languages/", StringComparison.Ordinal) && k.EndsWith("/safety-data-sheet.yaml", StringComparison.Ordinal)
+                )
+                .Order(StringComparer.Ordinal)
+        )
+        {
+            if (YamlText.Read(files[path], "data/" + path, problems) is not { } map)
+            {
+                continue;
+            }
+
+            foreach (YamlEntry entry in new Fields(map, problems).Entries("headings"))
+            {
+                if (
+                    int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+                    && entry.Value is YamlScalar title
+                )
+                {
+                    titles[number] = [.. titles.GetValueOrDefault(number) ?? [], Phrase.Plain(title.Text)];
+                }
+            }
+        }
     }
 
     private static IEnumerable<(string Key, IReadOnlyList<string> Texts)> Group(Fields fields, string key)

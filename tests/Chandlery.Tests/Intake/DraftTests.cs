@@ -33,8 +33,12 @@ public sealed class DraftTests
     [Theory]
     [InlineData("pine-smoke")]
     [InlineData("night-fig")]
-    public void A_category_without_a_readable_limit_is_named(string product) =>
-        Assert.Contains(CorpusScore.Draft(product + ".ifra-en.pdf").Doubts, d => d.Contains("category 10A", StringComparison.Ordinal));
+    public void A_limit_far_right_of_a_wrapped_description_is_read(string product)
+    {
+        OilDraft draft = CorpusScore.Draft(product + ".ifra-en.pdf");
+        Assert.Equal("not permitted", draft.Ifra!.Limits.Single(l => l.Category == "10A").Limit.Value);
+        Assert.DoesNotContain(draft.Doubts, d => d.Contains("category 10A", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void A_draft_is_a_declaration_that_stops_every_label_until_it_is_reviewed()
@@ -90,10 +94,21 @@ public sealed class DraftTests
     }
 
     [Fact]
-    public void A_share_in_another_unit_is_left_out_and_said()
+    public void A_share_in_parts_per_million_is_converted_and_said()
     {
         OilDraft draft = FromTable(
             ["Chemical name", "CAS No.", "EC No.", "Conc. (ppm)", "Classification"],
+            ["Linalool", "78-70-6", "201-134-4", "100 - 500", "Skin Sens. 1B, H317"]
+        );
+        Assert.Equal("0.01 - 0.05 %", draft.Ingredients[0].Share!.Value);
+        Assert.Contains(draft.Ingredients[0].Share!.Doubts, d => d.Contains("parts per million", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_share_in_another_unit_is_left_out_and_said()
+    {
+        OilDraft draft = FromTable(
+            ["Chemical name", "CAS No.", "EC No.", "Conc. (vol.-%)", "Classification"],
             ["Linalool", "78-70-6", "201-134-4", "100 - 500", "Skin Sens. 1B, H317"]
         );
         Assert.Null(draft.Ingredients[0].Share);

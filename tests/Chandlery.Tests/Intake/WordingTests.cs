@@ -135,6 +135,7 @@ public sealed class WordingTests
     [InlineData("1,000")]
     [InlineData("120")]
     [InlineData("1 5")]
+    [InlineData("3 <5")]
     public void What_is_no_share_is_not_guessed(string text) => Assert.False(ShareText.Parse(text, Wording).Success);
 
     [Theory]

@@ -1,0 +1,180 @@
+using System.Text.RegularExpressions;
+using Chandlery.Core.Hazards;
+using Chandlery.Intake.Pages;
+using Chandlery.Intake.Tables;
+using Chandlery.Intake.Wording;
+
+namespace Chandlery.Intake.Drafts;
+
+/// <summary>
+/// Reads estimates from section 11 and M-factors from section 12: in lines that name an ingredient, or under its name as far as the
+/// name of the next one.
+/// </summary>
+internal sealed partial class LateSections(SheetWording wording, HazardText hazards)
+{
+    private const int LastSection = 16;
+    private const int ShortestPartOfName = 8;
+
+    /// <summary>The ingredients with what the later sections say of them.</summary>
+    public IReadOnlyList<DraftIngredient> Join(IReadOnlyList<DraftIngredient> ingredients, Sections sections)
+    {
+        char? decimals = DecimalMark.Of(Enumerable.Range(1, LastSection).SelectMany(s => sections[s]).Select(l => l.Text));
+        Dictionary<int, List<(TextLine Line, string? Between)>> toxicity = Blocks(ingredients, sections[11]);
+        Dictionary<int, List<(TextLine Line, string? Between)>> factors = Blocks(ingredients, sections[12]);
+        return
+        [
+            .. ingredients.Select(
+                (i, at) => WithFactors(WithToxicity(i, toxicity.GetValueOrDefault(at) ?? [], decimals), factors.GetValueOrDefault(at) ?? [])
+            ),
+        ];
+    }
+
+    // Lines by the ingredient that they are about, each with the words that stand between the name and it and may be another name.
+    private Dictionary<int, List<(TextLine Line, string? Between)>> Blocks(
+        IReadOnlyList<DraftIngredient> ingredients,
+        IReadOnlyList<TextLine> lines
+    )
+    {
+        var blocks = new Dictionary<int, List<(TextLine, string?)>>();
+        List<string> names = [.. ingredients.Select(i => Phrase.Plain(i.Name.Value))];
+        int current = -1;
+        string? between = null;
+        foreach (TextLine line in lines)
+        {
+            int named = Named(ingredients, names, line);
+            if (named >= 0)
+            {
+                current = named;
+                between = null;
+            }
+            else if (ColumnKind.HasCas(line.Text) || SubHeading().IsMatch(line.Text))
+            {
+                current = -1;
+            }
+            else if (MayBeName(line.Text))
+            {
+                between ??= line.Text;
+            }
+
+            if (current >= 0)
+            {
+                if (!blocks.TryGetValue(current, out List<(TextLine, string?)>? block))
+                {
+                    blocks[current] = block = [];
+                }
+
+                block.Add((line, between));
+            }
+        }
+
+        return blocks;
+    }
+
+    // The ingredient whose number stands in the line, or whose name begins a phrase of it, wholly or as far as the line goes.
+    private static int Named(IReadOnlyList<DraftIngredient> ingredients, List<string> names, TextLine line)
+    {
+        for (int i = 0; i < ingredients.Count; i++)
+        {
+            if (ingredients[i].Cas is { } cas && line.Text.Contains(cas.Value, StringComparison.Ordinal))
+            {
+                return i;
+            }
+        }
+
+        List<string> phrases = [.. line.Phrases().Select(p => Phrase.Plain(p.Text)), Phrase.Plain(line.Text)];
+        return Enumerable
+            .Range(0, names.Count)
+            .Where(i =>
+                names[i].Length > 3 && phrases.Any(p => Begins(p, names[i]) || (p.Length >= ShortestPartOfName && Begins(names[i], p)))
+            )
+            .OrderByDescending(i => names[i].Length)
+            .FirstOrDefault(-1);
+    }
+
+    private static bool Begins(string text, string start) =>
+        text.StartsWith(start, StringComparison.Ordinal)
+        && (text.Length == start.Length || !char.IsLetterOrDigit(text[start.Length]) || start[^1] == '-');
+
+    // A line without a figure with a unit, which is no heading of a hazard class either.
+    private bool MayBeName(string text)
+    {
+        string plain = Phrase.Plain(text);
+        return text.Any(char.IsLetter)
+            && !Measured().IsMatch(text)
+            && hazards.ReadM(text) is null
+            && !wording.ClassNames.Keys.Any(k => plain.StartsWith(Phrase.Plain(k), StringComparison.Ordinal))
+            && !text.Contains(':', StringComparison.Ordinal);
+    }
+
+    private DraftIngredient WithToxicity(DraftIngredient ingredient, IReadOnlyList<(TextLine Line, string? Between)> lines, char? decimals)
+    {
+        var found = new List<ToxicityEstimate>();
+        var unread = new List<string>();
+        var doubts = new List<string>();
+        TextLine? where = null;
+        foreach ((TextLine line, string? between) in lines)
+        {
+            var own = new List<string>();
+            IReadOnlyList<ToxicityEstimate> read = hazards.ReadToxicity(line.Text, own, decimals);
+            unread.AddRange(own.Where(d => !d.Contains(HazardText.IsBound, StringComparison.Ordinal)).Select(d => "section 11: " + d));
+            foreach (ToxicityEstimate one in read)
+            {
+                ToxicityEstimate? other = found.Concat(ingredient.Toxicity?.Value ?? []).FirstOrDefault(t => t.Route == one.Route);
+                if (other is null)
+                {
+                    found.Add(one);
+                    where ??= line;
+                    doubts.AddRange(between is null ? [] : [$"between the name in section 11 and the estimate stands '{between}'"]);
+                }
+                else if (Math.Abs(other.Value - one.Value) > 1e-9)
+                {
+                    unread.Add($"the sheet gives different estimates for {one.Route}; the first one is drafted");
+                }
+            }
+        }
+
+        return ingredient with
+        {
+            Toxicity =
+                ingredient.Toxicity
+                ?? (
+                    where is null
+                        ? null
+                        : new Found<IReadOnlyList<ToxicityEstimate>>(found, ingredient.Name.Document, where.Page, where.Box, doubts)
+                ),
+            Doubts = [.. ingredient.Doubts, .. unread.Distinct()],
+        };
+    }
+
+    private DraftIngredient WithFactors(DraftIngredient ingredient, IReadOnlyList<(TextLine Line, string? Between)> lines)
+    {
+        Found<MFactors>? m = null;
+        foreach ((TextLine line, string? between) in lines)
+        {
+            if (hazards.ReadM(line.Text) is not { } read)
+            {
+                continue;
+            }
+
+            IReadOnlyList<string> doubts = between is null ? [] : [$"between the name in section 12 and the factor stands '{between}'"];
+            m = m is null
+                ? new Found<MFactors>(read, ingredient.Name.Document, line.Page, line.Box, doubts)
+                : m.As(new MFactors(m.Value.Acute ?? read.Acute, m.Value.Chronic ?? read.Chronic));
+        }
+
+        bool differs = m is not null && ingredient.M is not null && m.Value != ingredient.M.Value;
+        return ingredient with
+        {
+            M = ingredient.M ?? m,
+            Doubts = differs
+                ? [.. ingredient.Doubts, "sections 3 and 12 give different M-factors; section 3's is drafted"]
+                : ingredient.Doubts,
+        };
+    }
+
+    [GeneratedRegex(@"^[0-9]{1,2}\.[0-9]")]
+    private static partial Regex SubHeading();
+
+    [GeneratedRegex(@"[0-9]\s?(?:mg|g|ppm|%|h\b|°)", RegexOptions.IgnoreCase)]
+    private static partial Regex Measured();
+}

@@ -1,0 +1,181 @@
+using Chandlery.Intake.Pages;
+using Chandlery.Intake.Wording;
+
+namespace Chandlery.Intake.Tables;
+
+/// <summary>Finds the lines that head a table, and the heading of each column among their phrases.</summary>
+/// <param name="wording">Headings of columns.</param>
+internal sealed class HeadingFinder(SheetWording wording)
+{
+    private const double FarthestOfTypeSize = 1.75;
+    private const double WideBlankOfTypeSize = 0.5;
+    private const double TallestHeadingMm = 30;
+    private const int LongestWrappedHeading = 40;
+    private const string LawInForce = "1272/2008";
+
+    /// <summary>Index of the first line that is surely part of a heading; -1 when there is none.</summary>
+    public int First(IReadOnlyList<TextLine> lines) =>
+        Enumerable.Range(0, lines.Count).FirstOrDefault(i => ColumnKind.IsTableHeading(lines[i], wording), -1);
+
+    /// <summary>First and last line of the heading around a line of it.</summary>
+    /// <remarks>
+    /// A heading's cells may wrap over several lines, above and below the line that was recognised. Ruled lines around it
+    /// decide; without them, lines close by that say nothing but headings belong to it.
+    /// </remarks>
+    public (int From, int To) Extent(IReadOnlyList<TextLine> lines, int first, IReadOnlyList<SheetPage> pages)
+    {
+        (double top, double bottom) = RulesAround(lines[first], pages);
+        bool ruled = bottom - top < TallestHeadingMm;
+        bool Belongs(TextLine line, TextLine next) =>
+            line.IsBeside(lines[first]) && (ruled ? line.Box.CentreY > top && line.Box.CentreY < bottom : IsNear(line, next));
+        // Cells that stand in the middle of a higher heading put the other cells' lines between the lines of one cell.
+        bool IsBetween(TextLine line) =>
+            line.IsBeside(lines[first])
+            && !ColumnKind.HasData(line.Text)
+            && Math.Abs(line.Frame.Bottom - lines[first].Frame.Bottom) < lines[first].Words[0].TypeSize;
+        List<TextLine> heading = [lines[first]];
+        int from = first;
+        while (
+            from > 0 && (IsBetween(lines[from - 1]) || (Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading)))
+        )
+        {
+            heading.Add(lines[--from]);
+        }
+
+        int to = first;
+        while (
+            to + 1 < lines.Count
+            && (IsBetween(lines[to + 1]) || (Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading)))
+        )
+        {
+            heading.Add(lines[++to]);
+        }
+
+        return (from, to);
+    }
+
+    // The nearest level lines above and below; NaN where there is none.
+    private static (double Top, double Bottom) RulesAround(TextLine line, IReadOnlyList<SheetPage> pages)
+    {
+        List<double> level =
+        [
+            .. pages
+                .First(p => p.Number == line.Page)
+                .Rules.Where(r => r.IsLevel && r.Box.Left < line.Box.Right && r.Box.Right > line.Box.Left)
+                .Select(r => r.Box.CentreY),
+        ];
+        return (
+            level.Where(y => y < line.Box.CentreY).DefaultIfEmpty(double.NaN).Max(),
+            level.Where(y => y > line.Box.CentreY).DefaultIfEmpty(double.NaN).Min()
+        );
+    }
+
+    private static bool IsNear(TextLine one, TextLine other) =>
+        Math.Abs(one.Frame.Bottom - other.Frame.Bottom) < FarthestOfTypeSize * Math.Max(one.Words[0].TypeSize, other.Words[0].TypeSize);
+
+    // A name alone under the first heading is a row, not a heading.
+    private bool IsHeadingLine(TextLine line, IReadOnlyList<TextLine> heading)
+    {
+        if (ColumnKind.HasData(line.Text))
+        {
+            return false;
+        }
+
+        IReadOnlyList<TextLine> phrases = line.Phrases();
+        List<TextLine> known = [.. heading.SelectMany(h => h.Phrases()).OrderBy(p => p.Frame.Left)];
+        bool IsKind(TextLine p) => ColumnKind.Of(p.Text, wording).Count > 0;
+        bool IsWrapped(TextLine p, IEnumerable<TextLine> under) =>
+            p.Text.Length < LongestWrappedHeading && under.Any(k => k.Frame.Left < p.Frame.Right && p.Frame.Left < k.Frame.Right);
+        return phrases.Count > 1 && phrases.Any(IsKind)
+            ? phrases.All(p => IsKind(p) || IsWrapped(p, known))
+            : phrases.All(p =>
+                (IsKind(p) && (p.Frame.Left > known[0].Frame.Right || p.Frame.Right < known[0].Frame.Left || IsUnderMany(p)))
+                || IsWrapped(p, known.Skip(1))
+                || p.Text.Contains(LawInForce, StringComparison.Ordinal)
+            );
+    }
+
+    // A heading of several lines ("CAS No. / EC No. / REACH No.") in the first column: every line of it names a number.
+    private bool IsUnderMany(TextLine phrase) =>
+        ColumnKind.Of(phrase.Text, wording).All(k => k is not (ColumnKind.Name or ColumnKind.Classes or ColumnKind.Statements))
+        && phrase.Text.Length < LongestWrappedHeading;
+
+    /// <summary>The headings of the columns from left to right: phrases under each other belong together.</summary>
+    /// <param name="heading">The heading's lines.</param>
+    /// <param name="gaps">Where the body's columns part; headings that stand so close that they look like one phrase part there.</param>
+    public IReadOnlyList<TextLine> Clusters(IReadOnlyList<TextLine> heading, IReadOnlyList<double> gaps)
+    {
+        var groups = new List<List<TextLine>>();
+        foreach (TextLine phrase in heading.SelectMany(l => l.Phrases()).SelectMany(p => Parted(p, gaps)))
+        {
+            List<List<TextLine>> homes = [.. groups.Where(g => g.Any(p => Overlap(p, phrase)))];
+            groups.RemoveAll(homes.Contains);
+            groups.Add([.. homes.SelectMany(h => h), phrase]);
+        }
+
+        return [.. groups.SelectMany(Split).OrderBy(c => c.Frame.CentreX)];
+    }
+
+    private static bool Overlap(TextLine a, TextLine b) =>
+        Math.Min(a.Frame.Right, b.Frame.Right) > Math.Max(a.Frame.Left, b.Frame.Left) && Math.Abs(a.Frame.Bottom - b.Frame.Bottom) > 0.5;
+
+    // A heading over two others heads both: "Concentration" over "min." and "max.".
+    private static IEnumerable<TextLine> Split(List<TextLine> group)
+    {
+        List<TextLine> widest =
+        [
+            .. group.GroupBy(p => Math.Round(p.Frame.Bottom)).OrderByDescending(g => g.Count()).First().OrderBy(p => p.Frame.Left),
+        ];
+        if (widest.Count < 2)
+        {
+            yield return Joined(group);
+            yield break;
+        }
+
+        foreach (TextLine own in widest)
+        {
+            yield return own.Only([
+                .. group
+                    .Where(p => p == own || (!widest.Contains(p) && Overlap(p, own)))
+                    .OrderBy(p => p.Frame.Bottom)
+                    .SelectMany(p => Within(p, own, widest.Count(w => Overlap(w, p)) > 1)),
+            ]);
+        }
+    }
+
+    // Only the text of a heading over several counts for each of them, not its width.
+    private static IEnumerable<Word> Within(TextLine phrase, TextLine own, bool overSeveral) =>
+        overSeveral ? phrase.Words.Select(w => w with { Box = own.Frame }) : phrase.Words;
+
+    private static TextLine Joined(List<TextLine> group) => group[0].Only([.. group.OrderBy(p => p.Frame.Bottom).SelectMany(p => p.Words)]);
+
+    private IEnumerable<TextLine> Parted(TextLine phrase, IReadOnlyList<double> gaps)
+    {
+        if (ColumnKind.Of(phrase.Text, wording) is [ColumnKind.From or ColumnKind.To])
+        {
+            return [phrase];
+        }
+
+        foreach (double at in gaps.Where(s => s > phrase.Frame.Left && s < phrase.Frame.Right))
+        {
+            List<Word> left = [.. phrase.Words.Where(w => w.Box.CentreX < at)];
+            List<Word> right = [.. phrase.Words.Where(w => w.Box.CentreX >= at)];
+            if (left.Count == 0 || right.Count == 0)
+            {
+                continue;
+            }
+
+            bool isWide = right[0].Box.Left - left[^1].Box.Right > WideBlankOfTypeSize * right[0].TypeSize;
+            TextLine first = phrase.Only(left);
+            TextLine rest = phrase.Only(right);
+            IReadOnlyList<string> kinds = ColumnKind.Of(first.Text, wording);
+            IReadOnlyList<string> others = ColumnKind.Of(rest.Text, wording);
+            if (isWide || (kinds.Count > 0 && others.Count > 0 && !kinds.Intersect(others).Any()))
+            {
+                return Parted(rest, gaps).Prepend(first);
+            }
+        }
+
+        return [phrase];
+    }
+}

@@ -1,0 +1,95 @@
+using Chandlery.Core.Law;
+using Chandlery.Core.Law.Reading;
+using Chandlery.Files;
+using Chandlery.Intake.Drafts;
+using Chandlery.Yaml;
+
+namespace Chandlery.Sheets.Wild;
+
+/// <summary>The random corpus on the command line.</summary>
+public static class WildRun
+{
+    /// <summary>
+    /// <c>wild FROM TO</c> prints, reads and counts these seeds with our own press; <c>wild write FROM TO FOLDER</c> writes them for
+    /// outside engines; <c>wild read FOLDER</c> counts what these printed; <c>wild show SEED</c> prints a draft and keeps its PDF.
+    /// </summary>
+    public static int Run(string[] args)
+    {
+        var problems = new Problems();
+        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
+        Lawbook lawbook = LawReader.Read(data, problems)!;
+        var maker = new WildMaker(lawbook.Substances.Entries, data);
+        var reader = new WildReader(lawbook, data);
+        switch (args[0])
+        {
+            case "write":
+                Write(maker, Number(args[1]), Number(args[2]), args[3]);
+                return 0;
+            case "read":
+                foreach (string file in Directory.EnumerateFiles(args[1], "*.pdf").Order(StringComparer.Ordinal))
+                {
+                    string name = Path.GetFileNameWithoutExtension(file);
+                    reader.Read(name, maker.Make(Number(name.Split('.')[0])), File.ReadAllBytes(file));
+                }
+
+                break;
+            case "show":
+                Show(maker.Make(Number(args[1])), reader, args.Length > 2 ? File.ReadAllBytes(args[2]) : null);
+                return 0;
+            default:
+                for (int seed = Number(args[0]); seed < Number(args[1]); seed++)
+                {
+                    WildSheet sheet = maker.Make(seed);
+                    reader.Read($"{seed} {sheet.Language} {sheet.Layout}", sheet, Press.Print(sheet));
+                }
+
+                break;
+        }
+
+        Console.WriteLine("SEEN\n" + string.Join('\n', reader.Seen.Differences) + "\n" + reader.Seen.Table() + reader.Seen.LayoutTable());
+        Console.WriteLine(string.Join('\n', WildTable.Lines(reader.Seen, reader.Unseen)));
+        Console.WriteLine("UNSEEN\n" + reader.Unseen.Table() + reader.Unseen.LayoutTable());
+        return reader.Seen.WrongUnmarked + reader.Seen.MissingUnsaid + reader.Unseen.WrongUnmarked + reader.Unseen.MissingUnsaid == 0
+            ? 0
+            : 1;
+    }
+
+    private static int Number(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static void Show(WildSheet sheet, WildReader reader, byte[]? pdf)
+    {
+        pdf ??= Press.Print(sheet);
+        File.WriteAllBytes($"{sheet.Seed}.pdf", pdf);
+        if (reader.Read("it", sheet, pdf) is { } draft)
+        {
+            DraftSource[] sources = [new("it.pdf", "", SheetKind.SafetyDataSheet)];
+            Console.WriteLine(DraftYaml.Write(draft with { Sources = sources }).Text);
+        }
+
+        WildScore score = sheet.IsSeen ? reader.Seen : reader.Unseen;
+        Console.WriteLine(sheet.Language + " " + sheet.Layout + "\n" + string.Join('\n', score.Differences));
+    }
+
+    private static void Write(WildMaker maker, int from, int to, string folder)
+    {
+        Directory.CreateDirectory(folder);
+        for (int seed = from; seed < to; seed++)
+        {
+            WildSheet sheet = maker.Make(seed);
+            (string extension, string text) = Source(sheet, seed / 2 % 6);
+            File.WriteAllText(Path.Combine(folder, $"{seed}.{extension}"), text);
+        }
+    }
+
+    // Text in two columns or sideways is left to Chromium.
+    private static (string Extension, string Text) Source(WildSheet sheet, int engine) =>
+        (sheet.Form.Columns == 2 || sheet.Form.IsTurned ? 0 : engine) switch
+        {
+            0 => ("chromium.html", HtmlPress.Write(sheet)),
+            1 => ("writer.html", HtmlPress.Write(sheet)),
+            2 => ("weasyprint.html", HtmlPress.Write(sheet)),
+            3 => ("latex.tex", LatexPress.Write(sheet)),
+            4 => ("groff.tr", GroffPress.Write(sheet)),
+            _ => ("reportlab.json", ReportLabPress.Write(sheet)),
+        };
+}

@@ -1,0 +1,208 @@
+using System.Globalization;
+using System.Text;
+using Chandlery.Core.Declared;
+using Chandlery.Intake.Drafts;
+using Chandlery.Yaml;
+
+namespace Chandlery.Sheets.Wild;
+
+/// <summary>Compares drafts of random documents with what these say.</summary>
+public sealed class WildScore
+{
+    private const string WholeRows = "rows whole";
+
+    /// <summary>Counts by field.</summary>
+    public SortedDictionary<string, FieldCount> Fields { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Rows by layout: all, and those that are whole.</summary>
+    public SortedDictionary<string, FieldCount> Layouts { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Every difference, with whether it was marked.</summary>
+    public List<string> Differences { get; } = [];
+
+    /// <summary>Documents that were compared.</summary>
+    public int Documents { get; private set; }
+
+    public int WrongUnmarked => Fields.Values.Sum(f => f.WrongUnmarked);
+
+    public int MissingUnsaid => Fields.Values.Sum(f => f.MissingUnsaid);
+
+    /// <summary>Share of the rows of which every value is right.</summary>
+    public double Whole => Fields.TryGetValue(WholeRows, out FieldCount? rows) ? rows.Recall : 1;
+
+    public void Add(string where, WildSheet sheet, OilDraft draft)
+    {
+        Documents++;
+        WildTruth truth = sheet.Truth;
+        Head(where, "product name", truth.Name, draft.Name);
+        if (sheet.Kind == "sheet")
+        {
+            Head(where, "supplier", truth.Supplier, draft.Supplier);
+            Head(where, "document", truth.Document, draft.Document);
+            Head(where, "version", truth.Version, draft.Version);
+            Head(
+                where,
+                "own classes",
+                truth.Classes is null ? null : Joined(truth.Classes),
+                draft.Classes?.As(Joined(draft.Classes.Value))
+            );
+            Head(
+                where,
+                "flash point",
+                truth.Flash,
+                draft.FlashPoint?.As($"{draft.FlashPoint.Value.IsLowerBound} {Plain(draft.FlashPoint.Value.Celsius)}")
+            );
+            Head(where, "density", truth.Density, draft.DensityGramsPerMl?.As(Plain(draft.DensityGramsPerMl.Value)));
+        }
+
+        Head(where, "date", truth.Revised?.ToString("O"), draft.Revised?.As(draft.Revised.Value.ToString("O")));
+        if (sheet.Kind == "ifra")
+        {
+            Ifra(where, truth, draft, sheet.Layout);
+            return;
+        }
+
+        Rows(where, sheet, draft);
+    }
+
+    private void Ifra(string where, WildTruth truth, OilDraft draft, string layout)
+    {
+        IReadOnlyList<(string Category, Found<string> Limit)> read = draft.Ifra?.Limits ?? [];
+        foreach ((string category, string limit) in truth.Ifra)
+        {
+            Found<string>? found = read.FirstOrDefault(l => l.Category == category).Limit;
+            bool said = draft.Doubts.Any(d =>
+                d.Contains($"category {category},", StringComparison.Ordinal) || d.Contains("could be read", StringComparison.Ordinal)
+            );
+            Compare(where + " " + category, "IFRA limit", limit, found?.Value, found?.Doubts.Count > 0, said);
+            Count(Layouts, layout, limit == found?.Value);
+        }
+
+        foreach ((string category, Found<string> limit) in read.Where(l => truth.Ifra.All(t => t.Category != l.Category)))
+        {
+            Compare(where + " " + category, "IFRA limit", null, limit.Value, limit.Doubts.Count > 0, false);
+        }
+    }
+
+    private void Rows(string where, WildSheet sheet, OilDraft draft)
+    {
+        bool nothing = draft.Doubts.Any(d => d.Contains("could be read", StringComparison.Ordinal));
+        foreach (WildIngredient t in sheet.Truth.Ingredients)
+        {
+            string at = $"{where} {t.Cas}";
+            DraftIngredient? row = draft.Ingredients.FirstOrDefault(i => i.Cas?.Value == t.Cas);
+            bool said = nothing || draft.Doubts.Any(d => d.Contains(t.Cas, StringComparison.Ordinal));
+            Compare(at, "row", t.Cas, row?.Cas?.Value, false, said);
+            bool whole = row is not null && Row(at, t, row);
+            Count(Fields, WholeRows, whole);
+            Count(Layouts, sheet.Layout, whole);
+        }
+
+        foreach (DraftIngredient extra in draft.Ingredients.Where(i => sheet.Truth.Ingredients.All(t => t.Cas != i.Cas?.Value)))
+        {
+            Compare(
+                where,
+                "row",
+                null,
+                extra.Cas?.Value ?? extra.Name.Value,
+                extra.Doubts.Count > 0 || extra.Name.Doubts.Count > 0 || extra.Cas?.Doubts.Count > 0,
+                false
+            );
+        }
+    }
+
+    private bool Row(string where, WildIngredient t, DraftIngredient row)
+    {
+        bool rowDoubted = row.Doubts.Count > 0;
+        bool Is<T>(string field, string? truth, string? drafted, Found<T>? found) =>
+            Compare(
+                where,
+                field,
+                truth,
+                drafted,
+                rowDoubted || found?.Doubts.Count > 0,
+                rowDoubted || (field is "M-factors" or "ATE" or "limits" && row.Classes?.Doubts.Count > 0)
+            );
+        return Is("name", t.Name, row.Name.Value.Length == 0 ? null : row.Name.Value, row.Name)
+            & Is("EC number", t.Ec, row.Ec?.Value, row.Ec)
+            & Is("share", Range(t.Share), row.Share is { } s ? Range(s.Value) : null, row.Share)
+            & Is("classes", t.Classes is null ? null : Joined(t.Classes), row.Classes is { } c ? Joined(c.Value) : null, row.Classes)
+            & Is("limits", t.Limits.Count == 0 ? null : Joined(t.Limits), row.Limits is { } l ? Joined(l.Value) : null, row.Limits)
+            & Is(
+                "ATE",
+                t.OralMgPerKg is { } a ? $"Oral {Plain(a)}" : null,
+                row.Toxicity is { } x ? string.Join(' ', x.Value.Select(e => $"{e.Route} {Plain(e.Value)}")) : null,
+                row.Toxicity
+            )
+            & Is(
+                "M-factors",
+                t.AcuteM is null && t.ChronicM is null ? null : $"{t.AcuteM}/{t.ChronicM}",
+                row.M is { Value: var m } ? $"{m.Acute}/{m.Chronic}" : null,
+                row.M
+            );
+    }
+
+    private static string Range(WildShare share) => $"{Plain(share.Low)} {Plain(share.High)}";
+
+    private static string Range(string text) =>
+        DeclaredRange.Parse(text).OrNull() is { OpenAbove: false } r ? $"{Plain(r.Low.Value)} {Plain(r.High.Value)}" : text;
+
+    private static string Plain(double value) => Math.Round(value, 8).ToString(CultureInfo.InvariantCulture);
+
+    private static string Joined(IEnumerable<string> texts) => string.Join(" | ", texts.Order(StringComparer.Ordinal));
+
+    // What is missing in the head is always said in the draft's text.
+    private void Head(string where, string field, string? truth, Found<string>? found) =>
+        Compare(where, field, truth, found?.Value, found?.Doubts.Count > 0, true);
+
+    private static FieldCount Count(SortedDictionary<string, FieldCount> counts, string key, bool right)
+    {
+        FieldCount count = counts.TryGetValue(key, out FieldCount? known) ? known : counts[key] = new FieldCount();
+        count.Printed++;
+        count.Drafted++;
+        count.Right += right ? 1 : 0;
+        return count;
+    }
+
+    private bool Compare(string where, string field, string? truth, string? drafted, bool? marked, bool said)
+    {
+        FieldCount count = Fields.TryGetValue(field, out FieldCount? known) ? known : Fields[field] = new FieldCount();
+        count.Printed += truth is null ? 0 : 1;
+        count.Drafted += drafted is null ? 0 : 1;
+        if (truth == drafted)
+        {
+            count.Right += truth is null ? 0 : 1;
+            count.Doubted += truth is not null && marked == true ? 1 : 0;
+            return true;
+        }
+
+        bool fine = drafted is null ? said || marked == true : marked == true;
+        count.WrongUnmarked += fine || drafted is null ? 0 : 1;
+        count.MissingUnsaid += fine || drafted is not null ? 0 : 1;
+        Differences.Add($"{(fine ? "marked" : "UNMARKED")} {where} {field}: '{truth}' was read as '{drafted}'");
+        return false;
+    }
+
+    /// <summary>The counts as a table.</summary>
+    public string Table()
+    {
+        var text = new StringBuilder(
+            $"{Documents} documents\nfield | printed | precision | recall | right but doubted | wrong unmarked | missing unsaid\n"
+        );
+        foreach ((string field, FieldCount c) in Fields)
+        {
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"{field} | {c.Printed} | {c.Precision:P1} | {c.Recall:P1} | {c.Doubted} | {c.WrongUnmarked} | {c.MissingUnsaid}"
+            );
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Rows whole by layout.</summary>
+    public string LayoutTable() =>
+        string.Concat(
+            Layouts.Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Key} | {l.Value.Printed} | {l.Value.Recall:P1}\n"))
+        );
+}
