@@ -122,7 +122,7 @@ internal static class DraftCommand
         return null;
     }
 
-    // Section 2 against what section 3 computes to, once the draft can be read as a declaration.
+    // Section 2 against what section 3 computes to, and each line against the table of harmonised classes, once the draft can be read as a declaration.
     private static List<string> Contradictions(string yaml, string target, Lawbook lawbook)
     {
         var problems = new Problems();
@@ -132,8 +132,9 @@ internal static class DraftCommand
             Path.GetFileNameWithoutExtension(target),
             problems
         );
+        LawInForce law = lawbook.Edition("eu-clp").On(DateOnly.FromDateTime(DateTime.Today));
         return declaration is Oil oil
-            ? [.. OilComparison.Contradictions(oil, lawbook.Edition("eu-clp").On(DateOnly.FromDateTime(DateTime.Today)))]
+            ? [.. OilComparison.Contradictions(oil, law), .. OilComparison.AgainstTheTable(oil, law)]
             : [.. problems.Found.Select(p => $"still to be mended before the file can be read: {p}")];
     }
 

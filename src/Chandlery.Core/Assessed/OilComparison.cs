@@ -18,16 +18,7 @@ public static class OilComparison
             yield break;
         }
 
-        var recipe = new Recipe(
-            [new OilShare(oil, MassPercent.Whole, MassPercent.Whole)],
-            [],
-            [],
-            MassPercent.Zero,
-            MassPercent.Zero,
-            MassPercent.Whole,
-            MassPercent.Zero
-        );
-        Verdict computed = law.Judge(Composer.Compose(recipe));
+        Verdict computed = Judged(oil, law);
         foreach (ClassRule rule in law.Rules)
         {
             HazardCategory? said = oil.OwnClaims.FirstOrDefault(c => c.Category.Group == rule.Group)?.Category;
@@ -46,6 +37,27 @@ public static class OilComparison
                 yield return $"{oil.Name}: its sheet says {said.Code}, but its declared ingredients compute only to {found?.Code ?? "no class"} for {rule.Group}. Something may be missing from the table, or the supplier tested the oil; ask.";
             }
         }
+    }
+
+    /// <summary>
+    /// What the law's table says against the sheet's lines: harmonised classes that a line lacks, a name with another substance's
+    /// number, notes, drafts.
+    /// </summary>
+    public static IEnumerable<string> AgainstTheTable(Oil oil, LawInForce law) =>
+        Judged(oil, law).Substances.SelectMany(s => s.Remarks).Distinct();
+
+    private static Verdict Judged(Oil oil, LawInForce law)
+    {
+        var recipe = new Recipe(
+            [new OilShare(oil, MassPercent.Whole, MassPercent.Whole)],
+            [],
+            [],
+            MassPercent.Zero,
+            MassPercent.Zero,
+            MassPercent.Whole,
+            MassPercent.Zero
+        );
+        return law.Judge(Composer.Compose(recipe));
     }
 
     // "1" says the same as "1A" or "1B" with less detail.
