@@ -30,6 +30,7 @@ namespace Chandlery.Workbench;
 public sealed class WorkbenchServer : IAsyncDisposable
 {
     private const long LargestRequestBytes = 200_000;
+    private readonly Entrance entrance = new();
     private readonly WebApplication application;
     private readonly Workroom room;
 
@@ -39,8 +40,16 @@ public sealed class WorkbenchServer : IAsyncDisposable
         this.room = room;
     }
 
-    /// <summary>Address of the page; there once the server has started.</summary>
+    /// <summary>Address of the server, which lets nobody in by itself; there once it has started.</summary>
     public string Address => application.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+
+    /// <summary>Address with the key that opens the page as long as the program runs.</summary>
+    public string WayIn => With(entrance.Key);
+
+    /// <summary>Address with a key that opens the page once, to start a browser with.</summary>
+    public string WayInForOnce() => With(entrance.MakeKeyForOnce());
+
+    private string With(string key) => $"{Address}/?{Entrance.Field}={key}";
 
     /// <summary>Starts the page.</summary>
     /// <param name="room">The opened folder.</param>
@@ -59,7 +68,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         });
         WebApplication application = builder.Build();
         var server = new WorkbenchServer(application, room);
-        application.Use(next => context => Guard.Check(context, next));
+        application.Use(next => context => Guard.Check(context, server.entrance, next));
         server.Map();
         await application.StartAsync();
         return server;

@@ -152,6 +152,7 @@ public sealed class FolderTests : IDisposable
         await using WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(In("candles"), new Problems())!, 0);
         using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
         client.DefaultRequestHeaders.Add("X-Workbench", "1");
+        await client.GetAsync(server.WayIn);
         JsonElement answer = await client.GetFromJsonAsync<JsonElement>("/api/changes?from=2010-01-01&to=2026-11-25");
         Assert.Contains("No law is known for 2010-01-01", answer.ToString(), StringComparison.Ordinal);
     }
