@@ -31,6 +31,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
 {
     private const long LargestRequestBytes = 200_000;
     private readonly Entrance entrance = new();
+    private readonly Lock saving = new();
     private readonly WebApplication application;
     private readonly Workroom room;
 
@@ -215,24 +216,32 @@ public sealed class WorkbenchServer : IAsyncDisposable
         );
     }
 
+    // Two saves from one base: the second must see what the first wrote.
     private IResult Save(CandleDesk desk, DeskRequest request)
     {
-        if (desk.Hash != request.Hash)
+        lock (saving)
         {
-            return Complaint(
-                StatusCodes.Status409Conflict,
-                "The file was changed on disk since you opened it. Nothing was saved. Note your changes, load the candle again, and make them anew."
-            );
+            if (desk.Hash != request.Hash || HashOnDisk(desk.File) != request.Hash)
+            {
+                return Complaint(
+                    StatusCodes.Status409Conflict,
+                    "The file was changed on disk since you opened it. Nothing was saved. Load it again, with or without your changes."
+                );
+            }
+
+            if (desk.Problems.Count > 0 || desk.Candle is null)
+            {
+                return Complaint(StatusCodes.Status422UnprocessableEntity, "Not saved, because of the problems shown.");
+            }
+
+            AtomicFile.Write(desk.File, desk.Yaml);
         }
 
-        if (desk.Problems.Count > 0 || desk.Candle is null)
-        {
-            return Complaint(StatusCodes.Status422UnprocessableEntity, "Not saved, because of the problems shown.");
-        }
-
-        AtomicFile.Write(desk.File, desk.Yaml);
         return Answer(new SavedAnswer(RegisterFile.Sha256(desk.Yaml)), PageJson.Default.SavedAnswer);
     }
+
+    private static string? HashOnDisk(string file) =>
+        TextFile.Read(file, Path.GetFileName(file), new Problems()) is { } text ? RegisterFile.Sha256(text) : null;
 
     private static Assessment? Chosen(CandleDesk desk, DeskRequest request) =>
         desk.Assessments.FirstOrDefault(a => a.Edition.Id == request.Edition) ?? (desk.Assessments.Count > 0 ? desk.Assessments[0] : null);
