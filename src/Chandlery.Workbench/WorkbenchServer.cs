@@ -12,6 +12,7 @@ using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Symbols;
 using Chandlery.Register;
 using Chandlery.Workbench.Answers;
 using Chandlery.Yaml;
@@ -30,6 +31,22 @@ namespace Chandlery.Workbench;
 public sealed class WorkbenchServer : IAsyncDisposable
 {
     private const long LargestRequestBytes = 200_000;
+    private static readonly string[] Scripts =
+    [
+        "amounts.js",
+        "blend.js",
+        "candle.js",
+        "catalogue.js",
+        "changes.js",
+        "elements.js",
+        "papers.js",
+        "plot.js",
+        "problems.js",
+        "register.js",
+        "results.js",
+        "state.js",
+        "workbench.js",
+    ];
     private readonly Entrance entrance = new();
     private readonly Lock saving = new();
     private readonly WebApplication application;
@@ -86,10 +103,15 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private void Map()
     {
         Get("/", _ => PageFile("workbench.html", "text/html; charset=utf-8"));
-        Get("/workbench.js", _ => PageFile("workbench.js", "text/javascript; charset=utf-8"));
+        foreach (string script in Scripts)
+        {
+            Get($"/{script}", _ => PageFile(script, "text/javascript; charset=utf-8"));
+        }
+
         Get("/workbench.css", _ => PageFile("workbench.css", "text/css; charset=utf-8"));
         Get("/api/catalogue", _ => Answer(Catalogue(), PageJson.Default.CatalogueAnswer));
         Post("/api/desk", (desk, _) => Answer(Desk(desk), PageJson.Default.DeskAnswer));
+        Get("/api/symbol", query => Symbol(query["name"].ToString()));
         Post("/api/save", Save);
         Post("/api/preview", Preview);
         Post("/api/paper", Paper);
@@ -124,6 +146,17 @@ public sealed class WorkbenchServer : IAsyncDisposable
         stream.CopyTo(copy);
         return Results.Bytes(copy.ToArray(), type);
     }
+
+    private IResult Symbol(string name) =>
+        room.Shop.Symbols.Symbols.ContainsKey(name)
+            ? Results.Text(
+                SvgDrawing.Draw(
+                    new Scene(SymbolSheet.Units, SymbolSheet.Units, [.. room.Shop.Symbols.Place(name, 0, 0, SymbolSheet.Units)], []),
+                    name
+                ),
+                "image/svg+xml"
+            )
+            : Complaint(StatusCodes.Status404NotFound, "There is no such symbol.");
 
     private async Task<IResult> OnDesk(HttpContext context, Func<CandleDesk, DeskRequest, IResult> work)
     {
@@ -178,19 +211,25 @@ public sealed class WorkbenchServer : IAsyncDisposable
         Assessment? first = desk.Assessments.Count > 0 ? desk.Assessments[0] : null;
         Wax? wax = first is null ? null : desk.Catalogue.Find<Wax>(first.Candle.Wax, new Problems());
         return new DeskAnswer(
+            desk.Catalogue.OfKind<Maker>().FirstOrDefault()?.Name ?? Path.GetFileName(room.Root),
             desk.Id,
             desk.Hash,
             desk.Yaml,
             desk.Candle is not null,
             desk.Candle is { } candle ? Form(candle) : null,
-            [.. desk.Catalogue.OfKind<Oil>().Select(o => new OilName(o.Id, o.Name))],
+            [.. desk.Catalogue.OfKind<Oil>().Select(o => new OilName(o.Id, o.Name, o.Density?.Value, o.DropMass?.Value))],
             first is null ? null : [.. first.Composition.Recipe.Oils.Select(o => Line(o, first.Candle.NetMass))],
             [.. desk.Assessments.Select(a => JsonElement.Parse(AssessmentJson.Write(a)))],
             DeskPapers.Offer(room.Papers, desk.Assessments),
             first is not null && wax is not null ? LoadPlot.Of(first, wax) : null,
-            [.. desk.Problems.Select(Shown)]
+            [.. desk.Problems.Select(p => OnForm(desk, p))]
         );
     }
+
+    private DeskProblem OnForm(CandleDesk desk, Problem problem) =>
+        FormFields.At(desk.Yaml, problem.Place) is { } field
+            ? new DeskProblem($"{problem.What} {problem.Remedy}".TrimEnd(), field)
+            : new DeskProblem(Shown(problem), null);
 
     private static CandleForm Form(Candle candle) =>
         new(
@@ -198,6 +237,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
             candle.NetMass.Value,
             candle.Load?.Percent.Value,
             candle.Load is { } load ? (load.Basis == LoadBasis.Wax ? "wax" : "candle") : null,
+            candle.WaxWeight?.Value,
             CandleDesk.OilsOf(candle),
             candle.Wicks.Count
         );

@@ -85,7 +85,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
             visit.Read("candles/slate-jar.yaml"),
             StringComparison.Ordinal
         );
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take Rain on Slate out" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take out Rain on Slate" }).ClickAsync();
         await visit.Page.GetByLabel("Amount of Fig Leaf").FillAsync("100");
         await Says(visit, "with your changes");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save to the file" }).ClickAsync();
@@ -170,7 +170,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         float y = plot.Y + (plot.Height / 2);
         await visit.Page.Mouse.MoveAsync(plot.X + (plot.Width * 0.7f), y);
         await visit.Page.Mouse.DownAsync();
-        await visit.Page.Mouse.MoveAsync(plot.X + (plot.Width * 0.45f), y, new() { Steps = 4 });
+        await visit.Page.Mouse.MoveAsync(plot.X + (plot.Width * 0.52f), y, new() { Steps = 4 });
         await visit.Page.Mouse.UpAsync();
         await Says(visit, "with your changes");
         string load = await visit.Page.GetByLabel("Load, %", new() { Exact = true }).InputValueAsync();
