@@ -31,22 +31,7 @@ namespace Chandlery.Workbench;
 public sealed class WorkbenchServer : IAsyncDisposable
 {
     private const long LargestRequestBytes = 200_000;
-    private static readonly string[] Scripts =
-    [
-        "amounts.js",
-        "blend.js",
-        "candle.js",
-        "catalogue.js",
-        "changes.js",
-        "elements.js",
-        "papers.js",
-        "plot.js",
-        "problems.js",
-        "register.js",
-        "results.js",
-        "state.js",
-        "workbench.js",
-    ];
+    private const string PageFolder = "page/";
     private readonly Entrance entrance = new();
     private readonly Lock saving = new();
     private readonly WebApplication application;
@@ -103,7 +88,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private void Map()
     {
         Get("/", _ => PageFile("workbench.html", "text/html; charset=utf-8"));
-        foreach (string script in Scripts)
+        foreach (string script in Scripts())
         {
             Get($"/{script}", _ => PageFile(script, "text/javascript; charset=utf-8"));
         }
@@ -139,9 +124,15 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private static IResult Complaint(int status, string what) =>
         Results.Json(new Complaint([what]), PageJson.Default.Complaint, statusCode: status);
 
+    private static IEnumerable<string> Scripts() =>
+        typeof(WorkbenchServer)
+            .Assembly.GetManifestResourceNames()
+            .Where(n => n.EndsWith(".js", StringComparison.Ordinal))
+            .Select(n => n[PageFolder.Length..]);
+
     private static IResult PageFile(string name, string type)
     {
-        using Stream stream = typeof(WorkbenchServer).Assembly.GetManifestResourceStream("page/" + name)!;
+        using Stream stream = typeof(WorkbenchServer).Assembly.GetManifestResourceStream(PageFolder + name)!;
         using var copy = new MemoryStream();
         stream.CopyTo(copy);
         return Results.Bytes(copy.ToArray(), type);

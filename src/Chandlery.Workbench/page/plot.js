@@ -5,7 +5,7 @@ import { homeLoad, setLoad } from "./amounts.js";
 import { showAmounts } from "./blend.js";
 import { touched } from "./candle.js";
 
-const step = 0.1, lineHeight = 15, lanePad = 6, right = 16, top = 4, handle = 9, axisRoom = 36;
+const step = 0.1, lineHeight = 15, lanePad = 6, bandHeight = 15, right = 16, top = 4, handle = 9, axisRoom = 36;
 const measuring = document.createElement("canvas").getContext("2d");
 
 /** Breaks a text into lines of a width; a word that is wider is broken too. */
@@ -91,7 +91,7 @@ function draw(p) {
   let y = top;
   lanes.forEach((l, i) => {
     l.lines.forEach((line, n) => svg.append(drawn("text", { x: left - 10, y: y + lanePad / 2 + 11 + n * lineHeight, "text-anchor": "end" }, line)));
-    for (const s of l.spans) svg.append(drawn("rect", { class: "band", x: x(s[0]), y: y + 3, width: Math.max(1, x(s[1]) - x(s[0])), height: heights[i] - 6, rx: 3 }));
+    for (const s of l.spans) svg.append(drawn("rect", { class: "band", x: x(s[0]), y: y + (heights[i] - bandHeight) / 2, width: Math.max(1, x(s[1]) - x(s[0])), height: bandHeight, rx: 3 }));
     y += heights[i];
   });
   svg.append(drawn("line", { class: "axis", x1: left, x2: width - right, y1: base, y2: base }));

@@ -32,8 +32,9 @@ function sentence(a) {
   const stops = a.findings.filter((f) => f.stopsSale);
   const places = a.soldIn.join(", ");
   const tightest = a.limits.filter(isChecked).toSorted((x, y) => y.value / y.limit - x.value / x.limit)[0];
+  const more = stops.length - 1;
   const what = stops.length
-    ? `Stop: not to be sold in ${places}: ${stops[0].what.replace(/\.$/, "")}${stops.length > 1 ? `, and ${stops.length - 1} more` : ""}.`
+    ? `Stop: not to be sold in ${places}. ${stops[0].what.split(/\.\s|\.$/)[0]}${more > 0 ? `; and ${more} more ${more > 1 ? "reasons" : "reason"}` : ""}.`
     : `Nothing found that stops the sale in ${places}.`;
   return el("p", {}, el("strong", { class: stops.length ? "stop" : "good" }, what),
     tightest ? ` Tightest: ${tightest.name}, ${figure(tightest.value)} of at most ${figure(tightest.limit)} ${tightest.unit}.` : " No limit could be checked.",

@@ -212,6 +212,6 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
             )
         );
         await visit.Go("#/candle/storm-jar");
-        await Assertions.Expect(visit.Page.Locator("#verdict")).ToContainTextAsync("Stop: not to be sold in IE: ");
+        await Assertions.Expect(visit.Page.Locator("#verdict")).ToContainTextAsync("Stop: not to be sold in IE. Limit broken: ");
     }
 }

@@ -206,6 +206,34 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
     {
         await using Visit visit = await browser.Open(dark: dark);
         await visit.Go(hash);
+        await FindNothing(visit);
+        if (dark && hash.Length > 0)
+        {
+            await Picture(visit, "dark" + hash.Replace("#/", "-", StringComparison.Ordinal).Replace('/', '-'));
+        }
+    }
+
+    [Theory]
+    [InlineData(1280, false)]
+    [InlineData(360, true)]
+    [Outside("axe-core 4.10.3, rules of WCAG 2.0 to 2.2, levels A and AA")]
+    public async Task Axe_finds_nothing_beside_a_problem_and_after_a_refused_save(int width, bool dark)
+    {
+        await using Visit visit = await browser.Open(width, dark: dark);
+        await visit.Go("#/candle/harbour-bowl");
+        string file = Path.Combine(visit.Folder, "candles", "harbour-bowl.yaml");
+        File.WriteAllText(file, File.ReadAllText(file) + "# somebody else was here\n");
+        await visit.Page.GetByLabel("Net grams").FillAsync("2,900");
+        await visit.Page.GetByLabel("Amount of Fig Leaf").FillAsync("10");
+        await Says(visit, "2 problems");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save to the file" }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#merge")).ToBeFocusedAsync();
+        await FindNothing(visit);
+        await Picture(visit, $"refused-{width}");
+    }
+
+    private static async Task FindNothing(Visit visit)
+    {
         await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         string axe = await File.ReadAllTextAsync(Path.Combine(TestLaw.Repository, "tests", ".cache", "axe", "package", "axe.min.js"));
         await visit.Page.EvaluateAsync(axe);
@@ -213,10 +241,6 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
             "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then(r => r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | ')))"
         );
         Assert.Equal("[]", result!.Value.GetRawText());
-        if (dark && hash.Length > 0)
-        {
-            await Picture(visit, "dark" + hash.Replace("#/", "-", StringComparison.Ordinal).Replace('/', '-'));
-        }
     }
 
     [Fact]
