@@ -17,7 +17,7 @@ export function formOf(desk) {
   if (!desk.form) return null;
   const form = structuredClone(desk.form);
   form.factor = 1;
-  form.baseLoad = form.loadPercent;
+  typeLoad(form, form.loadPercent);
   form.oils.forEach(rebase);
   return form;
 }
@@ -34,9 +34,30 @@ export function type(form, oil, amount) {
   rebase(oil);
 }
 
+/** Takes the load that was typed: conversions start from it, and dragging comes back to it. */
 export function typeLoad(form, value) {
   form.loadPercent = value;
-  form.baseLoad = value;
+  form.homeLoad = value;
+  form.baseLoad = { value, of: form.loadOf };
+  form.loadWhy = null;
+}
+
+/**
+ * Tells the same load of the other: of the wax, or of the scented melt. How much else there is for 100 parts of wax follows from the
+ * two loads of any assessment, because extras go by the wax. Without one the figure is asked for.
+ */
+export function loadOf(desk, form, wanted) {
+  // What was dragged now stands as if typed.
+  if (form.loadPercent !== form.homeLoad) typeLoad(form, form.loadPercent);
+  const { value, of } = form.baseLoad;
+  const known = desk.assessments[0]?.loadPercent;
+  const waxAndExtras = known ? 100 * known.meltOfWax / known.meltOfCandle - known.meltOfWax : NaN;
+  const load = number(value);
+  const told = wanted === "candle" ? 100 * load / (waxAndExtras + load) : load * waxAndExtras / (100 - load);
+  form.loadOf = wanted;
+  form.loadPercent = wanted === of ? value : Number.isFinite(told) ? figure(told, shownFigures) : "";
+  form.homeLoad = form.loadPercent;
+  form.loadWhy = form.loadPercent === "" ? "The load cannot be reckoned for the other measure before the candle is assessed: type it." : null;
 }
 
 /** Grams in one of a measure; a share counts as grams in 100 g of the blend. Undefined when it is not declared. */
@@ -82,7 +103,7 @@ export function measure(desk, form, oil, wanted) {
 
 /** The load that was last saved or typed, in percent of the plot's basis; not a number when it cannot be told. */
 export function homeLoad(desk, form) {
-  return desk.form.loadPercent !== null ? number(form.baseLoad) : 100 * form.oils.reduce((sum, o) => sum + baseGrams(desk, o), 0) / form.waxGrams;
+  return desk.form.loadPercent !== null ? number(form.homeLoad) : 100 * form.oils.reduce((sum, o) => sum + baseGrams(desk, o), 0) / form.waxGrams;
 }
 
 /** A weighed blend has no load of its own: its amounts are scaled from what was typed. */
@@ -90,7 +111,7 @@ export function setLoad(desk, form, value) {
   const home = homeLoad(desk, form);
   const back = Math.abs(value - home) < 1e-6;
   if (desk.form.loadPercent !== null) {
-    form.loadPercent = back ? form.baseLoad : Number(figure(value, shownFigures));
+    form.loadPercent = back ? form.homeLoad : Number(figure(value, shownFigures));
     return;
   }
   if (!(home > 0)) return;

@@ -1,7 +1,7 @@
 // The form of a candle.
-import { el, fill, figure, say } from "./elements.js";
+import { el, fill, figure } from "./elements.js";
 import { state } from "./state.js";
-import { makeWhole, measure, measuresOf, shareTotal, type, typeLoad } from "./amounts.js";
+import { loadOf, makeWhole, measure, measuresOf, shareTotal, type, typeLoad } from "./amounts.js";
 import { fieldId, messagePlace } from "./problems.js";
 import { drop, save, touched } from "./candle.js";
 
@@ -22,7 +22,7 @@ function oilCard(oil) {
     const others = measure(state.desk, state.form, oil, e.target.value);
     showAmounts();
     touched();
-    if (others) say(e.target.value === "share" ? "Shares and weighed amounts cannot stand side by side: all oils are shares now." : "Shares and weighed amounts cannot stand side by side: the other oils are grams now, for 100 g of the blend.");
+    if (others) note(`Shares and weighed amounts cannot stand side by side: ${e.target.value === "share" ? "all oils are shares now" : "the other oils are grams now, for 100 g of the blend"}.`);
   };
   return el("div", { class: "oil", role: "group", "aria-label": name },
     el("p", { class: "what" }, name, el("span", { class: "soft", "data-grams": oil.oil })),
@@ -32,6 +32,8 @@ function oilCard(oil) {
     el("button", { type: "button", "aria-label": `Take out ${name}`, "data-out": oil.oil, onclick: () => takeOut(oil) }, "Take out"),
     messagePlace(key));
 }
+
+const note = (text) => { document.getElementById("measure-note").textContent = text; };
 
 function takeOut(oil) {
   const at = state.form.oils.indexOf(oil);
@@ -58,6 +60,7 @@ function drawOils() {
   fill(document.getElementById("oils"),
     state.form.oils.map(oilCard),
     messagePlace("oils"),
+    el("p", { id: "measure-note", class: "soft" }),
     el("div", { id: "together" }),
     free.length ? el("div", { class: "row" }, el("div", {}, el("label", { for: "add-oil" }, "Another oil"), adding),
       el("button", { type: "button", onclick: () => add(adding.value) }, "Add")) : null);
@@ -105,7 +108,7 @@ export function drawEditor() {
       field("Name", "name", {}, (value) => { form.name = value; document.getElementById("title").textContent = value; }),
       field("Net grams", "netGrams", { inputmode: "decimal" }), field("Wicks", "wickCount", { inputmode: "numeric" }),
       form.loadPercent !== null ? field("Load, %", "loadPercent", { inputmode: "decimal" }, (value) => typeLoad(form, value)) : null,
-      form.loadPercent !== null ? el("div", {}, el("label", { for: fieldId("loadOf") }, "of the"), el("select", { id: fieldId("loadOf"), onchange: (e) => { form.loadOf = e.target.value; touched(); } },
+      form.loadPercent !== null ? el("div", {}, el("label", { for: fieldId("loadOf") }, "of the"), el("select", { id: fieldId("loadOf"), onchange: (e) => { loadOf(state.desk, form, e.target.value); showAmounts(); touched(); } },
         el("option", { value: "wax", selected: form.loadOf === "wax" }, "wax"), el("option", { value: "candle", selected: form.loadOf === "candle" }, "scented melt")), messagePlace("loadOf")) : null),
     el("p", { id: "load-hint", class: "soft" }),
     el("div", { id: "oils", role: "group", "aria-label": "Oils" }),

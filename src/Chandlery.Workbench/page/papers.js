@@ -24,7 +24,7 @@ export async function drawPapers() {
       el("div", {}, el("label", { for: "kind" }, "Paper"), el("select", { id: "kind", onchange: choose("kind") }, state.desk.papers.map((p) => el("option", { value: p.id, selected: p.id === paper.kind }, p.title)))),
       editions.length > 1 ? el("div", {}, el("label", { for: "edition" }, "Law"), el("select", { id: "edition", onchange: choose("edition") }, editions.map((e) => el("option", { value: e, selected: e === paper.edition }, e)))) : null,
       el("div", { id: "language-choice" }, el("label", { for: "language" }, "Language"), el("select", { id: "language", onchange: redraw("language") })),
-      el("div", { id: "count-choice" }, el("label", { for: "count" }, "Candles"), el("input", { id: "count", inputmode: "numeric", value: paper.count, oninput: redraw("count") })),
+      el("div", { id: "count-choice" }, el("label", { for: "count" }, "Candles"), el("input", { id: "count", inputmode: "numeric", value: paper.count, oninput: redraw("count") }), el("p", { id: "e-count", class: "wrong", hidden: true }, "Write a whole number of candles, 1 or more.")),
       el("div", {}, el("label", { for: "true-size" }, "True size"), el("input", { id: "true-size", type: "checkbox", checked: paper.trueSize, onchange: (e) => { paper.trueSize = e.target.checked; drawPreview(); } }))),
     el("div", { id: "warnings" }),
     el("div", { id: "preview", class: "previews fit" }),
@@ -44,12 +44,22 @@ function drawPaperOptions() {
   document.getElementById("count-choice").hidden = !chosenPaper().takesCount;
 }
 
-const wanted = () => ({ id: state.desk.id, edits: edits(), kind: paper.kind, edition: paper.edition, language: paper.language, count: Number.parseInt(paper.count, 10) || 1 });
+const wanted = () => ({ id: state.desk.id, edits: edits(), kind: paper.kind, edition: paper.edition, language: paper.language, count: countOf() });
+
+/** How many candles; null when no whole number stands there. */
+const countOf = () => /^[0-9]{1,9}$/.test(paper.count.trim()) && Number(paper.count) > 0 ? Number(paper.count) : null;
+const lacksCount = () => chosenPaper().takesCount && countOf() === null;
 
 async function drawPreview() {
   const preview = document.getElementById("preview");
   if (!preview) return;
   const mine = ++previews;
+  const wrong = lacksCount();
+  const count = document.getElementById("count");
+  document.getElementById("e-count").hidden = !wrong;
+  if (wrong) { count.setAttribute("aria-invalid", "true"); count.setAttribute("aria-describedby", "e-count"); fill(preview); fill(document.getElementById("warnings")); return; }
+  count.removeAttribute("aria-invalid");
+  count.removeAttribute("aria-describedby");
   try {
     const answer = await askJson("/api/preview", wanted());
     if (mine !== previews || !preview.isConnected) return;
@@ -67,6 +77,7 @@ async function drawPreview() {
 }
 
 async function download(format) {
+  if (lacksCount() && !["yaml", "json"].includes(format)) { document.getElementById("count").focus(); say("Write how many candles first."); return; }
   try {
     const blob = await (await ask("/api/paper", { ...wanted(), format })).blob();
     const name = ["yaml", "json"].includes(format) ? `${state.desk.id}.${format}` : `${state.desk.id}-${(chosenPaper().languages[paper.edition] ?? []).length > 1 ? `${paper.language}-` : ""}${paper.kind}.${format}`;

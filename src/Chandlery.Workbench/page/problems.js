@@ -15,6 +15,7 @@ const nameOf = (field) => names[field] ?? (field === "oils" ? "Oils" : state.des
 /** All that is wrong now. What the page itself knows of an amount goes before what the program says of the empty field. */
 function problemsNow() {
   const own = (state.form?.oils ?? []).filter((o) => o.why).map((o) => ({ text: o.why, field: `oil:${o.oil}` }));
+  if (state.form?.loadWhy) own.push({ text: state.form.loadWhy, field: "loadPercent" });
   return [...own, ...state.desk.problems.filter((p) => own.every((o) => o.field !== p.field))];
 }
 

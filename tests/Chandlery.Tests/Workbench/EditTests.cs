@@ -132,6 +132,59 @@ public sealed class EditTests(BrowserFixture browser) : IClassFixture<BrowserFix
     }
 
     [Fact]
+    public async Task The_load_of_the_wax_is_told_of_the_melt_and_back()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/harbour-bowl");
+        ILocator load = visit.Page.GetByLabel("Load, %", new() { Exact = true });
+        await visit.Page.GetByLabel("of the", new() { Exact = true }).SelectOptionAsync("candle");
+
+        // 8 of oil for 100 of wax and 0.2 of an extra.
+        await Assertions.Expect(load).ToHaveValueAsync("7.3937");
+        await Says(visit, "with your changes");
+        await Assertions.Expect(visit.Page.Locator("#load-hint")).ToContainTextAsync("8 % of the wax");
+        await visit.Page.GetByLabel("of the", new() { Exact = true }).SelectOptionAsync("wax");
+        await Assertions.Expect(load).ToHaveValueAsync("8");
+        await Assertions.Expect(Save(visit)).ToBeDisabledAsync();
+    }
+
+    [Fact]
+    public async Task A_weighed_amount_among_shares_takes_the_others_along_and_a_share_brings_them_back()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/harbour-bowl");
+        ILocator measure = visit.Page.GetByLabel("Measure of Sweet Orange Essential Oil");
+        await measure.SelectOptionAsync("millilitres");
+
+        // 30 g in 100 g of the blend, 0.845 g in a millilitre.
+        await Assertions.Expect(Amount(visit, "Sweet Orange Essential Oil")).ToHaveValueAsync("35.503");
+        await Assertions.Expect(visit.Page.GetByLabel("Measure of Fig Leaf")).ToHaveValueAsync("grams");
+        await Assertions.Expect(Amount(visit, "Fig Leaf")).ToHaveValueAsync("15");
+        await Assertions.Expect(visit.Page.Locator("#measure-note")).ToContainTextAsync("for 100 g of the blend");
+        await Says(visit, "with your changes");
+        await measure.SelectOptionAsync("share");
+        await Assertions.Expect(Amount(visit, "Sweet Orange Essential Oil")).ToHaveValueAsync("30");
+        await Assertions.Expect(visit.Page.GetByLabel("Measure of Fig Leaf")).ToHaveValueAsync("share");
+        await Assertions.Expect(Save(visit)).ToBeDisabledAsync();
+    }
+
+    [Theory]
+    [InlineData("2,900")]
+    [InlineData("0")]
+    [InlineData("2.5")]
+    public async Task A_number_of_candles_that_is_none_is_refused_beside_its_field(string typed)
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/harbour-bowl");
+        await visit.Page.GetByLabel("Paper", new() { Exact = true }).SelectOptionAsync("bench-sheet");
+        await Assertions.Expect(visit.Page.Locator("#preview img").First).ToBeVisibleAsync();
+        await visit.Page.GetByLabel("Candles", new() { Exact = true }).FillAsync(typed);
+        await Assertions.Expect(visit.Page.GetByLabel("Candles", new() { Exact = true })).ToHaveAttributeAsync("aria-invalid", "true");
+        await Assertions.Expect(visit.Page.Locator("#e-count")).ToBeVisibleAsync();
+        await Assertions.Expect(visit.Page.Locator("#preview img")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task What_follows_is_shown_while_the_finger_is_still_down()
     {
         await using Visit visit = await browser.Open();
