@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
@@ -10,7 +11,7 @@ namespace Chandlery.Workbench;
 /// <param name="LoadOf">wax or candle.</param>
 /// <param name="Oils">The whole blend.</param>
 /// <param name="WickCount">Number of wicks.</param>
-public sealed record CandleEdits(
+public sealed partial record CandleEdits(
     string? Name = null,
     string? NetGrams = null,
     string? LoadPercent = null,
@@ -27,7 +28,8 @@ public sealed record CandleEdits(
     /// <exception cref="FormatException">The text has no place for an edit.</exception>
     public string ApplyTo(string yaml, IReadOnlyList<OilEdit> oilsNow)
     {
-        string text = Set(Set(Set(yaml, ["name"], Name), ["netGrams"], NetGrams), ["wicks", "count"], WickCount);
+        string named = Name is null ? yaml : YamlEdit.Set(yaml, ["name"], Name.Trim());
+        string text = Set(Set(named, ["netGrams"], NetGrams), ["wicks", "count"], WickCount);
         text = Set(Set(text, ["load", "percent"], LoadPercent), ["load", "of"], LoadOf);
         return Oils is null ? text : WithOils(text, oilsNow, Oils);
     }
@@ -35,10 +37,16 @@ public sealed record CandleEdits(
     private static string Set(string text, IReadOnlyList<object> path, string? value) =>
         value is null ? text : YamlEdit.Set(text, path, Plain(value));
 
-    // A decimal comma is what many keyboards give.
+    // A decimal comma is what many keyboards give. Before just three figures it may mark thousands as well: such a figure stays as
+    // it was typed, and is refused where the file is read.
     private static string Plain(string value)
     {
         string trimmed = value.Trim();
+        if (Thousands().IsMatch(trimmed))
+        {
+            return trimmed;
+        }
+
         string point = trimmed.Replace(',', '.');
         return double.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _) ? point : trimmed;
     }
@@ -106,4 +114,7 @@ public sealed record CandleEdits(
         measure is "share" or "grams" or "millilitres" or "drops"
             ? measure
             : throw new FormatException($"'{measure}' is no measure of an oil.");
+
+    [GeneratedRegex(@"^[1-9][0-9]*,[0-9]{3}$")]
+    private static partial Regex Thousands();
 }

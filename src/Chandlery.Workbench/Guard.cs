@@ -1,10 +1,11 @@
 using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.Primitives;
 
 namespace Chandlery.Workbench;
 
 /// <summary>
-/// Lets only the page itself talk to the program: pages of other origins, and names that merely point at this machine,
-/// are refused.
+/// Lets only the page itself talk to the program: pages of other origins, names that merely point at this machine, and whoever was
+/// not given a key are refused.
 /// </summary>
 internal static class Guard
 {
@@ -14,7 +15,7 @@ internal static class Guard
     private const string Policy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-    public static async Task Check(HttpContext context, RequestDelegate next)
+    public static async Task Check(HttpContext context, Entrance entrance, RequestDelegate next)
     {
         IHeaderDictionary headers = context.Response.Headers;
         headers.ContentSecurityPolicy = Policy;
@@ -24,6 +25,15 @@ internal static class Guard
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers.CacheControl = "no-store";
         string? why = Refusal(context);
+        if (why is null && Offered(context) is { } key && entrance.Admit(context, key))
+        {
+            // The key does not stay in the address bar.
+            context.Response.StatusCode = StatusCodes.Status303SeeOther;
+            headers.Location = "/";
+            return;
+        }
+
+        why ??= entrance.Knows(context) ? null : "Open the address that the program printed: it carries the key to this workbench.";
         if (why is null)
         {
             await next(context);
@@ -34,6 +44,13 @@ internal static class Guard
         context.Response.ContentType = "text/plain; charset=utf-8";
         await context.Response.WriteAsync(why);
     }
+
+    private static string? Offered(HttpContext context) =>
+        HttpMethods.IsGet(context.Request.Method)
+        && context.Request.Path == "/"
+        && context.Request.Query.TryGetValue(Entrance.Field, out StringValues key)
+            ? key.ToString()
+            : null;
 
     private static string? Refusal(HttpContext context)
     {

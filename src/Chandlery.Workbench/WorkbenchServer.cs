@@ -12,6 +12,7 @@ using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Symbols;
 using Chandlery.Register;
 using Chandlery.Workbench.Answers;
 using Chandlery.Yaml;
@@ -30,6 +31,9 @@ namespace Chandlery.Workbench;
 public sealed class WorkbenchServer : IAsyncDisposable
 {
     private const long LargestRequestBytes = 200_000;
+    private const string PageFolder = "page/";
+    private readonly Entrance entrance = new();
+    private readonly Lock saving = new();
     private readonly WebApplication application;
     private readonly Workroom room;
 
@@ -39,8 +43,16 @@ public sealed class WorkbenchServer : IAsyncDisposable
         this.room = room;
     }
 
-    /// <summary>Address of the page; there once the server has started.</summary>
+    /// <summary>Address of the server, which lets nobody in by itself; there once it has started.</summary>
     public string Address => application.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+
+    /// <summary>Address with the key that opens the page as long as the program runs.</summary>
+    public string WayIn => With(entrance.Key);
+
+    /// <summary>Address with a key that opens the page once, to start a browser with.</summary>
+    public string WayInForOnce() => With(entrance.MakeKeyForOnce());
+
+    private string With(string key) => $"{Address}/?{Entrance.Field}={key}";
 
     /// <summary>Starts the page.</summary>
     /// <param name="room">The opened folder.</param>
@@ -59,7 +71,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         });
         WebApplication application = builder.Build();
         var server = new WorkbenchServer(application, room);
-        application.Use(next => context => Guard.Check(context, next));
+        application.Use(next => context => Guard.Check(context, server.entrance, next));
         server.Map();
         await application.StartAsync();
         return server;
@@ -76,10 +88,15 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private void Map()
     {
         Get("/", _ => PageFile("workbench.html", "text/html; charset=utf-8"));
-        Get("/workbench.js", _ => PageFile("workbench.js", "text/javascript; charset=utf-8"));
+        foreach (string script in Scripts())
+        {
+            Get($"/{script}", _ => PageFile(script, "text/javascript; charset=utf-8"));
+        }
+
         Get("/workbench.css", _ => PageFile("workbench.css", "text/css; charset=utf-8"));
         Get("/api/catalogue", _ => Answer(Catalogue(), PageJson.Default.CatalogueAnswer));
         Post("/api/desk", (desk, _) => Answer(Desk(desk), PageJson.Default.DeskAnswer));
+        Get("/api/symbol", query => Symbol(query["name"].ToString()));
         Post("/api/save", Save);
         Post("/api/preview", Preview);
         Post("/api/paper", Paper);
@@ -107,13 +124,30 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private static IResult Complaint(int status, string what) =>
         Results.Json(new Complaint([what]), PageJson.Default.Complaint, statusCode: status);
 
+    private static IEnumerable<string> Scripts() =>
+        typeof(WorkbenchServer)
+            .Assembly.GetManifestResourceNames()
+            .Where(n => n.EndsWith(".js", StringComparison.Ordinal))
+            .Select(n => n[PageFolder.Length..]);
+
     private static IResult PageFile(string name, string type)
     {
-        using Stream stream = typeof(WorkbenchServer).Assembly.GetManifestResourceStream("page/" + name)!;
+        using Stream stream = typeof(WorkbenchServer).Assembly.GetManifestResourceStream(PageFolder + name)!;
         using var copy = new MemoryStream();
         stream.CopyTo(copy);
         return Results.Bytes(copy.ToArray(), type);
     }
+
+    private IResult Symbol(string name) =>
+        room.Shop.Symbols.Symbols.ContainsKey(name)
+            ? Results.Text(
+                SvgDrawing.Draw(
+                    new Scene(SymbolSheet.Units, SymbolSheet.Units, [.. room.Shop.Symbols.Place(name, 0, 0, SymbolSheet.Units)], []),
+                    name
+                ),
+                "image/svg+xml"
+            )
+            : Complaint(StatusCodes.Status404NotFound, "There is no such symbol.");
 
     private async Task<IResult> OnDesk(HttpContext context, Func<CandleDesk, DeskRequest, IResult> work)
     {
@@ -168,19 +202,25 @@ public sealed class WorkbenchServer : IAsyncDisposable
         Assessment? first = desk.Assessments.Count > 0 ? desk.Assessments[0] : null;
         Wax? wax = first is null ? null : desk.Catalogue.Find<Wax>(first.Candle.Wax, new Problems());
         return new DeskAnswer(
+            desk.Catalogue.OfKind<Maker>().FirstOrDefault()?.Name ?? Path.GetFileName(room.Root),
             desk.Id,
             desk.Hash,
             desk.Yaml,
             desk.Candle is not null,
             desk.Candle is { } candle ? Form(candle) : null,
-            [.. desk.Catalogue.OfKind<Oil>().Select(o => new OilName(o.Id, o.Name))],
+            [.. desk.Catalogue.OfKind<Oil>().Select(o => new OilName(o.Id, o.Name, o.Density?.Value, o.DropMass?.Value))],
             first is null ? null : [.. first.Composition.Recipe.Oils.Select(o => Line(o, first.Candle.NetMass))],
             [.. desk.Assessments.Select(a => JsonElement.Parse(AssessmentJson.Write(a)))],
             DeskPapers.Offer(room.Papers, desk.Assessments),
             first is not null && wax is not null ? LoadPlot.Of(first, wax) : null,
-            [.. desk.Problems.Select(Shown)]
+            [.. desk.Problems.Select(p => OnForm(desk, p))]
         );
     }
+
+    private DeskProblem OnForm(CandleDesk desk, Problem problem) =>
+        FormFields.At(desk.Yaml, problem.Place) is { } field
+            ? new DeskProblem($"{problem.What} {problem.Remedy}".TrimEnd(), field)
+            : new DeskProblem(Shown(problem), null);
 
     private static CandleForm Form(Candle candle) =>
         new(
@@ -188,6 +228,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
             candle.NetMass.Value,
             candle.Load?.Percent.Value,
             candle.Load is { } load ? (load.Basis == LoadBasis.Wax ? "wax" : "candle") : null,
+            candle.WaxWeight?.Value,
             CandleDesk.OilsOf(candle),
             candle.Wicks.Count
         );
@@ -206,24 +247,32 @@ public sealed class WorkbenchServer : IAsyncDisposable
         );
     }
 
+    // Two saves from one base: the second must see what the first wrote.
     private IResult Save(CandleDesk desk, DeskRequest request)
     {
-        if (desk.Hash != request.Hash)
+        lock (saving)
         {
-            return Complaint(
-                StatusCodes.Status409Conflict,
-                "The file was changed on disk since you opened it. Nothing was saved. Note your changes, load the candle again, and make them anew."
-            );
+            if (desk.Hash != request.Hash || HashOnDisk(desk.File) != request.Hash)
+            {
+                return Complaint(
+                    StatusCodes.Status409Conflict,
+                    "The file was changed on disk since you opened it. Nothing was saved. Load it again, with or without your changes."
+                );
+            }
+
+            if (desk.Problems.Count > 0 || desk.Candle is null)
+            {
+                return Complaint(StatusCodes.Status422UnprocessableEntity, "Not saved, because of the problems shown.");
+            }
+
+            AtomicFile.Write(desk.File, desk.Yaml);
         }
 
-        if (desk.Problems.Count > 0 || desk.Candle is null)
-        {
-            return Complaint(StatusCodes.Status422UnprocessableEntity, "Not saved, because of the problems shown.");
-        }
-
-        AtomicFile.Write(desk.File, desk.Yaml);
         return Answer(new SavedAnswer(RegisterFile.Sha256(desk.Yaml)), PageJson.Default.SavedAnswer);
     }
+
+    private static string? HashOnDisk(string file) =>
+        TextFile.Read(file, Path.GetFileName(file), new Problems()) is { } text ? RegisterFile.Sha256(text) : null;
 
     private static Assessment? Chosen(CandleDesk desk, DeskRequest request) =>
         desk.Assessments.FirstOrDefault(a => a.Edition.Id == request.Edition) ?? (desk.Assessments.Count > 0 ? desk.Assessments[0] : null);

@@ -29,7 +29,7 @@ internal static class WorkbenchCommand
         var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address." };
         var command = new Command(
             "workbench",
-            "Open the local page: change a blend and watch label and limits change. Only this machine can reach it."
+            "Open the local page: change a blend and watch label and limits change. Only this machine can reach it, and only with the key in the address."
         )
         {
             path,
@@ -53,12 +53,12 @@ internal static class WorkbenchCommand
         try
         {
             await using WorkbenchServer server = await WorkbenchServer.Start(room, port);
-            await session.Output.WriteLineAsync($"{server.Address}/");
+            await session.Output.WriteLineAsync(server.WayIn);
             await session.Output.WriteLineAsync("Stop with Ctrl+C.");
             await session.Output.FlushAsync();
             if (browser)
             {
-                OpenBrowser(server.Address);
+                OpenBrowser(server.WayInForOnce());
             }
 
             await server.WaitForShutdown();

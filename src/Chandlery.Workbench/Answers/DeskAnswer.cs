@@ -3,6 +3,7 @@ using System.Text.Json;
 namespace Chandlery.Workbench.Answers;
 
 /// <summary>A candle with its edits and what follows from them.</summary>
+/// <param name="Maker">The maker declared in the folder; the folder's name when there is none.</param>
 /// <param name="Id">Name of the declaration.</param>
 /// <param name="Hash">Hash of the text on disk, to be sent back with a save.</param>
 /// <param name="Yaml">The text with the edits.</param>
@@ -15,6 +16,7 @@ namespace Chandlery.Workbench.Answers;
 /// <param name="Plot">Load against consequences; null when there is nothing to draw.</param>
 /// <param name="Problems">What is wrong.</param>
 internal sealed record DeskAnswer(
+    string Maker,
     string Id,
     string Hash,
     string Yaml,
@@ -25,5 +27,5 @@ internal sealed record DeskAnswer(
     IReadOnlyList<JsonElement> Assessments,
     IReadOnlyList<PaperOffer> Papers,
     LoadPlot? Plot,
-    IReadOnlyList<string> Problems
+    IReadOnlyList<DeskProblem> Problems
 );

@@ -152,8 +152,28 @@ public sealed class FolderTests : IDisposable
         await using WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(In("candles"), new Problems())!, 0);
         using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
         client.DefaultRequestHeaders.Add("X-Workbench", "1");
+        await client.GetAsync(server.WayIn);
         JsonElement answer = await client.GetFromJsonAsync<JsonElement>("/api/changes?from=2010-01-01&to=2026-11-25");
         Assert.Contains("No law is known for 2010-01-01", answer.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("20", "What would help: A label of leaflet of 20 x 20 mm is too small")]
+    [InlineData("105", "width missing at the smallest lawful text.")]
+    public void AMisfitSaysWhatWouldHelpOnlyWhenSomethingWould(string side, string said)
+    {
+        string bowl = In("candles/harbour-bowl.yaml");
+        string text = File.ReadAllText(bowl).Replace("soldIn: [IE, DE, AT]", "soldIn: [IE]", StringComparison.Ordinal);
+        string name = side == "105" ? new string('W', 3000) : "Harbour Bowl";
+        File.WriteAllText(
+            bowl,
+            text.Replace("name: Harbour Bowl", $"name: {name}", StringComparison.Ordinal)
+                + $"label: {{ shape: leaflet, widthMm: {side}, heightMm: {side} }}\n"
+        );
+        (_, string output, string errors) = Command.Run("label", bowl, "--out", In("out"));
+        Assert.Contains(said, output + errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("help: .", output + errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("..", output + errors, StringComparison.Ordinal);
     }
 
     [Fact]

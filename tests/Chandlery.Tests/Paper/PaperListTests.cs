@@ -125,6 +125,7 @@ public sealed class PaperListTests : IDisposable
         await using WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, papers, problems)!, 0);
         using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
         client.DefaultRequestHeaders.Add("X-Workbench", "1");
+        await client.GetAsync(server.WayIn);
         async Task<JsonElement> Ask(string path, object body) =>
             (await (await client.PostAsJsonAsync(path, body)).Content.ReadFromJsonAsync<JsonElement>())!;
 

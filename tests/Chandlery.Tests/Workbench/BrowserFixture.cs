@@ -67,7 +67,18 @@ internal sealed class Visit(string folder, WorkbenchServer server, IBrowserConte
 
     public IPage Page => page;
 
+    public WorkbenchServer Server => server;
+
     public string Address => server.Address;
+
+    /// <summary>A client that was let in, as the page is.</summary>
+    public async Task<HttpClient> Client()
+    {
+        var client = new HttpClient { BaseAddress = new Uri(server.Address) };
+        client.DefaultRequestHeaders.Add("X-Workbench", "1");
+        (await client.GetAsync(server.WayIn)).EnsureSuccessStatusCode();
+        return client;
+    }
 
     /// <summary>Errors on the page's console, and requests to anywhere else.</summary>
     public IReadOnlyList<string> Trouble => outside;
@@ -93,7 +104,7 @@ internal sealed class Visit(string folder, WorkbenchServer server, IBrowserConte
                 outside.Add(request.Url);
             }
         };
-        await page.GotoAsync($"{server.Address}/{hash}");
+        await page.GotoAsync(server.WayIn + hash);
         await page.Locator("h1").WaitForAsync();
     }
 

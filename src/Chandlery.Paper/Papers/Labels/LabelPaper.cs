@@ -29,7 +29,10 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
     }
 
     private static string WhyNot(Misfit misfit) =>
-        $"the text does not fit a label of {misfit.Shape.Request}: {Lacking(misfit)}What would help: {string.Join("; ", misfit.Remedies)}.";
+        $"the text does not fit a label of {misfit.Shape.Request}: {Lacking(misfit)}{Helping(misfit)}".TrimEnd();
+
+    private static string Helping(Misfit misfit) =>
+        misfit.Remedies.Count == 0 ? "" : $"What would help: {string.Join("; ", misfit.Remedies).TrimEnd('.')}.";
 
     private static string Lacking(Misfit misfit)
     {
