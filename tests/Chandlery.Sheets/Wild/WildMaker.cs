@@ -1,13 +1,11 @@
 using System.Globalization;
-using Chandlery.Core.Hazards;
-using Chandlery.Core.Law;
 
 namespace Chandlery.Sheets.Wild;
 
 /// <summary>Makes random documents whose truth is known.</summary>
 /// <param name="substances">Substances to take names, numbers and classes from.</param>
 /// <param name="data">Texts by path relative to <c>data/</c>.</param>
-public sealed class WildMaker(IReadOnlyList<SubstanceEntry> substances, IReadOnlyDictionary<string, string> data)
+public sealed class WildMaker(IReadOnlyList<SheetSubstance> substances, IReadOnlyDictionary<string, string> data)
 {
     private static readonly string[] Products =
     [
@@ -26,9 +24,6 @@ public sealed class WildMaker(IReadOnlyList<SubstanceEntry> substances, IReadOnl
         "Vael Fragrance House",
         "Brask & Ulm GmbH",
     ];
-    private readonly List<SubstanceEntry> usable = [.. substances.Where(IsUsable).DistinctBy(e => e.CasNumbers[0])];
-
-    private static bool IsUsable(SubstanceEntry e) => e is { Claims: not null, CasNumbers.Count: > 0 };
 
     /// <summary>The document of a seed.</summary>
     public WildSheet Make(int seed)
@@ -43,7 +38,7 @@ public sealed class WildMaker(IReadOnlyList<SubstanceEntry> substances, IReadOnl
         };
     }
 
-    private IEnumerable<SubstanceEntry> Pick(Random dice, int count) => usable.OrderBy(_ => dice.Next()).Take(count);
+    private IEnumerable<SheetSubstance> Pick(Random dice, int count) => substances.OrderBy(_ => dice.Next()).Take(count);
 
     private WildSheet Sheet(int seed, Random dice, WildWords words)
     {
@@ -125,16 +120,16 @@ public sealed class WildMaker(IReadOnlyList<SubstanceEntry> substances, IReadOnl
         return new WildSheet(seed, "sheet", layout, words.Language, paper, blocks, truth);
     }
 
-    private static WildIngredient Ingredient(SubstanceEntry entry, Random dice, bool rangesOnly)
+    private static WildIngredient Ingredient(SheetSubstance entry, Random dice, bool rangesOnly)
     {
-        List<string> classes = [.. entry.Claims!.Select(Text)];
+        IReadOnlyList<string> classes = entry.Classes;
         bool acute = classes.Any(c => c.StartsWith("Aquatic Acute 1", StringComparison.Ordinal));
         bool chronic = classes.Any(c => c.StartsWith("Aquatic Chronic 1", StringComparison.Ordinal));
         string? sensitiser = classes.FirstOrDefault(c => c.StartsWith("Skin Sens. 1", StringComparison.Ordinal));
         return new WildIngredient(
-            entry.Names[0],
-            entry.CasNumbers[0],
-            entry.EcNumbers.Count > 0 ? entry.EcNumbers[0] : null,
+            entry.Name,
+            entry.Cas,
+            entry.Ec,
             WildShare.Any(dice, rangesOnly),
             classes,
             sensitiser is not null && dice.Next(6) == 0 ? [sensitiser + ": C >= 0.01 %"] : [],
@@ -143,9 +138,4 @@ public sealed class WildMaker(IReadOnlyList<SubstanceEntry> substances, IReadOnl
             dice.Next(6) == 0 ? 300 + dice.Next(1700) : null
         );
     }
-
-    private static string Text(HazardClaim claim) =>
-        claim.Category.ClassCode == claim.Statement
-            ? claim.Statement
-            : $"{claim.Category.ClassCode} {claim.Category.Category}".Trim() + ", " + claim.Statement;
 }

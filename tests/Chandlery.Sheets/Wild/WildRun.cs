@@ -18,7 +18,7 @@ public static class WildRun
         var problems = new Problems();
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
         Lawbook lawbook = LawReader.Read(data, problems)!;
-        var maker = new WildMaker(lawbook.Substances.Entries, data);
+        var maker = new WildMaker(SheetSubstance.All(), data);
         var reader = new WildReader(lawbook, data);
         switch (args[0])
         {

@@ -1,4 +1,5 @@
 using Chandlery.Files;
+using Chandlery.Sheets;
 using Chandlery.Sheets.Wild;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
@@ -19,7 +20,7 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
     {
         var problems = new Problems();
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-        var maker = new WildMaker(TestLaw.Lawbook.Substances.Entries, data);
+        var maker = new WildMaker(SheetSubstance.All(), data);
         var reader = new WildReader(TestLaw.Lawbook, data);
         for (int seed = 0; seed < Documents; seed++)
         {
