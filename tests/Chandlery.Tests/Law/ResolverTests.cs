@@ -6,7 +6,6 @@ using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
-using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Law;
 
@@ -41,24 +40,7 @@ public sealed class ResolverTests
             .Single(s => s.Ingredient.Identity.Cas?.Text == "5989-27-5");
     }
 
-    private static Oil Oil(int i, Ingredient line) =>
-        new Oil
-        {
-            Id = $"oil{i}",
-            Place = new TextPlace("t", 1, 1),
-            Name = $"Oil {i}",
-            Supplier = "S",
-            Document = $"SDS {i}",
-            Revised = Day,
-            Ingredients = [line],
-            OwnClaims = null,
-            FlashPoint = null,
-            Density = null,
-            DropMass = null,
-            HighestLoad = null,
-            Ifra = null,
-            NotDeclared = [],
-        };
+    private static Oil Oil(int i, Ingredient line) => TestLaw.Oil($"oil{i}", $"Oil {i}", line) with { Document = $"SDS {i}" };
 
     private static SubstanceList Nothing => SubstanceList.Empty;
 

@@ -325,27 +325,12 @@ public class SubstanceListTests
     [Fact]
     public void A_draft_s_lines_are_held_against_the_table()
     {
-        var oil = new Oil
-        {
-            Id = "o",
-            Place = new TextPlace("t", 1, 1),
-            Name = "Oil",
-            Supplier = "S",
-            Document = "D",
-            Revised = TestLaw.Today,
-            Ingredients =
-            [
-                TestLaw.Line("Linalool", 10, ["Skin Sens. 1B, H317"], cas: "5989-27-5"),
-                TestLaw.Line("Cinnamal", 1, ["Skin Sens. 1B, H317"], cas: "104-55-2"),
-            ],
-            OwnClaims = null,
-            FlashPoint = null,
-            Density = null,
-            DropMass = null,
-            HighestLoad = null,
-            Ifra = null,
-            NotDeclared = [],
-        };
+        Oil oil = TestLaw.Oil(
+            "o",
+            "Oil",
+            TestLaw.Line("Linalool", 10, ["Skin Sens. 1B, H317"], cas: "5989-27-5"),
+            TestLaw.Line("Cinnamal", 1, ["Skin Sens. 1B, H317"], cas: "104-55-2")
+        );
         string[] told = [.. OilComparison.AgainstTheTable(oil, TestLaw.Eu.On(TestLaw.Today))];
         Assert.Contains(told, t => t.StartsWith("Linalool goes by CAS number", StringComparison.Ordinal));
         Assert.Contains(told, t => t.Contains("Cinnamal: the harmonised class Skin Sens. 1A", StringComparison.Ordinal));

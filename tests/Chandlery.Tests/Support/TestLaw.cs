@@ -129,6 +129,26 @@ internal static class TestLaw
 
     public static HazardClaim Claim(string text) => Lawbook.Vocabulary.Parse(text).Value;
 
+    /// <summary>An oil that declares these lines and nothing else.</summary>
+    public static Oil Oil(string id, string name, params Ingredient[] lines) =>
+        new()
+        {
+            Id = id,
+            Place = new TextPlace("t", 1, 1),
+            Name = name,
+            Supplier = "S",
+            Document = "D",
+            Revised = Today,
+            Ingredients = lines,
+            OwnClaims = null,
+            FlashPoint = null,
+            Density = null,
+            DropMass = null,
+            HighestLoad = null,
+            Ifra = null,
+            NotDeclared = [],
+        };
+
     /// <summary>A list with one entry of one substance, which always held.</summary>
     public static SubstanceList Listing(HarmonisedEntry entry, params KnownSubstance[] known) =>
         new(null, [new EntryHistory(entry.IndexNumber, [entry])], new Lazy<IReadOnlyList<KnownSubstance>>(known), []);
