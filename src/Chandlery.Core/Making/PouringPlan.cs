@@ -41,9 +41,9 @@ public sealed record PouringPlan
     /// <summary>Most candles that one plan is made for.</summary>
     public const int MostCandles = 10_000;
 
-    // Common practice, no source: wicks of a wide candle stand 3 to 4 cm apart unless the wick maker says otherwise.
+    // Common practice, no source: wicks of a wide candle stand 3 to 4 cm apart unless the wick maker says otherwise. The upper end is
+    // not used: whoever is told to add wicks is told to make a larger fire.
     private const double ClosestWickMm = 30;
-    private const double WidestWickMm = 40;
 
     /// <summary>Plans a number of candles.</summary>
     /// <param name="a">The candle, as planned or as a batch was weighed.</param>
@@ -128,7 +128,7 @@ public sealed record PouringPlan
         int count = candle.Wicks.Count;
         if (vessel.Inner is not { } inner)
         {
-            return new WickPlan(count, null, null, "The vessel's inside is not declared, so the spacing is not known.");
+            return new WickPlan(count, null, "The vessel's inside is not declared, so the spacing is not known.");
         }
 
         double area = inner.Section.AreaSquareMillimetres;
@@ -137,24 +137,20 @@ public sealed record PouringPlan
             return new WickPlan(
                 1,
                 null,
-                (1, 1),
                 $"One wick in the middle of {Figures.Plain(inner.Section.Across.Value)} mm: choose its size by the wick maker's table for this wax, and test."
             );
         }
 
         // Each wick has its equal share of the surface; neighbours on such a grid stand the share's side apart.
         double spacing = Math.Sqrt(area / count);
-        int least = Math.Max(1, (int)Math.Ceiling(area / (WidestWickMm * WidestWickMm)));
-        int most = Math.Max(least, (int)Math.Floor(area / (ClosestWickMm * ClosestWickMm)));
         string verdict =
-            count < least ? "fewer than"
-            : count > most ? "more than"
-            : "within";
+            spacing < ClosestWickMm
+                ? "That is closer: flames that stand close run into one fire. Use fewer wicks."
+                : "More wicks make a larger fire: how many there may be is the wick maker's to say, and a burn test's to confirm.";
         return new WickPlan(
             count,
             new Millimetres(spacing),
-            (least, most),
-            $"Spread evenly they stand about {spacing / 10:0.0} cm apart. Common practice (no source) is 3 to 4 cm unless the wick maker says otherwise: {least} to {most} wicks for this surface; {count} is {verdict} that."
+            $"Spread evenly they stand about {spacing / 10:0.0} cm apart. Common practice (no source) keeps at least {ClosestWickMm / 10:0} cm between wicks, unless the wick maker says otherwise. {verdict}"
         );
     }
 

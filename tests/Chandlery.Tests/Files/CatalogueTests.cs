@@ -132,6 +132,21 @@ public sealed class CatalogueTests
         Assert.Equal(3, PouringPlan.Make(a, wax, 12, 3).Total.Value / PouringPlan.Make(a, wax, 4, 3).Total.Value, 9);
     }
 
+    [Theory]
+    [InlineData(2)]
+    [InlineData(12)]
+    [InlineData(40)]
+    [InlineData(90)]
+    public void No_number_of_wicks_is_met_with_a_larger_one(int wicks)
+    {
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
+        Wax wax = Demo().Find<Wax>(a.Candle.Wax, new Problems())!;
+        Assessment many = a with { Candle = a.Candle with { Wicks = a.Candle.Wicks with { Count = wicks } } };
+        WickPlan plan = PouringPlan.Make(many, wax, 1, 0).Wicks;
+        Assert.Equal(plan.Spacing!.Value.Value < 30, plan.Note.Contains("Use fewer wicks.", StringComparison.Ordinal));
+        Assert.DoesNotMatch(@"[0-9]+ wicks|fewer than", plan.Note);
+    }
+
     [Fact]
     public void Filling_counts_the_headspace_and_the_shrinking()
     {
