@@ -34,12 +34,13 @@ public sealed class SubstanceList(
     /// <summary>What is known of a substance on a day.</summary>
     public Listing Find(SubstanceIdentity identity, DateOnly day, HarmonisedClasses here)
     {
-        identity = Numbered(identity);
-        IReadOnlyList<EntryHistory> histories = HistoriesOf(identity);
+        KnownSubstance? known = KnownAs(identity);
+        identity = Numbered(identity, known);
+        IReadOnlyList<EntryHistory> histories = Histories(identity);
         LegalAct? upTo = LastTakenOver(here);
         List<HarmonisedEntry> entries = [.. InForce(histories, identity, day, upTo)];
         List<HarmonisedEntry> elsewhere = upTo is null ? [] : [.. InForce(histories, identity, day, null).Except(entries)];
-        return new Listing(entries, elsewhere, KnownAs(identity), ExpectedOf(identity))
+        return new Listing(entries, elsewhere, known, ExpectedOf(identity))
         {
             Groups = entries.Count == 0 ? GroupsOf(identity, day, upTo) : [],
         };
@@ -51,11 +52,7 @@ public sealed class SubstanceList(
     private LegalAct? LastTakenOver(HarmonisedClasses here) => here.UpTo.Length == 0 ? null : Table?.Rules.Act(here.UpTo);
 
     /// <summary>Every entry that has ever covered the substance.</summary>
-    public IReadOnlyList<EntryHistory> HistoriesOf(SubstanceIdentity identity)
-    {
-        identity = Numbered(identity);
-        return [.. more.Where(h => h.Versions.Any(v => v.Member(identity) is not null)), .. Table?.Of(identity) ?? []];
-    }
+    public IReadOnlyList<EntryHistory> HistoriesOf(SubstanceIdentity identity) => Histories(Numbered(identity, KnownAs(identity)));
 
     /// <summary>The substance of the trade that has this CAS number, or this EC number where there is no CAS number; null when none has.</summary>
     public KnownSubstance? KnownAs(SubstanceIdentity identity) =>
@@ -73,8 +70,11 @@ public sealed class SubstanceList(
         [.. expected.Where(e => identity.Cas is { } cas && e.CasNumbers.Contains(cas.Text))];
 
     // Some entries have an EC number only: a sheet that gives the CAS number alone means them too.
-    private SubstanceIdentity Numbered(SubstanceIdentity identity) =>
-        identity.Ec is null && KnownAs(identity)?.Ec is { } ec ? identity with { Ec = EcNumber.Parse(ec).Value } : identity;
+    private static SubstanceIdentity Numbered(SubstanceIdentity identity, KnownSubstance? known) =>
+        identity.Ec is null && known?.Ec is { } ec ? identity with { Ec = EcNumber.Parse(ec).Value } : identity;
+
+    private IReadOnlyList<EntryHistory> Histories(SubstanceIdentity identity) =>
+        [.. more.Where(h => h.Versions.Any(v => v.Member(identity) is not null)), .. Table?.Of(identity) ?? []];
 
     private static IEnumerable<HarmonisedEntry> InForce(
         IReadOnlyList<EntryHistory> histories,

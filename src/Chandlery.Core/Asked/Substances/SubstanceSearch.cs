@@ -40,7 +40,7 @@ public static partial class SubstanceSearch
 
     private static Parsed<IReadOnlyList<SubstanceIdentity>> ByIndex(SubstanceList list, string index)
     {
-        EntryHistory? entry = list.Table?.All().FirstOrDefault(h => h.IndexNumber == index);
+        EntryHistory? entry = list.Table?.Entries(index).FirstOrDefault();
         return entry is null
             ? Parsed.Not<IReadOnlyList<SubstanceIdentity>>($"The table of harmonised classes has no index number {index}.")
             : Parsed.As<IReadOnlyList<SubstanceIdentity>>([Identity(entry.Versions[^1].Members[0])]);

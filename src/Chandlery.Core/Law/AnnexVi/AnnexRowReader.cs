@@ -39,6 +39,7 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
         }
 
         IReadOnlyList<string> figures = [.. Parts(cells[6])];
+        List<(string Figure, Parsed<SpecificLimit> Limit)> limits = [.. figures.Select(f => (f, SpecificLimitText.Parse(f, vocabulary)))];
         List<double> factors = [.. figures.Select(f => Factor().Match(f)).Where(m => m.Success).Select(m => Number(m.Groups[1].Value))];
         return Parsed.As(
             new HarmonisedEntry
@@ -46,7 +47,7 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
                 IndexNumber = cells[0],
                 Members = Members(cells[1], cells[2], cells[3]),
                 Classes = [.. classes.Select(c => c.Value)],
-                Limits = [.. figures.Select(f => SpecificLimitText.Parse(f, vocabulary)).Where(l => l.Success).Select(l => l.Value)],
+                Limits = [.. limits.Where(l => l.Limit.Success).Select(l => l.Limit.Value)],
                 AcuteM = factors.Count > 0 ? factors[0] : null,
                 // The table gives the factor of the acute class first; a single one stands for both.
                 ChronicM = factors.Count > 0 ? factors[^1] : null,
@@ -55,7 +56,7 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
                     .. figures.Select(Estimate).OfType<ToxicityEstimate>().GroupBy(e => e.Route).Select(g => g.MinBy(e => e.Value)!),
                 ],
                 Figures = figures,
-                Unread = [.. figures.Where(IsUnread)],
+                Unread = [.. limits.Where(l => !l.Limit.Success && IsOfARule(l.Figure)).Select(l => l.Figure)],
                 Notes = cells[7].Split(' ', StringSplitOptions.RemoveEmptyEntries),
                 Act = act,
                 From = from,
@@ -80,10 +81,10 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
 
     private bool IsNotComputed(string text) => rules.NotComputed.Any(n => text.StartsWith(n, StringComparison.Ordinal));
 
-    private bool IsUnread(string figure) =>
+    // A limit of a class that a rule computes; of physical hazards none does.
+    private bool IsOfARule(string figure) =>
         figure.Contains(": C ", StringComparison.Ordinal)
         && !IsNotComputed(figure)
-        && !SpecificLimitText.Parse(figure, vocabulary).Success
         && vocabulary.Parse(figure[..figure.LastIndexOf(':')]) is { Success: true, Value.Category.Area: not HazardArea.Physical };
 
     private static List<EntryMember> Members(string cas, string ec, string names)

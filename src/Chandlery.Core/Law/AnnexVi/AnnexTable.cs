@@ -35,9 +35,13 @@ public sealed class AnnexTable
     /// <summary>Entries for whole groups that a substance of this name may be one of.</summary>
     public IEnumerable<EntryHistory> GroupsOf(string name)
     {
-        HashSet<string> wanted = [.. rows.Rules.Groups.Where(g => g.MayHold(name)).Select(g => g.IndexNumber)];
-        return wanted.Count == 0 ? [] : All().Where(h => wanted.Contains(h.IndexNumber));
+        string[] wanted = [.. rows.Rules.Groups.Where(g => g.MayHold(name)).Select(g => g.IndexNumber)];
+        return wanted.Length == 0 ? [] : Entries(wanted);
     }
+
+    /// <summary>The entries of index numbers; those that the table does not have are left out. Only their lines are read.</summary>
+    public IEnumerable<EntryHistory> Entries(params string[] indexNumbers) =>
+        Histories(lines.All().Where(line => indexNumbers.Contains(AnnexLine.IndexOf(line))));
 
     /// <summary>All entries, in the order of the index numbers.</summary>
     public IEnumerable<EntryHistory> All() => Histories(lines.All());
