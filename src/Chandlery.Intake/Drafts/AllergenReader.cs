@@ -26,20 +26,7 @@ internal sealed class AllergenReader(SheetWording wording, HazardText hazards, L
         List<DraftIngredient> present = [.. listed.Where(i => !i.Doubts.Contains(IngredientRows.Absent))];
         IEnumerable<string> doubts =
             listed.Count == 0 ? ["the allergen statement has no table that could be read"] : CasNet.Missing(listed, lines, pages);
-        return new OilDraft(
-            [],
-            head.Name,
-            head.Supplier,
-            head.Document,
-            head.Version,
-            head.Revised,
-            null,
-            present,
-            null,
-            null,
-            null,
-            [.. doubts]
-        );
+        return OilDraft.Headed(head) with { Ingredients = present, Doubts = [.. doubts] };
     }
 
     private bool IsAbsent(string share)

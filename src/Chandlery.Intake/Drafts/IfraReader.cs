@@ -50,20 +50,11 @@ internal sealed partial class IfraReader(SheetWording wording, LabelFinder label
             doubts.Add("the certificate gives no limit for category 12, the candle's");
         }
 
-        return new OilDraft(
-            [],
-            head.Name,
-            head.Supplier,
-            head.Document,
-            head.Version,
-            head.Revised,
-            null,
-            [],
-            null,
-            null,
-            new DraftIfra(Amendment(lines), head.Revised, limits),
-            doubts
-        );
+        return OilDraft.Headed(head) with
+        {
+            Ifra = new DraftIfra(Amendment(lines), head.Revised, limits),
+            Doubts = doubts,
+        };
     }
 
     /// <summary>A line with what it says of categories and limits.</summary>

@@ -26,4 +26,9 @@ public sealed record OilDraft(
     Found<double>? DensityGramsPerMl,
     DraftIfra? Ifra,
     IReadOnlyList<string> Doubts
-);
+)
+{
+    /// <summary>A draft that holds the head of a document and nothing else yet.</summary>
+    internal static OilDraft Headed(SheetHead head) =>
+        new([], head.Name, head.Supplier, head.Document, head.Version, head.Revised, null, [], null, null, null, []);
+}

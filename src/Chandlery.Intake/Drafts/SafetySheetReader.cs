@@ -25,20 +25,14 @@ internal sealed class SafetySheetReader(SheetWording wording, HazardText hazards
         ingredients = new LateSections(wording, hazards).Join(ingredients, sections);
         SheetHead head = new HeadReader(wording, labels, document).Read(sections[1], all);
         var physical = new PhysicalReader(wording, labels, document);
-        return new OilDraft(
-            [],
-            head.Name,
-            head.Supplier,
-            head.Document,
-            head.Version,
-            head.Revised,
-            new OwnClassesReader(wording, hazards, document).Read(sections.Sub(2, 1), sections.Sub(2, 2)),
-            ingredients,
-            physical.FlashPoint(sections[9]),
-            physical.Density(sections[9]),
-            null,
-            doubts
-        );
+        return OilDraft.Headed(head) with
+        {
+            Classes = new OwnClassesReader(wording, hazards, document).Read(sections.Sub(2, 1), sections.Sub(2, 2)),
+            Ingredients = ingredients,
+            FlashPoint = physical.FlashPoint(sections[9]),
+            DensityGramsPerMl = physical.Density(sections[9]),
+            Doubts = doubts,
+        };
     }
 
     // As a table, as labelled blocks, as sentences: whichever finds the most numbers.
