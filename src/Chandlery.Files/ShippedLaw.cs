@@ -13,4 +13,13 @@ public static class ShippedLaw
     /// <param name="problems">Receives what is wrong.</param>
     public static Lawbook? Open(IReadOnlyDictionary<string, string> data, string? overrides, Problems problems) =>
         overrides is null ? LawReader.ReadWhenAsked(data, problems) : LawReader.Read(data, problems);
+
+    /// <summary>The lawbook for whoever needs no other data; null with problems.</summary>
+    /// <param name="overrides">The user's folder whose files win; null for none.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    public static Lawbook? Open(string? overrides, Problems problems)
+    {
+        Lawbook? lawbook = Open(ShippedFiles.Data(overrides, problems), overrides, problems);
+        return problems.None ? lawbook : null;
+    }
 }

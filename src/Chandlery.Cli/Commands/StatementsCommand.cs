@@ -43,8 +43,7 @@ internal static class StatementsCommand
     private static int Run(Session session, string code, string? data, bool json)
     {
         var problems = new Problems();
-        Lawbook? lawbook = ShippedLaw.Open(ShippedFiles.Data(data, problems), data, problems);
-        if (lawbook is null || !problems.None)
+        if (ShippedLaw.Open(data, problems) is not { } lawbook)
         {
             return session.Report(problems.Found);
         }

@@ -98,7 +98,7 @@ internal static class TransferCommands
     private static int Import(Session session, string file, string into)
     {
         var problems = new Problems();
-        Core.Law.Lawbook? lawbook = ShippedLaw.Open(ShippedFiles.Data(null, problems), null, problems);
+        Core.Law.Lawbook? lawbook = ShippedLaw.Open(null, problems);
         IReadOnlyList<(string Id, string Yaml)> candles = TextFile.Read(file, file, problems) is { } csv
             ? CandleTable.Read(csv, file, problems)
             : [];

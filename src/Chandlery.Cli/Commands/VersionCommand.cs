@@ -43,7 +43,7 @@ internal static class VersionCommand
     private static int Run(Session session, bool full)
     {
         var problems = new Problems();
-        if (ShippedLaw.Open(ShippedFiles.Data(null, problems), null, problems) is not { } lawbook)
+        if (ShippedLaw.Open(null, problems) is not { } lawbook)
         {
             return session.Report(problems.Found);
         }
