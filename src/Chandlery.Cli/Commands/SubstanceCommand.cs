@@ -2,10 +2,8 @@ using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Chandlery.Core.Asked.Substances;
-using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -50,8 +48,7 @@ internal static class SubstanceCommand
                 session =>
                 {
                     var problems = new Problems();
-                    string? data = parse.GetValue(common.Data);
-                    if (ShippedLaw.Open(ShippedFiles.Data(data, problems), data, problems) is not { } lawbook || !problems.None)
+                    if (ShippedLaw.Open(parse.GetValue(common.Data), problems) is not { } lawbook)
                     {
                         return session.Report(problems.Found);
                     }
@@ -89,13 +86,9 @@ internal static class SubstanceCommand
 
         var problems = new Problems();
         DeclarationFolder? own = folder is null ? null : DeclarationFolder.Open(folder, lawbook.Vocabulary);
+        SubstanceHolders? holders = own is null ? null : SubstanceHolders.Of(own.Catalogue, lawbook, day, problems);
         var question = new SubstanceQuestion(lawbook.Substances, lawbook.Edition(sold.EditionId).Harmonised, day);
-        SubstanceAnswer[] answers =
-        [
-            .. found.Value.SelectMany(identity =>
-                question.Ask(identity, own is null ? [] : Holders(lawbook, own, identity, day, problems))
-            ),
-        ];
+        SubstanceAnswer[] answers = [.. found.Value.SelectMany(identity => question.Ask(identity, [.. holders?.Holding(identity) ?? []]))];
         if (json)
         {
             session.Output.WriteLine(
@@ -111,51 +104,4 @@ internal static class SubstanceCommand
 
         return own is null ? ExitCode.Fine : session.Close(FolderReport.Of(own, problems.Found), ExitCode.Fine);
     }
-
-    private static List<HolderAnswer> Holders(
-        Lawbook lawbook,
-        DeclarationFolder own,
-        SubstanceIdentity identity,
-        DateOnly day,
-        Problems problems
-    )
-    {
-        var holders = new List<HolderAnswer>();
-        foreach (Oil oil in own.Catalogue.OfKind<Oil>())
-        {
-            Add("oil", oil.Id, oil.Name, oil.Ingredients);
-        }
-
-        foreach (Wax wax in own.Catalogue.OfKind<Wax>())
-        {
-            Add("wax", wax.Id, wax.Name, wax.Ingredients);
-        }
-
-        foreach (Extra extra in own.Catalogue.OfKind<Extra>())
-        {
-            Add("extra", extra.Id, extra.Name, extra.Ingredients);
-        }
-
-        var assessor = new Assessor(lawbook, own.Catalogue, day);
-        foreach (Assessment a in own.Catalogue.OfKind<Candle>().SelectMany(c => assessor.Assess(c, null, problems)).DistinctBy(a => a.Id))
-        {
-            holders.AddRange(
-                a.Composition.Ingredients.Where(i => IsSame(i.Identity, identity))
-                    .Select(i => new HolderAnswer("candle", a.Id, a.Candle.Name, $"<= {Figures.Plain(i.WholeHigh.Value)} %"))
-            );
-        }
-
-        return holders;
-
-        void Add(string kind, string id, string name, IReadOnlyList<Ingredient> table) =>
-            holders.AddRange(
-                table
-                    .Concat(table.SelectMany(i => i.Constituents))
-                    .Where(i => IsSame(i.Identity, identity))
-                    .Select(i => new HolderAnswer(kind, id, name, i.Share.Printed))
-            );
-    }
-
-    private static bool IsSame(SubstanceIdentity a, SubstanceIdentity b) =>
-        (a.Cas is not null && a.Cas == b.Cas) || (a.Ec is not null && a.Ec == b.Ec);
 }
