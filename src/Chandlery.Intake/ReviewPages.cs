@@ -39,7 +39,7 @@ public static class ReviewPages
                     o.Box.Top - RoomMm,
                     1,
                     null,
-                    o.IsSure ? Ink.Grey : Ink.Red,
+                    o.IsSure ? Ink.Grey : Ink.SignalRed,
                     o.IsSure ? SureMm : DoubtfulMm
                 )
             );

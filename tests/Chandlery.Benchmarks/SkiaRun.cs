@@ -49,7 +49,7 @@ internal static class SkiaRun
             canvas.Scale(PointsPerMm);
             foreach (TextItem text in scene.Items.OfType<TextItem>())
             {
-                using var font = new SKFont(text.Weight == Weight.Bold ? bold : regular, (float)text.SizeMm);
+                using var font = new SKFont(text.Face == Face.Of(Weight.Bold) ? bold : regular, (float)text.SizeMm);
                 using var builder = new SKTextBlobBuilder();
                 ushort[] glyphs = text.Shaped.Glyphs;
                 if (glyphs.Length == 0)
@@ -57,7 +57,7 @@ internal static class SkiaRun
                     continue;
                 }
 
-                float scale = (float)(text.SizeMm / Face.Of(text.Weight).UnitsPerEm);
+                float scale = (float)(text.SizeMm / text.Face.UnitsPerEm);
                 SKPoint[] places = [.. text.Shaped.Positions.Select(x => new SKPoint(x * scale, 0))];
                 builder.AddPositionedRun(glyphs, font, places);
                 using SKTextBlob? blob = builder.Build();

@@ -9,15 +9,15 @@ namespace Chandlery.Paper.Drawing;
 internal sealed class Canvas : ISurface
 {
     private readonly SKCanvas canvas;
-    private readonly Func<Weight, SKTypeface> typefaces;
+    private readonly Func<Face, SKTypeface> typefaces;
 
-    private Canvas(SKCanvas canvas, Func<Weight, SKTypeface> typefaces)
+    private Canvas(SKCanvas canvas, Func<Face, SKTypeface> typefaces)
     {
         this.canvas = canvas;
         this.typefaces = typefaces;
     }
 
-    public static void Draw(SKCanvas canvas, Scene scene, Func<Weight, SKTypeface> typefaces)
+    public static void Draw(SKCanvas canvas, Scene scene, Func<Face, SKTypeface> typefaces)
     {
         var surface = new Canvas(canvas, typefaces);
         foreach (SceneItem item in scene.Items)
@@ -26,14 +26,7 @@ internal sealed class Canvas : ISurface
         }
     }
 
-    public static SKColor ColourOf(Ink ink) =>
-        ink switch
-        {
-            Ink.Black => SKColors.Black,
-            Ink.White => SKColors.White,
-            Ink.Red => new SKColor(0xE3, 0x00, 0x0F),
-            _ => new SKColor(0x80, 0x80, 0x80),
-        };
+    public static SKColor ColourOf(Ink ink) => new(ink.Red, ink.Green, ink.Blue);
 
     /// <inheritdoc/>
     public void Draw(TextItem text)
@@ -46,8 +39,8 @@ internal sealed class Canvas : ISurface
 
         // Set at the size of the font's own grid, where every position is a whole number: a PDF then holds a line's glyphs as
         // one text wherever no kerning moves them, instead of one by one.
-        int unitsPerEm = Face.Of(text.Weight).UnitsPerEm;
-        using var font = new SKFont(typefaces(text.Weight), unitsPerEm)
+        int unitsPerEm = text.Face.UnitsPerEm;
+        using var font = new SKFont(typefaces(text.Face), unitsPerEm)
         {
             Subpixel = true,
             LinearMetrics = true,
@@ -72,6 +65,7 @@ internal sealed class Canvas : ISurface
         using var paint = new SKPaint { Color = ColourOf(text.Ink), IsAntialias = true };
         canvas.Save();
         canvas.Translate((float)text.XMm, (float)text.BaselineMm);
+        canvas.RotateDegrees((float)text.AngleDegrees);
         canvas.Scale((float)(text.SizeMm / unitsPerEm));
         canvas.DrawText(blob, 0, 0, paint);
         canvas.Restore();
@@ -110,5 +104,35 @@ internal sealed class Canvas : ISurface
         }
 
         canvas.Restore();
+    }
+
+    /// <inheritdoc/>
+    public void Draw(ClipItem clip)
+    {
+        canvas.Save();
+        using var moved = new SKPath(SkiaPaths.Of(clip.Path));
+        moved.Transform(SKMatrix.CreateTranslation((float)clip.XMm, (float)clip.YMm));
+        canvas.ClipPath(moved, antialias: true);
+        DrawAll(clip.Items);
+        canvas.Restore();
+    }
+
+    /// <inheritdoc/>
+    public void Draw(PictureItem picture)
+    {
+        using SKImage image = SkiaPictures.Of(picture.Pixels);
+        var place = SKRect.Create((float)picture.XMm, (float)picture.YMm, (float)picture.WidthMm, (float)picture.HeightMm);
+        canvas.DrawImage(image, place, new SKSamplingOptions(SKFilterMode.Linear));
+    }
+
+    /// <inheritdoc/>
+    public void Draw(TaggedItem tagged) => DrawAll(tagged.Items);
+
+    private void DrawAll(IReadOnlyList<SceneItem> items)
+    {
+        foreach (SceneItem item in items)
+        {
+            item.DrawOn(this);
+        }
     }
 }

@@ -29,7 +29,7 @@ public static class PdfDrawing
             RasterDpi = GridDpi,
             EncodingQuality = 101,
         };
-        Dictionary<Weight, SKTypeface> subsets = Subsets(document);
+        Dictionary<Face, SKTypeface> subsets = Subsets(document);
         try
         {
             using SKDocument pdf = SKDocument.CreatePdf(stream, metadata);
@@ -37,7 +37,7 @@ public static class PdfDrawing
             {
                 SKCanvas canvas = pdf.BeginPage((float)(page.WidthMm * PointsPerMm), (float)(page.HeightMm * PointsPerMm));
                 canvas.Scale((float)PointsPerMm);
-                Canvas.Draw(canvas, page, weight => subsets[weight]);
+                Canvas.Draw(canvas, page, face => subsets[face]);
                 pdf.EndPage();
             }
 
@@ -54,10 +54,10 @@ public static class PdfDrawing
         return PdfLanguage.Add(stream.ToArray(), document.Language);
     }
 
-    private static Dictionary<Weight, SKTypeface> Subsets(PaperDocument document)
+    private static Dictionary<Face, SKTypeface> Subsets(PaperDocument document)
     {
-        var subsets = new Dictionary<Weight, SKTypeface>();
-        foreach (IGrouping<Weight, TextItem> group in document.Pages.SelectMany(p => p.Items).OfType<TextItem>().GroupBy(t => t.Weight))
+        var subsets = new Dictionary<Face, SKTypeface>();
+        foreach (IGrouping<Face, TextItem> group in document.Pages.SelectMany(p => p.All).OfType<TextItem>().GroupBy(t => t.Face))
         {
             var byCodePoint = new Dictionary<int, ushort>();
             var glyphs = new HashSet<ushort>();
@@ -70,7 +70,7 @@ public static class PdfDrawing
                 }
             }
 
-            byte[] font = FontSubset.Make(Face.Of(group.Key).Data, byCodePoint, glyphs);
+            byte[] font = FontSubset.Make(group.Key.Data, byCodePoint, glyphs);
             subsets[group.Key] = SKTypeface.FromData(SKData.CreateCopy(font));
         }
 

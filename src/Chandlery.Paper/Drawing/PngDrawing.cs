@@ -1,4 +1,3 @@
-using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 using SkiaSharp;
 
@@ -26,7 +25,7 @@ public static class PngDrawing
         using SKSurface surface = SKSurface.Create(info);
         surface.Canvas.Clear(SKColors.White);
         surface.Canvas.Scale((float)dotsPerMm);
-        Canvas.Draw(surface.Canvas, scene, weight => Face.Of(weight).Typeface);
+        Canvas.Draw(surface.Canvas, scene, face => face.Typeface);
         using SKImage image = surface.Snapshot();
         using SKPixmap pixels = image.PeekPixels();
         using SKData data = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.None, CompressionLevel))!;

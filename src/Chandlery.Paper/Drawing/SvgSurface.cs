@@ -3,7 +3,6 @@ using System.Security;
 using System.Text;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
-using SkiaSharp;
 
 namespace Chandlery.Paper.Drawing;
 
@@ -11,13 +10,15 @@ namespace Chandlery.Paper.Drawing;
 /// <param name="svg">Receives the elements.</param>
 internal sealed class SvgSurface(StringBuilder svg) : ISurface
 {
+    private int clips;
+
     /// <inheritdoc/>
     public void Draw(TextItem text)
     {
-        Face face = Face.Of(text.Weight);
+        Face face = text.Face;
         double scale = text.SizeMm / face.UnitsPerEm;
         svg.Append(
-            $"<g fill=\"{Hex(text.Ink)}\" transform=\"translate({Number(text.XMm)} {Number(text.BaselineMm)}) scale({Number(scale)})\"><title>{SecurityElement.Escape(text.Shaped.Text)}</title>"
+            $"<g fill=\"{text.Ink.Hex}\" transform=\"translate({Number(text.XMm)} {Number(text.BaselineMm)}){Turn(text.AngleDegrees)} scale({Number(scale)})\"><title>{SecurityElement.Escape(text.Shaped.Text)}</title>"
         );
         for (int i = 0; i < text.Shaped.Glyphs.Length; i++)
         {
@@ -34,20 +35,59 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
     /// <inheritdoc/>
     public void Draw(PathItem path)
     {
-        string fill = path.Fill is { } f ? Hex(f) : "none";
+        string fill = path.Fill is { } f ? f.Hex : "none";
         string stroke = path.Stroke is { } s
-            ? $" stroke=\"{Hex(s)}\" stroke-width=\"{Number(path.StrokeUnits)}\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
+            ? $" stroke=\"{s.Hex}\" stroke-width=\"{Number(path.StrokeUnits)}\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
             : "";
         svg.Append(
             $"<path transform=\"translate({Number(path.XMm)} {Number(path.YMm)}) scale({Number(path.ScaleMm)})\" fill=\"{fill}\"{stroke} d=\"{path.Path}\"/>\n"
         );
     }
 
-    private static string Hex(Ink ink)
+    /// <inheritdoc/>
+    public void Draw(ClipItem clip)
     {
-        SKColor colour = Canvas.ColourOf(ink);
-        return $"#{colour.Red:X2}{colour.Green:X2}{colour.Blue:X2}";
+        string id = $"clip{++clips}";
+        svg.Append(
+            $"<clipPath id=\"{id}\"><path transform=\"translate({Number(clip.XMm)} {Number(clip.YMm)})\" d=\"{clip.Path}\"/></clipPath>\n<g clip-path=\"url(#{id})\">\n"
+        );
+        DrawAll(clip.Items);
+        svg.Append("</g>\n");
     }
+
+    /// <inheritdoc/>
+    public void Draw(PictureItem picture)
+    {
+        string data = Convert.ToBase64String(SkiaPictures.Png(picture.Pixels));
+        svg.Append(
+            $"<image x=\"{Number(picture.XMm)}\" y=\"{Number(picture.YMm)}\" width=\"{Number(picture.WidthMm)}\" height=\"{Number(picture.HeightMm)}\" preserveAspectRatio=\"none\" href=\"data:image/png;base64,{data}\"/>\n"
+        );
+    }
+
+    /// <inheritdoc/>
+    public void Draw(TaggedItem tagged)
+    {
+        if (tagged.Alternative is { } words)
+        {
+            svg.Append($"<g role=\"img\"><title>{SecurityElement.Escape(words)}</title>\n");
+            DrawAll(tagged.Items);
+            svg.Append("</g>\n");
+        }
+        else
+        {
+            DrawAll(tagged.Items);
+        }
+    }
+
+    private void DrawAll(IReadOnlyList<SceneItem> items)
+    {
+        foreach (SceneItem item in items)
+        {
+            item.DrawOn(this);
+        }
+    }
+
+    private static string Turn(double degrees) => degrees == 0 ? "" : $" rotate({Number(degrees)})";
 
     /// <summary>A number as SVG writes it.</summary>
     public static string Number(double value) => Math.Round(value, 6).ToString("0.######", CultureInfo.InvariantCulture);

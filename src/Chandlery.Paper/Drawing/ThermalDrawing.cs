@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
-using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 using SkiaSharp;
 
@@ -27,7 +26,7 @@ public static class ThermalDrawing
         {
             canvas.Clear(SKColors.White);
             canvas.Scale((float)dotsPerMm);
-            Canvas.Draw(canvas, scene, weight => Face.Of(weight).Typeface);
+            Canvas.Draw(canvas, scene, face => face.Typeface);
         }
 
         return Encode(bitmap.GetPixelSpan(), bitmap.RowBytes, width, height, dotsPerInch);

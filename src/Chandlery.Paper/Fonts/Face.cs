@@ -8,12 +8,12 @@ using Buffer = HarfBuzzSharp.Buffer;
 
 namespace Chandlery.Paper.Fonts;
 
-/// <summary>One face of the Inter family: shaping, metrics and the font file for drawing.</summary>
-[SuppressMessage("Design", "CA1001", Justification = "The two faces live as long as the process.")]
+/// <summary>A face: shaping, metrics and the font file for drawing.</summary>
+[SuppressMessage("Design", "CA1001", Justification = "Faces live as long as the process.")]
 public sealed class Face
 {
-    private static readonly Lazy<Face> RegularFace = new(() => new Face("Inter-Regular.ttf"));
-    private static readonly Lazy<Face> BoldFace = new(() => new Face("Inter-Bold.ttf"));
+    private static readonly Dictionary<Weight, Lazy<Face>> Own = Enum.GetValues<Weight>()
+        .ToDictionary(w => w, w => new Lazy<Face>(() => new Face(Shipped(w))));
 
     // Contextual alternates would turn "3x4" into another sign: what is declared must read back as it was written.
     private static readonly Feature[] Features = [new(new Tag('c', 'a', 'l', 't'), 0)];
@@ -25,12 +25,9 @@ public sealed class Face
     private readonly Lock shaping = new();
     private readonly ConcurrentDictionary<ushort, string> outlines = new();
 
-    private Face(string file)
+    private Face(byte[] data)
     {
-        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("fonts/" + file)!;
-        using var memory = new MemoryStream();
-        stream.CopyTo(memory);
-        Data = memory.ToArray();
+        Data = data;
         Typeface = SKTypeface.FromData(SKData.CreateCopy(Data));
         pinned = GCHandle.Alloc(Data, GCHandleType.Pinned);
         var blob = new Blob(pinned.AddrOfPinnedObject(), Data.Length, MemoryMode.ReadOnly);
@@ -71,11 +68,11 @@ public sealed class Face
     /// <summary>Width of a blank as a share of the type size.</summary>
     public double BlankWidth { get; }
 
-    /// <summary>The face of this weight.</summary>
-    public static Face Of(Weight weight) => weight == Weight.Bold ? BoldFace.Value : RegularFace.Value;
+    /// <summary>The face of this weight in the family that travels with the program.</summary>
+    public static Face Of(Weight weight) => Own[weight].Value;
 
     /// <summary>Starts loading the faces, so that they are there when a document is laid out.</summary>
-    public static void LoadAhead() => _ = Task.Run(() => (RegularFace.Value, BoldFace.Value));
+    public static void LoadAhead() => _ = Task.Run(() => (Of(Weight.Regular), Of(Weight.Bold)));
 
     /// <summary>Shapes a text; results are kept, since labels say the same words again and again.</summary>
     public ShapedText Shape(string text)
@@ -109,6 +106,14 @@ public sealed class Face
                 return outline is { IsEmpty: false } ? outline.ToSvgPathData() : "";
             }
         );
+
+    private static byte[] Shipped(Weight weight)
+    {
+        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"fonts/Inter-{weight}.ttf")!;
+        var data = new byte[stream.Length];
+        stream.ReadExactly(data);
+        return data;
+    }
 
     private ShapedText ShapeAnew(string text)
     {

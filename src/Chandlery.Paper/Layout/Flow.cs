@@ -131,7 +131,7 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
                 text += (j > i && pieces[j].SpaceBefore ? " " : "") + pieces[j].Text;
             }
 
-            var item = new TextItem(Face.Of(weight).Shape(text), weight, x, baseline, size, Ink.Black);
+            var item = new TextItem(Face.Of(weight).Shape(text), Face.Of(weight), x, baseline, size, Ink.Black);
             runs.Add(item);
             x += item.WidthMm;
             i = j;

@@ -38,7 +38,7 @@ public static class ProofPage
         double y = tableTop;
         foreach (Inspection i in inspections)
         {
-            Ink ink = i.Holds ? Ink.Black : Ink.Red;
+            Ink ink = i.Holds ? Ink.Black : Ink.SignalRed;
             items.Add(Strokes.Text(i.Holds ? "holds" : "FAILS", Weight.Bold, LeftMm, y, TypeMm, ink));
             items.Add(
                 Strokes.Text($"{i.What}: {i.Measured}; required: {Shorten(i.Required)}", Weight.Regular, LeftMm + 14, y, TypeMm, ink)

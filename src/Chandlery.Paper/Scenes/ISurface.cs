@@ -8,4 +8,13 @@ internal interface ISurface
 
     /// <summary>Draws a path.</summary>
     void Draw(PathItem path);
+
+    /// <summary>Draws what lies inside a path.</summary>
+    void Draw(ClipItem clip);
+
+    /// <summary>Draws a picture.</summary>
+    void Draw(PictureItem picture);
+
+    /// <summary>Draws things that mean something together.</summary>
+    void Draw(TaggedItem tagged);
 }

@@ -7,7 +7,11 @@ public static class Strokes
 {
     /// <summary>A line of text.</summary>
     public static TextItem Text(string text, Weight weight, double x, double baseline, double size, Ink ink) =>
-        new(Face.Of(weight).Shape(text), weight, x, baseline, size, ink);
+        Text(text, Face.Of(weight), x, baseline, size, ink);
+
+    /// <summary>A line of text in a face.</summary>
+    public static TextItem Text(string text, Face face, double x, double baseline, double size, Ink ink) =>
+        new(face.Shape(text), face, x, baseline, size, ink);
 
     /// <summary>A straight line.</summary>
     public static PathItem Line(double x1, double y1, double x2, double y2, Ink ink, double width) =>

@@ -4,15 +4,18 @@ namespace Chandlery.Paper.Scenes;
 
 /// <summary>A line of text.</summary>
 /// <param name="Shaped">Its glyphs.</param>
-/// <param name="Weight">Its face.</param>
+/// <param name="Face">Its face.</param>
 /// <param name="XMm">Start.</param>
 /// <param name="BaselineMm">Baseline.</param>
 /// <param name="SizeMm">Type size.</param>
 /// <param name="Ink">Colour.</param>
-public sealed record TextItem(ShapedText Shaped, Weight Weight, double XMm, double BaselineMm, double SizeMm, Ink Ink) : SceneItem
+public sealed record TextItem(ShapedText Shaped, Face Face, double XMm, double BaselineMm, double SizeMm, Ink Ink) : SceneItem
 {
+    /// <summary>By how much it is turned about its start, degrees clockwise.</summary>
+    public double AngleDegrees { get; init; }
+
     /// <summary>Width of the line, millimetres.</summary>
-    public double WidthMm => Shaped.Advance * SizeMm / Face.Of(Weight).UnitsPerEm;
+    public double WidthMm => Shaped.Advance * SizeMm / Face.UnitsPerEm;
 
     /// <inheritdoc/>
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, BaselineMm = BaselineMm + yMm };

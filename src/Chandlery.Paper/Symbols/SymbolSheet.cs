@@ -63,5 +63,11 @@ public sealed record SymbolSheet(IReadOnlyDictionary<string, IReadOnlyList<Symbo
     }
 
     private static Ink ReadInk(Fields row, string key) =>
-        Enum.Parse<Ink>(row.Choice(key, "black", "white", "red", "grey"), ignoreCase: true);
+        row.Choice(key, "black", "white", "red", "grey") switch
+        {
+            "black" => Ink.Black,
+            "white" => Ink.White,
+            "red" => Ink.SignalRed,
+            _ => Ink.Grey,
+        };
 }

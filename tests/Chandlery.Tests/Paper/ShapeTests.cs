@@ -272,5 +272,5 @@ public class ShapeTests
     }
 
     private static TextItem Line(string text, double baseline) =>
-        new(Face.Of(Weight.Regular).Shape(text), Weight.Regular, 3, baseline, 3, Ink.Black);
+        new(Face.Of(Weight.Regular).Shape(text), Face.Of(Weight.Regular), 3, baseline, 3, Ink.Black);
 }

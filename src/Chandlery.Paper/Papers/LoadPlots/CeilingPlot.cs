@@ -58,8 +58,8 @@ public static class CeilingPlot
         }
 
         Text(items, Axis(varied), Weight.Regular, LeftMm, bottom + 10, TypeMm, Ink.Black);
-        Line(items, X(now), TopMm - 2, X(now), bottom, Ink.Red);
-        Text(items, $"now {Label(varied, a, now)}", Weight.Bold, X(now) + 1, TopMm - 1, TypeMm, Ink.Red);
+        Line(items, X(now), TopMm - 2, X(now), bottom, Ink.SignalRed);
+        Text(items, $"now {Label(varied, a, now)}", Weight.Bold, X(now) + 1, TopMm - 1, TypeMm, Ink.SignalRed);
         return new Scene(WidthMm, height, items, []);
     }
 

@@ -1,0 +1,24 @@
+namespace Chandlery.Paper.Scenes;
+
+/// <summary>Things of which only what lies inside a path is seen.</summary>
+/// <param name="Path">SVG path data in millimetres.</param>
+/// <param name="XMm">Where the path's origin lies.</param>
+/// <param name="YMm">Where the path's origin lies.</param>
+/// <param name="Items">The things, placed on the page and not on the path's origin.</param>
+public sealed record ClipItem(string Path, double XMm, double YMm, IReadOnlyList<SceneItem> Items) : SceneItem
+{
+    /// <inheritdoc/>
+    public override IReadOnlyList<SceneItem> Inside => Items;
+
+    /// <inheritdoc/>
+    public override SceneItem Moved(double xMm, double yMm) =>
+        this with
+        {
+            XMm = XMm + xMm,
+            YMm = YMm + yMm,
+            Items = [.. Items.Select(i => i.Moved(xMm, yMm))],
+        };
+
+    /// <inheritdoc/>
+    internal override void DrawOn(ISurface surface) => surface.Draw(this);
+}

@@ -1,0 +1,16 @@
+namespace Chandlery.Paper.Scenes;
+
+/// <summary>A picture without transparency.</summary>
+/// <param name="Pixels">Its pixels.</param>
+/// <param name="XMm">Left.</param>
+/// <param name="YMm">Top.</param>
+/// <param name="WidthMm">Width.</param>
+/// <param name="HeightMm">Height.</param>
+public sealed record PictureItem(PixelGrid Pixels, double XMm, double YMm, double WidthMm, double HeightMm) : SceneItem
+{
+    /// <inheritdoc/>
+    public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
+
+    /// <inheritdoc/>
+    internal override void DrawOn(ISurface surface) => surface.Draw(this);
+}
