@@ -21,6 +21,7 @@ internal static class CommandTree
             TraceCommand.Build(),
             SubstanceCommand.Build(),
             LabelCommand.Build(papers),
+            DesignsCommand.Build(),
             SheetCommand.Build(),
             ArrangeCommand.Build(),
             MeasureCommand.Build(),

@@ -3,6 +3,8 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Making;
+using Chandlery.Files;
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
@@ -28,7 +30,10 @@ internal static class DeskPapers
         }
 
         var settings = new PaperSettings(Math.Clamp(request.Count ?? 1, 1, PouringPlan.MostCandles));
-        return paper.Make(new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings));
+        BrandKit brand = BrandFiles.Open(desk.Catalogue, problems);
+        return problems.None
+            ? paper.Make(new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings) { Brand = brand })
+            : MissingPaper.Because(problems, isDue: true);
     }
 
     /// <summary>Why there is no paper, as a sentence.</summary>

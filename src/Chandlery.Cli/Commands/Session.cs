@@ -3,6 +3,7 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Files;
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
@@ -26,12 +27,15 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     /// <summary>The maker's folder; there once <see cref="Run"/> has started the work.</summary>
     public DeclarationFolder Declarations { get; private set; } = null!;
 
+    /// <summary>What fronts are drawn with; there once <see cref="Print"/> has started the work.</summary>
+    public BrandKit Brand { get; private set; } = BrandKit.None;
+
     /// <summary>The wax of an assessed candle.</summary>
     public Wax WaxOf(Assessment assessment) => Declarations.Catalogue.Find<Wax>(assessment.Candle.Wax, new Problems())!;
 
     /// <summary>What a paper of an assessed candle is made of.</summary>
     public PaperRequest Request(Assessment a, Language language, PaperShop shop, PaperSettings settings) =>
-        new(a, language, WaxOf(a), Lawbook, shop, settings);
+        new(a, language, WaxOf(a), Lawbook, shop, settings) { Brand = Brand };
 
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)
@@ -75,6 +79,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
             {
                 var problems = new Problems();
                 Printer printer = Printer.Open(parse, paper, session.data, problems);
+                session.Brand = BrandFiles.Open(session.Declarations.Catalogue, problems);
                 return problems.None ? work(session, printer, assessments) : session.Report(problems.Found);
             }
         );

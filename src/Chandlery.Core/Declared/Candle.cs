@@ -60,6 +60,9 @@ public sealed record Candle : IDeclaration
     /// <summary>Label asked for; null for the smallest lawful arrangement that the text fits on.</summary>
     public required LabelRequest? Label { get; init; }
 
+    /// <summary>The front that it asks for; null for none, or for the brand's.</summary>
+    public DesignRequest? Design { get; init; }
+
     /// <summary>Where the label stands.</summary>
     public required LabelPlace LabelStands { get; init; }
 

@@ -8,6 +8,9 @@ public abstract record Block
     /// <summary>Names of the drawings that it shows; an empty name stands for none.</summary>
     internal virtual IEnumerable<string> SymbolNames => [];
 
+    /// <summary>True for what only leads up to the block behind it, such as a heading.</summary>
+    internal virtual bool LeadsUp => false;
+
     /// <summary>Lays itself out from the flow's present height on and moves the flow below itself.</summary>
     internal abstract void Lay(Flow flow);
 }

@@ -9,5 +9,8 @@ public sealed record Gap(double Size) : Block
     internal static readonly BlockKind Kind = new("gap", (element, reading) => new Gap(reading.Number(element, "size", 0.5)));
 
     /// <inheritdoc/>
-    internal override void Lay(Flow flow) => flow.Y += Size * flow.Sizes.TypeSizeMm;
+    internal override bool LeadsUp => true;
+
+    /// <inheritdoc/>
+    internal override void Lay(Flow flow) => flow.Y += (Size * flow.Sizes.TypeSizeMm) + flow.Sizes.SpareGapMm;
 }

@@ -15,6 +15,9 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
     internal static readonly BlockKind Kind = new("p", Read);
 
     /// <inheritdoc/>
+    internal override bool LeadsUp => Size > 1 && FigureMm == 0;
+
+    /// <inheritdoc/>
     internal override void Lay(Flow flow)
     {
         double size = Math.Max(Size * flow.Sizes.TypeSizeMm, FigureMm / Spans.Min(s => Face.Of(s.Weight).DigitHeight));

@@ -11,6 +11,9 @@ public sealed record Pictograms(IReadOnlyList<string> Codes) : Block
 
     private const double TextGapMm = 1.5;
 
+    // In less room than so many letters' heights text beside a picture is a ladder of single words.
+    private const double LeastRoomEm = 9;
+
     /// <inheritdoc/>
     internal override IEnumerable<string> SymbolNames => Codes;
 
@@ -49,7 +52,13 @@ public sealed record Pictograms(IReadOnlyList<string> Codes) : Block
             right = Math.Max(right, x);
         }
 
-        flow.Region.FloatAtTopLeft(right + TextGapMm, top + width);
         flow.Overflows(right - free.Right);
+        if (!flow.Region.IsRound && free.Right - right - TextGapMm < LeastRoomEm * flow.Sizes.TypeSizeMm)
+        {
+            flow.Y = top + width + TextGapMm;
+            return;
+        }
+
+        flow.Region.FloatAtTopLeft(right + TextGapMm, top + width);
     }
 }

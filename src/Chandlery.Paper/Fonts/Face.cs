@@ -71,6 +71,43 @@ public sealed class Face
     /// <summary>The face of this weight in the family that travels with the program.</summary>
     public static Face Of(Weight weight) => Own[weight].Value;
 
+    /// <summary>A face of the maker's.</summary>
+    /// <param name="data">A TrueType or OpenType file.</param>
+    /// <exception cref="FormatException">The file is no font, or its maker forbids to put it into documents.</exception>
+    public static Face Open(byte[] data)
+    {
+        using SKTypeface? typeface = SKTypeface.FromData(SKData.CreateCopy(data));
+        if (typeface is null || typeface.UnitsPerEm <= 0)
+        {
+            throw new FormatException("it is no font that can be read");
+        }
+
+        // OS/2, fsType: bit 1 forbids embedding, bit 8 subsets, bit 9 outlines (OpenType 1.9.1).
+        const int forbidden = 0x0302;
+        byte[]? os2 = typeface.GetTableData(0x4F532F32);
+        int rights = os2 is { Length: >= 10 } ? (os2[8] << 8) | os2[9] : 0;
+        if ((rights & forbidden) != 0)
+        {
+            throw new FormatException("its maker does not allow to put it into documents");
+        }
+
+        using var font = new SKFont(typeface);
+        return !font.ContainsGlyphs("xpÅ1") ? throw new FormatException("it lacks Latin letters or figures") : new Face(data);
+    }
+
+    /// <summary>Characters of a text that the face has no glyph for.</summary>
+    public IReadOnlyList<string> Lacks(string text)
+    {
+        using var all = new SKFont(Typeface);
+        return
+        [
+            .. text.EnumerateRunes()
+                .Where(r => !System.Text.Rune.IsWhiteSpace(r) && !all.ContainsGlyphs(r.ToString()))
+                .Select(r => r.ToString())
+                .Distinct(),
+        ];
+    }
+
     /// <summary>Starts loading the faces, so that they are there when a document is laid out.</summary>
     public static void LoadAhead() => _ = Task.Run(() => (Of(Weight.Regular), Of(Weight.Bold)));
 
@@ -106,6 +143,14 @@ public sealed class Face
                 return outline is { IsEmpty: false } ? outline.ToSvgPathData() : "";
             }
         );
+
+    /// <summary>White between a glyph's start and its ink, as a share of the type size.</summary>
+    public double LeftBearing(ushort glyph)
+    {
+        using var measuring = new SKFont(Typeface, UnitsPerEm) { Hinting = SKFontHinting.None, LinearMetrics = true };
+        using SKPath? outline = measuring.GetGlyphPath(glyph);
+        return outline is { IsEmpty: false } ? outline.TightBounds.Left / (double)UnitsPerEm : 0;
+    }
 
     private static byte[] Shipped(Weight weight)
     {

@@ -20,6 +20,7 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
     private readonly List<SceneItem> items = [];
     private readonly List<Mark> marks = [];
     private double overflow;
+    private (int Items, int Marks)? pushed;
 
     /// <summary>The room.</summary>
     public Region Region => region;
@@ -30,8 +31,26 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
     /// <summary>Height at which the next block begins, millimetres from the page's top.</summary>
     public double Y { get; set; } = region.TopMm;
 
-    /// <summary>What the layout came to.</summary>
-    public LayoutResult Result => new(items, marks, Math.Max(Y, region.FloatsEndMm), overflow);
+    /// <summary>What the layout came to, with what was pushed at the foot of the room.</summary>
+    public LayoutResult Result()
+    {
+        double end = Math.Max(Y, region.FloatsEndMm);
+        double down = region.BottomMm - end;
+        if (pushed is not { } from || !placing || double.IsInfinity(down) || down <= 0)
+        {
+            return new LayoutResult(items, marks, end, overflow);
+        }
+
+        return new LayoutResult(
+            [.. items.Take(from.Items), .. items.Skip(from.Items).Select(i => i.Moved(0, down))],
+            [.. marks.Take(from.Marks), .. marks.Skip(from.Marks).Select(m => m with { YMm = m.YMm + down })],
+            end,
+            overflow
+        );
+    }
+
+    /// <summary>What comes from here on stands at the foot of the room.</summary>
+    public void Push() => pushed ??= (items.Count, marks.Count);
 
     /// <summary>Notes by how much something is too wide; nothing when it is not.</summary>
     public void Overflows(double byMm) => overflow = Math.Max(overflow, byMm);
@@ -60,15 +79,42 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
         Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches
     )
     {
-        double lineHeight = size * sizes.LineSpacing;
         Face face = Face.Of(Weight.Regular);
         double aboveBaseline = ((sizes.LineSpacing - face.Ascent - face.Descent) / 2) + face.Ascent;
+        var set = new List<SetLine>();
+        double end = Fill(pieces, size, top, stretches, set);
+        if (placing)
+        {
+            foreach (SetLine line in Even(pieces, set, size))
+            {
+                List<Piece> shown = WithoutSeparators(
+                    pieces.GetRange(line.First, line.Count),
+                    line.First > 0,
+                    line.First + line.Count < pieces.Count
+                );
+                PlaceRuns(shown, size, align, (line.Left, line.Right), line.TopMm + (aboveBaseline * size));
+            }
+        }
+
+        return end;
+    }
+
+    // Line by line, as much as each holds: no way needs fewer lines.
+    private double Fill(
+        List<Piece> pieces,
+        double size,
+        double top,
+        Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches,
+        List<SetLine> lines
+    )
+    {
+        double lineHeight = size * sizes.LineSpacing;
         int at = 0;
         double line = top;
         while (at < pieces.Count)
         {
             // Round a narrow top or a hole a line may find no room: look a little lower.
-            bool set = false;
+            bool any = false;
             IReadOnlyList<(double Left, double Right)> free = stretches(line, line + lineHeight);
             foreach ((double left, double right) in free)
             {
@@ -85,20 +131,51 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
                 }
 
                 Overflows(tooWide);
-                if (placing)
-                {
-                    PlaceRuns(pieces.GetRange(at, count), size, align, (left, right), line + (aboveBaseline * size));
-                }
-
+                lines.Add(new SetLine(at, count, left, right, line));
                 at += count;
-                set = true;
+                any = true;
             }
 
-            line += set ? lineHeight : lineHeight / 4;
-            if (!set && line > region.BottomMm)
+            line += any ? lineHeight : lineHeight / 4;
+            if (!any && line > region.BottomMm)
             {
                 return line + lineHeight;
             }
+        }
+
+        return line;
+    }
+
+    // The same lines with their words dealt out evenly; as they are where words are too wide anyway.
+    private static IEnumerable<SetLine> Even(List<Piece> pieces, List<SetLine> lines, double size)
+    {
+        if (lines.Count < 2 || EvenLines.Break(pieces, [.. lines.Select(l => l.Right - l.Left)], size) is not { } counts)
+        {
+            return lines;
+        }
+
+        var even = new List<SetLine>();
+        int first = 0;
+        for (int i = 0; i < counts.Length; i++)
+        {
+            even.Add(lines[i] with { First = first, Count = counts[i] });
+            first += counts[i];
+        }
+
+        return even;
+    }
+
+    // No line begins or ends with a dot that stands between two things.
+    private static List<Piece> WithoutSeparators(List<Piece> line, bool hasBefore, bool hasAfter)
+    {
+        if (hasAfter && line.Count > 1 && line[^1] is { Text: "·" })
+        {
+            line.RemoveAt(line.Count - 1);
+        }
+
+        if (hasBefore && line.Count > 1 && line[0] is { Text: "·" })
+        {
+            line.RemoveAt(0);
         }
 
         return line;

@@ -8,6 +8,9 @@ namespace Chandlery.Paper.Layout;
 /// <param name="PictogramMm">Side of a hazard pictogram's square, which stands on a point.</param>
 internal sealed record LayoutSizes(double XHeightMm, double LineSpacing, double PictogramMm)
 {
+    /// <summary>What each gap gets on top of its own height where there is room to spare, millimetres.</summary>
+    public double SpareGapMm { get; init; }
+
     /// <summary>Base type size.</summary>
     public double TypeSizeMm => XHeightMm / Face.Of(Weight.Regular).XHeight;
 }

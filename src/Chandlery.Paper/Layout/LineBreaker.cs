@@ -23,34 +23,49 @@ internal static class LineBreaker
         bool space = false;
         foreach (Span span in spans)
         {
-            int start = 0;
-            for (int i = 0; i <= span.Text.Length; i++)
+            string[] words = span.Text.Split(' ');
+            for (int i = 0; i < words.Length; i++)
             {
-                bool end = i == span.Text.Length;
-                bool blank = !end && span.Text[i] == ' ';
-                bool seam =
-                    !end
-                    && !blank
-                    && Array.IndexOf(BreakAfter, span.Text[i]) >= 0
-                    && i >= start + ShortestBeforeBreak
-                    && i + 1 < span.Text.Length
-                    && char.IsLetter(span.Text[i + 1]);
-                if (end || blank || seam)
+                space |= i > 0;
+                if (words[i].Length == 0)
                 {
-                    int length = (seam ? i + 1 : i) - start;
-                    if (length > 0)
-                    {
-                        pieces.Add(new Piece(span.Text.Substring(start, length), span.Weight, space));
-                        space = false;
-                    }
+                    continue;
+                }
 
-                    space |= blank;
-                    start = i + 1;
+                // Words that must not be torn apart are one piece, with the blank inside.
+                string word = words[i];
+                while (i + 1 < words.Length && words[i + 1].Length > 0 && Glue.Holds(words[i], words[i + 1], Next(words, i + 2)))
+                {
+                    word += " " + words[++i];
+                }
+
+                foreach (string part in Seams(word))
+                {
+                    pieces.Add(new Piece(part, span.Weight, space));
+                    space = false;
                 }
             }
         }
 
         return pieces;
+    }
+
+    private static string Next(string[] words, int at) => at < words.Length ? words[at] : "";
+
+    // Where a word may be broken without another sign.
+    private static IEnumerable<string> Seams(string word)
+    {
+        int start = 0;
+        for (int i = 0; i + 1 < word.Length; i++)
+        {
+            if (Array.IndexOf(BreakAfter, word[i]) >= 0 && i >= start + ShortestBeforeBreak && char.IsLetter(word[i + 1]))
+            {
+                yield return word[start..(i + 1)];
+                start = i + 1;
+            }
+        }
+
+        yield return word[start..];
     }
 
     /// <summary>Width of a piece at a type size, millimetres.</summary>

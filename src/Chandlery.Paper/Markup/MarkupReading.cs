@@ -24,13 +24,22 @@ internal sealed class MarkupReading(string file, Problems problems)
     /// <summary>The number in an attribute; another one where it is missing, and where it is wrong, which is noted.</summary>
     public double Number(XElement element, string attribute, double otherwise)
     {
+        return Number(element, attribute, otherwise, NumberStyles.AllowDecimalPoint);
+    }
+
+    /// <summary>The same for a number that may lie below 0.</summary>
+    public double Signed(XElement element, string attribute, double otherwise) =>
+        Number(element, attribute, otherwise, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign);
+
+    private double Number(XElement element, string attribute, double otherwise, NumberStyles styles)
+    {
         string? text = (string?)element.Attribute(attribute);
         if (text is null)
         {
             return otherwise;
         }
 
-        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number) && number <= Largest)
+        if (double.TryParse(text, styles, CultureInfo.InvariantCulture, out double number) && number <= Largest)
         {
             return number;
         }

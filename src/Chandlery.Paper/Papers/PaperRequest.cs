@@ -1,6 +1,7 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
+using Chandlery.Paper.Designs;
 
 namespace Chandlery.Paper.Papers;
 
@@ -18,4 +19,11 @@ public sealed record PaperRequest(
     Lawbook Lawbook,
     PaperShop Shop,
     PaperSettings Settings
-);
+)
+{
+    /// <summary>What fronts are drawn with.</summary>
+    public BrandKit Brand { get; init; } = BrandKit.None;
+
+    /// <summary>Name of the design of the candle's front; null for none.</summary>
+    public string? Design => Assessment.Candle.Design?.Name ?? Brand.Brand?.Design;
+}

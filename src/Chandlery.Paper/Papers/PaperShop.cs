@@ -1,3 +1,4 @@
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Symbols;
 using Chandlery.Paper.Templates;
@@ -10,6 +11,9 @@ namespace Chandlery.Paper.Papers;
 /// <param name="Symbols">Drawings.</param>
 public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
 {
+    /// <summary>The designs of fronts.</summary>
+    public DesignShelf Designs { get; } = new(Templates);
+
     /// <summary>The document that a template writes for a view; null when there are problems.</summary>
     internal MarkupDocument? Read(ITemplateView view, Problems problems)
     {

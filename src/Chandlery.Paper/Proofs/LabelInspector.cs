@@ -1,6 +1,7 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Paper.Designs;
 
 namespace Chandlery.Paper.Proofs;
 
@@ -14,8 +15,19 @@ public static class LabelInspector
     /// <param name="pages">Measured pages: one, or a leaflet's front and inside.</param>
     /// <param name="a">The candle.</param>
     /// <param name="leftOff">Codes of statements that were lawfully left off.</param>
-    public static IReadOnlyList<Inspection> Inspect(IReadOnlyList<MeasuredPage> pages, Assessment a, IReadOnlySet<string> leftOff)
+    /// <param name="panel">Where the legal panel lies on the last page; null for the whole page.</param>
+    public static IReadOnlyList<Inspection> Inspect(
+        IReadOnlyList<MeasuredPage> pages,
+        Assessment a,
+        IReadOnlySet<string> leftOff,
+        Box? panel = null
+    )
     {
+        if (panel is { } box)
+        {
+            pages = [pages[^1].Within(box)];
+        }
+
         LabelFormat format = a.Edition.Formats.On(a.AsOf);
         SizeBand band = format.BandFor(a.Vessel.Brimful);
         var checks = new List<Inspection>();
@@ -96,12 +108,12 @@ public static class LabelInspector
         int needed = a.Label.Pictograms.Count;
         yield return new Inspection(
             "number of pictograms",
-            $"{page.RedSquareSidesMm.Count}",
+            $"{page.RedSquares.Count}",
             $"{needed} ({string.Join(", ", a.Label.Pictograms.Select(p => p.Code))})",
-            page.RedSquareSidesMm.Count == needed,
+            page.RedSquares.Count == needed,
             a.Edition.Label.PictogramsClause
         );
-        if (page.RedSquareSidesMm.Count > 0)
+        if (page.RedSquares.Count > 0)
         {
             double side = page.RedSquareSidesMm.Min();
             yield return new Inspection(

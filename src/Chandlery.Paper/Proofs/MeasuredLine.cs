@@ -6,4 +6,11 @@ namespace Chandlery.Paper.Proofs;
 /// <param name="XHeightMm">Height of its lower-case x-like letters, millimetres; null when it has none.</param>
 /// <param name="FigureMm">Height of its smallest figure; null when it has none.</param>
 /// <param name="IsBlack">True when every letter is black.</param>
-public sealed record MeasuredLine(string Text, double BaselineMm, double? XHeightMm, double? FigureMm, bool IsBlack);
+public sealed record MeasuredLine(string Text, double BaselineMm, double? XHeightMm, double? FigureMm, bool IsBlack)
+{
+    /// <summary>Where it begins, millimetres from the left.</summary>
+    public double LeftMm { get; init; }
+
+    /// <summary>Where it ends.</summary>
+    public double RightMm { get; init; }
+}

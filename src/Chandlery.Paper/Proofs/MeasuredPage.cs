@@ -1,4 +1,5 @@
 using System.Text;
+using Chandlery.Paper.Designs;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Graphics;
@@ -10,18 +11,33 @@ namespace Chandlery.Paper.Proofs;
 /// <param name="WidthMm">Page width.</param>
 /// <param name="HeightMm">Page height.</param>
 /// <param name="Lines">Lines in the order of drawing.</param>
-/// <param name="RedSquareSidesMm">Sides of the red squares on a point, millimetres.</param>
-public sealed record MeasuredPage(
-    double WidthMm,
-    double HeightMm,
-    IReadOnlyList<MeasuredLine> Lines,
-    IReadOnlyList<double> RedSquareSidesMm
-)
+/// <param name="RedSquares">The boxes around the red squares on a point.</param>
+public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList<MeasuredLine> Lines, IReadOnlyList<Box> RedSquares)
 {
     private const double MmPerPoint = 25.4 / 72;
 
     // Letters without overshoot, in the scripts that we print.
     private const string FlatLetters = "xvwzνк";
+
+    /// <summary>Sides of the red squares, millimetres.</summary>
+    public IEnumerable<double> RedSquareSidesMm => RedSquares.Select(r => r.Width / Math.Sqrt(2));
+
+    /// <summary>What stands in a box, as a page of its own.</summary>
+    public MeasuredPage Within(Box box) =>
+        new(
+            box.Width,
+            box.Height,
+            [
+                .. Lines
+                    .Where(l => l.LeftMm >= box.X && l.RightMm <= box.Right && l.BaselineMm >= box.Y && l.BaselineMm <= box.Bottom)
+                    .Select(l => l with { BaselineMm = l.BaselineMm - box.Y, LeftMm = l.LeftMm - box.X, RightMm = l.RightMm - box.X }),
+            ],
+            [
+                .. RedSquares
+                    .Where(r => r.X >= box.X && r.Right <= box.Right && r.Y >= box.Y && r.Bottom <= box.Bottom)
+                    .Select(r => r with { X = r.X - box.X, Y = r.Y - box.Y }),
+            ]
+        );
 
     /// <summary>All text, lines joined by blanks.</summary>
     public string Text { get; } = string.Join(' ', Lines.Select(l => l.Text.Trim()));
@@ -55,7 +71,7 @@ public sealed record MeasuredPage(
             page.Width * MmPerPoint,
             page.Height * MmPerPoint,
             [.. lines.Select(l => Line(l, page.Height))],
-            [.. page.Paths.Where(IsRed).Select(p => p.GetBoundingRectangle()!.Value.Width * MmPerPoint / Math.Sqrt(2))]
+            [.. page.Paths.Where(IsRed).Select(p => BoxOf(p, page.Height)).Where(IsSquare)]
         );
     }
 
@@ -73,8 +89,21 @@ public sealed record MeasuredPage(
             Smallest(letters.Where(l => l.Value.Length == 1 && FlatLetters.Contains(l.Value[0], StringComparison.Ordinal))),
             Smallest(letters.Where(l => l.Value.Length == 1 && char.IsAsciiDigit(l.Value[0]))),
             letters.All(l => IsBlack(l.Color))
-        );
+        )
+        {
+            LeftMm = letters.Min(l => l.StartBaseLine.X) * MmPerPoint,
+            RightMm = letters.Max(l => l.EndBaseLine.X) * MmPerPoint,
+        };
     }
+
+    private static Box BoxOf(PdfPath path, double pageHeight)
+    {
+        UglyToad.PdfPig.Core.PdfRectangle box = path.GetBoundingRectangle()!.Value;
+        return new Box(box.Left * MmPerPoint, (pageHeight - box.Top) * MmPerPoint, box.Width * MmPerPoint, box.Height * MmPerPoint);
+    }
+
+    // A frame of a pictogram is as wide as it is high; a red field of a front hardly ever is.
+    private static bool IsSquare(Box box) => Math.Abs(box.Width - box.Height) < 0.05;
 
     private static double? Smallest(IEnumerable<Letter> letters) =>
         letters.Select(l => (double?)(l.BoundingBox.Height * MmPerPoint)).DefaultIfEmpty(null).Min();

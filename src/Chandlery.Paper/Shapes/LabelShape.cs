@@ -17,6 +17,9 @@ public sealed record LabelShape(LabelRequest Request, string Where)
     /// <summary>Its area, square millimetres; of a leaflet one side.</summary>
     public double AreaMm2 => IsRound ? Math.PI / 4 * ((WidthMm * WidthMm) - (Request.Hole.Value * Request.Hole.Value)) : WidthMm * HeightMm;
 
+    /// <summary>True when lines may stand in columns: nothing but its four edges bounds them.</summary>
+    public bool IsRectangular => !IsRound;
+
     private bool IsRound => Request.Form is LabelForm.Circle or LabelForm.Ring;
 
     /// <summary>

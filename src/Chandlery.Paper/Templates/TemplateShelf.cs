@@ -36,6 +36,18 @@ public sealed class TemplateShelf
         );
     }
 
+    /// <summary>Names of all templates.</summary>
+    public IEnumerable<string> Names => texts.Keys;
+
+    /// <summary>The remark at the head of a template; empty for none.</summary>
+    public string FirstRemark(string template)
+    {
+        string text = texts.GetValueOrDefault(template, "");
+        int start = text.IndexOf('#', StringComparison.Ordinal) + 1;
+        int end = text.IndexOf("}}", StringComparison.Ordinal);
+        return text.StartsWith("{{", StringComparison.Ordinal) && start > 0 && end > start ? text[start..end].Trim(' ', '-') : "";
+    }
+
     /// <summary>What a template writes for a view; null when there are problems.</summary>
     /// <param name="view">What the template may use.</param>
     /// <param name="problems">Collects mistakes with file, line and column.</param>

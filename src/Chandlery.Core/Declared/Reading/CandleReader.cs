@@ -38,6 +38,7 @@ internal static class CandleReader
             SoldIn = ReadCountries(fields),
             Languages = fields.Texts(CandleShape.Languages),
             Label = ReadLabel(fields, CandleShape.Label),
+            Design = BrandReader.ReadDesign(fields, CandleShape.Design),
             LabelStands = ReadLabelPlace(fields),
             BatchCode = fields.OptionalText(CandleShape.BatchCode),
             FormulationNumber = fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,

@@ -85,6 +85,12 @@ internal static class CandleShape
         "Since when the candle has been sold, where older rules may still hold for it."
     );
 
+    public static readonly GroupField Design = new(
+        "design",
+        "The front; without it the label is the legal panel alone.",
+        DesignShape.Design
+    );
+
     public static readonly ChoiceField LabelStands = new(
         "labelStands",
         "Where the label stands; on the vessel where nothing is said.",
@@ -121,6 +127,7 @@ internal static class CandleShape
             SoldIn,
             Languages,
             Label,
+            Design,
             LabelStands,
             BatchCode,
             FormulationNumber,

@@ -11,7 +11,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     private readonly IngredientReader ingredients = new(vocabulary);
 
     /// <summary>The kinds of declaration.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = ["oil", "wax", "extra", "maker", "vessel", "candle", "batch"];
+    public static IReadOnlyList<string> Kinds { get; } = ["oil", "wax", "extra", "maker", "vessel", "candle", "batch", "brand"];
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The YAML.</param>
@@ -39,6 +39,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             "vessel" => ReadVessel(fields, id),
             "candle" => CandleReader.ReadCandle(fields, id),
             "batch" => CandleReader.ReadBatch(fields, id),
+            "brand" => BrandReader.ReadBrand(fields, id),
             _ => null,
         };
         if (declaration is null)
@@ -74,7 +75,11 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             Ifra = ReadIfra(fields),
             NotDeclared = fields.Texts(OilShape.NotDeclared),
             Draft = ReadDraft(fields),
+            Note = ReadNote(fields),
         };
+
+    private static Scent? ReadNote(Fields fields) =>
+        fields.Has(OilShape.Note) ? Enum.Parse<Scent>(fields.Choice(OilShape.Note), ignoreCase: true) : null;
 
     private static DraftOrigin? ReadDraft(Fields fields)
     {

@@ -9,6 +9,7 @@ internal static class DeclarationShapes
     public static IReadOnlyList<Shape> All { get; } =
     [
         BatchShape.Batch,
+        BrandShape.Brand,
         CandleShape.Candle,
         ExtraShape.Extra,
         MakerShape.Maker,

@@ -57,6 +57,12 @@ internal static class OilShape
 
     public static readonly TextsField NotDeclared = new("notDeclared", "What the sheet leaves out, in your words.");
 
+    public static readonly ChoiceField Note = new(
+        "note",
+        "The note that it plays, for ornaments and their colours.",
+        [.. Enum.GetNames<Scent>().Select(n => n.ToLowerInvariant())]
+    );
+
     public static readonly TextField DraftFile = new("file", "Name of the PDF.", "sheet.pdf") { Needed = true };
 
     public static readonly TextField DraftHash = new("sha256", "Its SHA-256, by which it is known again.", "the file's hash")
@@ -117,6 +123,7 @@ internal static class OilShape
             Ifra,
             NotDeclared,
             Draft,
+            Note,
         ]
     );
 }

@@ -78,6 +78,39 @@ public sealed class LabelDocument
         return results;
     }
 
+    /// <summary>The legal text of a candle, for fitting it into panels of several sizes; null when template or data have problems.</summary>
+    /// <param name="assessment">The candle.</param>
+    /// <param name="shop">Templates and drawings.</param>
+    /// <param name="advice">Burn-safety figures.</param>
+    /// <param name="leftOff">Statements that are left off because the package is small.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    internal static LabelDocument? OpenPanel(
+        Assessment assessment,
+        PaperShop shop,
+        BurnAdvice advice,
+        IReadOnlyList<StatementChoice> leftOff,
+        Problems problems
+    ) => Open(assessment, shop, advice, leftOff, problems);
+
+    /// <summary>The sizes that the law asks for.</summary>
+    internal SizeBand Band => band;
+
+    /// <summary>True when the vessel is too low for the law's size, and the law asks for it only if possible.</summary>
+    internal bool IsTooLow =>
+        band.IfPossible
+        && assessment.Vessel.Outer is { } outer
+        && outer.Height.Value < Math.Min(band.Label.Width.Value, band.Label.Height.Value);
+
+    /// <summary>
+    /// The legal text in a rectangle; null where it does not fit, or where the law asks for a larger one. Where the law says "if
+    /// possible", a vessel that is lower than its size may carry a smaller one.
+    /// </summary>
+    internal FittedLabel? Panel(double widthMm, double heightMm)
+    {
+        LabelShape shape = Arrangements.Rectangle(new LabelSize(new Millimetres(widthMm), new Millimetres(heightMm)), "");
+        return shape.Holds(band.Label) || IsTooLow ? FitOne(shape) : null;
+    }
+
     private static LabelDocument? Open(
         Assessment assessment,
         PaperShop shop,

@@ -71,8 +71,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
 
     private string TagOf(Language language) => HasSeveralLanguages ? language.Code.ToUpperInvariant() : "";
 
-    private string Kind() =>
-        string.Join(" / ", a.Languages.Select(l => l.Words[a.Candle.Use == CandleUse.Outdoor ? "outdoorCandle" : "scentedCandle"]));
+    private string Kind() => string.Join(" / ", a.Languages.Select(l => l.Words[CandleWords.KindOf(a)]));
 
     private string Pictograms() => string.Join(' ', a.Label.Pictograms.Select(p => p.Text));
 

@@ -8,7 +8,10 @@ using Chandlery.Paper.Symbols;
 
 namespace Chandlery.Paper.Papers.Labels;
 
-/// <summary>Finds the largest text that fits a shape, never below what the law allows.</summary>
+/// <summary>
+/// Finds the arrangement with the largest text that fits a shape, never below what the law allows; of several with the same size
+/// the most even one.
+/// </summary>
 internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeBand band)
 {
     // Larger than this times the least height, text on a label only looks clumsy.
@@ -16,42 +19,38 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     private const double StepMm = 0.01;
     private const double OutlineMm = 0.15;
 
+    // Narrower columns than so many type sizes are ladders of single words.
+    private const double NarrowestColumnEm = 14;
+    private const double ColumnGapEm = 1.8;
+    private const int MostColumns = 5;
+    private const double TornWorth = 0.06;
+
+    // Each pictogram covers a fifteenth of what it warns on (CLP Annex I, 1.2.1.2, read of the whole panel where there is room).
+    private const double PictogramShare = 1.0 / 15;
+
     /// <summary>Whether a document fits a shape at the least sizes.</summary>
-    public bool Holds(MarkupDocument document, LabelShape shape) => Fits(document, shape, band.XHeight.Value, band.Pictogram.Value);
+    public bool Holds(MarkupDocument document, LabelShape shape) =>
+        EdgesOf(document, shape).Any(e => Try(document, shape, e, band.XHeight.Value, band.Pictogram.Value) is not null);
 
     /// <summary>Fits a document into a shape; null when it does not fit at the least sizes.</summary>
     public FittedPage? TryFit(MarkupDocument document, LabelShape shape)
     {
-        foreach (Millimetres pictogram in new[] { band.PictogramIfPossible, band.Pictogram }.Distinct())
+        List<IReadOnlyList<(double Left, double Right)>> edges = EdgesOf(document, shape);
+        foreach (double pictogram in PictogramSides(shape))
         {
-            double least = band.XHeight.Value;
-            if (!Fits(document, shape, least, pictogram.Value))
+            Setting? best = null;
+            foreach (IReadOnlyList<(double Left, double Right)> columns in edges)
             {
-                continue;
-            }
-
-            // The least height fits and each step up may not: halve the interval.
-            int low = 0;
-            int high = (int)Math.Round(least * (LargestOfLeast - 1) / StepMm);
-            while (low < high)
-            {
-                int middle = (low + high + 1) / 2;
-                if (Fits(document, shape, least + (middle * StepMm), pictogram.Value))
+                if (Largest(document, shape, columns, pictogram, best) is { } found && IsBetter(found, best))
                 {
-                    low = middle;
-                }
-                else
-                {
-                    high = middle - 1;
+                    best = found;
                 }
             }
 
-            double xHeight = least + (low * StepMm);
-            LayoutResult layout = FlowLayout.Lay(document.Blocks, shape.Room(document.MarginMm), Sizes(xHeight, pictogram.Value), symbols);
-            string outline = shape.Outline();
-            IEnumerable<SceneItem> edge = outline.Length == 0 ? [] : [new PathItem(outline, 0, 0, 1, null, Ink.Grey, OutlineMm)];
-            var scene = new Scene(shape.WidthMm, shape.HeightMm, [.. edge, .. layout.Items], layout.Marks);
-            return new FittedPage(scene, new Millimetres(xHeight), pictogram);
+            if (best is not null)
+            {
+                return Place(document, shape, best);
+            }
         }
 
         return null;
@@ -70,12 +69,144 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
         return (new Millimetres(Math.Max(0, layout.EndMm - room)), new Millimetres(Math.Max(0, layout.OverflowMm)));
     }
 
-    private bool Fits(MarkupDocument document, LabelShape shape, double xHeight, double pictogram)
+    // From the largest side to the least that the law allows.
+    private IEnumerable<double> PictogramSides(LabelShape shape)
     {
-        Region room = shape.Room(document.MarginMm);
-        LayoutResult layout = FlowLayout.Measure(document.Blocks, room, Sizes(xHeight, pictogram), symbols);
-        return layout.EndMm <= room.BottomMm && layout.OverflowMm <= 0;
+        double least = band.Pictogram.Value;
+        double ifPossible = band.PictogramIfPossible.Value;
+        double share = Math.Floor(Math.Sqrt(shape.AreaMm2 * PictogramShare) * 10) / 10;
+        return new[] { share, ifPossible, least }.Where(s => s >= least).OrderDescending().Distinct();
     }
+
+    // One flow first, then columns: even ones, and ones of which the first is just as wide as the pictograms need.
+    private List<IReadOnlyList<(double Left, double Right)>> EdgesOf(MarkupDocument document, LabelShape shape)
+    {
+        List<IReadOnlyList<(double, double)>> all =
+        [
+            [],
+        ];
+        if (!shape.IsRectangular)
+        {
+            return all;
+        }
+
+        double typeSize = Sizes(band.XHeight.Value, 0).TypeSizeMm;
+        double gap = ColumnGapEm * typeSize;
+        double room = shape.WidthMm - (2 * document.MarginMm);
+        for (int count = 2; count <= MostColumns; count++)
+        {
+            double width = (room - (gap * (count - 1))) / count;
+            if (width < NarrowestColumnEm * typeSize)
+            {
+                break;
+            }
+
+            all.Add(Columns(document.MarginMm, width, width, gap, count));
+            double first = Math.Max(NarrowestColumnEm * typeSize, PictogramSides(shape).First() * Math.Sqrt(2) + 1);
+            if (first < width * 0.9)
+            {
+                all.Add(Columns(document.MarginMm, first, (room - first - (gap * (count - 1))) / (count - 1), gap, count));
+            }
+        }
+
+        return all;
+    }
+
+    private static List<(double Left, double Right)> Columns(double margin, double first, double others, double gap, int count)
+    {
+        var columns = new List<(double, double)> { (margin, margin + first) };
+        for (int i = 1; i < count; i++)
+        {
+            double left = margin + first + gap + ((i - 1) * (others + gap));
+            columns.Add((left, left + others));
+        }
+
+        return columns;
+    }
+
+    // The least height fits and each step up may not: halve the interval. What cannot beat the best so far is not looked at.
+    private Setting? Largest(
+        MarkupDocument document,
+        LabelShape shape,
+        IReadOnlyList<(double Left, double Right)> edges,
+        double pictogram,
+        Setting? best
+    )
+    {
+        double least = band.XHeight.Value;
+        int low = best is null ? 0 : Math.Max(0, (int)Math.Ceiling((Worth(best) - least) / StepMm));
+        if (Try(document, shape, edges, least + (low * StepMm), pictogram) is not { } found)
+        {
+            return null;
+        }
+
+        int high = (int)Math.Round(least * (LargestOfLeast - 1) / StepMm);
+        while (low < high)
+        {
+            int middle = (low + high + 1) / 2;
+            if (Try(document, shape, edges, least + (middle * StepMm), pictogram) is { } larger)
+            {
+                found = larger;
+                low = middle;
+            }
+            else
+            {
+                high = middle - 1;
+            }
+        }
+
+        return found;
+    }
+
+    private static bool IsBetter(Setting found, Setting? best) =>
+        best is null
+        || Worth(found) > Worth(best) + (StepMm / 2)
+        || (Worth(found) > Worth(best) - (StepMm / 2) && found.Unevenness < best.Unevenness);
+
+    // The largest text wins; a text that is torn over two columns is as bad as letters a few percent smaller.
+    private static double Worth(Setting setting) => setting.XHeightMm * (1 - (TornWorth * (setting.Plan?.Torn ?? 0)));
+
+    private Setting? Try(
+        MarkupDocument document,
+        LabelShape shape,
+        IReadOnlyList<(double Left, double Right)> edges,
+        double xHeight,
+        double pictogram
+    )
+    {
+        LayoutSizes sizes = Sizes(xHeight, pictogram);
+        if (edges.Count == 0)
+        {
+            Region room = shape.Room(document.MarginMm);
+            LayoutResult layout = FlowLayout.Measure(document.Blocks, room, sizes, symbols);
+            double left = (room.BottomMm - layout.EndMm) / shape.HeightMm;
+            return layout.EndMm <= room.BottomMm && layout.OverflowMm <= 0
+                ? new Setting(edges, xHeight, pictogram, null, left * left)
+                : null;
+        }
+
+        return ColumnPlanner.Plan(document.Blocks, Height(document, shape), edges, sizes, symbols) is { } plan
+            ? new Setting(edges, xHeight, pictogram, plan, plan.Unevenness)
+            : null;
+    }
+
+    private FittedPage Place(MarkupDocument document, LabelShape shape, Setting setting)
+    {
+        LayoutSizes sizes = Sizes(setting.XHeightMm, setting.PictogramMm);
+        LayoutResult layout = setting.Plan is { } plan
+            ? ColumnPlanner.Place(document.Blocks, plan, Height(document, shape), sizes, symbols)
+            : FlowLayout.LayLoosely(document.Blocks, () => shape.Room(document.MarginMm), sizes, symbols);
+        string outline = shape.Outline();
+        IEnumerable<SceneItem> edge = outline.Length == 0 ? [] : [new PathItem(outline, 0, 0, 1, null, Ink.Grey, OutlineMm)];
+        var scene = new Scene(shape.WidthMm, shape.HeightMm, [.. edge, .. layout.Items], layout.Marks)
+        {
+            CutPath = outline.Length == 0 ? null : outline,
+        };
+        return new FittedPage(scene, new Millimetres(setting.XHeightMm), new Millimetres(setting.PictogramMm));
+    }
+
+    private static (double Top, double Bottom) Height(MarkupDocument document, LabelShape shape) =>
+        (document.MarginMm, shape.HeightMm - document.MarginMm);
 
     private LayoutSizes Sizes(double xHeight, double pictogram) => new(xHeight, format.LineSpacing, pictogram);
 }

@@ -1,3 +1,4 @@
+using Chandlery.Core.Declared;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
@@ -14,6 +15,39 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
 
     /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
+    {
+        return request.Design is { } design ? WithFront(request, design, problems) : LawAlone(request, problems);
+    }
+
+    private static PaperOutcome WithFront(PaperRequest request, string design, Problems problems)
+    {
+        IReadOnlyList<string> known = request.Shop.Designs.Names;
+        if (!known.Contains(design))
+        {
+            problems.Add(
+                request.Assessment.Candle.Design?.Place ?? request.Brand.Brand!.Place,
+                $"There is no design '{design}'.",
+                Suggestion.Nearest(design, known) is { } near ? $"Did you mean '{near}'?" : $"Designs: {string.Join(", ", known)}."
+            );
+            return MissingPaper.Because(problems, isDue: true);
+        }
+
+        DesignForm form = request.Assessment.Candle.Design?.Form ?? DesignForm.One;
+        if (DesignedLabel.Make(request, design, form, problems) is { } made)
+        {
+            return made;
+        }
+
+        return problems.None
+            ? new MissingPaper(
+                "front and legal panel find no room together: ask for a larger label, for 'as: pair' (a front and a back), or for fewer languages on one label.",
+                IsDue: true,
+                []
+            )
+            : MissingPaper.Because(problems, isDue: true);
+    }
+
+    private static PaperOutcome LawAlone(PaperRequest request, Problems problems)
     {
         if (LabelDocument.Make(request.Assessment, request.Shop, request.Lawbook.Burning, problems) is not { } label)
         {

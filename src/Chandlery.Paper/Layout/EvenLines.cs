@@ -1,0 +1,80 @@
+using Chandlery.Paper.Fonts;
+
+namespace Chandlery.Paper.Layout;
+
+/// <summary>
+/// Breaks a whole paragraph at once: of all ways to set it in as few lines as possible, the one whose lines differ least from the
+/// full width, the last line apart.
+/// </summary>
+internal static class EvenLines
+{
+    private const double Impossible = double.PositiveInfinity;
+
+    /// <summary>How many pieces each line gets; null when they do not fit into so many lines.</summary>
+    /// <param name="pieces">The paragraph.</param>
+    /// <param name="widthsMm">Width of each line; as many as the fewest lines that hold the paragraph.</param>
+    /// <param name="sizeMm">Type size.</param>
+    public static int[]? Break(List<Piece> pieces, IReadOnlyList<double> widthsMm, double sizeMm)
+    {
+        int lines = widthsMm.Count;
+        int count = pieces.Count;
+
+        // cost[l, i]: least cost of setting the first i pieces in l lines; from[l, i]: where the last of these lines begins.
+        var cost = new double[lines + 1, count + 1];
+        var from = new int[lines + 1, count + 1];
+        for (int l = 0; l <= lines; l++)
+        {
+            for (int i = 0; i <= count; i++)
+            {
+                cost[l, i] = Impossible;
+            }
+        }
+
+        cost[0, 0] = 0;
+        for (int l = 1; l <= lines; l++)
+        {
+            double width = widthsMm[l - 1];
+            for (int start = l - 1; start < count; start++)
+            {
+                if (double.IsInfinity(cost[l - 1, start]))
+                {
+                    continue;
+                }
+
+                double used = 0;
+                for (int end = start + 1; end <= count; end++)
+                {
+                    Piece piece = pieces[end - 1];
+                    used += ((end - 1 > start && piece.SpaceBefore ? Face.Of(piece.Weight).BlankWidth : 0) + piece.WidthEm) * sizeMm;
+                    if (used > width)
+                    {
+                        break;
+                    }
+
+                    double slack = end == count && l == lines ? 0 : (width - used) / width;
+                    double total = cost[l - 1, start] + (slack * slack);
+                    if (total < cost[l, end])
+                    {
+                        cost[l, end] = total;
+                        from[l, end] = start;
+                    }
+                }
+            }
+        }
+
+        if (double.IsInfinity(cost[lines, count]))
+        {
+            return null;
+        }
+
+        var result = new int[lines];
+        for (int l = lines, end = count; l > 0; l--)
+        {
+            int start = from[l, end];
+            result[l - 1] = end - start;
+            end = start;
+        }
+
+        return result;
+    }
+}

@@ -1,0 +1,14 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+
+namespace Chandlery.Paper.Papers;
+
+/// <summary>What papers call a candle.</summary>
+internal static class CandleWords
+{
+    /// <summary>Key of the words: a candle without oil is no scented candle.</summary>
+    public static string KindOf(Assessment a) =>
+        a.Composition.Recipe.Oils.Count == 0 ? "plainCandle"
+        : a.Candle.Use == CandleUse.Outdoor ? "outdoorCandle"
+        : "scentedCandle";
+}

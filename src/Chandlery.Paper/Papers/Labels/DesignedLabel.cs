@@ -1,0 +1,306 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
+using Chandlery.Paper.Designs;
+using Chandlery.Paper.Scenes;
+using Chandlery.Yaml;
+
+namespace Chandlery.Paper.Papers.Labels;
+
+/// <summary>
+/// A label with a front: the art belongs to the maker, the legal panel to the law. The panel is laid over the art last, white and
+/// whole, so that no design can cover, tint or cut it.
+/// </summary>
+public sealed class DesignedLabel
+{
+    /// <summary>How far art runs over the edges that are cut (common practice of printers, no source).</summary>
+    public const double BleedMm = 3;
+
+    // The front is about as wide as the panel is high, and never so narrow that its name is lost.
+    private const double ArtOfHeight = 0.86;
+    private const double LeastArtMm = 34;
+    private const double LargestArtMm = 110;
+    private const double StepMm = 2;
+    private const double LongestPanelMm = 260;
+    private const double OverlapMm = 5;
+    private const double EdgeMm = 1;
+
+    // Text a little larger than the least reads better and still leaves the front its room.
+    private const double WantedOfLeast = 1.12;
+
+    private readonly PaperRequest request;
+    private readonly string design;
+    private readonly LabelDocument document;
+    private readonly Problems problems;
+    private readonly DesignFacts facts;
+
+    private DesignedLabel(PaperRequest request, string design, LabelDocument document, Problems problems)
+    {
+        this.request = request;
+        this.design = design;
+        this.document = document;
+        this.problems = problems;
+        facts = DesignFactsMaker.Make(request.Assessment, request.Brand);
+    }
+
+    /// <summary>The label; null where front and law find no room together, and where there are problems, which are collected.</summary>
+    /// <param name="request">What to make it of.</param>
+    /// <param name="design">Name of the design.</param>
+    /// <param name="form">How front and law come together.</param>
+    /// <param name="problems">Collects what is wrong with templates and data.</param>
+    public static MadeLabel? Make(PaperRequest request, string design, DesignForm form, Problems problems)
+    {
+        foreach (IReadOnlyList<StatementChoice> leftOff in Reliefs(request.Assessment))
+        {
+            if (LabelDocument.OpenPanel(request.Assessment, request.Shop, request.Lawbook.Burning, leftOff, problems) is not { } document)
+            {
+                return null;
+            }
+
+            var label = new DesignedLabel(request, design, document, problems);
+            MadeLabel? made = form switch
+            {
+                DesignForm.Wrap => label.Wrap(leftOff),
+                DesignForm.Pair => label.Pair(leftOff),
+                _ => label.One(leftOff),
+            };
+            if (made is not null || !problems.None)
+            {
+                return problems.None ? made : null;
+            }
+        }
+
+        return null;
+    }
+
+    // Small-package relief only where the text does not fit without it.
+    private static IEnumerable<IReadOnlyList<StatementChoice>> Reliefs(Assessment a) =>
+        a.SmallPackageRelief.Count == 0
+            ?
+            [
+                [],
+            ]
+            :
+            [
+                [],
+                a.SmallPackageRelief,
+            ];
+
+    private MadeLabel? One(IReadOnlyList<StatementChoice> leftOff)
+    {
+        if (request.Assessment.Candle.Label is { Form: LabelForm.Rectangle } asked)
+        {
+            return OneOf(asked.Size.Width.Value, asked.Size.Height.Value) is { } found ? Beside(found, leftOff) : null;
+        }
+
+        Vessel vessel = request.Assessment.Vessel;
+        double girth = vessel.Outer is { } outer ? outer.Section.Perimeter.Value : double.PositiveInfinity;
+        List<FrontAndLaw> ways = [];
+        foreach (double height in Heights())
+        {
+            double art = Math.Clamp(height * ArtOfHeight, LeastArtMm, LargestArtMm);
+            if (NarrowestPanel(height, girth - art) is { } panel)
+            {
+                ways.Add(new FrontAndLaw(art, panel, height));
+            }
+        }
+
+        return ways.Count == 0 ? null : Beside(ways.MinBy(w => w.AreaMm2)!, leftOff);
+    }
+
+    // A given size: the widest front that leaves the law its room, with text above the least where that is possible.
+    private FrontAndLaw? OneOf(double width, double height)
+    {
+        double widest = Math.Min(Math.Min(width * 0.46, height * 1.15), LargestArtMm);
+        foreach (double wanted in new[] { WantedOfLeast, 1 })
+        {
+            for (double art = widest; art >= Math.Min(LeastArtMm, height * 0.6); art -= StepMm)
+            {
+                if (Panel(width - art, height, wanted) is { } panel)
+                {
+                    return new FrontAndLaw(art, panel, height);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private MadeLabel? Pair(IReadOnlyList<StatementChoice> leftOff)
+    {
+        FittedLabel? back = null;
+        if (request.Assessment.Candle.Label is { Form: LabelForm.Rectangle } asked)
+        {
+            back = Panel(asked.Size.Width.Value, asked.Size.Height.Value, 1);
+        }
+        else
+        {
+            foreach (double height in Heights())
+            {
+                if (NarrowestPanel(height, LongestPanelMm) is { } panel && (back is null || panel.Shape.AreaMm2 < back.Shape.AreaMm2))
+                {
+                    back = panel;
+                }
+            }
+        }
+
+        if (back is null || Art(DesignPiece.Front, back.Shape.WidthMm, back.Shape.HeightMm) is not { } art)
+        {
+            return null;
+        }
+
+        Scene front = Page(
+            back.Shape.WidthMm,
+            back.Shape.HeightMm,
+            Zone(art, new Box(0, 0, back.Shape.WidthMm, back.Shape.HeightMm), true, true)
+        );
+        var panelBox = new Box(0, 0, back.Shape.WidthMm, back.Shape.HeightMm);
+        Scene law = Page(back.Shape.WidthMm, back.Shape.HeightMm, LawOn(back, panelBox, BleedMm), back.Scene.Marks);
+        return Made([front, law], leftOff, panelBox);
+    }
+
+    private MadeLabel? Wrap(IReadOnlyList<StatementChoice> leftOff)
+    {
+        if (request.Assessment.Vessel.Outer is not { } outer)
+        {
+            return null;
+        }
+
+        double width = outer.Section.Perimeter.Value + OverlapMm;
+        double height = request.Assessment.Candle.Label is { Form: LabelForm.Band } asked
+            ? asked.Size.Height.Value
+            : Heights().Where(h => h <= outer.Height.Value - (2 * EdgeMm)).DefaultIfEmpty(outer.Height.Value - (2 * EdgeMm)).Max();
+        double art = Math.Clamp(height * ArtOfHeight, LeastArtMm, LargestArtMm);
+        if (NarrowestPanel(height, width - art - OverlapMm) is not { } panel)
+        {
+            return null;
+        }
+
+        // What is left of the band shows the front once more, so that one is seen from every side; a narrow rest widens it.
+        double rest = width - art - panel.Shape.WidthMm;
+        bool repeats = rest >= art;
+        double first = repeats ? art : art + rest;
+        if (Art(DesignPiece.Front, first, height) is not { } front)
+        {
+            return null;
+        }
+
+        var items = new List<SceneItem>(Zone(front, new Box(0, 0, first, height), true, false));
+        double lawAt = first;
+        var panelBox = new Box(lawAt, 0, panel.Shape.WidthMm, height);
+        if (repeats)
+        {
+            double left = lawAt + panel.Shape.WidthMm;
+            if (Art(height * 1.4 < width - left ? DesignPiece.Strip : DesignPiece.Front, width - left, height) is not { } again)
+            {
+                return null;
+            }
+
+            items.AddRange(Zone(again, new Box(left, 0, width - left, height), false, true));
+        }
+
+        items.AddRange(LawOn(panel, panelBox, repeats ? 0 : BleedMm));
+        return Made([Page(width, height, items, Moved(panel.Scene.Marks, lawAt))], leftOff, panelBox);
+    }
+
+    private MadeLabel? Beside(FrontAndLaw way, IReadOnlyList<StatementChoice> leftOff)
+    {
+        if (Art(DesignPiece.Front, way.ArtMm, way.HeightMm) is not { } art)
+        {
+            return null;
+        }
+
+        var panelBox = new Box(way.ArtMm, 0, way.Panel.Shape.WidthMm, way.HeightMm);
+        List<SceneItem> items = [.. Zone(art, new Box(0, 0, way.ArtMm, way.HeightMm), true, false), .. LawOn(way.Panel, panelBox, BleedMm)];
+        double width = way.ArtMm + way.Panel.Shape.WidthMm;
+        return Made([Page(width, way.HeightMm, items, Moved(way.Panel.Scene.Marks, way.ArtMm))], leftOff, panelBox);
+    }
+
+    private MadeLabel Made(IReadOnlyList<Scene> pages, IReadOnlyList<StatementChoice> leftOff, Box panel) =>
+        new(
+            new PaperDocument(request.Assessment.Candle.Name, request.Assessment.Languages[0].Code, pages),
+            leftOff.Select(l => l.Code.Text).ToHashSet(),
+            panel
+        );
+
+    private DesignArt? Art(DesignPiece piece, double width, double height) =>
+        request.Shop.Designs.Draw(design, piece, facts, request.Brand, (width, height), problems);
+
+    // The heights of the sizes that the edition offers and the vessel can carry, or the vessel's own where none fits.
+    private List<double> Heights()
+    {
+        double most = request.Assessment.Vessel.Outer is { } outer ? outer.Height.Value - (2 * EdgeMm) : double.PositiveInfinity;
+        List<double> heights =
+        [
+            .. request
+                .Assessment.Edition.Formats.OfferedSizes.SelectMany(s => new[] { s.Width.Value, s.Height.Value })
+                .Append(document.Band.Label.Width.Value)
+                .Append(document.Band.Label.Height.Value)
+                .Where(h => h <= most)
+                .Distinct()
+                .Order(),
+        ];
+        return heights.Count > 0 ? heights
+            : double.IsFinite(most) && most > 0 ? [most]
+            : [];
+    }
+
+    private FittedLabel? NarrowestPanel(double height, double most)
+    {
+        foreach (double wanted in new[] { WantedOfLeast, 1 })
+        {
+            for (double width = Math.Ceiling(LeastWidth(height)); width <= Math.Min(most, LongestPanelMm); width += StepMm)
+            {
+                if (Panel(width, height, wanted) is { } panel)
+                {
+                    return panel;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // The law gives two sides; the panel's height covers one of them.
+    private double LeastWidth(double height)
+    {
+        if (document.IsTooLow)
+        {
+            return LeastArtMm;
+        }
+
+        double shorter = Math.Min(document.Band.Label.Width.Value, document.Band.Label.Height.Value);
+        double longer = Math.Max(document.Band.Label.Width.Value, document.Band.Label.Height.Value);
+        return height >= longer ? shorter : longer;
+    }
+
+    private FittedLabel? Panel(double width, double height, double wantedOfLeast) =>
+        document.Panel(width, height) is { } panel && panel.XHeight.Value >= panel.Band.XHeight.Value * wantedOfLeast - 1e-9 ? panel : null;
+
+    private static Scene Page(double width, double height, IEnumerable<SceneItem> items, IReadOnlyList<Mark>? marks = null) =>
+        new(width, height, [.. items], marks ?? []) { BleedMm = BleedMm };
+
+    // Art, cut off where its zone ends; it runs over edges that are cut, and not into the panel.
+    private static IEnumerable<SceneItem> Zone(DesignArt art, Box zone, bool bleedsLeft, bool bleedsRight)
+    {
+        double left = bleedsLeft ? BleedMm : 0;
+        double right = bleedsRight ? BleedMm : 0;
+        var area = new Box(zone.X - left, zone.Y - BleedMm, zone.Width + left + right, zone.Height + (2 * BleedMm));
+        Pen outline = new Pen().Box(area.X, area.Y, area.Width, area.Height);
+        return
+        [
+            Shading.Fill(outline, art.Ground),
+            new ClipItem(outline.ToString(), 0, 0, [.. art.Items.Select(i => i.Moved(zone.X, zone.Y))]),
+        ];
+    }
+
+    // White first, over whatever a design may have drawn there.
+    private static IEnumerable<SceneItem> LawOn(FittedLabel panel, Box box, double bleedRight) =>
+        [
+            Shading.Fill(new Pen().Box(box.X, box.Y - BleedMm, box.Width + bleedRight, box.Height + (2 * BleedMm)), Ink.White),
+            .. panel.Scene.Items.Select(i => i.Moved(box.X, box.Y)),
+        ];
+
+    private static IReadOnlyList<Mark> Moved(IReadOnlyList<Mark> marks, double byMm) =>
+        [.. marks.Select(m => m with { XMm = m.XMm + byMm })];
+}
