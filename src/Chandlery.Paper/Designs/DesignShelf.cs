@@ -38,7 +38,7 @@ public sealed class DesignShelf(TemplateShelf templates)
         Problems problems
     )
     {
-        var view = new DesignView(facts, design, FileOf(design, piece), piece, sizeMm, kit.Brand?.OneInk ?? false, kit.Logo is not null);
+        var view = DesignView.Of(facts, $"{Folder}{design}/{FileOf(design, piece)}", piece, sizeMm, kit);
         return templates.Write(view, problems) is { } xml
             ? DesignReader.Read(xml, "templates/" + view.Template, facts, kit, sizeMm, problems)
             : null;

@@ -38,6 +38,7 @@ public sealed partial class RoomTests
         "Markup Layout Blocks",
         "Templates",
         "Shapes",
+        "Designs",
         "Papers",
         "Proofs",
     ];

@@ -26,6 +26,8 @@ public class BlockTests
             { "<table widths=\"1 1\"><tr><td>e</td><td>f</td></tr></table>", nameof(Table) },
             { "<gap/>", nameof(Gap) },
             { "<rule/>", nameof(Rule) },
+            { "<column/>", nameof(ColumnStart) },
+            { "<push/>", nameof(Push) },
         };
 
     [Theory]
@@ -48,7 +50,7 @@ public class BlockTests
         Problem problem = Assert.Single(problems.Found);
         Assert.Equal(2, problem.Place.Line);
         Assert.Equal("'box' is no element of this markup.", problem.What);
-        Assert.Equal("Known: p, pictograms, symbols, messages, codes, table, gap, rule.", problem.Remedy);
+        Assert.Equal("Known: p, pictograms, symbols, messages, codes, table, gap, rule, column, push.", problem.Remedy);
     }
 
     [Theory]

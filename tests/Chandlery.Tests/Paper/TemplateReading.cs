@@ -48,6 +48,10 @@ internal sealed class TemplateReading(IReadOnlyDictionary<string, string> texts)
                 Walk(loop.Body!);
                 scopes.Peek().Known.Remove(variable.Name);
                 break;
+            case ScriptAssignExpression { Target: ScriptVariable { } own, Value: { } value }:
+                TypeOf(value);
+                scopes.Peek().Known[own.Name] = null;
+                break;
             case ScriptFunctionCall { Target: ScriptVariable { Name: "include" } } include:
                 var arguments = new Dictionary<string, Type?>(scopes.Peek().Known);
                 for (int i = 1; i < include.Arguments.Count; i++)

@@ -22,7 +22,11 @@ public class ViewTests
 
     private static Type View(string name) => Views.Single(v => v.Name == name);
 
-    private static string TemplateOf(Type view) => ((ITemplateView)RuntimeHelpers.GetUninitializedObject(view)).Template;
+    // One template, or those of all designs for the view that they share.
+    private static IEnumerable<string> TemplatesOf(Type view) =>
+        ((ITemplateView)RuntimeHelpers.GetUninitializedObject(view)).Template is { } one
+            ? [one]
+            : Texts.Keys.Where(t => t.StartsWith("designs/", StringComparison.Ordinal));
 
     [Theory]
     [MemberData(nameof(TemplateViews))]
@@ -30,7 +34,11 @@ public class ViewTests
     {
         Type view = View(name);
         var reading = new TemplateReading(Texts);
-        reading.Read(TemplateOf(view), view);
+        foreach (string template in TemplatesOf(view))
+        {
+            reading.Read(template, view);
+        }
+
         Assert.Empty(reading.Wrong);
         Assert.Equal(ViewMembers.Of(view).Keys.Order(), reading.Used.Where(u => u.View == view).Select(u => u.Member).Order());
     }
@@ -44,7 +52,11 @@ public class ViewTests
         foreach (Type view in Views.Where(v => typeof(ITemplateView).IsAssignableFrom(v)))
         {
             var reading = new TemplateReading(Texts);
-            reading.Read(TemplateOf(view), view);
+            foreach (string template in TemplatesOf(view))
+            {
+                reading.Read(template, view);
+            }
+
             used.UnionWith(reading.Used);
             parts.UnionWith(reading.Templates);
         }

@@ -175,6 +175,28 @@ internal static class TestLaw
     public static Assessment Demo(string file, string? place = null, DateOnly? asOf = null) =>
         Assessed(Path.Combine(DemoFolder, file), place, asOf);
 
+    /// <summary>Assessment of a demo candle whose declaration was changed.</summary>
+    public static Assessment DemoEdited(string file, string place, Func<string, string> edit)
+    {
+        var problems = new Problems();
+        Catalogue catalogue = Read(
+            problems,
+            [
+                .. Directory
+                    .EnumerateFiles(DemoFolder, "*.yaml", SearchOption.AllDirectories)
+                    .Select(f => (f, Path.GetRelativePath(DemoFolder, f) == file ? edit(File.ReadAllText(f)) : File.ReadAllText(f))),
+            ]
+        );
+        Candle candle = catalogue.OfKind<Candle>().Single(c => c.Id == Path.GetFileNameWithoutExtension(file));
+        IReadOnlyList<Assessment> assessments = new Assessor(Lawbook, catalogue, Today).Assess(candle, place, problems);
+        Assert.Empty(problems.Found);
+        return assessments[0];
+    }
+
+    /// <summary>The wax of a demo candle.</summary>
+    public static Wax WaxOf(Assessment a) =>
+        DeclarationFolder.Open(DemoFolder, Lawbook.Vocabulary).Catalogue.Find<Wax>(a.Candle.Wax, new Problems())!;
+
     /// <summary>The assessment of the candle that must not be sold.</summary>
     public static Assessment Stopped() => Assessed(Path.Combine(StoppedFolder, "candles", "storm-jar.yaml"));
 

@@ -3,9 +3,9 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Paper.Papers;
+using Chandlery.Paper.Designs;
 
-namespace Chandlery.Paper.Designs;
+namespace Chandlery.Paper.Papers.Labels;
 
 /// <summary>What a front may say and draw of an assessed candle.</summary>
 internal static class DesignFactsMaker

@@ -1,0 +1,178 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Files;
+using Chandlery.Paper.Designs;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Proofs;
+using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Templates;
+using Chandlery.Tests.Support;
+using Chandlery.Yaml;
+
+namespace Chandlery.Tests.Paper;
+
+/// <summary>Fronts: every design on every piece, with the law beside it untouched.</summary>
+public class DesignTests
+{
+    private static readonly string[] Candles = ["candles/harbour-bowl.yaml", "candles/slate-jar.yaml", "candles/fig-tin.yaml"];
+
+    public static TheoryData<string, string> DesignsAndCandles
+    {
+        get
+        {
+            var data = new TheoryData<string, string>();
+            foreach (string design in TestLaw.Shop.Designs.Names)
+            {
+                foreach (string candle in Candles)
+                {
+                    data.Add(design, candle);
+                }
+            }
+
+            return data;
+        }
+    }
+
+    public static TheoryData<string> Designs => [.. TestLaw.Shop.Designs.Names];
+
+    [Fact]
+    public void ThereAreEightDesignsAtLeastAndEachSaysWhatItIs()
+    {
+        Assert.True(TestLaw.Shop.Designs.Names.Count >= 8);
+        Assert.All(TestLaw.Shop.Designs.Names, name => Assert.NotEmpty(TestLaw.Shop.Designs.About(name)));
+    }
+
+    [Theory]
+    [MemberData(nameof(DesignsAndCandles))]
+    public void EveryPieceIsDrawnInColourAndInOneInk(string design, string candle)
+    {
+        Assessment a = TestLaw.Demo(candle, "IE");
+        foreach (bool oneInk in new[] { false, true })
+        {
+            PaperRequest request = Request(a, Brand(oneInk: oneInk));
+            foreach (string piece in DesignPieces.Words)
+            {
+                var problems = new Problems();
+                PaperDocument? document = DesignPieces.Draw(request, design, piece, problems);
+                Assert.Empty(problems.Found);
+                Assert.NotNull(document);
+                Assert.All(document.Pages, page => Assert.NotEmpty(page.All));
+                Assert.All(document.Pages, page => Assert.Equal(DesignedLabel.BleedMm, page.BleedMm));
+            }
+        }
+    }
+
+    [Outside("CLP, Art. 31 and 32, and Annex I, 1.2.1: the label's sizes, colours, texts and their order, measured on the printed PDF")]
+    [Theory]
+    [MemberData(nameof(DesignsAndCandles))]
+    public void TheLegalPanelHoldsWhateverTheDesign(string design, string candle)
+    {
+        Assessment a = TestLaw.Demo(candle, "IE");
+        foreach (DesignForm form in Enum.GetValues<DesignForm>())
+        {
+            var problems = new Problems();
+            MadeLabel? made = DesignedLabel.Make(Request(a, Brand()), design, form, problems);
+            Assert.Empty(problems.Found);
+            Assert.NotNull(made);
+            Assert.All(Inspect(made, a), check => Assert.True(check.Holds, $"{form}: {check.What}: {check.Measured}, {check.Required}"));
+        }
+    }
+
+    [Theory]
+    [InlineData("<fill x=\"-50\" y=\"-50\" w=\"900\" h=\"900\" ink=\"#FF0000\"/>")]
+    [InlineData(
+        "<text x=\"60\" w=\"300\" y=\"30\" size=\"20\" weight=\"bold\" ink=\"black\">over the law over the law over the law</text>"
+    )]
+    [InlineData("<circle cx=\"90\" cy=\"30\" r=\"40\" ink=\"#00FF00\"/>")]
+    [InlineData("<ornament kind=\"two-fields\" x=\"-100\" y=\"-100\" w=\"800\" h=\"800\"/>")]
+    [InlineData("<line x1=\"0\" y1=\"20\" x2=\"400\" y2=\"20\" width=\"30\" ink=\"black\"/>")]
+    public void NoDesignCanReachIntoTheLegalPanel(string hostile)
+    {
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml", "IE");
+        var texts = ShippedFiles.Templates(null, new Problems()).ToDictionary();
+        texts["designs/hostile/front.sbn"] = $"{{{{- # Hostile. -}}}}\n<design ground=\"#0000FF\">{hostile}</design>";
+        PaperRequest request = Request(a, Brand()) with { Shop = new PaperShop(new TemplateShelf(texts), TestLaw.Shop.Symbols) };
+        var problems = new Problems();
+        MadeLabel made = DesignedLabel.Make(request, "hostile", DesignForm.One, problems)!;
+        Assert.Empty(problems.Found);
+        Assert.All(Inspect(made, a), check => Assert.True(check.Holds, $"{check.What}: {check.Measured}, {check.Required}"));
+
+        // Dot by dot: the panel is the one that a harmless design has.
+        MadeLabel harmless = DesignedLabel.Make(Request(a, Brand()), "ledger", DesignForm.One, problems)!;
+        Assert.Equal(PanelDots(harmless), PanelDots(made));
+    }
+
+    [Fact]
+    public void NothingOfTheRecipeCanBeReadOffAFrontUnlessTheMakerSaysSo()
+    {
+        Assessment one = TestLaw.Demo("candles/harbour-bowl.yaml", "IE");
+        Assessment other = TestLaw.DemoEdited(
+            "candles/harbour-bowl.yaml",
+            "IE",
+            text =>
+                text.Replace("sweet-orange, share: 30", "sweet-orange, share: 40", StringComparison.Ordinal)
+                    .Replace("cedar-smoke, share: 25", "cedar-smoke, share: 15", StringComparison.Ordinal)
+                    .Replace("percent: 8", "percent: 6", StringComparison.Ordinal)
+        );
+        foreach (string design in TestLaw.Shop.Designs.Names)
+        {
+            Assert.Equal(Front(one, design, shows: false), Front(other, design, shows: false));
+        }
+
+        Assert.NotEqual(Front(one, "strata", shows: true), Front(other, "strata", shows: true));
+    }
+
+    [Theory]
+    [MemberData(nameof(Designs))]
+    public void NamesOfAnyLengthStayOnTheFront(string design)
+    {
+        foreach (string name in new[] { "Ilex", "Last Boat Home from the Old Stone Harbour", "Nightwatchmanship" })
+        {
+            Assessment a = TestLaw.DemoEdited(
+                "candles/harbour-bowl.yaml",
+                "IE",
+                text => text.Replace("Harbour Bowl", name, StringComparison.Ordinal)
+            );
+            var problems = new Problems();
+            Scene front = DesignPieces.Draw(Request(a, Brand()), design, "front", problems)!.Pages[0];
+            Assert.All(
+                front.All.OfType<TextItem>().Where(t => t.AngleDegrees == 0),
+                t =>
+                {
+                    Assert.True(t.XMm >= -0.5, $"{name}: '{t.Shaped.Text}' begins at {t.XMm}");
+                    Assert.True(t.XMm + t.WidthMm <= front.WidthMm + 0.5, $"{name}: '{t.Shaped.Text}' ends at {t.XMm + t.WidthMm}");
+                    Assert.InRange(t.BaselineMm, 0, front.HeightMm);
+                }
+            );
+        }
+    }
+
+    private static byte[] Front(Assessment a, string design, bool shows) =>
+        PngDrawing.Draw(DesignPieces.Draw(Request(a, Brand(shows: shows)), design, "front", new Problems())!.Pages[0], 72);
+
+    private static byte[] PanelDots(MadeLabel label)
+    {
+        Box panel = label.Panel!.Value;
+        Scene page = label.Document.Pages[^1];
+        var cut = new Scene(panel.Width, panel.Height, [.. page.Items.Select(i => i.Moved(-panel.X, -panel.Y))], []);
+        return PngDrawing.Draw(cut, 150);
+    }
+
+    private static IReadOnlyList<Inspection> Inspect(MadeLabel label, Assessment a) =>
+        LabelInspector.Inspect(MeasuredPage.ReadAll(PdfDrawing.Draw(label.Document)), a, label.LeftOff, label.Panel);
+
+    private static BrandKit Brand(bool shows = false, bool oneInk = false)
+    {
+        var problems = new Problems();
+        string text = $"declares: brand\nshowsShares: {(shows ? "yes" : "no")}\noneInk: {(oneInk ? "yes" : "no")}\n";
+        var brand = (Brand)
+            new Chandlery.Core.Declared.Reading.DeclarationReader(TestLaw.Lawbook.Vocabulary).Read(text, "brand.yaml", "brand", problems)!;
+        Assert.Empty(problems.Found);
+        return new BrandKit(brand, null, null);
+    }
+
+    private static PaperRequest Request(Assessment a, BrandKit kit) =>
+        new(a, a.Languages[0], TestLaw.WaxOf(a), TestLaw.Lawbook, TestLaw.Shop, new PaperSettings()) { Brand = kit };
+}
