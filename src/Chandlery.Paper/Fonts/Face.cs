@@ -20,6 +20,7 @@ public sealed class Face
 
     // The native shaper reads the font file in place for as long as it lives: the bytes are pinned and never let go.
     private readonly GCHandle pinned;
+    private readonly HarfBuzzSharp.Face face;
     private readonly Font font;
     private readonly Dictionary<string, ShapedText> shaped = [];
     private readonly Lock shaping = new();
@@ -31,7 +32,7 @@ public sealed class Face
         Typeface = SKTypeface.FromData(SKData.CreateCopy(Data));
         pinned = GCHandle.Alloc(Data, GCHandleType.Pinned);
         var blob = new Blob(pinned.AddrOfPinnedObject(), Data.Length, MemoryMode.ReadOnly);
-        var face = new HarfBuzzSharp.Face(blob, 0);
+        face = new HarfBuzzSharp.Face(blob, 0);
         UnitsPerEm = face.UnitsPerEm;
         font = new Font(face);
         font.SetScale(UnitsPerEm, UnitsPerEm);
@@ -71,6 +72,10 @@ public sealed class Face
     /// <summary>The face of this weight in the family that travels with the program.</summary>
     public static Face Of(Weight weight) => Own[weight].Value;
 
+    /// <summary>A face of the maker's own.</summary>
+    /// <param name="data">A TrueType or OpenType file for which <see cref="EmbeddingRight"/> knows no refusal.</param>
+    public static Face Read(byte[] data) => new(data);
+
     /// <summary>Starts loading the faces, so that they are there when a document is laid out.</summary>
     public static void LoadAhead() => _ = Task.Run(() => (Of(Weight.Regular), Of(Weight.Bold)));
 
@@ -106,6 +111,12 @@ public sealed class Face
                 return outline is { IsEmpty: false } ? outline.ToSvgPathData() : "";
             }
         );
+
+    /// <summary>How far a glyph takes the pen by itself, font units.</summary>
+    internal int Advance(ushort glyph) => font.GetHorizontalGlyphAdvance(glyph);
+
+    /// <summary>A font file with these glyphs alone, numbered in this order from 1; number 0 is the sign for what is missing.</summary>
+    internal byte[] Subset(IReadOnlyList<ushort> glyphs) => GlyphSubset.Make(face.Handle, glyphs);
 
     private static byte[] Shipped(Weight weight)
     {
