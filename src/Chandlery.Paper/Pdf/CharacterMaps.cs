@@ -23,6 +23,10 @@ internal static class CharacterMaps
             c => c.Number.ToString(CultureInfo.InvariantCulture)
         );
 
+    /// <summary>The same as numbers of two bytes, from code 0 (ISO 32000-1, table 117).</summary>
+    public static byte[] GlyphNumbers(IReadOnlyList<FontCode> codes) =>
+        [0, 0, .. codes.SelectMany(c => new[] { (byte)(c.Number >> 8), (byte)c.Number })];
+
     private static byte[] Map(string name, string system, string rows, IReadOnlyList<FontCode> codes, Func<FontCode, string> value)
     {
         var map = new StringBuilder();

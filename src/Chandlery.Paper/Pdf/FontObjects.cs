@@ -26,15 +26,19 @@ internal static class FontObjects
             ? file.AddPacking("/Subtype/CIDFontType0C", small.Of("CFF "))
             : file.AddPacking($"/Length1 {subset.Length}", subset);
         int meanings = file.AddPacking("", CharacterMaps.ToUnicode(use.Codes));
-        string encoding = use.IsPlain ? "/Identity-H" : $" {ToGlyphs(file, use)} 0 R";
+
+        // Compact outlines are always numbered by glyph, so where codes are not, the encoding must say so. Other outlines have a map
+        // of their own for it, which more readers follow when they look up a code's meaning.
+        string encoding = use.IsPlain || !isCompact ? "/Identity-H" : $" {GlyphEncoding(file, use)} 0 R";
+        string kind = isCompact ? "CIDFontType0" : $"CIDFontType2/CIDToGIDMap{GlyphMap(file, use)}";
         int descriptor = file.Add(Descriptor(full, name, isCompact ? "/FontFile3" : "/FontFile2", program));
         int descendant = file.Add(
             new ByteText()
-                .Put($"<</Type/Font/Subtype/{(isCompact ? "CIDFontType0" : "CIDFontType2/CIDToGIDMap/Identity")}/BaseFont{name}")
+                .Put($"<</Type/Font/Subtype/{kind}/BaseFont{name}")
                 .Put($"/CIDSystemInfo<</Registry(Adobe)/Ordering(Identity)/Supplement 0>>/FontDescriptor {descriptor} 0 R")
                 .Put("/DW ")
                 .Put(use.Width(0), 1)
-                .Put(Widths(use).Written)
+                .Put(Widths(use, isCompact).Written)
                 .Put(">>")
         );
         file.Add(
@@ -45,16 +49,20 @@ internal static class FontObjects
         );
     }
 
-    private static int ToGlyphs(PdfFile file, FontUse use) =>
+    private static string GlyphMap(PdfFile file, FontUse use) =>
+        use.IsPlain ? "/Identity" : $" {file.AddPacking("", CharacterMaps.GlyphNumbers(use.Codes))} 0 R";
+
+    private static int GlyphEncoding(PdfFile file, FontUse use) =>
         file.AddPacking(
             "/Type/CMap/CMapName/Chandlery-Identity/WMode 0/CIDSystemInfo<</Registry(Adobe)/Ordering(Identity)/Supplement 0>>",
             CharacterMaps.ToGlyphs(use.Codes)
         );
 
-    private static ByteText Widths(FontUse use)
+    // By glyph for compact outlines, else by code.
+    private static ByteText Widths(FontUse use, bool byGlyph)
     {
         var widths = new ByteText().Put("/W[1[");
-        foreach (ushort glyph in use.Glyphs)
+        foreach (ushort glyph in byGlyph ? use.Glyphs : use.Codes.Select(c => c.Glyph))
         {
             widths.Spaced(use.Width(glyph), 1);
         }
