@@ -10,6 +10,9 @@ fail() { echo "$1" >&2; echo "0 passed, 1 failed"; exit 1; }
 packages=()
 command -v pdftoppm >/dev/null || packages+=(poppler-utils)
 command -v qpdf >/dev/null || packages+=(qpdf)
+command -v mutool >/dev/null || packages+=(mupdf-tools)
+command -v gs >/dev/null || packages+=(ghostscript)
+[ -e /usr/share/fonts/opentype/ebgaramond ] || packages+=(fonts-ebgaramond)
 command -v chromium >/dev/null || packages+=(chromium)
 command -v npm >/dev/null || packages+=(npm)
 cache=tests/.cache

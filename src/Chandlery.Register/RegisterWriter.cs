@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
-using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Files;
 using Chandlery.Yaml;
@@ -30,14 +29,11 @@ public static class RegisterWriter
     {
         var texts = new Dictionary<string, string>();
         var used = new List<UsedDeclaration>();
-        foreach (string file in Files(a, catalogue).Distinct().Order(StringComparer.Ordinal))
+        foreach ((string name, string text) in UsedFiles.Read(a, folder, catalogue, problems))
         {
-            if (TextFile.Read(file, file, problems) is { } text)
-            {
-                string hash = RegisterFile.Sha256(text);
-                texts[hash] = text;
-                used.Add(new UsedDeclaration(Path.GetRelativePath(folder, file).Replace('\\', '/'), hash));
-            }
+            string hash = RegisterFile.Sha256(text);
+            texts[hash] = text;
+            used.Add(new UsedDeclaration(name, hash));
         }
 
         var content = new RegisterContent(
@@ -54,23 +50,5 @@ public static class RegisterWriter
             [.. documents.Select(d => new IssuedDocument(d.Name, Convert.ToHexStringLower(SHA256.HashData(d.Bytes))))]
         );
         return (content, texts);
-    }
-
-    // Every declaration that the result rests on.
-    private static IEnumerable<string> Files(Assessment a, Catalogue catalogue)
-    {
-        Recipe recipe = a.Composition.Recipe;
-        IEnumerable<IDeclaration> all =
-        [
-            a.Candle,
-            a.Maker,
-            a.Vessel,
-            .. a.Batch is { } batch ? [batch] : Array.Empty<IDeclaration>(),
-            .. recipe.Oils.Select(o => o.Oil),
-            .. recipe.Waxes.Select(w => w.Wax),
-            .. recipe.Extras.Select(e => e.Extra),
-            .. catalogue.Find<Wax>(a.Candle.Wax, new Problems()) is { } blend ? [blend] : Array.Empty<IDeclaration>(),
-        ];
-        return all.Select(d => d.Place.File);
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Chandlery.Paper.Drawing;
 
 namespace Chandlery.Cli.Commands;
 
@@ -6,6 +7,13 @@ namespace Chandlery.Cli.Commands;
 internal sealed class PaperOptions
 {
     private static readonly string[] Known = ["pdf", "png", "svg"];
+
+    private static readonly Dictionary<string, PdfPurpose> Purposes = new()
+    {
+        ["people"] = PdfPurpose.People,
+        ["press"] = PdfPurpose.Press,
+        ["archive"] = PdfPurpose.Archive,
+    };
 
     public Option<string?> Templates { get; } =
         new("--templates") { Description = "A folder whose templates are used instead of the program's own." };
@@ -43,10 +51,31 @@ internal sealed class PaperOptions
             DefaultValueFactory = _ => ".",
         };
 
+    public Option<PdfPurpose> Purpose { get; } =
+        new("--for")
+        {
+            Description =
+                "What the PDF is for: people (default; tagged, colours of the screen), press (process and spot inks, bleed, cut line; "
+                + "made after the rules of PDF/X-1a), archive (made after the rules of PDF/A-3, declarations and assessment inside).",
+            CustomParser = result =>
+            {
+                string purpose = result.Tokens[0].Value;
+                if (!Purposes.TryGetValue(purpose, out PdfPurpose known))
+                {
+                    result.AddError($"'{purpose}' is nothing that a PDF is made for: write people, press or archive.");
+                }
+
+                return known;
+            },
+            DefaultValueFactory = _ => PdfPurpose.People,
+            HelpName = "people|press|archive",
+        };
+
     public void AddTo(Command command)
     {
         command.Add(Out);
         command.Add(Formats);
+        command.Add(Purpose);
         command.Add(Resolution);
         command.Add(Templates);
     }

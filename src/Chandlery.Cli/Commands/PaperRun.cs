@@ -56,7 +56,8 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
             string called = paper.CalledIn(a, language);
             if (outcome is MadePaper made)
             {
-                Add(printer.Draw(prefix + paper.FileName(a, language), made.Document, forDossier && !paper.HasPicturesInDossier));
+                byte[] Pdf() => printer.Pdf(made.Document, session.Declarations, [a]);
+                Add(printer.Draw(prefix + paper.FileName(a, language), made.Document, Pdf, forDossier && !paper.HasPicturesInDossier));
 
                 // Papers of the same facts have the same to be minded.
                 List<string> warnings = [.. made.Warnings.Where(w => warned.Add((a, language, w)))];

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Chandlery.Core.Assessed;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
@@ -9,7 +10,7 @@ using Chandlery.Yaml;
 namespace Chandlery.Cli.Commands;
 
 /// <summary>Draws documents and writes them in the formats asked for.</summary>
-internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<string> formats, double dotsPerInch)
+internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<string> formats, double dotsPerInch, PdfPurpose purpose)
 {
     /// <summary>What documents are made with.</summary>
     public PaperShop Shop => shop;
@@ -20,19 +21,30 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
             ShippedShop.Open(data, parse.GetValue(paper.Templates), problems),
             parse.GetValue(paper.Out) ?? ".",
             parse.GetValue(paper.Formats) ?? ["pdf"],
-            parse.GetValue(paper.Resolution)
+            parse.GetValue(paper.Resolution),
+            parse.GetValue(paper.Purpose)
         );
+
+    /// <summary>A document's PDF.</summary>
+    /// <param name="document">The document.</param>
+    /// <param name="declarations">The maker's folder.</param>
+    /// <param name="assessments">Whose paper it is: an archive's PDF has them inside.</param>
+    public byte[] Pdf(PaperDocument document, DeclarationFolder declarations, IReadOnlyList<Assessment> assessments) =>
+        purpose == PdfPurpose.Archive
+            ? PdfDrawing.Archive(document, KeptFiles.Of(declarations, assessments))
+            : PdfDrawing.Draw(document, purpose);
 
     /// <summary>Files of a document. Drawing is the slow part and every file is on its own, so all cores draw.</summary>
     /// <param name="name">Name without format.</param>
     /// <param name="document">The document.</param>
+    /// <param name="pdf">Makes its PDF.</param>
     /// <param name="pdfOnly">Leaves out pictures of the pages, whatever formats were asked for.</param>
-    public IReadOnlyList<PendingFile> Draw(string name, PaperDocument document, bool pdfOnly = false)
+    public IReadOnlyList<PendingFile> Draw(string name, PaperDocument document, Func<byte[]> pdf, bool pdfOnly = false)
     {
         var work = new List<(string File, Func<byte[]> Draw)>();
         if (pdfOnly || formats.Contains("pdf"))
         {
-            work.Add((name + ".pdf", () => PdfDrawing.Draw(document)));
+            work.Add((name + ".pdf", pdf));
         }
 
         for (int i = 0; i < document.Pages.Count && !pdfOnly; i++)

@@ -58,7 +58,21 @@ internal static class SheetCommand
             "Print labels of one or several candles on sheets (PDF), or for a roll (one-bit PNG at exact dots)."
         );
         options.AddTo(command);
-        foreach (Option option in new Option[] { stock, start, copies, crop, offsetX, offsetY, calibrate, paper.Out, paper.Templates })
+        foreach (
+            Option option in new Option[]
+            {
+                stock,
+                start,
+                copies,
+                crop,
+                offsetX,
+                offsetY,
+                calibrate,
+                paper.Out,
+                paper.Purpose,
+                paper.Templates,
+            }
+        )
         {
             command.Add(option);
         }
@@ -110,7 +124,12 @@ internal static class SheetCommand
         }
 
         printer.Write(
-            [new PendingFile($"calibration-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Calibration(stock, settings)))],
+            [
+                new PendingFile(
+                    $"calibration-{stock.Id}.pdf",
+                    printer.Pdf(SheetDocument.Calibration(stock, settings), session.Declarations, [])
+                ),
+            ],
             session.Output
         );
         return ExitCode.Fine;
@@ -151,7 +170,9 @@ internal static class SheetCommand
 
         if (labels.Count > 0)
         {
-            printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code), session.Output);
+            byte[] Pdf(PaperDocument sheets) =>
+                printer.Pdf(sheets, session.Declarations, [.. assessments.Where(a => labels.Exists(l => l.Id == a.Id))]);
+            printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code, Pdf), session.Output);
         }
 
         if (stock.RollDotsPerInch is not null && assessments.FirstOrDefault(a => a.Label.Pictograms.Count > 0) is { } pictured)
@@ -170,7 +191,8 @@ internal static class SheetCommand
         Stock stock,
         SheetOptions settings,
         int copies,
-        string language
+        string language,
+        Func<PaperDocument, byte[]> pdf
     )
     {
         if (stock.RollDotsPerInch is { } dots)
@@ -179,9 +201,6 @@ internal static class SheetCommand
         }
 
         List<Scene> scenes = [.. labels.SelectMany(l => Enumerable.Repeat(l.Scene, copies))];
-        return
-        [
-            new PendingFile($"sheet-{stock.Id}.pdf", PdfDrawing.Draw(SheetDocument.Make(stock.Name, language, scenes, stock, settings))),
-        ];
+        return [new PendingFile($"sheet-{stock.Id}.pdf", pdf(SheetDocument.Make(stock.Name, language, scenes, stock, settings)))];
     }
 }

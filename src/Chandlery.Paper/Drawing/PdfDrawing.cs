@@ -1,79 +1,26 @@
-using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Pdf;
 using Chandlery.Paper.Scenes;
-using SkiaSharp;
 
 namespace Chandlery.Paper.Drawing;
 
-/// <summary>Draws documents as PDF: vectors and embedded subset fonts only, the same bytes for the same document.</summary>
+/// <summary>Draws documents as PDF: text as text in embedded fonts, drawings as paths, the same bytes for the same document.</summary>
 public static class PdfDrawing
 {
-    private const double PointsPerMm = 72 / 25.4;
+    /// <summary>The bytes of a PDF for people.</summary>
+    public static byte[] Draw(PaperDocument document) => Draw(document, PdfPurpose.People);
 
-    // Skia rounds page sizes to this grid; 2540 dots per inch keep a tenth of a millimetre exact.
-    private const float GridDpi = 2540;
+    /// <summary>The bytes of a PDF for a purpose.</summary>
+    public static byte[] Draw(PaperDocument document, PdfPurpose purpose) => DocumentWriter.Write(document, purpose, []);
 
-    // A fixed day keeps the bytes the same from run to run.
-    private static readonly DateTime FixedDay = new(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc);
-
-    /// <summary>The PDF's bytes.</summary>
-    public static byte[] Draw(PaperDocument document)
+    /// <summary>The bytes of a PDF for keeping.</summary>
+    /// <param name="document">The document.</param>
+    /// <param name="attachments">Files that are kept inside it, each name once.</param>
+    /// <exception cref="ArgumentException">Two files have the same name.</exception>
+    public static byte[] Archive(PaperDocument document, IReadOnlyList<PdfAttachment> attachments)
     {
-        using var stream = new MemoryStream();
-        var metadata = new SKDocumentPdfMetadata
-        {
-            Title = document.Title,
-            Creator = "Chandlery",
-            Producer = "Chandlery",
-            Creation = FixedDay,
-            Modified = FixedDay,
-            RasterDpi = GridDpi,
-            EncodingQuality = 101,
-        };
-        Dictionary<Face, SKTypeface> subsets = Subsets(document);
-        try
-        {
-            using SKDocument pdf = SKDocument.CreatePdf(stream, metadata);
-            foreach (Scene page in document.Pages)
-            {
-                SKCanvas canvas = pdf.BeginPage((float)(page.WidthMm * PointsPerMm), (float)(page.HeightMm * PointsPerMm));
-                canvas.Scale((float)PointsPerMm);
-                Canvas.Draw(canvas, page, face => subsets[face]);
-                pdf.EndPage();
-            }
-
-            pdf.Close();
-        }
-        finally
-        {
-            foreach (SKTypeface typeface in subsets.Values)
-            {
-                typeface.Dispose();
-            }
-        }
-
-        return PdfLanguage.Add(stream.ToArray(), document.Language);
-    }
-
-    private static Dictionary<Face, SKTypeface> Subsets(PaperDocument document)
-    {
-        var subsets = new Dictionary<Face, SKTypeface>();
-        foreach (IGrouping<Face, TextItem> group in document.Pages.SelectMany(p => p.All).OfType<TextItem>().GroupBy(t => t.Face))
-        {
-            var byCodePoint = new Dictionary<int, ushort>();
-            var glyphs = new HashSet<ushort>();
-            foreach (TextItem text in group)
-            {
-                glyphs.UnionWith(text.Shaped.Glyphs);
-                for (int i = 0; i < text.Shaped.Glyphs.Length; i++)
-                {
-                    byCodePoint[char.ConvertToUtf32(text.Shaped.Text, text.Shaped.Clusters[i])] = text.Shaped.Glyphs[i];
-                }
-            }
-
-            byte[] font = FontSubset.Make(group.Key.Data, byCodePoint, glyphs);
-            subsets[group.Key] = SKTypeface.FromData(SKData.CreateCopy(font));
-        }
-
-        return subsets;
+        string[] twice = [.. attachments.GroupBy(a => a.Name).Where(g => g.Count() > 1).Select(g => g.Key)];
+        return twice.Length > 0
+            ? throw new ArgumentException($"two files in one PDF are called {string.Join(", ", twice)}", nameof(attachments))
+            : DocumentWriter.Write(document, PdfPurpose.Archive, attachments);
     }
 }

@@ -20,6 +20,7 @@ public sealed class Face
 
     // The native shaper reads the font file in place for as long as it lives: the bytes are pinned and never let go.
     private readonly GCHandle pinned;
+    private readonly HarfBuzzSharp.Face face;
     private readonly Font font;
     private readonly Dictionary<string, ShapedText> shaped = [];
     private readonly Lock shaping = new();
@@ -31,7 +32,7 @@ public sealed class Face
         Typeface = SKTypeface.FromData(SKData.CreateCopy(Data));
         pinned = GCHandle.Alloc(Data, GCHandleType.Pinned);
         var blob = new Blob(pinned.AddrOfPinnedObject(), Data.Length, MemoryMode.ReadOnly);
-        var face = new HarfBuzzSharp.Face(blob, 0);
+        face = new HarfBuzzSharp.Face(blob, 0);
         UnitsPerEm = face.UnitsPerEm;
         font = new Font(face);
         font.SetScale(UnitsPerEm, UnitsPerEm);
@@ -71,28 +72,26 @@ public sealed class Face
     /// <summary>The face of this weight in the family that travels with the program.</summary>
     public static Face Of(Weight weight) => Own[weight].Value;
 
-    /// <summary>A face of the maker's.</summary>
+    /// <summary>A face of the maker's own.</summary>
     /// <param name="data">A TrueType or OpenType file.</param>
-    /// <exception cref="FormatException">The file is no font, or its maker forbids to put it into documents.</exception>
+    /// <exception cref="FormatException">
+    /// The file is no font, its maker forbids to put it into documents, or it lacks the letters that names need.
+    /// </exception>
     public static Face Open(byte[] data)
     {
+        if (EmbeddingRight.Refusal(data) is { } refusal)
+        {
+            throw new FormatException(refusal.TrimEnd('.'));
+        }
+
         using SKTypeface? typeface = SKTypeface.FromData(SKData.CreateCopy(data));
-        if (typeface is null || typeface.UnitsPerEm <= 0)
+        if (typeface is null)
         {
             throw new FormatException("it is no font that can be read");
         }
 
-        // OS/2, fsType: bit 1 forbids embedding, bit 8 subsets, bit 9 outlines (OpenType 1.9.1).
-        const int forbidden = 0x0302;
-        byte[]? os2 = typeface.GetTableData(0x4F532F32);
-        int rights = os2 is { Length: >= 10 } ? (os2[8] << 8) | os2[9] : 0;
-        if ((rights & forbidden) != 0)
-        {
-            throw new FormatException("its maker does not allow to put it into documents");
-        }
-
-        using var font = new SKFont(typeface);
-        return !font.ContainsGlyphs("xpÅ1") ? throw new FormatException("it lacks Latin letters or figures") : new Face(data);
+        using var letters = new SKFont(typeface);
+        return letters.ContainsGlyphs("xpÅ1") ? new Face(data) : throw new FormatException("it lacks Latin letters or figures");
     }
 
     /// <summary>Characters of a text that the face has no glyph for.</summary>
@@ -151,6 +150,12 @@ public sealed class Face
         using SKPath? outline = measuring.GetGlyphPath(glyph);
         return outline is { IsEmpty: false } ? outline.TightBounds.Left / (double)UnitsPerEm : 0;
     }
+
+    /// <summary>How far a glyph takes the pen by itself, font units.</summary>
+    internal int Advance(ushort glyph) => font.GetHorizontalGlyphAdvance(glyph);
+
+    /// <summary>A font file with these glyphs alone, numbered in this order from 1; number 0 is the sign for what is missing.</summary>
+    internal byte[] Subset(IReadOnlyList<ushort> glyphs) => GlyphSubset.Make(face.Handle, glyphs);
 
     private static byte[] Shipped(Weight weight)
     {

@@ -23,7 +23,13 @@ public sealed record Ink(byte Red, byte Green, byte Blue, Cmyk Process, string? 
     public static Ink Grey { get; } = new(0x80, 0x80, 0x80, new Cmyk(0, 0, 0, 50));
 
     /// <summary>The outline along which a label is cut: an ink of its own that overprints, in the press file only.</summary>
-    public static Ink CutLine { get; } = new(0xFF, 0x00, 0xFF, new Cmyk(0, 100, 0, 0), "CutLine");
+    public static Ink CutLine { get; } = new(0xFF, 0x00, 0xFF, new Cmyk(0, 100, 0, 0), "CutLine") { Overprints = true };
+
+    /// <summary>
+    /// Whether a press prints it over what lies below without leaving that out: varnish, foil, a cut line. Otherwise what it covers
+    /// is left out on the other plates.
+    /// </summary>
+    public bool Overprints { get; init; }
 
     /// <summary>How bright it looks, 0 (black) to 1 (white): relative luminance of sRGB (IEC 61966-2-1).</summary>
     public double Luminance => (0.2126 * Linear(Red)) + (0.7152 * Linear(Green)) + (0.0722 * Linear(Blue));

@@ -27,12 +27,12 @@ public sealed partial class RoomTests
         "Schemas",
     ];
 
-    // A block reads, measures and places itself, so its three rooms are one step.
+    // A block reads, measures and places itself, so its three rooms are one step; so are drawing and the PDF that is drawn.
     private static readonly string[] PaperRooms =
     [
         "Fonts",
         "Scenes",
-        "Drawing",
+        "Drawing Pdf",
         "Symbols",
         "Barcodes",
         "Markup Layout Blocks",
