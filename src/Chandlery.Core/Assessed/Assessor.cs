@@ -5,6 +5,7 @@ using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
+using Chandlery.Core.Notified;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Assessed;
@@ -17,6 +18,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 {
     private readonly ConcurrentDictionary<string, LawInForce> laws = new();
     private readonly UfiTwins twins = new(catalogue);
+    private readonly NotificationKin kin = new(catalogue);
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
 
     /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
@@ -146,13 +148,27 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             [
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. ufi?.Success == true ? Twins(candle, edition) : [],
+                .. WrongUfis(subject.Recipe, edition),
                 .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],
             ],
             SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Contents),
             Ufi = ufi?.OrNull(),
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
+            Notification = new Lazy<SharedNotification>(() => kin.Of(subject, verdict, places)),
         };
     }
+
+    private static IEnumerable<Finding> WrongUfis(Recipe recipe, Edition edition) =>
+        edition.PoisonCentres is { } rules
+            ? MixturesInMixture
+                .Of(recipe)
+                .Where(m => m.WrongUfi is not null)
+                .Select(m => new Finding(
+                    Gravity.Look,
+                    $"The UFI declared for {m.Name} cannot be told to the poison centres: {m.WrongUfi} Compare it with section 1.1 of its sheet.",
+                    rules.Points[NotifiedPoint.MixtureInMixture]
+                ))
+            : [];
 
     private IEnumerable<Finding> Twins(Candle candle, Edition edition) =>
         twins

@@ -69,6 +69,9 @@ public sealed record Candle : IDeclaration
     /// <summary>Formulation number for the UFI; null when none was given out yet.</summary>
     public required long? FormulationNumber { get; init; }
 
+    /// <summary>Product category for the poison centres; null for the maker's.</summary>
+    public string? ProductCategory { get; init; }
+
     /// <summary>Since when it has been sold; null for a new candle.</summary>
     public required DateOnly? OnMarketSince { get; init; }
 

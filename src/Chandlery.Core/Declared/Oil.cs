@@ -49,6 +49,9 @@ public sealed record Oil : IDeclaration
     /// <summary>What the supplier says is missing from the sheet, in the reviewer's words.</summary>
     public required IReadOnlyList<string> NotDeclared { get; init; }
 
+    /// <summary>What its sheet says for the poison centres.</summary>
+    public MixtureSource Source { get; init; } = MixtureSource.NotDeclared;
+
     /// <summary>Where it was drafted from; null for a declaration that a person wrote.</summary>
     public DraftOrigin? Draft { get; init; }
 

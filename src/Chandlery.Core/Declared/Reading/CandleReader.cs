@@ -41,6 +41,7 @@ internal static class CandleReader
             LabelStands = ReadLabelPlace(fields),
             BatchCode = fields.OptionalText(CandleShape.BatchCode),
             FormulationNumber = fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
+            ProductCategory = NotifiedShape.ReadProductCategory(fields),
             OnMarketSince = fields.OptionalDay(CandleShape.OnMarketSince),
             Gtin = ReadGtin(fields),
             InformationUrl = ReadUrl(fields),

@@ -124,6 +124,7 @@ internal static class CandleShape
             LabelStands,
             BatchCode,
             FormulationNumber,
+            NotifiedShape.ProductCategory,
             OnMarketSince,
             Gtin,
             InformationUrl,

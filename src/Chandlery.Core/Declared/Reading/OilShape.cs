@@ -116,6 +116,7 @@ internal static class OilShape
             HighestLoad,
             Ifra,
             NotDeclared,
+            .. NotifiedShape.Source,
             Draft,
         ]
     );
