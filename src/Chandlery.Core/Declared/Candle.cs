@@ -52,10 +52,10 @@ public sealed record Candle : IDeclaration
     public required WorkingTemperatures Temperatures { get; init; }
 
     /// <summary>Country codes of the places of sale.</summary>
-    public required IReadOnlyList<string> SoldIn { get; init; }
+    public required IReadOnlyList<Written<PlaceCode>> SoldIn { get; init; }
 
     /// <summary>Languages of the label; empty for the places' own.</summary>
-    public required IReadOnlyList<string> Languages { get; init; }
+    public required IReadOnlyList<Written<LanguageCode>> Languages { get; init; }
 
     /// <summary>Label asked for; null for the smallest lawful arrangement that the text fits on.</summary>
     public required LabelRequest? Label { get; init; }

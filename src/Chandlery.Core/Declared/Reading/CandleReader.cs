@@ -36,7 +36,7 @@ internal static class CandleReader
             Headspace = fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
             Temperatures = ReadTemperatures(fields),
             SoldIn = ReadCountries(fields),
-            Languages = fields.Texts(CandleShape.Languages),
+            Languages = CodeLists.Languages(fields, CandleShape.Languages.Key),
             Label = ReadLabel(fields, CandleShape.Label),
             LabelStands = ReadLabelPlace(fields),
             BatchCode = fields.OptionalText(CandleShape.BatchCode),
@@ -284,9 +284,9 @@ internal static class CandleReader
         return temperatures;
     }
 
-    private static IReadOnlyList<string> ReadCountries(Fields fields)
+    private static IReadOnlyList<Written<PlaceCode>> ReadCountries(Fields fields)
     {
-        IReadOnlyList<string> countries = fields.Texts(CandleShape.SoldIn);
+        IReadOnlyList<Written<PlaceCode>> countries = CodeLists.Places(fields, CandleShape.SoldIn.Key);
         if (countries.Count == 0 && !fields.Has(CandleShape.SoldIn))
         {
             fields.Lacks(

@@ -82,9 +82,11 @@ public sealed class LawReader
             files.Editions,
             id => new EditionReader(files, codes, substances.List, sentences, LanguageReader.WordKeys(files)).Read(id)
         );
+        IReadOnlyList<string> languages = files.Folders(LanguageFolder, StatementsFile);
         (IReadOnlyList<Place> places, IReadOnlyDictionary<string, string> withoutTexts) = PlacesReader.Read(
             files.Open("places.yaml"),
-            files.Editions
+            files.Editions,
+            languages
         );
         var sheetWords = new SheetWordsReader(files, sentences.Texts, sentences.Labels, editions.ReadAll);
         return new Lawbook(
@@ -92,7 +94,7 @@ public sealed class LawReader
             editions,
             places,
             substances.List,
-            Shelf(files.Folders(LanguageFolder, StatementsFile), folder => LanguageReader.Read(folder, files, statements)),
+            Shelf(languages, folder => LanguageReader.Read(folder, files, statements)),
             withoutTexts,
             BurningReader.Read(files.Open("burning.yaml")),
             Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
