@@ -139,7 +139,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
     }
 
     private IResult Symbol(string name) =>
-        room.Shop.Symbols.Symbols.ContainsKey(name)
+        room.Shop.Symbols.Has(name)
             ? Results.Text(
                 SvgDrawing.Draw(
                     new Scene(SymbolSheet.Units, SymbolSheet.Units, [.. room.Shop.Symbols.Place(name, 0, 0, SymbolSheet.Units)], []),

@@ -47,7 +47,7 @@ public sealed class Fuzzer
         templates = ShippedFiles.Templates(null, problems);
         lawbook = LawReader.Read(data, problems)!;
         symbols = SymbolSheet.Read(data, problems);
-        wording = SheetWording.Read(data, problems);
+        wording = SheetWording.Read(lawbook.Vocabulary, data, problems);
         hazards = new HazardText(lawbook.Vocabulary, wording);
         foreach (string file in Directory.GetFiles(Repository.Demo, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {

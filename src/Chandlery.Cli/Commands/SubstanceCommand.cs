@@ -72,7 +72,7 @@ internal static class SubstanceCommand
     {
         if (lawbook.FindPlace(place) is not { } sold)
         {
-            string near = Suggestion.Nearest(place, lawbook.Places.Select(p => p.Code)) is { } code ? $" Did you mean '{code}'?" : "";
+            string near = Suggestion.Nearest(place, lawbook.Places.Select(p => p.Code.Text)) is { } code ? $" Did you mean '{code}'?" : "";
             session.Complain($"'{place}' is no place of sale that is known here.{near}");
             return ExitCode.BadInput;
         }

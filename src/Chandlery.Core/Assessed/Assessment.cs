@@ -5,6 +5,7 @@ using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
+using Chandlery.Core.Notified;
 
 namespace Chandlery.Core.Assessed;
 
@@ -49,6 +50,9 @@ public sealed record Assessment
 
     /// <summary>The next changes of the law that would alter the label; found when somebody asks.</summary>
     public required Lazy<(LegalChange? Law, LegalChange? Expected)> NextChanges { get; init; }
+
+    /// <summary>What its notification to the poison centres shares with other candles; found when somebody asks.</summary>
+    public required Lazy<SharedNotification> Notification { get; init; }
 
     /// <summary>The law.</summary>
     public Edition Edition => Verdict.Law.Edition;

@@ -5,6 +5,7 @@ using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
+using Chandlery.Core.Notified;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Assessed;
@@ -17,6 +18,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 {
     private readonly ConcurrentDictionary<string, LawInForce> laws = new();
     private readonly UfiTwins twins = new(catalogue);
+    private readonly NotificationKin kin = new(catalogue);
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
 
     /// <summary>One assessment for each edition that rules where the candle is sold, in the order of the places.</summary>
@@ -146,13 +148,27 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             [
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. ufi?.Success == true ? Twins(candle, edition) : [],
+                .. WrongUfis(subject.Recipe, edition),
                 .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],
             ],
             SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Contents),
             Ufi = ufi?.OrNull(),
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
+            Notification = new Lazy<SharedNotification>(() => kin.Of(subject, verdict, places)),
         };
     }
+
+    private static IEnumerable<Finding> WrongUfis(Recipe recipe, Edition edition) =>
+        edition.PoisonCentres is { } rules
+            ? MixturesInMixture
+                .Of(recipe)
+                .Where(m => m.WrongUfi is not null)
+                .Select(m => new Finding(
+                    Gravity.Look,
+                    $"The UFI declared for {m.Name} cannot be told to the poison centres: {m.WrongUfi} Compare it with section 1.1 of its sheet.",
+                    rules.Points[NotifiedPoint.MixtureInMixture]
+                ))
+            : [];
 
     private IEnumerable<Finding> Twins(Candle candle, Edition edition) =>
         twins
@@ -192,7 +208,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
     private List<Place> PlacesOf(Candle candle, string? onlyPlace, Problems problems)
     {
         var places = new List<Place>();
-        foreach (string code in onlyPlace is null ? candle.SoldIn : [onlyPlace])
+        IEnumerable<(string Code, TextPlace At)> codes = onlyPlace is null
+            ? candle.SoldIn.Select(s => (s.Code.Text, s.Place))
+            : [(onlyPlace, candle.Place)];
+        foreach ((string code, TextPlace at) in codes)
         {
             if (lawbook.FindPlace(code) is { } place)
             {
@@ -200,8 +219,8 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             }
             else
             {
-                string known = string.Join(", ", lawbook.Places.Select(p => p.Code));
-                problems.Add(candle.Place, $"There is no edition of the law for the place '{code}'.", $"Known places: {known}.");
+                string known = string.Join(", ", lawbook.Places.Select(p => $"{p.Code} ({p.Name})"));
+                problems.Add(at, $"There is no edition of the law for the place '{code}'.", $"Known places: {known}.");
             }
         }
 
@@ -219,38 +238,38 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 
     private List<Language> LanguagesOf(Candle candle, List<Place> places, Edition edition, Problems problems)
     {
-        var codes = new List<string>(candle.Languages);
+        List<Written<LanguageCode>> codes = [.. candle.Languages];
         foreach (Place place in places)
         {
-            List<string> needed = place.EitherOf
-                ? place.Languages.Any(codes.Contains)
-                    ? []
-                    : [place.Languages[0]]
-                : [.. place.Languages.Where(l => !codes.Contains(l))];
+            List<LanguageCode> lacking = [.. place.Languages.Where(l => codes.TrueForAll(c => c.Code != l))];
+            List<LanguageCode> needed =
+                !place.EitherOf ? lacking
+                : lacking.Count < place.Languages.Count ? []
+                : [place.Languages[0]];
             if (candle.Languages.Count > 0 && needed.Count > 0)
             {
                 problems.Add(
-                    candle.Place,
-                    $"The label's languages ({string.Join(", ", candle.Languages)}) are not enough for {place.Name}: it needs {string.Join(", ", needed)} ({edition.Label.LanguagesClause}).",
+                    candle.Languages[0].Place,
+                    $"The label's languages ({string.Join(", ", candle.Languages.Select(l => l.Code))}) are not enough for {place.Name}: it needs {string.Join(", ", needed)} ({edition.Label.LanguagesClause}).",
                     "Add it to 'languages', or leave the field out to get what the places need."
                 );
             }
 
-            codes.AddRange(needed);
+            codes.AddRange(needed.Select(l => new Written<LanguageCode>(l, candle.Place)));
         }
 
         var languages = new List<Language>();
-        foreach (string code in codes)
+        foreach ((LanguageCode code, TextPlace at) in codes)
         {
-            if (lawbook.FindLanguage(code) is { } language)
+            if (lawbook.FindLanguage(code.Text) is { } language)
             {
                 languages.Add(language);
             }
             else
             {
-                string why = lawbook.WithoutTexts.GetValueOrDefault(code) is { } because ? $": {because}" : "";
+                string why = lawbook.WithoutTexts.GetValueOrDefault(code.Text) is { } because ? $": {because}" : "";
                 problems.Add(
-                    candle.Place,
+                    at,
                     $"There are no texts in the language '{code}'{why}.",
                     $"Languages so far: {string.Join(", ", lawbook.Languages.Codes)}. A label in another language would not be lawful there, so none is printed."
                 );

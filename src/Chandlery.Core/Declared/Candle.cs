@@ -52,10 +52,10 @@ public sealed record Candle : IDeclaration
     public required WorkingTemperatures Temperatures { get; init; }
 
     /// <summary>Country codes of the places of sale.</summary>
-    public required IReadOnlyList<string> SoldIn { get; init; }
+    public required IReadOnlyList<Written<PlaceCode>> SoldIn { get; init; }
 
     /// <summary>Languages of the label; empty for the places' own.</summary>
-    public required IReadOnlyList<string> Languages { get; init; }
+    public required IReadOnlyList<Written<LanguageCode>> Languages { get; init; }
 
     /// <summary>Label asked for; null for the smallest lawful arrangement that the text fits on.</summary>
     public required LabelRequest? Label { get; init; }
@@ -71,6 +71,9 @@ public sealed record Candle : IDeclaration
 
     /// <summary>Formulation number for the UFI; null when none was given out yet.</summary>
     public required long? FormulationNumber { get; init; }
+
+    /// <summary>Product category for the poison centres; null for the maker's.</summary>
+    public string? ProductCategory { get; init; }
 
     /// <summary>Since when it has been sold; null for a new candle.</summary>
     public required DateOnly? OnMarketSince { get; init; }

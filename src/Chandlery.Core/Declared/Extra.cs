@@ -4,19 +4,32 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Declared;
 
 /// <summary>A dye, UV absorber or other additive.</summary>
-/// <param name="Id">File name without its ending.</param>
-/// <param name="Place">Where it is declared.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Supplier">Who sells it.</param>
-/// <param name="Purpose">What it is for, in the maker's words.</param>
-/// <param name="Ingredients">Its ingredient table.</param>
-/// <param name="Highest">Highest share of the wax, when the supplier gives one.</param>
-public sealed record Extra(
-    string Id,
-    TextPlace Place,
-    string Name,
-    string Supplier,
-    string Purpose,
-    IReadOnlyList<Ingredient> Ingredients,
-    MassPercent? Highest
-) : IDeclaration;
+public sealed record Extra : IDeclaration
+{
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Who sells it.</summary>
+    public required string Supplier { get; init; }
+
+    /// <summary>What it is for, in the maker's words.</summary>
+    public required string Purpose { get; init; }
+
+    /// <summary>Its ingredient table.</summary>
+    public required IReadOnlyList<Ingredient> Ingredients { get; init; }
+
+    /// <summary>Highest share of the wax, when the supplier gives one.</summary>
+    public required MassPercent? Highest { get; init; }
+
+    /// <summary>What its sheet says for the poison centres.</summary>
+    public MixtureSource Source { get; init; } = MixtureSource.NotDeclared;
+
+    /// <summary>Whether it is there for its colour.</summary>
+    public bool IsDye => Purpose.Contains("dye", StringComparison.OrdinalIgnoreCase);
+}

@@ -31,4 +31,7 @@ public sealed record Maker : IDeclaration
 
     /// <summary>VAT number, for the UFI; null when not declared.</summary>
     public required VatNumber? Vat { get; init; }
+
+    /// <summary>Product category for the poison centres where a candle declares none; null when not declared.</summary>
+    public string? ProductCategory { get; init; }
 }

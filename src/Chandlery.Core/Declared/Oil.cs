@@ -52,6 +52,9 @@ public sealed record Oil : IDeclaration
     /// <summary>The note that it plays; null when nobody has said.</summary>
     public Scent? Note { get; init; }
 
+    /// <summary>What its sheet says for the poison centres.</summary>
+    public MixtureSource Source { get; init; } = MixtureSource.NotDeclared;
+
     /// <summary>Where it was drafted from; null for a declaration that a person wrote.</summary>
     public DraftOrigin? Draft { get; init; }
 

@@ -35,4 +35,7 @@ public sealed record Wax : IDeclaration
 
     /// <summary>Melting point, when declared.</summary>
     public Celsius? MeltingPoint { get; init; }
+
+    /// <summary>What its sheet says for the poison centres.</summary>
+    public MixtureSource Source { get; init; } = MixtureSource.NotDeclared;
 }

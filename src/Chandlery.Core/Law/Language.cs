@@ -4,29 +4,38 @@ using Chandlery.Core.Quantities;
 namespace Chandlery.Core.Law;
 
 /// <summary>A language that documents can be printed in.</summary>
-/// <param name="Code">ISO 639-1 code.</param>
-/// <param name="Name">Its own name.</param>
-/// <param name="Origin">Where the statements come from.</param>
-/// <param name="Apart">Where those come from that do not come from there, or are less sure.</param>
-/// <param name="Official">The law's statements by code, word for word with the blanks that the law leaves to the supplier.</param>
-/// <param name="Printed">Statements as printed: completed and chosen where the law leaves dots or a choice.</param>
-/// <param name="Words">The documents' own words.</param>
-/// <param name="Safety">Candle-safety messages by key.</param>
-/// <param name="Figures">How it writes figures.</param>
-/// <param name="Caution">The caution at the foot of a card.</param>
-public sealed record Language(
-    string Code,
-    string Name,
-    TextOrigin Origin,
-    IReadOnlyDictionary<StatementCode, TextOrigin> Apart,
-    IReadOnlyDictionary<StatementCode, string> Official,
-    IReadOnlyDictionary<StatementCode, string> Printed,
-    IReadOnlyDictionary<string, string> Words,
-    IReadOnlyDictionary<string, string> Safety,
-    FigureFormat Figures,
-    string Caution
-)
+public sealed record Language
 {
+    /// <summary>ISO 639-1 code.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>Its own name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Where the statements come from.</summary>
+    public required TextOrigin Origin { get; init; }
+
+    /// <summary>Where those come from that do not come from there, or are less sure.</summary>
+    public required IReadOnlyDictionary<StatementCode, TextOrigin> Apart { get; init; }
+
+    /// <summary>The law's statements by code, word for word with the blanks that the law leaves to the supplier.</summary>
+    public required IReadOnlyDictionary<StatementCode, string> Official { get; init; }
+
+    /// <summary>Statements as printed: completed and chosen where the law leaves dots or a choice.</summary>
+    public required IReadOnlyDictionary<StatementCode, string> Printed { get; init; }
+
+    /// <summary>The documents' own words.</summary>
+    public required IReadOnlyDictionary<string, string> Words { get; init; }
+
+    /// <summary>Candle-safety messages by key.</summary>
+    public required IReadOnlyDictionary<string, string> Safety { get; init; }
+
+    /// <summary>How it writes figures.</summary>
+    public required FigureFormat Figures { get; init; }
+
+    /// <summary>The caution at the foot of a card.</summary>
+    public required string Caution { get; init; }
+
     /// <summary>Statements as printed where they protect the eyes alone.</summary>
     public IReadOnlyDictionary<StatementCode, string> ForEyes { get; init; } = new Dictionary<StatementCode, string>();
 

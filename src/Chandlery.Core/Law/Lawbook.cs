@@ -3,27 +3,35 @@ using Chandlery.Core.Hazards;
 namespace Chandlery.Core.Law;
 
 /// <summary>All that the program knows of law and language.</summary>
-/// <param name="Vocabulary">Hazard categories.</param>
-/// <param name="Editions">The law, by place.</param>
-/// <param name="Places">Places of sale.</param>
-/// <param name="Substances">Harmonised classes and known substances.</param>
-/// <param name="Languages">Languages.</param>
-/// <param name="WithoutTexts">Why there are no texts in a language that a place needs, by its code.</param>
-/// <param name="Burning">Burn-safety figures.</param>
-/// <param name="SheetWords">Headings and words of safety data sheets, by language.</param>
-/// <param name="SheetSentences">Sentences of safety data sheets that all laws share.</param>
-public sealed record Lawbook(
-    HazardVocabulary Vocabulary,
-    Shelf<Edition> Editions,
-    IReadOnlyList<Place> Places,
-    SubstanceList Substances,
-    Shelf<Language> Languages,
-    IReadOnlyDictionary<string, string> WithoutTexts,
-    BurnAdvice Burning,
-    Shelf<SheetWords> SheetWords,
-    SheetSentences SheetSentences
-)
+public sealed record Lawbook
 {
+    /// <summary>Hazard categories.</summary>
+    public required HazardVocabulary Vocabulary { get; init; }
+
+    /// <summary>The law, by place.</summary>
+    public required Shelf<Edition> Editions { get; init; }
+
+    /// <summary>Places of sale.</summary>
+    public required IReadOnlyList<Place> Places { get; init; }
+
+    /// <summary>Harmonised classes and known substances.</summary>
+    public required SubstanceList Substances { get; init; }
+
+    /// <summary>Languages.</summary>
+    public required Shelf<Language> Languages { get; init; }
+
+    /// <summary>Why there are no texts in a language that a place needs, by its code.</summary>
+    public required IReadOnlyDictionary<string, string> WithoutTexts { get; init; }
+
+    /// <summary>Burn-safety figures.</summary>
+    public required BurnAdvice Burning { get; init; }
+
+    /// <summary>Headings and words of safety data sheets, by language.</summary>
+    public required Shelf<SheetWords> SheetWords { get; init; }
+
+    /// <summary>Sentences of safety data sheets that all laws share.</summary>
+    public required SheetSentences SheetSentences { get; init; }
+
     /// <summary>The place with this country code, or null.</summary>
     public Place? FindPlace(string code) => Places.FirstOrDefault(p => p.Code == code);
 

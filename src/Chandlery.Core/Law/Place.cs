@@ -1,3 +1,5 @@
+using Chandlery.Core.Declared;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>A place of sale.</summary>
@@ -6,4 +8,4 @@ namespace Chandlery.Core.Law;
 /// <param name="EditionId">The edition that rules there.</param>
 /// <param name="Languages">Languages that a label needs.</param>
 /// <param name="EitherOf">True when one of the languages is enough.</param>
-public sealed record Place(string Code, string Name, string EditionId, IReadOnlyList<string> Languages, bool EitherOf);
+public sealed record Place(PlaceCode Code, string Name, string EditionId, IReadOnlyList<LanguageCode> Languages, bool EitherOf);

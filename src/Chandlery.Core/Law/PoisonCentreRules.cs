@@ -33,6 +33,18 @@ public sealed record PoisonCentreRules
     /// <summary>Where the ranges stand.</summary>
     public required Citation Clause { get; init; }
 
+    /// <summary>Words that may stand for ingredients.</summary>
+    public required IReadOnlyList<GenericIdentifier> GenericIdentifiers { get; init; }
+
+    /// <summary>When several mixtures may be told as one group.</summary>
+    public required GroupSubmissionRules Group { get; init; }
+
+    /// <summary>Section of the safety data sheet whose text is told.</summary>
+    public required int ToxicologySection { get; init; }
+
+    /// <summary>Where it stands what else is told; every point has a clause.</summary>
+    public required IReadOnlyDictionary<NotifiedPoint, Citation> Points { get; init; }
+
     /// <summary>How the rows were checked.</summary>
     public required string Confidence { get; init; }
 }

@@ -3,29 +3,38 @@ using Chandlery.Core.Law;
 namespace Chandlery.Core.SafetyDataSheets;
 
 /// <summary>A safety data sheet in one language.</summary>
-/// <param name="Language">Language of its headings and statements.</param>
-/// <param name="Words">Words of the sheet.</param>
-/// <param name="Product">Trade name.</param>
-/// <param name="Format">Name of the format.</param>
-/// <param name="Revision">Number of the revision.</param>
-/// <param name="Revised">Day of the revision.</param>
-/// <param name="Sections">The 16 sections.</param>
-/// <param name="Duty">When it is due.</param>
-/// <param name="LanguageNote">Which parts are not in its language, for its first page; null for none.</param>
-/// <param name="Warnings">What keeps the sheet from being lawful as it stands.</param>
-public sealed record SafetySheet(
-    Language Language,
-    SheetWords Words,
-    string Product,
-    string Format,
-    int Revision,
-    DateOnly Revised,
-    IReadOnlyList<SheetSection> Sections,
-    SheetDutyFinding Duty,
-    string? LanguageNote,
-    IReadOnlyList<string> Warnings
-)
+public sealed record SafetySheet
 {
+    /// <summary>Language of its headings and statements.</summary>
+    public required Language Language { get; init; }
+
+    /// <summary>Words of the sheet.</summary>
+    public required SheetWords Words { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Product { get; init; }
+
+    /// <summary>Name of the format.</summary>
+    public required string Format { get; init; }
+
+    /// <summary>Number of the revision.</summary>
+    public required int Revision { get; init; }
+
+    /// <summary>Day of the revision.</summary>
+    public required DateOnly Revised { get; init; }
+
+    /// <summary>The 16 sections.</summary>
+    public required IReadOnlyList<SheetSection> Sections { get; init; }
+
+    /// <summary>When it is due.</summary>
+    public required SheetDutyFinding Duty { get; init; }
+
+    /// <summary>Which parts are not in its language, for its first page; null for none.</summary>
+    public required string? LanguageNote { get; init; }
+
+    /// <summary>What keeps the sheet from being lawful as it stands.</summary>
+    public required IReadOnlyList<string> Warnings { get; init; }
+
     /// <summary>The subsection with this number.</summary>
     public SheetSubsection? Find(string number) => Sections.SelectMany(s => s.Subsections).FirstOrDefault(s => s.Number == number);
 }

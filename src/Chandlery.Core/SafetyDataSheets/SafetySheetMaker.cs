@@ -64,18 +64,19 @@ public sealed class SafetySheetMaker
             Section(LastSection, [new SheetSubsection(LastSection, "", Blocks(LastSection))]),
         ];
         string? note = SheetLanguageNote.Of(context, words);
-        return new SafetySheet(
-            context.Language,
-            words,
-            a.Candle.Name,
-            context.Rules.Format,
-            revision,
-            a.AsOf,
-            sections,
-            SheetDuties.Find(context.Rules, a.Classification, a.Substances),
-            note,
-            [.. Warnings(note)]
-        );
+        return new SafetySheet
+        {
+            Language = context.Language,
+            Words = words,
+            Product = a.Candle.Name,
+            Format = context.Rules.Format,
+            Revision = revision,
+            Revised = a.AsOf,
+            Sections = sections,
+            Duty = SheetDuties.Find(context.Rules, a.Classification, a.Substances),
+            LanguageNote = note,
+            Warnings = [.. Warnings(note)],
+        };
     }
 
     private SheetSection Section(string number, IReadOnlyList<SheetSubsection> subsections) =>

@@ -18,12 +18,7 @@ internal static class WaxFigures
 
     /// <summary>Names of the dyes.</summary>
     public static IReadOnlyList<string> Dyes(Recipe recipe) =>
-        [
-            .. recipe
-                .Extras.Select(e => e.Extra)
-                .Where(e => e.Purpose.Contains("dye", StringComparison.OrdinalIgnoreCase))
-                .Select(e => e.Name),
-        ];
+        [.. recipe.Extras.Select(e => e.Extra).Where(e => e.IsDye).Select(e => e.Name)];
 
     private static (double Low, double High)? Ends(IEnumerable<double?> values)
     {

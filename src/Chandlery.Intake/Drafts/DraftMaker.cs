@@ -22,7 +22,7 @@ public static class DraftMaker
     )
     {
         var own = new Problems();
-        var reader = new SheetReader(SheetWording.Read(data, own), vocabulary);
+        var reader = new SheetReader(SheetWording.Read(vocabulary, data, own), vocabulary);
         var read = new List<(DraftSource Source, OilDraft Draft)>();
         for (int i = 0; i < pdfs.Count && own.None; i++)
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Chandlery.Core.Hazards;
 using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Wording;
@@ -43,9 +44,10 @@ internal sealed record SheetWording(
     ];
 
     /// <summary>Reads the files under <c>data/languages/&lt;code&gt;/supplier.yaml</c>.</summary>
+    /// <param name="vocabulary">Hazard classes, which written-out names stand for.</param>
     /// <param name="files">Texts by path relative to <c>data/</c>.</param>
     /// <param name="problems">Collects what is wrong.</param>
-    public static SheetWording Read(IReadOnlyDictionary<string, string> files, Problems problems)
+    public static SheetWording Read(HazardVocabulary vocabulary, IReadOnlyDictionary<string, string> files, Problems problems)
     {
         var sections = new List<string>();
         var titles = new Dictionary<int, IReadOnlyList<string>>();
@@ -70,21 +72,22 @@ internal sealed record SheetWording(
             }
 
             var fields = new Fields(map, problems);
-            fields.OptionalText("language");
+            var keys = new WordingKeys(fields, vocabulary);
+            keys.CheckLanguage(path.Split('/')[1]);
             sections.AddRange(fields.Texts("section"));
-            foreach ((string key, IReadOnlyList<string> texts) in Group(fields, "sectionTitles"))
+            foreach ((string key, IReadOnlyList<string> texts) in keys.Group("sectionTitles", WordingKeys.Sections))
             {
                 int number = int.Parse(key, CultureInfo.InvariantCulture);
                 titles[number] = [.. titles.GetValueOrDefault(number) ?? [], .. texts];
             }
 
-            AddTo(columns, Group(fields, "columns"));
-            AddTo(labels, Group(fields, "labels"));
-            AddTo(routes, Group(fields, "routes"));
+            AddTo(columns, keys.Group("columns", WordingKeys.Columns));
+            AddTo(labels, keys.Group("labels", WordingKeys.Labels));
+            AddTo(routes, keys.Group("routes", WordingKeys.Routes));
             AddTo(lists, ListNames.Select(name => (name, (IReadOnlyList<string>)[.. fields.Texts(name).Select(Phrase.Plain)])));
             months.Add(fields.Texts("months"));
-            AddPairs(classes, fields, "classNames");
-            AddPairs(rangeWords, fields, "rangeWords");
+            AddTo(classes, keys.ClassNames());
+            AddTo(rangeWords, keys.RangeWords());
             fields.Done();
         }
 
@@ -125,15 +128,6 @@ internal sealed record SheetWording(
         }
     }
 
-    private static IEnumerable<(string Key, IReadOnlyList<string> Texts)> Group(Fields fields, string key)
-    {
-        foreach (YamlEntry entry in fields.Entries(key))
-        {
-            IEnumerable<YamlValue> items = entry.Value is YamlList list ? list.Items : [entry.Value];
-            yield return (entry.Key, [.. items.OfType<YamlScalar>().Select(s => Phrase.Plain(s.Text))]);
-        }
-    }
-
     private static void AddTo(Dictionary<string, IReadOnlyList<string>> all, IEnumerable<(string Key, IReadOnlyList<string> Texts)> more)
     {
         foreach ((string key, IReadOnlyList<string> texts) in more)
@@ -142,11 +136,11 @@ internal sealed record SheetWording(
         }
     }
 
-    private static void AddPairs(Dictionary<string, string> all, Fields fields, string key)
+    private static void AddTo(Dictionary<string, string> all, IEnumerable<(string Words, string Meaning)> more)
     {
-        foreach (YamlEntry entry in fields.Entries(key))
+        foreach ((string words, string meaning) in more)
         {
-            all[entry.Key] = (entry.Value as YamlScalar)?.Text ?? "";
+            all[words] = meaning;
         }
     }
 }

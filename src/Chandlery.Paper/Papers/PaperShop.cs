@@ -23,10 +23,7 @@ public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
             return null;
         }
 
-        List<string> unknown =
-        [
-            .. document.Blocks.SelectMany(b => b.SymbolNames).Where(s => s.Length > 0 && !Symbols.Symbols.ContainsKey(s)).Distinct(),
-        ];
+        List<string> unknown = [.. document.Blocks.SelectMany(b => b.SymbolNames).Where(s => s.Length > 0 && !Symbols.Has(s)).Distinct()];
         foreach (string name in unknown)
         {
             problems.Add(new TextPlace(shown, 0, 0), $"There is no symbol '{name}'.", $"Known: {string.Join(", ", Symbols.Symbols.Keys)}.");

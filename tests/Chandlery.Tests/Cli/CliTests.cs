@@ -277,7 +277,7 @@ public class CliTests : IDisposable
     {
         (int code, _, string errors) = Run("assess", Demo("candles/slate-jar.yaml"), "--place", "XX");
         Assert.Equal(2, code);
-        Assert.Contains("Known places: AT, BE", errors, StringComparison.Ordinal);
+        Assert.Contains("Known places: AT (Austria), BE (Belgium)", errors, StringComparison.Ordinal);
     }
 
     private static void CopyFolder(string from, string to)

@@ -1,5 +1,7 @@
+using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
+using Chandlery.Paper.Symbols;
 using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Data;
@@ -21,10 +23,21 @@ internal sealed class CrossReferences(Lawbook lawbook)
         "text",
         "printed",
         "caution",
+        "about",
+        "path",
     ];
 
+    // In these files the name is what others refer to by, and must be one of those that are needed.
+    private static bool IsOwn(string file, string field) => OwnTexts.Contains(field) && (file, field) != ("symbols.yaml", "name");
+
+    // Words of suppliers' sheets may happen to be a language's code; there, only classes and the language are references.
+    private static bool IsSheetWord(string file, string path) =>
+        IsWording(file) && path != "/language" && !path.StartsWith("/classNames/", StringComparison.Ordinal);
+
+    private static bool IsWording(string file) => file.EndsWith("/supplier.yaml", StringComparison.Ordinal);
+
     // Fields whose keys are texts of their own, not field names of a reader.
-    private static readonly string[] FreeKeys = ["headings", "citedHere"];
+    private static readonly string[] FreeKeys = ["headings", "citedHere", "classNames", "rangeWords"];
 
     // The vocabulary's own file defines classes and groups; what refers to them is mangled elsewhere.
     private static bool IsDefinition(string file, string field) => file == "law/hazards.yaml" && field is ("class" or "group");
@@ -36,7 +49,14 @@ internal sealed class CrossReferences(Lawbook lawbook)
         .. SignalWord.All.Select(w => w.Text),
         .. lawbook.Vocabulary.Categories.SelectMany(c => new[] { c.Code, c.ClassCode, c.Group }),
         .. lawbook.Editions.Select(e => e.Id),
-        .. lawbook.Places.SelectMany(p => p.Languages),
+        .. lawbook.Places.SelectMany(p => p.Languages).Select(l => l.Text),
+        .. SymbolName.Needed.Select(n => n.Text),
+        .. LabelShape.Form.Choices,
+        .. StockShape.Declares.Choices,
+        "black",
+        "white",
+        "red",
+        "grey",
         .. lawbook.Vocabulary.Categories.Select(c => $"{c.ClassCode} {c.Category}".Trim() + ", " + c.Statement),
     ];
 
@@ -75,7 +95,11 @@ internal sealed class CrossReferences(Lawbook lawbook)
                 }
 
                 break;
-            case YamlScalar scalar when known.Contains(scalar.Text) && !OwnTexts.Contains(field) && !IsDefinition(file, field):
+            case YamlScalar scalar
+                when known.Contains(IsWording(file) ? scalar.Text.Split('/')[0] : scalar.Text)
+                    && !IsOwn(file, field)
+                    && !IsSheetWord(file, path)
+                    && !IsDefinition(file, field):
                 yield return (path, new CrossReference(file, scalar.Text, scalar.Place));
                 break;
         }

@@ -10,7 +10,11 @@ namespace Chandlery.Tests.Intake;
 
 public sealed class WordingTests
 {
-    private static readonly SheetWording Wording = SheetWording.Read(ShippedFiles.Data(null, new Problems()), new Problems());
+    private static readonly SheetWording Wording = SheetWording.Read(
+        TestLaw.Lawbook.Vocabulary,
+        ShippedFiles.Data(null, new Problems()),
+        new Problems()
+    );
     private static readonly HazardText Hazards = new(TestLaw.Lawbook.Vocabulary, Wording);
 
     [Theory]

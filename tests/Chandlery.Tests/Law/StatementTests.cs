@@ -123,6 +123,7 @@ public class StatementTests
             IEnumerable<string> languages = TestLaw
                 .Lawbook.Places.Where(p => p.EditionId == edition.Id)
                 .SelectMany(p => p.Languages)
+                .Select(l => l.Text)
                 .Distinct();
             foreach (Language language in languages.Select(TestLaw.Lawbook.FindLanguage).OfType<Language>())
             {

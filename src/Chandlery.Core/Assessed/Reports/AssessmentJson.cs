@@ -28,20 +28,22 @@ public static class AssessmentJson
         JsonSerializer.Serialize([.. assessments.Select(Report)], Context.AssessmentReportArray) + "\n";
 
     private static AssessmentReport Report(Assessment a) =>
-        new(
-            a.Id,
-            a.Candle.Name,
-            a.BatchCode,
-            a.Edition.Id,
-            IsoDay.Plain(a.AsOf),
-            [.. a.Places.Select(p => p.Code)],
-            [.. a.Languages.Select(l => l.Code)],
-            new LoadReport(
+        new AssessmentReport
+        {
+            Candle = a.Id,
+            Name = a.Candle.Name,
+            BatchCode = a.BatchCode,
+            Edition = a.Edition.Id,
+            AsOf = IsoDay.Plain(a.AsOf),
+            SoldIn = [.. a.Places.Select(p => p.Code)],
+            Languages = [.. a.Languages.Select(l => l.Code)],
+            LoadPercent = new LoadReport(
                 Round(a.Composition.Recipe.MeltLoadOfWax),
                 Round(a.Composition.Recipe.MeltLoadOfCandle),
                 Round(a.Composition.Recipe.Load),
                 Round(a.Composition.Recipe.TopUp)
             ),
+            Composition =
             [
                 .. a.Composition.Ingredients.Select(i => new IngredientReport(
                     i.Identity.Name,
@@ -50,7 +52,8 @@ public static class AssessmentJson
                     Round(i.High)
                 )),
             ],
-            Round(a.Composition.UnknownHigh),
+            UnknownPercent = Round(a.Composition.UnknownHigh),
+            Classes =
             [
                 .. a.Classification.Classes.Select(c => new ClassReport(
                     c.Category.ClassCode,
@@ -59,35 +62,37 @@ public static class AssessmentJson
                     WorkingReport.Of(c.Working)
                 )),
             ],
-            new StatementsReport(
+            Statements = new StatementsReport(
                 [.. a.Label.Hazard.Select(s => Statement(a, s))],
                 [.. a.Label.Supplemental.Select(s => Statement(a, s))],
                 [.. a.Label.Precautionary.Select(s => Statement(a, s))]
             ),
-            [.. a.Label.Pictograms.Select(p => p.Text)],
-            a.Label.SignalWord?.Text,
-            [.. a.Label.Named.Select(n => new NamedReport(n.Name, n.Cas, n.Because, n.Clause))],
-            [.. a.Label.LeftOff.Select(Choice)],
-            [.. a.SmallPackageRelief.Select(Choice)],
-            a.Ufi,
+            Pictograms = [.. a.Label.Pictograms.Select(p => p.Text)],
+            SignalWord = a.Label.SignalWord?.Text,
+            NamedSubstances = [.. a.Label.Named.Select(n => new NamedReport(n.Name, n.Cas, n.Because, n.Clause))],
+            LeftOff = [.. a.Label.LeftOff.Select(Choice)],
+            SmallPackageMayLeaveOff = [.. a.SmallPackageRelief.Select(Choice)],
+            Ufi = a.Ufi,
+            Limits =
             [
-                .. a.Limits.Select(l => new LimitReport(
-                    l.Name,
-                    Round(l.Value),
-                    Round(l.Limit),
-                    l.Unit,
-                    Round(l.Margin),
-                    l.Holds,
-                    l.Source,
-                    l.Explanation
-                )),
+                .. a.Limits.Select(l => new LimitReport
+                {
+                    Name = l.Name,
+                    Value = Round(l.Value),
+                    Limit = Round(l.Limit),
+                    Unit = l.Unit,
+                    Margin = Round(l.Margin),
+                    Holds = l.Holds,
+                    Source = l.Source,
+                    Explanation = l.Explanation,
+                }),
             ],
-            a.Unassessed,
-            [.. a.Findings.Select(f => new FindingReport(f.Gravity == Gravity.Stop, f.What, f.Clause))],
-            a.StopsSale,
-            Change(a.NextLaw),
-            Change(a.NextExpected)
-        );
+            Unassessed = a.Unassessed,
+            Findings = [.. a.Findings.Select(f => new FindingReport(f.Gravity == Gravity.Stop, f.What, f.Clause))],
+            StopsSale = a.StopsSale,
+            NextLawChange = Change(a.NextLaw),
+            NextExpectedChange = Change(a.NextExpected),
+        };
 
     private static ChoiceReport Choice(LabelChoice choice) => new(choice.Text, choice.Because, choice.Clause);
 

@@ -2,16 +2,27 @@ using Chandlery.Core.Classified;
 
 namespace Chandlery.Core.Assessed.Reports;
 
-internal sealed record WorkingReport(
-    string Formula,
-    IReadOnlyList<WorkingLine> Lines,
-    double Value,
-    double Threshold,
-    string Unit,
-    string Clause,
-    string Sentence,
-    string Confidence
-)
+internal sealed record WorkingReport
 {
-    public static WorkingReport Of(Working w) => new(w.Formula, w.Lines, w.Value, w.Threshold, w.Unit, w.Clause, w.Sentence, w.Confidence);
+    public required string Formula { get; init; }
+    public required IReadOnlyList<WorkingLine> Lines { get; init; }
+    public required double Value { get; init; }
+    public required double Threshold { get; init; }
+    public required string Unit { get; init; }
+    public required string Clause { get; init; }
+    public required string Sentence { get; init; }
+    public required string Confidence { get; init; }
+
+    public static WorkingReport Of(Working w) =>
+        new WorkingReport
+        {
+            Formula = w.Formula,
+            Lines = w.Lines,
+            Value = w.Value,
+            Threshold = w.Threshold,
+            Unit = w.Unit,
+            Clause = w.Clause,
+            Sentence = w.Sentence,
+            Confidence = w.Confidence,
+        };
 }

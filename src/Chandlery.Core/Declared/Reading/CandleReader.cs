@@ -36,12 +36,13 @@ internal static class CandleReader
             Headspace = fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
             Temperatures = ReadTemperatures(fields),
             SoldIn = ReadCountries(fields),
-            Languages = fields.Texts(CandleShape.Languages),
+            Languages = CodeLists.Languages(fields, CandleShape.Languages.Key),
             Label = ReadLabel(fields, CandleShape.Label),
             Design = BrandReader.ReadDesign(fields, CandleShape.Design),
             LabelStands = ReadLabelPlace(fields),
             BatchCode = fields.OptionalText(CandleShape.BatchCode),
             FormulationNumber = fields.OptionalNumber(CandleShape.FormulationNumber) is { } number ? (long)number : null,
+            ProductCategory = NotifiedShape.ReadProductCategory(fields),
             OnMarketSince = fields.OptionalDay(CandleShape.OnMarketSince),
             Gtin = ReadGtin(fields),
             InformationUrl = ReadUrl(fields),
@@ -284,9 +285,9 @@ internal static class CandleReader
         return temperatures;
     }
 
-    private static IReadOnlyList<string> ReadCountries(Fields fields)
+    private static IReadOnlyList<Written<PlaceCode>> ReadCountries(Fields fields)
     {
-        IReadOnlyList<string> countries = fields.Texts(CandleShape.SoldIn);
+        IReadOnlyList<Written<PlaceCode>> countries = CodeLists.Places(fields, CandleShape.SoldIn.Key);
         if (countries.Count == 0 && !fields.Has(CandleShape.SoldIn))
         {
             fields.Lacks(

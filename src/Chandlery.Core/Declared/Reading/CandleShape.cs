@@ -131,6 +131,7 @@ internal static class CandleShape
             LabelStands,
             BatchCode,
             FormulationNumber,
+            NotifiedShape.ProductCategory,
             OnMarketSince,
             Gtin,
             InformationUrl,

@@ -74,6 +74,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             HighestLoad = ReadLoad(fields, OilShape.HighestLoad),
             Ifra = ReadIfra(fields),
             NotDeclared = fields.Texts(OilShape.NotDeclared),
+            Source = NotifiedShape.ReadSource(fields),
             Draft = ReadDraft(fields),
             Note = ReadNote(fields),
         };
@@ -162,19 +163,22 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             SolidDensity = ReadDensity(fields, WaxShape.SolidDensity),
             LiquidDensity = ReadDensity(fields, WaxShape.LiquidDensity),
             MeltingPoint = fields.OptionalNumber(WaxShape.Melting) is { } melting ? new Celsius(melting) : null,
+            Source = NotifiedShape.ReadSource(fields),
         };
     }
 
     private Extra ReadExtra(Fields fields, string id) =>
-        new(
-            id,
-            fields.Place,
-            fields.Text(ExtraShape.Name),
-            fields.Text(ExtraShape.Supplier),
-            fields.Text(ExtraShape.Purpose),
-            ingredients.ReadTable(fields, required: true),
-            fields.OptionalNumber(ExtraShape.HighestPercent) is { } highest ? new MassPercent(highest) : null
-        );
+        new Extra
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = fields.Text(ExtraShape.Name),
+            Supplier = fields.Text(ExtraShape.Supplier),
+            Purpose = fields.Text(ExtraShape.Purpose),
+            Ingredients = ingredients.ReadTable(fields, required: true),
+            Highest = fields.OptionalNumber(ExtraShape.HighestPercent) is { } highest ? new MassPercent(highest) : null,
+            Source = NotifiedShape.ReadSource(fields),
+        };
 
     private static Maker ReadMaker(Fields fields, string id)
     {
@@ -216,6 +220,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             Web = web,
             EmergencyTelephone = emergency,
             Vat = number,
+            ProductCategory = NotifiedShape.ReadProductCategory(fields),
         };
     }
 

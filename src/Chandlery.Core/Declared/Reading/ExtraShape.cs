@@ -13,6 +13,6 @@ internal static class ExtraShape
     public static readonly Shape Extra = new(
         "extra",
         "A dye, UV absorber or other additive",
-        [Name, Supplier, Purpose, IngredientShape.Table with { Needed = true }, HighestPercent]
+        [Name, Supplier, Purpose, IngredientShape.Table with { Needed = true }, HighestPercent, .. NotifiedShape.Source]
     );
 }

@@ -35,7 +35,7 @@ internal static class MakerShape
     public static readonly Shape Maker = new(
         "maker",
         "Who makes the candle and answers for the label",
-        [Name, Address, Telephone, Email, Web, Vat, EmergencyTelephone]
+        [Name, Address, Telephone, Email, Web, Vat, EmergencyTelephone, NotifiedShape.ProductCategory]
     )
     {
         OneNeeded = ["email", "web"],

@@ -122,6 +122,7 @@ internal static class OilShape
             HighestLoad,
             Ifra,
             NotDeclared,
+            .. NotifiedShape.Source,
             Draft,
             Note,
         ]

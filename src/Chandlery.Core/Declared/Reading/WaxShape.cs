@@ -37,7 +37,7 @@ internal static class WaxShape
     public static readonly Shape Wax = new(
         "wax",
         "A wax or a blend of waxes",
-        [Name, Supplier, IngredientShape.Table, Blend, HighestLoad, SolidDensity, LiquidDensity, Melting]
+        [Name, Supplier, IngredientShape.Table, Blend, HighestLoad, SolidDensity, LiquidDensity, Melting, .. NotifiedShape.Source]
     )
     {
         Variants = Variant.OneOf(["ingredients"], ["blend"]),

@@ -58,19 +58,18 @@ internal static partial class LanguageReader
             statements.Text("checked", "how"),
             statements.OptionalFlag("verified") ?? false
         );
-        var language = new Language(
-            CheckFolder(statements, folder),
-            statements.Text("name", "English"),
-            origin,
-            Apart(statements, origin, known),
-            Statements(statements, "statements", known),
-            Statements(statements, "printed", known),
-            Words(words, "words", english),
-            Words(words, "safety", english),
-            Format(words),
-            words.Text("caution", "a caution")
-        )
+        var language = new Language
         {
+            Code = CheckFolder(statements, folder),
+            Name = statements.Text("name", "English"),
+            Origin = origin,
+            Apart = Apart(statements, origin, known),
+            Official = Statements(statements, "statements", known),
+            Printed = Statements(statements, "printed", known),
+            Words = Words(words, "words", english),
+            Safety = Words(words, "safety", english),
+            Figures = Format(words),
+            Caution = words.Text("caution", "a caution"),
             ForEyes = Statements(statements, "forEyes", known),
         };
         CheckNaming(statements, language, files.Open(ReferenceLanguage));

@@ -82,22 +82,25 @@ public sealed class LawReader
             files.Editions,
             id => new EditionReader(files, codes, substances.List, sentences, LanguageReader.WordKeys(files)).Read(id)
         );
+        IReadOnlyList<string> languages = files.Folders(LanguageFolder, StatementsFile);
         (IReadOnlyList<Place> places, IReadOnlyDictionary<string, string> withoutTexts) = PlacesReader.Read(
             files.Open("places.yaml"),
-            files.Editions
+            files.Editions,
+            languages
         );
         var sheetWords = new SheetWordsReader(files, sentences.Texts, sentences.Labels, editions.ReadAll);
-        return new Lawbook(
-            vocabulary,
-            editions,
-            places,
-            substances.List,
-            Shelf(files.Folders(LanguageFolder, StatementsFile), folder => LanguageReader.Read(folder, files, statements)),
-            withoutTexts,
-            BurningReader.Read(files.Open("burning.yaml")),
-            Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
-            shared
-        );
+        return new Lawbook
+        {
+            Vocabulary = vocabulary,
+            Editions = editions,
+            Places = places,
+            Substances = substances.List,
+            Languages = Shelf(languages, folder => LanguageReader.Read(folder, files, statements)),
+            WithoutTexts = withoutTexts,
+            Burning = BurningReader.Read(files.Open("burning.yaml")),
+            SheetWords = Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
+            SheetSentences = shared,
+        };
     }
 
     // Candles are assessed on several threads, what is read on the way shares the parsed files, and reading the words of a sheet

@@ -1,3 +1,5 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
@@ -5,12 +7,20 @@ namespace Chandlery.Core.Law.Reading;
 /// <summary>Reads <c>places.yaml</c>: places of sale with the edition that rules there and the languages that a label needs.</summary>
 internal static class PlacesReader
 {
+    private static readonly PlaceCode StandIn = PlaceCode.TryParse("IE")!;
+
     /// <summary>The places, and why there are no texts in a language that some of them need.</summary>
+    /// <param name="fields">The file.</param>
+    /// <param name="editions">The editions that there are.</param>
+    /// <param name="languages">The languages that there are texts in.</param>
     public static (IReadOnlyList<Place> Places, IReadOnlyDictionary<string, string> WithoutTexts) Read(
         Fields fields,
-        IReadOnlyCollection<string> editions
+        IReadOnlyCollection<string> editions,
+        IReadOnlyCollection<string> languages
     )
     {
+        Dictionary<string, string> without = ReadWithoutTexts(fields);
+        string[] known = [.. languages, .. without.Keys];
         var places = new List<Place>();
         foreach (Fields row in fields.Groups("places"))
         {
@@ -19,28 +29,69 @@ internal static class PlacesReader
             string edition = row.Text("edition", "eu-clp");
             if (!editions.Contains(edition))
             {
-                string near = Suggestion.Nearest(edition, editions) is { } guess ? $"Did you mean '{guess}'?" : "";
-                row.Problems.Add(row.PlaceOf("edition"), $"There is no edition of the law named '{edition}'.", near);
+                row.Problems.Add(row.PlaceOf("edition"), $"There is no edition of the law named '{edition}'.", Near(edition, editions));
             }
 
-            IReadOnlyList<string> languages = LanguageCodes.Read(row, either ? "eitherOf" : "languages");
-            places.Add(new Place(row.Text("code", "IE"), row.Text("name", "Ireland"), edition, languages, either));
-            row.Done();
-        }
-
-        var without = new Dictionary<string, string>();
-        foreach (Fields row in fields.Groups("withoutTexts"))
-        {
-            string because = row.Text("because", "a reason");
-            foreach (string code in LanguageCodes.Read(row, "languages"))
-            {
-                without[code] = because;
-            }
-
+            PlaceCode code = ReadCode(row, places);
+            places.Add(
+                new Place(code, row.Text("name", "Ireland"), edition, ReadLanguages(row, either ? "eitherOf" : "languages", known), either)
+            );
             row.Done();
         }
 
         fields.Done();
         return (places, without);
     }
+
+    private static PlaceCode ReadCode(Fields row, List<Place> before)
+    {
+        string text = row.Text("code", "IE");
+        PlaceCode? code = PlaceCode.TryParse(text);
+        if (code is null)
+        {
+            row.Problems.Add(row.PlaceOf("code"), $"'{text}' is no code of a place of sale.", "Write two capitals, such as IE.");
+        }
+        else if (before.Exists(p => p.Code == code))
+        {
+            row.Problems.Add(row.PlaceOf("code"), $"The place '{text}' stands here twice.");
+        }
+
+        return code ?? StandIn;
+    }
+
+    // A place may need a language that there are no texts in; it is refused there, so the reason must stand in the same file.
+    private static List<LanguageCode> ReadLanguages(Fields row, string key, string[] known)
+    {
+        IReadOnlyList<Written<LanguageCode>> written = CodeLists.Languages(row, key);
+        foreach (Written<LanguageCode> language in written.Where(l => !known.Contains(l.Code.Text)))
+        {
+            row.Problems.Add(
+                language.Place,
+                $"There are no texts in the language '{language.Code}', and 'withoutTexts' does not say why.",
+                Near(language.Code, known)
+            );
+        }
+
+        return [.. written.Select(l => l.Code)];
+    }
+
+    private static Dictionary<string, string> ReadWithoutTexts(Fields fields)
+    {
+        var without = new Dictionary<string, string>();
+        foreach (Fields row in fields.Groups("withoutTexts"))
+        {
+            string because = row.Text("because", "a reason");
+            foreach (Written<LanguageCode> language in CodeLists.Languages(row, "languages"))
+            {
+                without[language.Code.Text] = because;
+            }
+
+            row.Done();
+        }
+
+        return without;
+    }
+
+    private static string Near(string text, IReadOnlyCollection<string> known) =>
+        Suggestion.Nearest(text, known) is { } guess ? $"Did you mean '{guess}'?" : "";
 }

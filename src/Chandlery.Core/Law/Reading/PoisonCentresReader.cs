@@ -11,10 +11,7 @@ internal sealed class PoisonCentresReader(LawCodes codes)
     {
         var rules = new PoisonCentreRules
         {
-            Areas =
-            [
-                .. fields.Choices("areas", "physical", "health", "environment").Select(a => Enum.Parse<HazardArea>(a, ignoreCase: true)),
-            ],
+            Areas = ReadAreas(fields, "areas"),
             HazardousFrom = new MassPercent(fields.NumberFrom("hazardousFromPercent", 0, 100, "0")),
             OthersFrom = new MassPercent(fields.Number("othersFromPercent", 0, 100, "1")),
             MajorConcern = codes.CategoriesOrClasses(fields, "majorConcern"),
@@ -22,11 +19,79 @@ internal sealed class PoisonCentresReader(LawCodes codes)
             OtherWidths = ReadWidths(fields, "otherWidths"),
             ShareChanges = ReadChanges(fields),
             ShareChangesClause = LawCodes.Citation(fields, "shareChangesClause"),
+            GenericIdentifiers = ReadGenerics(fields),
+            Group = ReadGroup(fields),
+            ToxicologySection = (int)fields.NumberFrom("toxicologySection", 1, 16, "11"),
+            Points = ReadPoints(fields),
             Clause = LawCodes.Citation(fields),
             Confidence = fields.Text("confidence", "from memory"),
         };
         fields.Done();
         return rules;
+    }
+
+    private static List<HazardArea> ReadAreas(Fields fields, string key) =>
+        [.. fields.Choices(key, "physical", "health", "environment").Select(a => Enum.Parse<HazardArea>(a, ignoreCase: true))];
+
+    private static List<GenericIdentifier> ReadGenerics(Fields fields)
+    {
+        var generics = new List<GenericIdentifier>();
+        foreach (Fields row in fields.Groups("genericIdentifiers"))
+        {
+            generics.Add(
+                new GenericIdentifier(
+                    row.Text("name", "perfumes"),
+                    row.Enumeration("of", GenericSource.Oils),
+                    new MassPercent(row.Number("upToPercent", 0, 100, "5")),
+                    ReadAreas(row, "notWhereClassedFor"),
+                    LawCodes.Citation(row)
+                )
+            );
+            SkipStanding(row);
+        }
+
+        return generics;
+    }
+
+    private static GroupSubmissionRules ReadGroup(Fields fields)
+    {
+        Fields group = fields.Group("groupSubmission", "{ sameClassesFor: [health], differingPerfumesUpToPercent: 5, clause: ... }");
+        var rules = new GroupSubmissionRules(
+            ReadAreas(group, "sameClassesFor"),
+            new MassPercent(group.Number("differingPerfumesUpToPercent", 0, 100, "5")),
+            LawCodes.Citation(group)
+        );
+        SkipStanding(group);
+        return rules;
+    }
+
+    private static Dictionary<NotifiedPoint, Citation> ReadPoints(Fields fields)
+    {
+        var points = new Dictionary<NotifiedPoint, Citation>();
+        foreach (Fields row in fields.Groups("points"))
+        {
+            if (!points.TryAdd(row.Enumeration("what", NotifiedPoint.Submitter), LawCodes.Citation(row)))
+            {
+                row.Problems.Add(row.PlaceOf("what"), "This point of the notification stands here twice.");
+            }
+
+            SkipStanding(row);
+        }
+
+        foreach (NotifiedPoint point in Enum.GetValues<NotifiedPoint>().Where(p => !points.ContainsKey(p)))
+        {
+            fields.Problems.Add(fields.PlaceOf("points"), $"'points' has no row for {point}.");
+            points.Add(point, Citation.None);
+        }
+
+        return points;
+    }
+
+    private static void SkipStanding(Fields row)
+    {
+        row.OptionalText("reading");
+        row.OptionalText("confidence");
+        row.Done();
     }
 
     private static List<ShareChange> ReadChanges(Fields fields)

@@ -10,25 +10,26 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
     public SafetySheetRules Read(Fields fields)
     {
         Fields duty = fields.Group("duty", "{ classified: ..., forPublic: ..., onRequest: ..., notDue: ... }");
-        var rules = new SafetySheetRules(
-            fields.Text("format", "the name of the format"),
-            LawCodes.Citation(fields, "formatClause"),
-            fields.Texts("without"),
-            Texts(fields, "headings"),
-            ReadDuty(duty, "classified"),
-            ReadDuty(duty, "forPublic"),
-            ReadDuty(duty, "onRequest"),
-            ReadDuty(duty, "notDue"),
-            duty.Has("labelNote") ? ReadDuty(duty, "labelNote") : null,
-            [.. fields.Groups("onRequestFrom").Select(ReadRow)],
-            [.. fields.Groups("namedFrom").Select(ReadRow)],
-            ReadRequirement(fields),
-            ReadConcerning(fields),
-            LawCodes.Citation(fields, "languageClause"),
-            sentences.ReadOwn(fields),
-            sentences.ReadAbbreviations(fields),
-            ReadTransport(fields)
-        );
+        var rules = new SafetySheetRules
+        {
+            Format = fields.Text("format", "the name of the format"),
+            FormatClause = LawCodes.Citation(fields, "formatClause"),
+            Without = fields.Texts("without"),
+            Headings = Texts(fields, "headings"),
+            Classified = ReadDuty(duty, "classified"),
+            ForPublic = ReadDuty(duty, "forPublic"),
+            OnRequest = ReadDuty(duty, "onRequest"),
+            NotDue = ReadDuty(duty, "notDue"),
+            LabelNote = duty.Has("labelNote") ? ReadDuty(duty, "labelNote") : null,
+            OnRequestFrom = [.. fields.Groups("onRequestFrom").Select(ReadRow)],
+            NamedFrom = [.. fields.Groups("namedFrom").Select(ReadRow)],
+            EmergencyNumber = ReadRequirement(fields),
+            Concerning = ReadConcerning(fields),
+            LanguageClause = LawCodes.Citation(fields, "languageClause"),
+            Sentences = sentences.ReadOwn(fields),
+            Abbreviations = sentences.ReadAbbreviations(fields),
+            Transport = ReadTransport(fields),
+        };
         duty.OptionalText("confidence");
         duty.Done();
         fields.Done();
@@ -84,18 +85,19 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
     {
         Fields group = fields.Group("transport", "{ classes: [...], unNumber: UN 3077, ... }");
         Fields small = group.Group("smallPackages", "{ upToKilograms: 5, clause: ... }");
-        var transport = new TransportRules(
-            ReadEdition(group),
-            codes.CategoriesOrClasses(group, "classes"),
-            group.Text("unNumber", "UN 3077"),
-            group.Text("name", "the proper shipping name"),
-            group.Text("class", "9"),
-            group.Text("packingGroup", "III"),
-            (int)group.Number("mostNames", 0, 10, "2"),
-            LawCodes.Citation(group),
-            new Grams(small.Number("upToKilograms", 0, 1000, "5") * 1000),
-            LawCodes.Citation(small)
-        );
+        var transport = new TransportRules
+        {
+            ClassifiedBy = ReadEdition(group),
+            Classes = codes.CategoriesOrClasses(group, "classes"),
+            UnNumber = group.Text("unNumber", "UN 3077"),
+            Name = group.Text("name", "the proper shipping name"),
+            Class = group.Text("class", "9"),
+            PackingGroup = group.Text("packingGroup", "III"),
+            MostNames = (int)group.Number("mostNames", 0, 10, "2"),
+            Clause = LawCodes.Citation(group),
+            SmallUpTo = new Grams(small.Number("upToKilograms", 0, 1000, "5") * 1000),
+            SmallClause = LawCodes.Citation(small),
+        };
         small.OptionalNumber("upToLitres", 0, 1000);
         small.Done();
         group.OptionalText("confidence");

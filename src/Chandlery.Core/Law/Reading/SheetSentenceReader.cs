@@ -78,17 +78,15 @@ internal sealed partial class SheetSentenceReader(HazardVocabulary vocabulary, I
 
     private SheetSentence ReadSentence(Fields row, string subsection, bool isOwn)
     {
-        var sentence = new SheetSentence(
-            row.Text("key", "hotWax"),
-            subsection,
-            row.OptionalText("label"),
-            row.Text("text", "the text"),
-            row.OptionalFlag("strong") ?? false,
-            row.Has("clause") ? LawCodes.Citation(row) : Citation.None,
-            isOwn ? row.OptionalText("replaces") : null,
-            ReadConditions(row, "when"),
-            ReadConditions(row, "unless")
-        );
+        var sentence = new SheetSentence(subsection, ReadConditions(row, "when"), ReadConditions(row, "unless"))
+        {
+            Key = row.Text("key", "hotWax"),
+            Label = row.OptionalText("label"),
+            Text = row.Text("text", "the text"),
+            IsStrong = row.OptionalFlag("strong") ?? false,
+            Clause = row.Has("clause") ? LawCodes.Citation(row) : Citation.None,
+            Replaces = isOwn ? row.OptionalText("replaces") : null,
+        };
         row.Done();
         CheckMarks(row, sentence);
         Note(row, sentence.Key, sentence.Text, row.PlaceOf("key"));
