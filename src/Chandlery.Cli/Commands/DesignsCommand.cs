@@ -87,7 +87,9 @@ internal static class DesignsCommand
                 {
                     if (DesignPieces.Draw(request, design, piece, problems) is { } document)
                     {
-                        files.AddRange(printer.Draw($"{a.Id}-{design}-{piece}", document));
+                        files.AddRange(
+                            printer.Draw($"{a.Id}-{design}-{piece}", document, () => printer.Pdf(document, session.Declarations, [a]))
+                        );
                     }
                     else if (problems.None)
                     {

@@ -53,7 +53,7 @@ internal static class LabelCommand
     private static IEnumerable<PendingFile> Proof(Assessment a, string prefix, MadeLabel label)
     {
         IReadOnlyList<Scene> pages = label.Document.Pages;
-        IReadOnlyList<Inspection> checks = LabelInspector.Inspect(MeasuredPage.ReadAll(PdfDrawing.Draw(label.Document)), a, label.LeftOff);
+        IReadOnlyList<Inspection> checks = LabelInspector.Inspect(label, a);
         return pages.Select(
             (page, i) =>
                 new PendingFile(

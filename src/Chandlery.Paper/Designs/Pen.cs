@@ -75,9 +75,9 @@ internal sealed class Pen
     private Pen Write(string command, double x, double y)
     {
         path.Append(command)
-            .Append(Math.Round(x, 3).ToString("0.###", CultureInfo.InvariantCulture))
+            .Append(Math.Round(x, 2).ToString("0.##", CultureInfo.InvariantCulture))
             .Append(' ')
-            .Append(Math.Round(y, 3).ToString("0.###", CultureInfo.InvariantCulture));
+            .Append(Math.Round(y, 2).ToString("0.##", CultureInfo.InvariantCulture));
         return this;
     }
 }

@@ -51,6 +51,11 @@ internal static class EvenLines
                         break;
                     }
 
+                    if (end < count && pieces[end].IsTied)
+                    {
+                        continue;
+                    }
+
                     double slack = end == count && l == lines ? 0 : (width - used) / width;
                     double total = cost[l - 1, start] + (slack * slack);
                     if (total < cost[l, end])

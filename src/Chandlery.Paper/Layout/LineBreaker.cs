@@ -39,10 +39,12 @@ internal static class LineBreaker
                     word += " " + words[++i];
                 }
 
+                bool tied = !space && pieces.Count > 0;
                 foreach (string part in Seams(word))
                 {
-                    pieces.Add(new Piece(part, span.Weight, space));
+                    pieces.Add(new Piece(part, span.Weight, space) { IsTied = tied });
                     space = false;
+                    tied = false;
                 }
             }
         }
@@ -99,6 +101,11 @@ internal static class LineBreaker
 
             used += space + width;
             count++;
+        }
+
+        while (count > 1 && first + count < pieces.Count && pieces[first + count].IsTied)
+        {
+            count--;
         }
 
         return count;

@@ -8,6 +8,9 @@ namespace Chandlery.Paper.Layout;
 /// <param name="SpaceBefore">Whether a blank separates it from the piece before.</param>
 internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore)
 {
+    /// <summary>True for what follows the piece before without a blank in another weight, such as a comma behind a bold name.</summary>
+    public bool IsTied { get; init; }
+
     /// <summary>Width as a multiple of the type size; a layout is tried at many sizes, and shaping does not depend on them.</summary>
     public double WidthEm { get; } = LineBreaker.Width(Text, Weight, 1);
 }

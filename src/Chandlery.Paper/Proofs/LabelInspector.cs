@@ -2,6 +2,8 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Paper.Designs;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.Labels;
 
 namespace Chandlery.Paper.Proofs;
 
@@ -10,6 +12,10 @@ public static class LabelInspector
 {
     // What a printer's grid and rounding may take away; far below what anybody can see.
     private const double ToleranceMm = 0.01;
+
+    /// <summary>All checks of a label that was made, on the PDF that comes of it.</summary>
+    public static IReadOnlyList<Inspection> Inspect(MadeLabel label, Assessment a) =>
+        Inspect(MeasuredPage.ReadAll(PdfDrawing.Draw(label.Document)), a, label.LeftOff, label.Panel);
 
     /// <summary>All checks.</summary>
     /// <param name="pages">Measured pages: one, or a leaflet's front and inside.</param>
@@ -23,7 +29,7 @@ public static class LabelInspector
         Box? panel = null
     )
     {
-        if (panel is { } box)
+        if ((panel ?? (pages.Count > 0 ? pages[^1].Panel : null)) is { } box)
         {
             pages = [pages[^1].Within(box)];
         }

@@ -72,7 +72,10 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
             page.Height * MmPerPoint,
             [.. lines.Select(l => Line(l, page.Height))],
             [.. page.Paths.Where(IsRed).Select(p => BoxOf(p, page.Height)).Where(IsSquare)]
-        );
+        )
+        {
+            Panel = PanelOf(page),
+        };
     }
 
     private static MeasuredLine Line(List<Letter> letters, double pageHeight)
@@ -94,6 +97,26 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
             LeftMm = letters.Min(l => l.StartBaseLine.X) * MmPerPoint,
             RightMm = letters.Max(l => l.EndBaseLine.X) * MmPerPoint,
         };
+    }
+
+    private static Box? PanelOf(Page page)
+    {
+        const double tolerance = 0.05;
+        double width = page.Width * MmPerPoint;
+        double height = page.Height * MmPerPoint;
+        Box field = page
+            .Paths.Where(p => p.IsFilled && IsWhite(p.FillColor) && p.GetBoundingRectangle() is not null)
+            .Select(p => BoxOf(p, page.Height))
+            .LastOrDefault(b => b.Y <= tolerance && b.Bottom >= height - tolerance);
+        double left = Math.Max(0, field.X);
+        double right = Math.Min(width, field.Right);
+        return field.Height == 0 || right <= left ? null : new Box(left, 0, right - left, height);
+    }
+
+    private static bool IsWhite(IColor? colour)
+    {
+        (double r, double g, double b) = colour?.ToRGBValues() ?? (0, 0, 0);
+        return r + g + b > 2.99;
     }
 
     private static Box BoxOf(PdfPath path, double pageHeight)

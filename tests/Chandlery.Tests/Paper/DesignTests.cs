@@ -160,8 +160,7 @@ public class DesignTests
         return PngDrawing.Draw(cut, 150);
     }
 
-    private static IReadOnlyList<Inspection> Inspect(MadeLabel label, Assessment a) =>
-        LabelInspector.Inspect(MeasuredPage.ReadAll(PdfDrawing.Draw(label.Document)), a, label.LeftOff, label.Panel);
+    private static IReadOnlyList<Inspection> Inspect(MadeLabel label, Assessment a) => LabelInspector.Inspect(label, a);
 
     private static BrandKit Brand(bool shows = false, bool oneInk = false)
     {
