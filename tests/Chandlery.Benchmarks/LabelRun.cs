@@ -20,7 +20,7 @@ internal static class LabelRun
     {
         Desk desk = Desk.Lay(candle);
         Scene label = LabelDocument.Make(desk.Assessment, desk.Shop, desk.Lawbook.Burning, new Problems())!.Fitted!.Scene;
-        Scene drawing = label with { Items = [.. label.Items.OfType<PathItem>()] };
+        Scene drawing = label with { Items = [.. label.All.OfType<PathItem>()] };
         Directory.CreateDirectory(folder);
         File.WriteAllBytes(Path.Combine(folder, "label.pdf"), PdfDrawing.Draw(new PaperDocument("label", "en", [label])));
         File.WriteAllBytes(Path.Combine(folder, "drawing.pdf"), PdfDrawing.Draw(new PaperDocument("drawing", "en", [drawing])));

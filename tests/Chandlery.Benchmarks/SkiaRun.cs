@@ -42,12 +42,12 @@ internal static class SkiaRun
         SKTypeface regular = Face.Of(Weight.Regular).Typeface;
         SKTypeface bold = Face.Of(Weight.Bold).Typeface;
         using var ink = new SKPaint { IsAntialias = true };
-        var paths = scene.Items.OfType<PathItem>().Select(p => (Item: p, Path: SKPath.ParseSvgPathData(p.Path))).ToList();
+        var paths = scene.All.OfType<PathItem>().Select(p => (Item: p, Path: SKPath.ParseSvgPathData(p.Path))).ToList();
         for (int i = 0; i < count; i++)
         {
             SKCanvas canvas = document.BeginPage((float)scene.WidthMm * PointsPerMm, (float)scene.HeightMm * PointsPerMm);
             canvas.Scale(PointsPerMm);
-            foreach (TextItem text in scene.Items.OfType<TextItem>())
+            foreach (TextItem text in scene.All.OfType<TextItem>())
             {
                 using var font = new SKFont(text.Face == Face.Of(Weight.Bold) ? bold : regular, (float)text.SizeMm);
                 using var builder = new SKTextBlobBuilder();

@@ -1,4 +1,5 @@
 using Chandlery.Paper.Layout;
+using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Blocks;
 
@@ -10,6 +11,12 @@ public abstract record Block
 
     /// <summary>True for what only leads up to the block behind it, such as a heading.</summary>
     internal virtual bool LeadsUp => false;
+
+    /// <summary>What it is for those who hear the document; null where it marks its own parts, or says nothing.</summary>
+    internal virtual TagRole? Role => null;
+
+    /// <summary>Its language; empty for the document's.</summary>
+    public string Language { get; init; } = "";
 
     /// <summary>Lays itself out from the flow's present height on and moves the flow below itself.</summary>
     internal abstract void Lay(Flow flow);

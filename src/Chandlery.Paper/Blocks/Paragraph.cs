@@ -2,6 +2,7 @@ using System.Xml.Linq;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Layout;
 using Chandlery.Paper.Markup;
+using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Blocks;
 
@@ -16,6 +17,9 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
 
     /// <inheritdoc/>
     internal override bool LeadsUp => Size > 1 && FigureMm == 0;
+
+    /// <inheritdoc/>
+    internal override TagRole? Role => LeadsUp ? TagRole.Heading : TagRole.Paragraph;
 
     /// <inheritdoc/>
     internal override void Lay(Flow flow)
@@ -33,7 +37,10 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
             return null;
         }
 
-        return new Paragraph(spans, reading.Number(element, "size", 1), reading.Number(element, "figure", 0), AlignOf(element, reading));
+        return new Paragraph(spans, reading.Number(element, "size", 1), reading.Number(element, "figure", 0), AlignOf(element, reading))
+        {
+            Language = (string?)element.Attribute("lang") ?? "",
+        };
     }
 
     private static Align AlignOf(XElement element, MarkupReading reading)

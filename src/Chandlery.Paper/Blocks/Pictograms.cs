@@ -47,7 +47,7 @@ public sealed record Pictograms(IReadOnlyList<string> Codes) : Block
                 top += width;
             }
 
-            flow.PlaceSymbol(code, x, top, width);
+            flow.PlaceSymbol(code, x, top, width, code);
             x += width;
             right = Math.Max(right, x);
         }

@@ -6,9 +6,9 @@ using Chandlery.Paper.Markup;
 namespace Chandlery.Paper.Blocks;
 
 /// <summary>A row of burn-safety symbols.</summary>
-/// <param name="Symbols">Names, each with a caption (empty for none).</param>
+/// <param name="Symbols">Names, each with a caption (empty for none) and what it says in words.</param>
 /// <param name="SideMm">Side of a symbol.</param>
-public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption)> Symbols, double SideMm) : Block
+public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, string About)> Symbols, double SideMm) : Block
 {
     internal static readonly BlockKind Kind = new("symbols", Read);
 
@@ -24,7 +24,7 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption)> Symb
         double height = SideMm + caption;
         double? x = null;
         (double Left, double Right)? free = null;
-        foreach ((string name, string text) in Symbols)
+        foreach ((string name, string text, string about) in Symbols)
         {
             double width = WidthOf(text, typeSize);
             if (x is { } next && next + width > free!.Value.Right)
@@ -46,7 +46,7 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption)> Symb
             }
 
             flow.Overflows(x.Value + width - free!.Value.Right);
-            flow.PlaceSymbol(name, x.Value + ((width - SideMm) / 2), flow.Y, SideMm);
+            flow.PlaceSymbol(name, x.Value + ((width - SideMm) / 2), flow.Y, SideMm, about);
             if (text.Length > 0)
             {
                 flow.PlaceText(
@@ -74,7 +74,11 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption)> Symb
 
     private static SymbolRow Read(XElement element, MarkupReading reading) =>
         new(
-            [.. element.Elements("s").Select(s => ((string?)s.Attribute("name") ?? "", s.Value.Trim()))],
+            [
+                .. element
+                    .Elements("s")
+                    .Select(s => ((string?)s.Attribute("name") ?? "", s.Value.Trim(), (string?)s.Attribute("about") ?? "")),
+            ],
             reading.Number(element, "side", 6)
         );
 }

@@ -17,6 +17,9 @@ public sealed record Table(IReadOnlyList<double> Widths, IReadOnlyList<TableRow>
     private const double PadMm = 0.8;
 
     /// <inheritdoc/>
+    internal override TagRole? Role => TagRole.Table;
+
+    /// <inheritdoc/>
     internal override void Lay(Flow flow)
     {
         foreach (TableRow row in Rows)
@@ -26,26 +29,39 @@ public sealed record Table(IReadOnlyList<double> Widths, IReadOnlyList<TableRow>
                 return;
             }
 
-            double left = free.Left;
-            double end = flow.Y;
-            for (int c = 0; c < Widths.Count; c++)
-            {
-                double width = Widths[c] * (free.Right - free.Left);
-                double from = left;
-                double cellEnd = flow.PlaceText(
-                    LineBreaker.Pieces(row.Cells[c]),
-                    flow.Sizes.TypeSizeMm,
-                    Align.Left,
-                    flow.Y + PadMm,
-                    (_, _) => [(from, from + width - (PadMm * 2))]
-                );
-                end = Math.Max(end, cellEnd);
-                left += width;
-            }
-
-            flow.Y = end + PadMm;
+            flow.Tagged(TagRole.TableRow, "", () => LayRow(flow, row, free));
             flow.PlaceLine(free, row.IsHeading ? Ink.Black : Ink.Grey);
         }
+    }
+
+    private void LayRow(Flow flow, TableRow row, (double Left, double Right) free)
+    {
+        double left = free.Left;
+        double end = flow.Y;
+        for (int c = 0; c < Widths.Count; c++)
+        {
+            double width = Widths[c] * (free.Right - free.Left);
+            double from = left;
+            IReadOnlyList<Span> cell = row.Cells[c];
+            flow.Tagged(
+                row.IsHeading ? TagRole.TableHeader : TagRole.TableCell,
+                "",
+                () =>
+                    end = Math.Max(
+                        end,
+                        flow.PlaceText(
+                            LineBreaker.Pieces(cell),
+                            flow.Sizes.TypeSizeMm,
+                            Align.Left,
+                            flow.Y + PadMm,
+                            (_, _) => [(from, from + width - (PadMm * 2))]
+                        )
+                    )
+            );
+            left += width;
+        }
+
+        flow.Y = end + PadMm;
     }
 
     private static Table? Read(XElement element, MarkupReading reading)

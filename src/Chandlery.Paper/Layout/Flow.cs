@@ -224,12 +224,34 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
         items.AddRange(shift == 0 ? runs : runs.Select(r => r with { XMm = r.XMm + shift }));
     }
 
+    /// <summary>Marks what a step lays out as one thing for those who hear the document; nothing for a role of null.</summary>
+    /// <param name="role">What it is.</param>
+    /// <param name="language">Its language; empty for the document's.</param>
+    /// <param name="lay">The step.</param>
+    public void Tagged(TagRole? role, string language, Action lay)
+    {
+        int from = items.Count;
+        lay();
+        if (role is { } known && items.Count > from)
+        {
+            List<SceneItem> inside = items.GetRange(from, items.Count - from);
+            items.RemoveRange(from, inside.Count);
+            items.Add(new TaggedItem(known, inside) { Language = language.Length == 0 ? null : language });
+        }
+    }
+
     /// <summary>Places a drawing.</summary>
-    public void PlaceSymbol(string name, double left, double top, double side)
+    /// <param name="name">Its name.</param>
+    /// <param name="left">Left edge.</param>
+    /// <param name="top">Upper edge.</param>
+    /// <param name="side">Side of its square.</param>
+    /// <param name="about">What it says, in words; empty where the text beside it says the same.</param>
+    public void PlaceSymbol(string name, double left, double top, double side, string about = "")
     {
         if (placing)
         {
-            items.AddRange(symbols.Place(name, left, top, side));
+            IEnumerable<SceneItem> drawing = symbols.Place(name, left, top, side);
+            items.AddRange(about.Length == 0 ? drawing : [new TaggedItem(TagRole.Figure, [.. drawing]) { Alternative = about }]);
             marks.Add(new Mark(name, left, top, side, side));
         }
     }

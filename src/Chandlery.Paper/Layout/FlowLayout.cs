@@ -35,7 +35,7 @@ internal static class FlowLayout
     {
         foreach (Block block in blocks)
         {
-            block.Lay(flow);
+            flow.Tagged(block.Role, block.Language, () => block.Lay(flow));
         }
 
         return flow.Result();

@@ -14,6 +14,12 @@ namespace Chandlery.Paper.Proofs;
 /// <param name="RedSquares">The boxes around the red squares on a point.</param>
 public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList<MeasuredLine> Lines, IReadOnlyList<Box> RedSquares)
 {
+    /// <summary>
+    /// Where the legal panel lies: the last white field that reaches from the head of the page to its foot; null for a page that is
+    /// nothing else.
+    /// </summary>
+    public Box? Panel { get; init; }
+
     private const double MmPerPoint = 25.4 / 72;
 
     // Letters without overshoot, in the scripts that we print.

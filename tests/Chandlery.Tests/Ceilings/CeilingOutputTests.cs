@@ -48,7 +48,7 @@ public sealed class CeilingOutputTests
         (Assessment a, Wax wax) = Bowl();
         var finder = new CeilingFinder(a, wax, Varied.Load);
         Scene scene = CeilingPlot.Draw(a, Varied.Load, finder.Now, finder.Find());
-        TextItem[] texts = [.. scene.Items.OfType<TextItem>()];
+        TextItem[] texts = [.. scene.All.OfType<TextItem>()];
         Assert.Contains(texts, t => t.Shaped.Text == "oil, % of the wax");
         string load = Figures.Plain(Math.Round(a.Composition.Recipe.MeltLoadOfWax.Value, 2)) + " %";
         TextItem now = texts.Single(t => t.Shaped.Text == $"now {load}");

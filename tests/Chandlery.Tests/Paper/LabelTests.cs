@@ -105,12 +105,7 @@ public class LabelTests
         double type = label.XHeight.Value * 2816 / 1536;
         double[] baselines =
         [
-            .. label
-                .Scene.Items.OfType<TextItem>()
-                .Where(t => Math.Abs(t.SizeMm - type) < 0.01)
-                .Select(t => t.BaselineMm)
-                .Distinct()
-                .Order(),
+            .. label.Scene.All.OfType<TextItem>().Where(t => Math.Abs(t.SizeMm - type) < 0.01).Select(t => t.BaselineMm).Distinct().Order(),
         ];
         Assert.True(baselines.Length > 10);
         Assert.All(baselines.Zip(baselines.Skip(1)), pair => Assert.True(pair.Second - pair.First >= (type * 1.2) - 1e-6));

@@ -49,7 +49,7 @@ public class ShapeTests
         double w = label.Shape.WidthMm;
         double h = label.Shape.HeightMm;
         Assert.All(
-            label.Scene.Items.OfType<TextItem>(),
+            label.Scene.All.OfType<TextItem>(),
             t =>
             {
                 foreach (
@@ -223,14 +223,16 @@ public class ShapeTests
             HeightMm = 52,
             Items =
             [
-                .. good.Scene.Items.Select(i =>
-                    i switch
-                    {
-                        TextItem t => t with { XMm = t.XMm / 2, BaselineMm = t.BaselineMm / 2, SizeMm = t.SizeMm / 2 },
-                        PathItem p => p with { XMm = p.XMm / 2, YMm = p.YMm / 2, ScaleMm = p.ScaleMm / 2 },
-                        _ => i,
-                    }
-                ),
+                .. good
+                    .Scene.All.Where(i => i is not TaggedItem)
+                    .Select(i =>
+                        i switch
+                        {
+                            TextItem t => t with { XMm = t.XMm / 2, BaselineMm = t.BaselineMm / 2, SizeMm = t.SizeMm / 2 },
+                            PathItem p => p with { XMm = p.XMm / 2, YMm = p.YMm / 2, ScaleMm = p.ScaleMm / 2 },
+                            _ => i,
+                        }
+                    ),
             ],
         };
         IReadOnlyList<Inspection> checks = LabelInspector.Inspect(
@@ -248,8 +250,9 @@ public class ShapeTests
         {
             Items =
             [
-                .. good.Scene.Items.Where(i =>
-                    i is not TextItem { Shaped.Text: var text } || !text.Contains("allergic", StringComparison.Ordinal)
+                .. good.Scene.All.Where(i =>
+                    i is not TaggedItem
+                    && (i is not TextItem { Shaped.Text: var text } || !text.Contains("allergic", StringComparison.Ordinal))
                 ),
             ],
         };

@@ -48,10 +48,10 @@ public class SheetTests
         Stock stock = StockOf("a4-2x4");
         PaperDocument sheets = SheetDocument.Make("t", "en", [.. Enumerable.Repeat(Jar, 9)], stock, Options(start: 3, x: 0.5, y: -0.25));
         Assert.Equal(2, sheets.Pages.Count);
-        TextItem name = Jar.Items.OfType<TextItem>().First();
+        TextItem name = Jar.All.OfType<TextItem>().First();
         TextItem[] names =
         [
-            .. sheets.Pages[0].Items.OfType<TextItem>().Where(t => t.Shaped.Text == name.Shaped.Text && t.SizeMm == name.SizeMm),
+            .. sheets.Pages[0].All.OfType<TextItem>().Where(t => t.Shaped.Text == name.Shaped.Text && t.SizeMm == name.SizeMm),
         ];
         Assert.Equal(6, names.Length);
 

@@ -3,6 +3,7 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Paper.Papers.Cards;
 
 namespace Chandlery.Paper.Papers.Labels;
 
@@ -101,6 +102,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
         LabelElements label = a.Label;
         List<string> names = [.. label.Contained.Select(n => n.Name)];
         return new LabelTextView(
+            language.Code,
             TagOf(language),
             SignalWord(language),
             names.Count > 0 ? StatementText.Contains(language, names) : "",
@@ -130,6 +132,14 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
         bool outdoor = a.Candle.Use == CandleUse.Outdoor;
         double distance = outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
         IEnumerable<string> symbols = SafetyMessages.Compulsory.Prepend("warning").Concat(outdoor ? ["outdoorOnly"] : []);
-        return [.. symbols.Select(s => new LabelSymbolView(s, s == "distance" ? $"≥ {First.Figures.Declared(distance)} cm" : ""))];
+        IReadOnlyDictionary<string, string> figures = BurnFigures.Of(a.Candle, a.Vessel, advice, First.Figures);
+        return
+        [
+            .. symbols.Select(s => new LabelSymbolView(
+                s,
+                s == "distance" ? $"≥ {First.Figures.Declared(distance)} cm" : "",
+                First.Safety.TryGetValue(s, out string? message) ? BurnFigures.Fill(message, figures) : First.Words["warning"]
+            )),
+        ];
     }
 }
