@@ -12,10 +12,14 @@ if (args is [MeasureCommand.Name, ..])
     MeasureCommand.BoundMemory();
 }
 
-PutOffCollecting();
 try
 {
     ParseResult parse = CommandTree.Build().Parse(args);
+    if (parse.Action is not PlainHelp)
+    {
+        PutOffCollecting();
+    }
+
     int code = parse.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
     return parse.Errors.Count > 0 ? ExitCode.BadInput : code;
 }

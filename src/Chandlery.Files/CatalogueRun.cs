@@ -56,7 +56,7 @@ public static class CatalogueRun
     {
         var problems = new Problems();
         IReadOnlyList<Assessment> assessments = assessor.Assess(declaration, onlyPlace, problems);
-        return new CatalogueEntry<T>(declaration.Id, declaration.Place, [.. assessments.Select(keep)], problems.Found);
+        return new CatalogueEntry<T>(declaration.Id, declaration.Place, [.. assessments.Select(keep)], problems.None ? [] : problems.Found);
     }
 
     /// <summary>Does a work for each number from 0, on several threads, each taking a stretch of them.</summary>

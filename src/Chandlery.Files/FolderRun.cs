@@ -57,7 +57,7 @@ public static class FolderRun
         return new FolderEntries<T>(entries, FolderReport.Of(folder, [.. entries.SelectMany(e => e.Problems)]));
     }
 
-    // Null when something is wrong whose message names the other candles, so that all of them are needed.
+    // Null when something is said of a candle that takes the other candles to know, so that all of them are needed.
     private static FolderEntries<T>? Stream<T>(
         string root,
         Lawbook lawbook,
@@ -100,6 +100,7 @@ public static class FolderRun
         );
         var assessor = new Assessor(lawbook, catalogue, asOf);
         var entries = new CatalogueEntry<T>?[files.Count];
+        var numbers = new long?[files.Count];
         int count = candles.Count + batches.Count;
         int finished = 0;
         CatalogueRun.Each(
@@ -114,6 +115,7 @@ public static class FolderRun
                 if ((read[i] ?? Read(files[i], reader, ref wrong[i])) is Candle candle)
                 {
                     entries[i] = CatalogueRun.Entry(assessor, candle, onlyPlace, keep);
+                    numbers[i] = candle.FormulationNumber;
                     read[i] = poured.Contains(candle.Id) ? candle : null;
                 }
 
@@ -121,7 +123,10 @@ public static class FolderRun
             }
         );
         List<Candle> kept = [.. read.OfType<Candle>()];
-        if (kept.Count < poured.Count)
+
+        // Candles of one formulation number are compared with each other.
+        List<long> given = [.. numbers.OfType<long>()];
+        if (kept.Count < poured.Count || given.Distinct().Count() < given.Count)
         {
             return null;
         }

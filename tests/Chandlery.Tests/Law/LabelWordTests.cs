@@ -80,6 +80,19 @@ public sealed class LabelWordTests
     }
 
     [Theory]
+    [InlineData("eu-clp", false)]
+    [InlineData("northern-ireland", false)]
+    [InlineData("gb-clp", true)]
+    [Outside("from memory: the Union's annulment of the class of titanium dioxide (notice C/2025/6670) does not change the retained law")]
+    public void Titanium_dioxide_keeps_its_statement_where_the_annulment_does_not_hold(string edition, bool due)
+    {
+        Verdict verdict = TestLaw
+            .Law(TestLaw.Lawbook.Edition(edition), new DateOnly(2027, 1, 1))
+            .Judge(TestLaw.Mixture(TestLaw.Line("White", 1, [], cas: "13463-67-7")));
+        Assert.Equal(due, verdict.Label.Supplemental.Any(s => s.Code.Text == "EUH212"));
+    }
+
+    [Theory]
     [InlineData(0.1, true)]
     [InlineData(0.09, false)]
     [Outside("REACH Annex II, 3.2.1, older table, and CLP Annex I, Table 5.1: 0.1 % for what harms the ozone layer")]

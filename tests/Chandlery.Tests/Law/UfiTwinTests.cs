@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Files;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -41,5 +42,35 @@ public sealed class UfiTwinTests
         }
 
         Assert.Empty(problems.Found);
+    }
+
+    [Fact]
+    [Outside("CLP Annex VIII, Part A, 5: a UFI identifies one composition")]
+    public void A_folder_whose_candles_are_read_one_by_one_says_it_too()
+    {
+        string folder = Directory.CreateTempSubdirectory("chandlery-").FullName;
+        foreach (string file in Directory.EnumerateFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        {
+            File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
+        }
+
+        string bowl = File.ReadAllText(Path.Combine(folder, "harbour-bowl.yaml"));
+        File.WriteAllText(
+            Path.Combine(folder, "twin.yaml"),
+            bowl.Replace("percent: 8", "percent: 7", StringComparison.Ordinal)
+                .Replace("Harbour Bowl", "Twin Bowl", StringComparison.Ordinal)
+        );
+        FolderEntries<(string Id, bool Stops)> run = FolderRun.Assess(
+            folder,
+            TestLaw.Lawbook,
+            TestLaw.Today,
+            "IE",
+            a => (a.Id, a.StopsSale)
+        );
+        Assert.Equal(
+            ["harbour-bowl", "twin"],
+            run.Entries.SelectMany(e => e.Results).Where(r => r.Stops && r.Id != "hb-2611").Select(r => r.Id).Order(StringComparer.Ordinal)
+        );
+        Directory.Delete(folder, true);
     }
 }

@@ -45,7 +45,7 @@ internal sealed class EditionReader(
             Pictograms = pictograms,
             Statements = statements,
             Naming = naming,
-            IngredientStatements = ingredients,
+            IngredientStatements = [.. GoingOn(head, ingredients)],
             Packaging = new PackagingReader(codes).Read(files.OpenFor(id, "packaging.yaml")),
             Precautions = new PrecautionsReader(codes).Read(files.OpenFor(id, "precautions.yaml")),
             Wordings = [.. head.Groups("wordings").Select(ReadWording)],
@@ -66,6 +66,29 @@ internal sealed class EditionReader(
         };
         head.Done();
         return edition;
+    }
+
+    // What the edition below lets end by an act that this law does not have goes on here.
+    private IEnumerable<IngredientStatement> GoingOn(Fields head, List<IngredientStatement> ingredients)
+    {
+        var goingOn = new Dictionary<StatementCode, Citation>();
+        foreach (Fields row in head.Groups("goesOn"))
+        {
+            goingOn[codes.Statement(row, "statement")] = LawCodes.Citation(row);
+            row.Text("because", "a reason");
+            row.Text("confidence", "how it was checked");
+            row.Done();
+        }
+
+        return ingredients.Select(i =>
+            goingOn.TryGetValue(i.Statement, out Citation? clause)
+                ? i with
+                {
+                    InForce = i.InForce with { Until = null },
+                    Clause = clause,
+                }
+                : i
+        );
     }
 
     private static void CheckName(Fields fields, string key, IReadOnlyCollection<string> known)
