@@ -38,6 +38,11 @@ internal static class SheetCommand
             DefaultValueFactory = _ => 1,
         };
         var crop = new Option<bool>("--crop-marks") { Description = "Draw crop marks." };
+        var duplex = new Option<bool>("--duplex")
+        {
+            Description =
+                "Print fronts and backs of labels that have both ('as: pair') on two sides of a sheet that is turned over its long edge.",
+        };
         var offsetX = new Option<double>("--offset-x")
         {
             Description = "Correct the printer to the right, millimetres (negative: to the left).",
@@ -65,6 +70,7 @@ internal static class SheetCommand
                 start,
                 copies,
                 crop,
+                duplex,
                 offsetX,
                 offsetY,
                 calibrate,
@@ -95,7 +101,10 @@ internal static class SheetCommand
                         parse.GetValue(crop),
                         new Millimetres(parse.GetValue(offsetX)),
                         new Millimetres(parse.GetValue(offsetY))
-                    );
+                    )
+                    {
+                        IsDuplex = parse.GetValue(duplex),
+                    };
                     int number = parse.GetValue(copies);
                     if (settings.Start < 1 || settings.Start > (chosen.Sheet?.Count ?? 1) || number is < 1 or > 10_000)
                     {
@@ -145,7 +154,7 @@ internal static class SheetCommand
     )
     {
         var problems = new Problems();
-        var labels = new List<(string Id, Scene Scene)>();
+        var labels = new List<(string Id, IReadOnlyList<Scene> Pages)>();
         var reasons = new List<string>();
         foreach (Assessment a in assessments)
         {
@@ -154,7 +163,7 @@ internal static class SheetCommand
             switch (new LabelPaper().Make(request))
             {
                 case MadePaper label:
-                    labels.AddRange(label.Document.Pages.Select(p => (a.Id, p)));
+                    labels.Add((a.Id, label.Document.Pages));
                     break;
                 case MissingPaper missing:
                     problems.AddRange(missing.Problems);
@@ -166,6 +175,14 @@ internal static class SheetCommand
         if (!problems.None && labels.Count == 0)
         {
             return session.Report(problems.Found);
+        }
+
+        if (settings.IsDuplex && labels.Find(l => l.Pages.Count != 2) is { Id: { } single })
+        {
+            session.Complain(
+                $"{single}: its label has no back, so it cannot be printed on two sides. Write 'design: {{ as: pair }}' in the candle, or leave out --duplex."
+            );
+            return ExitCode.BadInput;
         }
 
         if (labels.Count > 0)
@@ -187,7 +204,7 @@ internal static class SheetCommand
     }
 
     private static IEnumerable<PendingFile> Files(
-        List<(string Id, Scene Scene)> labels,
+        List<(string Id, IReadOnlyList<Scene> Pages)> labels,
         Stock stock,
         SheetOptions settings,
         int copies,
@@ -197,10 +214,12 @@ internal static class SheetCommand
     {
         if (stock.RollDotsPerInch is { } dots)
         {
-            return labels.Select((l, i) => new PendingFile($"{stock.Id}-{i + 1}-{l.Id}.png", ThermalDrawing.Draw(l.Scene, dots)));
+            return labels
+                .SelectMany(l => l.Pages.Select(page => (l.Id, page)))
+                .Select((l, i) => new PendingFile($"{stock.Id}-{i + 1}-{l.Id}.png", ThermalDrawing.Draw(l.page, dots)));
         }
 
-        List<Scene> scenes = [.. labels.SelectMany(l => Enumerable.Repeat(l.Scene, copies))];
+        List<Scene> scenes = [.. labels.SelectMany(l => Enumerable.Repeat(l.Pages, copies)).SelectMany(pages => pages)];
         return [new PendingFile($"sheet-{stock.Id}.pdf", pdf(SheetDocument.Make(stock.Name, language, scenes, stock, settings)))];
     }
 }

@@ -28,6 +28,15 @@ internal static class SkiaPaths
         return Known.GetOrAdd(data, Parse);
     }
 
+    /// <summary>The same path elsewhere.</summary>
+    /// <exception cref="FormatException">The text is no path data.</exception>
+    public static string Moved(string data, double x, double y)
+    {
+        using var moved = new SKPath(Of(data));
+        moved.Transform(SKMatrix.CreateTranslation((float)x, (float)y));
+        return moved.ToSvgPathData();
+    }
+
     private static SKPath Parse(string data)
     {
         using SKPath parsed = SKPath.ParseSvgPathData(data) ?? throw new FormatException($"this is no path: {data}");

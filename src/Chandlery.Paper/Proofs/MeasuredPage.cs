@@ -15,8 +15,8 @@ namespace Chandlery.Paper.Proofs;
 public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList<MeasuredLine> Lines, IReadOnlyList<Box> RedSquares)
 {
     /// <summary>
-    /// Where the legal panel lies: the last white field that reaches from the head of the page to its foot; null for a page that is
-    /// nothing else.
+    /// Where the legal panel lies: the last white field that reaches from one edge of the page to the opposite one; null for a page
+    /// that is nothing else.
     /// </summary>
     public Box? Panel { get; init; }
 
@@ -113,10 +113,12 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
         Box field = page
             .Paths.Where(p => p.IsFilled && IsWhite(p.FillColor) && p.GetBoundingRectangle() is not null)
             .Select(p => BoxOf(p, page.Height))
-            .LastOrDefault(b => b.Y <= tolerance && b.Bottom >= height - tolerance);
+            .LastOrDefault(b => (b.Y <= tolerance && b.Bottom >= height - tolerance) || (b.X <= tolerance && b.Right >= width - tolerance));
         double left = Math.Max(0, field.X);
+        double top = Math.Max(0, field.Y);
         double right = Math.Min(width, field.Right);
-        return field.Height == 0 || right <= left ? null : new Box(left, 0, right - left, height);
+        double bottom = Math.Min(height, field.Bottom);
+        return right <= left || bottom <= top ? null : new Box(left, top, right - left, bottom - top);
     }
 
     private static bool IsWhite(IColor? colour)

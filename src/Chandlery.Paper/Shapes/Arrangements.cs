@@ -69,11 +69,19 @@ public static class Arrangements
             case RoundSection round:
                 var across = new Millimetres(round.Diameter.Value - (2 * EdgeMm));
                 var circle = new LabelSize(across, across);
-                return [new LabelShape(new LabelRequest(LabelForm.Circle, circle, new Millimetres(0), new Millimetres(0)), "on the base")];
+                return
+                [
+                    new LabelShape(
+                        new LabelRequest(LabelForm.Circle, circle, new Millimetres(0), new Millimetres(0)),
+                        LabelShape.OnTheBase
+                    ),
+                ];
             case RectangularSection sides:
                 double length = sides.Length.Value - (2 * EdgeMm);
                 double width = sides.Width.Value - (2 * EdgeMm);
-                return offered.Where(s => s.Width.Value <= length && s.Height.Value <= width).Select(s => Rectangle(s, "on the base"));
+                return offered
+                    .Where(s => s.Width.Value <= length && s.Height.Value <= width)
+                    .Select(s => Rectangle(s, LabelShape.OnTheBase));
             default:
                 throw new UnreachableException();
         }

@@ -8,6 +8,13 @@ namespace Chandlery.Paper.Shapes;
 /// <param name="Where">Where it goes on the vessel, in words.</param>
 public sealed record LabelShape(LabelRequest Request, string Where)
 {
+    // How far the arc of a quarter circle stays inside the corner of the square around it, in radii.
+    private const double CornerClearance = 0.29289;
+    private const double LeastFromArcMm = 1;
+
+    /// <summary>Where a label is hidden when the package stands as usual.</summary>
+    public const string OnTheBase = "on the base";
+
     /// <summary>Width of the smallest rectangle around it, millimetres.</summary>
     public double WidthMm => Request.Size.Width.Value;
 
@@ -51,6 +58,14 @@ public sealed record LabelShape(LabelRequest Request, string Where)
         };
     }
 
+    /// <summary>
+    /// How far text stays from the edges of a rectangle. Rounded corners are cleared by the same inset on every line, so that no line
+    /// stands further in than its neighbours.
+    /// </summary>
+    /// <param name="marginMm">Margin that is wanted anyway.</param>
+    internal double InsetMm(double marginMm) =>
+        Request.Corner.Value > 0 ? Math.Max(marginMm, (Request.Corner.Value * CornerClearance) + LeastFromArcMm) : marginMm;
+
     /// <summary>Where text may stand, a margin inside the outline.</summary>
     /// <param name="marginMm">Margin.</param>
     /// <param name="endless">True to measure how much height a text would need.</param>
@@ -62,7 +77,8 @@ public sealed record LabelShape(LabelRequest Request, string Where)
             return new Region(marginMm, bottom, (from, to) => Chord(from, to, marginMm)) { IsRound = true };
         }
 
-        return new Region(marginMm, bottom, (from, to) => RoundedRow(from, to, marginMm));
+        double inset = InsetMm(marginMm);
+        return Region.Rectangle(inset, inset, WidthMm - inset, endless ? double.PositiveInfinity : HeightMm - inset);
     }
 
     private IReadOnlyList<(double Left, double Right)> Chord(double from, double to, double margin)
@@ -74,18 +90,10 @@ public sealed record LabelShape(LabelRequest Request, string Where)
             return [];
         }
 
-        // The hole takes out the most where the line comes nearest to its middle.
+        // Nothing reads on across a hole: lines stand above and below it.
         double nearest = from <= centre && to >= centre ? 0 : Math.Min(Math.Abs(from - centre), Math.Abs(to - centre));
-        double hole = Request.Hole.Value > 0 ? HalfChord((Request.Hole.Value / 2) + margin, nearest) : 0;
-        return hole > 0 ? [(centre - half, centre - hole), (centre + hole, centre + half)] : [(centre - half, centre + half)];
-    }
-
-    private IReadOnlyList<(double Left, double Right)> RoundedRow(double from, double to, double margin)
-    {
-        double corner = Math.Max(0, Request.Corner.Value - margin);
-        double into = Math.Max(Math.Max(margin + corner - from, to - (HeightMm - margin - corner)), 0);
-        double inset = into <= 0 || corner == 0 ? 0 : corner - HalfChord(corner, Math.Min(into, corner));
-        return [(margin + inset, WidthMm - margin - inset)];
+        bool meetsHole = Request.Hole.Value > 0 && HalfChord((Request.Hole.Value / 2) + margin, nearest) > 0;
+        return meetsHole ? [] : [(centre - half, centre + half)];
     }
 
     private static double HalfChord(double radius, double distance) =>

@@ -65,13 +65,79 @@ public class SheetTests
         Assert.Equal(297, measured[0].HeightMm, 2);
     }
 
-    [Fact]
-    public void CropMarksAndCalibrationAreDrawn()
+    public static TheoryData<string> Stocks => [.. StockShelf.Names.Where(n => StockOf(n).Sheet is not null)];
+
+    private static Scene Blank(Stock stock) =>
+        new(
+            stock.Label.Size.Width.Value,
+            stock.Label.Size.Height.Value,
+            [new PathItem(Strokes.BoxPath(500, 500), -100, -100, 1, Ink.Grey, null, 0)],
+            []
+        );
+
+    [Theory]
+    [MemberData(nameof(Stocks))]
+    public void CropMarksStandInTheGutterAlone(string name)
     {
-        Stock stock = StockOf("a4-3x4-circles-60");
-        int without = SheetDocument.Make("t", "en", [Jar], stock, Options()).Pages[0].Items.Count;
-        Assert.Equal(without + 8, SheetDocument.Make("t", "en", [Jar], stock, Options(crop: true)).Pages[0].Items.Count);
-        Assert.True(SheetDocument.Calibration(stock, Options()).Pages[0].Items.Count > 12);
+        Stock stock = StockOf(name);
+        SheetGrid grid = stock.Sheet!;
+        Scene sheet = SheetDocument.Make("t", "en", [.. Enumerable.Repeat(Blank(stock), grid.Count)], stock, Options(crop: true)).Pages[0];
+        foreach (PathItem mark in sheet.Items.OfType<PathItem>())
+        {
+            double[] way =
+            [
+                .. mark
+                    .Path.Split('M', 'L', ' ')
+                    .Where(t => t.Length > 0)
+                    .Select(t => double.Parse(t, System.Globalization.CultureInfo.InvariantCulture)),
+            ];
+            (double left, double right) = (Math.Min(mark.XMm, mark.XMm + way[2]), Math.Max(mark.XMm, mark.XMm + way[2]));
+            (double top, double bottom) = (Math.Min(mark.YMm, mark.YMm + way[3]), Math.Max(mark.YMm, mark.YMm + way[3]));
+            for (int cell = 0; cell < grid.Count; cell++)
+            {
+                double x = grid.Left.Value + (cell % grid.Columns * grid.PitchX.Value);
+                double y = grid.Top.Value + (cell / grid.Columns * grid.PitchY.Value);
+                bool inside =
+                    right > x + 0.001
+                    && left < x + stock.Label.Size.Width.Value - 0.001
+                    && bottom > y + 0.001
+                    && top < y + stock.Label.Size.Height.Value - 0.001;
+                Assert.False(inside, $"a mark at {mark.XMm}, {mark.YMm} runs into label {cell + 1}");
+            }
+        }
+
+        Assert.True(SheetDocument.Calibration(stock, Options()).Pages[0].Items.Count >= grid.Count);
+    }
+
+    [Theory]
+    [MemberData(nameof(Stocks))]
+    public void ArtRunsOverTheEdgeAsFarAsTheStockAllowsAndNeverIntoTheNextLabel(string name)
+    {
+        foreach (double bleed in new[] { 0, 0.5, 8 })
+        {
+            Stock stock = StockOf(name) with { Bleed = new Millimetres(bleed) };
+            Scene sheet = SheetDocument.Make("t", "en", [Blank(stock), Blank(stock)], stock, Options()).Pages[0];
+            ClipItem label = sheet.Items.OfType<ClipItem>().First();
+            double gutter = stock.Sheet!.Columns == 1 ? double.PositiveInfinity : stock.Sheet.PitchX.Value - stock.Label.Size.Width.Value;
+            Assert.Equal(stock.Sheet.Left.Value - Math.Min(bleed, gutter / 2), label.XMm, 6);
+        }
+    }
+
+    [Fact]
+    public void BacksLieBehindTheirFrontsWhenTheSheetIsTurned()
+    {
+        Stock stock = StockOf("a4-2x4");
+        Scene[] labels = [.. Enumerable.Range(0, 6).Select(i => Blank(stock) with { Marks = [new Mark($"{i}", 0, 0, 1, 1)] })];
+        PaperDocument sheets = SheetDocument.Make("t", "en", labels, stock, Options() with { IsDuplex = true });
+        Assert.Equal(2, sheets.Pages.Count);
+        Assert.Equal(["0", "2", "4"], sheets.Pages[0].Marks.Select(m => m.Name));
+        Assert.Equal(["1", "3", "5"], sheets.Pages[1].Marks.Select(m => m.Name));
+        foreach ((Mark front, Mark back) in sheets.Pages[0].Marks.Zip(sheets.Pages[1].Marks))
+        {
+            // Seen through the sheet, the back's left edge lies where the front's right edge is.
+            Assert.Equal(210 - front.XMm - stock.Label.Size.Width.Value, back.XMm, 6);
+            Assert.Equal(front.YMm, back.YMm, 6);
+        }
     }
 
     [Theory]

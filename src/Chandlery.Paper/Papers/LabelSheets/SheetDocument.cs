@@ -1,4 +1,6 @@
+using System.Text;
 using Chandlery.Core.Declared;
+using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 
@@ -8,6 +10,7 @@ namespace Chandlery.Paper.Papers.LabelSheets;
 public static class SheetDocument
 {
     private const double MarkMm = 3;
+    private const double LeastMarkMm = 0.8;
     private const double MarkGapMm = 1;
     private const double LineMm = 0.1;
 
@@ -21,30 +24,71 @@ public static class SheetDocument
     {
         SheetGrid grid = stock.Sheet!;
         var pages = new List<Scene>();
+        int perLabel = options.IsDuplex ? 2 : 1;
         int cell = options.Start - 1;
-        int next = 0;
-        while (next < labels.Count)
+        for (int next = 0; next < labels.Count; )
         {
-            var items = new List<SceneItem>();
-            var marks = new List<Mark>();
-            for (; cell < grid.Count && next < labels.Count; cell++, next++)
+            int here = Math.Min(grid.Count - cell, (labels.Count - next) / perLabel);
+            for (int side = 0; side < perLabel; side++)
             {
-                (double x, double y) = Corner(grid, cell, options);
-                Scene label = labels[next];
-                items.AddRange(label.Items.Select(i => i.Moved(x, y)));
-                marks.AddRange(label.Marks.Select(m => m with { XMm = m.XMm + x, YMm = m.YMm + y }));
-                if (options.CropMarks)
-                {
-                    items.AddRange(CropMarks(x, y, label.WidthMm, label.HeightMm));
-                }
+                int first = next + side;
+                bool isBack = side == 1;
+                pages.Add(
+                    Sheet(
+                        Enumerable.Range(0, here).Select(i => (Cell(grid, cell + i, isBack), labels[first + (i * perLabel)])),
+                        stock,
+                        options
+                    )
+                );
             }
 
-            pages.Add(new Scene(grid.Page.Width.Value, grid.Page.Height.Value, items, marks));
+            next += here * perLabel;
             cell = 0;
         }
 
         return new PaperDocument(title, language, pages);
     }
+
+    // On the back of a sheet that is turned over its long edge, the first column is the last.
+    private static int Cell(SheetGrid grid, int cell, bool isBack) =>
+        isBack ? cell - (cell % grid.Columns) + grid.Columns - 1 - (cell % grid.Columns) : cell;
+
+    private static Scene Sheet(IEnumerable<(int Cell, Scene Label)> labels, Stock stock, SheetOptions options)
+    {
+        SheetGrid grid = stock.Sheet!;
+        var items = new List<SceneItem>();
+        var marks = new List<Mark>();
+        var cuts = new StringBuilder();
+        foreach ((int cell, Scene label) in labels)
+        {
+            (double x, double y) = Corner(grid, cell, options);
+            (double besideMm, double aboveMm) = Gutter(grid, label);
+            items.Add(Bled(label, x, y, Math.Min(stock.Bleed.Value, besideMm / 2), Math.Min(stock.Bleed.Value, aboveMm / 2)));
+            marks.AddRange(label.Marks.Select(m => m with { XMm = m.XMm + x, YMm = m.YMm + y }));
+            cuts.Append(SkiaPaths.Moved(label.CutPath ?? Strokes.BoxPath(label.WidthMm, label.HeightMm), x, y)).Append(' ');
+            if (options.CropMarks)
+            {
+                items.AddRange(CropMarks(grid, cell, (x, y), label));
+            }
+        }
+
+        return new Scene(grid.Page.Width.Value, grid.Page.Height.Value, items, marks) { CutPath = cuts.ToString().Trim() };
+    }
+
+    // A label's art runs over its edge as far as the stock and half the gutter allow, and no farther.
+    private static ClipItem Bled(Scene label, double x, double y, double beside, double above) =>
+        new(
+            Strokes.BoxPath(label.WidthMm + (2 * beside), label.HeightMm + (2 * above)),
+            x - beside,
+            y - above,
+            [.. label.Items.Select(i => i.Moved(x, y))]
+        );
+
+    private static (double BesideMm, double AboveMm) Gutter(SheetGrid grid, Scene label) =>
+        (
+            grid.Columns == 1 ? double.PositiveInfinity : Math.Max(0, grid.PitchX.Value - label.WidthMm),
+            grid.Rows == 1 ? double.PositiveInfinity : Math.Max(0, grid.PitchY.Value - label.HeightMm)
+        );
 
     /// <summary>A page to lay over the stock against the light: every label's outline, and rulers to read the printer's offset from.</summary>
     public static PaperDocument Calibration(Stock stock, SheetOptions options)
@@ -80,20 +124,45 @@ public static class SheetDocument
             grid.Top.Value + (cell / grid.Columns * grid.PitchY.Value) + options.OffsetY.Value
         );
 
-    private static IEnumerable<SceneItem> CropMarks(double x, double y, double width, double height)
+    // Marks stand in the gutter alone: between labels they are as long as half of it allows, and left out where it is narrower.
+    private static IEnumerable<SceneItem> CropMarks(SheetGrid grid, int cell, (double X, double Y) corner, Scene label)
     {
-        foreach (double edgeX in new[] { x, x + width })
+        (double beside, double above) = Gutter(grid, label);
+        (int column, int row) = (cell % grid.Columns, cell / grid.Columns);
+        double left = MarkLength(column == 0 ? corner.X : beside / 2);
+        double right = MarkLength(column == grid.Columns - 1 ? grid.Page.Width.Value - corner.X - label.WidthMm : beside / 2);
+        double top = MarkLength(row == 0 ? corner.Y : above / 2);
+        double bottom = MarkLength(row == grid.Rows - 1 ? grid.Page.Height.Value - corner.Y - label.HeightMm : above / 2);
+        double endX = corner.X + label.WidthMm;
+        double endY = corner.Y + label.HeightMm;
+        foreach (double x in new[] { corner.X, endX })
         {
-            yield return Line(edgeX, y - MarkGapMm - MarkMm, edgeX, y - MarkGapMm);
-            yield return Line(edgeX, y + height + MarkGapMm, edgeX, y + height + MarkGapMm + MarkMm);
+            if (top > 0)
+            {
+                yield return Line(x, corner.Y - MarkGapMm - top, x, corner.Y - MarkGapMm);
+            }
+
+            if (bottom > 0)
+            {
+                yield return Line(x, endY + MarkGapMm, x, endY + MarkGapMm + bottom);
+            }
         }
 
-        foreach (double edgeY in new[] { y, y + height })
+        foreach (double y in new[] { corner.Y, endY })
         {
-            yield return Line(x - MarkGapMm - MarkMm, edgeY, x - MarkGapMm, edgeY);
-            yield return Line(x + width + MarkGapMm, edgeY, x + width + MarkGapMm + MarkMm, edgeY);
+            if (left > 0)
+            {
+                yield return Line(corner.X - MarkGapMm - left, y, corner.X - MarkGapMm, y);
+            }
+
+            if (right > 0)
+            {
+                yield return Line(endX + MarkGapMm, y, endX + MarkGapMm + right, y);
+            }
         }
     }
+
+    private static double MarkLength(double roomMm) => roomMm - MarkGapMm < LeastMarkMm ? 0 : Math.Min(MarkMm, roomMm - MarkGapMm);
 
     // A cross with ticks every millimetre.
     private static IEnumerable<SceneItem> Cross(double x, double y)

@@ -7,4 +7,8 @@ namespace Chandlery.Paper.Papers.LabelSheets;
 /// <param name="CropMarks">Whether to draw crop marks.</param>
 /// <param name="OffsetX">How far the printer must be corrected to the right.</param>
 /// <param name="OffsetY">How far the printer must be corrected downwards.</param>
-public sealed record SheetOptions(int Start, bool CropMarks, Millimetres OffsetX, Millimetres OffsetY);
+public sealed record SheetOptions(int Start, bool CropMarks, Millimetres OffsetX, Millimetres OffsetY)
+{
+    /// <summary>True to print backs behind their fronts: the second page of each label goes on the sheet's other side.</summary>
+    public bool IsDuplex { get; init; }
+}

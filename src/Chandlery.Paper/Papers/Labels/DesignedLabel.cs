@@ -3,6 +3,7 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Shapes;
 using Chandlery.Yaml;
 
 namespace Chandlery.Paper.Papers.Labels;
@@ -16,11 +17,15 @@ public sealed class DesignedLabel
     /// <summary>How far art runs over the edges that are cut (common practice of printers, no source).</summary>
     public const double BleedMm = 3;
 
+    /// <summary>The largest corner radius whose arc stays clear of the panel's text at its usual margin.</summary>
+    public const double LargestCornerMm = 5;
+
     // The front is about as wide as the panel is high, and never so narrow that its name is lost.
     private const double ArtOfHeight = 0.86;
     private const double LeastArtMm = 34;
     private const double LargestArtMm = 110;
     private const double StepMm = 2;
+    private const double LargestShare = 0.46;
     private const double LongestPanelMm = 260;
     private const double OverlapMm = 5;
     private const double EdgeMm = 1;
@@ -101,24 +106,31 @@ public sealed class DesignedLabel
             double art = Math.Clamp(height * ArtOfHeight, LeastArtMm, LargestArtMm);
             if (NarrowestPanel(height, girth - art) is { } panel)
             {
-                ways.Add(new FrontAndLaw(art, panel, height));
+                ways.Add(FrontAndLaw.Beside(art, panel));
             }
         }
 
         return ways.Count == 0 ? null : Beside(ways.MinBy(w => w.AreaMm2)!, leftOff);
     }
 
-    // A given size: the widest front that leaves the law its room, with text above the least where that is possible.
+    // A given size: the largest front that leaves the law its room, with text above the least where that is possible; beside the law
+    // on a wide label, above it on a tall one.
     private FrontAndLaw? OneOf(double width, double height)
     {
-        double widest = Math.Min(Math.Min(width * 0.46, height * 1.15), LargestArtMm);
         foreach (double wanted in new[] { WantedOfLeast, 1 })
         {
-            for (double art = widest; art >= Math.Min(LeastArtMm, height * 0.6); art -= StepMm)
+            foreach (bool above in height > width ? new[] { true, false } : [false, true])
             {
-                if (Panel(width - art, height, wanted) is { } panel)
+                double along = above ? height : width;
+                double across = above ? width : height;
+                double largest = Math.Min(Math.Min(along * LargestShare, across * 1.15), LargestArtMm);
+                for (double art = largest; art >= Math.Min(LeastArtMm, across * 0.6); art -= StepMm)
                 {
-                    return new FrontAndLaw(art, panel, height);
+                    FittedLabel? panel = above ? Panel(width, height - art, wanted) : Panel(width - art, height, wanted);
+                    if (panel is not null)
+                    {
+                        return above ? FrontAndLaw.Above(art, panel) : FrontAndLaw.Beside(art, panel);
+                    }
                 }
             }
         }
@@ -205,15 +217,15 @@ public sealed class DesignedLabel
 
     private MadeLabel? Beside(FrontAndLaw way, IReadOnlyList<StatementChoice> leftOff)
     {
-        if (Art(DesignPiece.Front, way.ArtMm, way.HeightMm) is not { } art)
+        if (Art(DesignPiece.Front, way.Front.Width, way.Front.Height) is not { } art)
         {
             return null;
         }
 
-        var panelBox = new Box(way.ArtMm, 0, way.Panel.Shape.WidthMm, way.HeightMm);
-        List<SceneItem> items = [.. Zone(art, new Box(0, 0, way.ArtMm, way.HeightMm), true, false), .. LawOn(way.Panel, panelBox, BleedMm)];
-        double width = way.ArtMm + way.Panel.Shape.WidthMm;
-        return Made([Page(width, way.HeightMm, items, Moved(way.Panel.Scene.Marks, way.ArtMm))], leftOff, panelBox);
+        // The panel is laid over the art, so that a front above it may run over its lower edge too.
+        List<SceneItem> items = [.. Zone(art, way.Front, true, way.Front.Right >= way.WidthMm), .. LawOn(way.Panel, way.Law, BleedMm)];
+        IReadOnlyList<Mark> marks = [.. way.Panel.Scene.Marks.Select(m => m with { XMm = m.XMm + way.Law.X, YMm = m.YMm + way.Law.Y })];
+        return Made([Page(way.WidthMm, way.HeightMm, items, marks)], leftOff, way.Law);
     }
 
     private MadeLabel Made(IReadOnlyList<Scene> pages, IReadOnlyList<StatementChoice> leftOff, Box panel) =>
@@ -277,8 +289,14 @@ public sealed class DesignedLabel
     private FittedLabel? Panel(double width, double height, double wantedOfLeast) =>
         document.Panel(width, height) is { } panel && panel.XHeight.Value >= panel.Band.XHeight.Value * wantedOfLeast - 1e-9 ? panel : null;
 
-    private static Scene Page(double width, double height, IEnumerable<SceneItem> items, IReadOnlyList<Mark>? marks = null) =>
-        new(width, height, [.. items], marks ?? []) { BleedMm = BleedMm };
+    private Scene Page(double width, double height, IEnumerable<SceneItem> items, IReadOnlyList<Mark>? marks = null) =>
+        new(width, height, [.. items], marks ?? []) { BleedMm = BleedMm, CutPath = Rounded() };
+
+    // Where the asked label has rounded corners, it is cut along them.
+    private string? Rounded() =>
+        request.Assessment.Candle.Label is { Form: LabelForm.Rectangle, Corner.Value: > 0 } asked
+            ? new LabelShape(asked, "").Outline()
+            : null;
 
     // Art, cut off where its zone ends; it runs over edges that are cut, and not into the panel.
     private static IEnumerable<SceneItem> Zone(DesignArt art, Box zone, bool bleedsLeft, bool bleedsRight)
@@ -297,7 +315,12 @@ public sealed class DesignedLabel
     // White first, over whatever a design may have drawn there.
     private static IEnumerable<SceneItem> LawOn(FittedLabel panel, Box box, double bleedRight) =>
         [
-            Shading.Fill(new Pen().Box(box.X, box.Y - BleedMm, box.Width + bleedRight, box.Height + (2 * BleedMm)), Ink.White),
+            Shading.Fill(
+                box.Y > 0
+                    ? new Pen().Box(box.X - BleedMm, box.Y, box.Width + BleedMm + bleedRight, box.Height + BleedMm)
+                    : new Pen().Box(box.X, box.Y - BleedMm, box.Width + bleedRight, box.Height + (2 * BleedMm)),
+                Ink.White
+            ),
             .. panel.Scene.Items.Select(i => i.Moved(box.X, box.Y)),
         ];
 

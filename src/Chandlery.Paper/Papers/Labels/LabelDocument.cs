@@ -174,7 +174,14 @@ public sealed class LabelDocument
     // vessel comes next, and only then a leaflet.
     private IEnumerable<LabelShape> Candidates()
     {
-        IReadOnlyList<LabelShape> all = Arrangements.For(assessment.Vessel, assessment.Edition.Formats.OfferedSizes);
+        // What the law puts on a label must be readable when the package stands as usual, which its base is not.
+        bool mustBeSeen = assessment.Label.Hazard.Count + assessment.Label.Supplemental.Count + assessment.Label.Pictograms.Count > 0;
+        List<LabelShape> all =
+        [
+            .. Arrangements
+                .For(assessment.Vessel, assessment.Edition.Formats.OfferedSizes)
+                .Where(s => !mustBeSeen || s.Where != LabelShape.OnTheBase),
+        ];
         return
         [
             .. all.Where(s => s.Request.Form != LabelForm.Leaflet && s.Holds(band.Label)),

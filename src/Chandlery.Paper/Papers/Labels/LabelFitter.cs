@@ -65,7 +65,7 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
             Sizes(band.XHeight.Value, band.Pictogram.Value),
             symbols
         );
-        double room = shape.HeightMm - document.MarginMm;
+        double room = shape.HeightMm - shape.InsetMm(document.MarginMm);
         return (new Millimetres(Math.Max(0, layout.EndMm - room)), new Millimetres(Math.Max(0, layout.OverflowMm)));
     }
 
@@ -92,7 +92,8 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
 
         double typeSize = Sizes(band.XHeight.Value, 0).TypeSizeMm;
         double gap = ColumnGapEm * typeSize;
-        double room = shape.WidthMm - (2 * document.MarginMm);
+        double margin = shape.InsetMm(document.MarginMm);
+        double room = shape.WidthMm - (2 * margin);
         for (int count = 2; count <= MostColumns; count++)
         {
             double width = (room - (gap * (count - 1))) / count;
@@ -101,11 +102,11 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
                 break;
             }
 
-            all.Add(Columns(document.MarginMm, width, width, gap, count));
+            all.Add(Columns(margin, width, width, gap, count));
             double first = Math.Max(NarrowestColumnEm * typeSize, PictogramSides(shape).First() * Math.Sqrt(2) + 1);
             if (first < width * 0.9)
             {
-                all.Add(Columns(document.MarginMm, first, (room - first - (gap * (count - 1))) / (count - 1), gap, count));
+                all.Add(Columns(margin, first, (room - first - (gap * (count - 1))) / (count - 1), gap, count));
             }
         }
 
@@ -206,7 +207,7 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     }
 
     private static (double Top, double Bottom) Height(MarkupDocument document, LabelShape shape) =>
-        (document.MarginMm, shape.HeightMm - document.MarginMm);
+        (shape.InsetMm(document.MarginMm), shape.HeightMm - shape.InsetMm(document.MarginMm));
 
     private LayoutSizes Sizes(double xHeight, double pictogram) => new(xHeight, format.LineSpacing, pictogram);
 }

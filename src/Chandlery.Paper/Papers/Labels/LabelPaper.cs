@@ -16,11 +16,11 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
     /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
-        return request.Design is { } design ? WithFront(request, design, problems) : LawAlone(request, problems);
-    }
+        if (request.Design is not { } design || !TakesFront(request.Assessment.Candle))
+        {
+            return LawAlone(request, "", problems);
+        }
 
-    private static PaperOutcome WithFront(PaperRequest request, string design, Problems problems)
-    {
         IReadOnlyList<string> known = request.Shop.Designs.Names;
         if (!known.Contains(design))
         {
@@ -32,22 +32,40 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
             return MissingPaper.Because(problems, isDue: true);
         }
 
-        DesignForm form = request.Assessment.Candle.Design?.Form ?? DesignForm.One;
-        if (DesignedLabel.Make(request, design, form, problems) is { } made)
+        if (Lacking(request) is { Count: > 0 } lacking)
+        {
+            return new MissingPaper(
+                $"the brand's font has no {string.Join(", ", lacking)}: choose a face that has what the candle's name needs, or another name.",
+                IsDue: true,
+                []
+            );
+        }
+
+        if (DesignedLabel.Make(request, design, FormOf(request.Assessment.Candle), problems) is { } made)
         {
             return made;
         }
 
-        return problems.None
-            ? new MissingPaper(
-                "front and legal panel find no room together: ask for a larger label, for 'as: pair' (a front and a back), or for fewer languages on one label.",
-                IsDue: true,
-                []
-            )
-            : MissingPaper.Because(problems, isDue: true);
+        // A candle that asks for a front gets none without it; a brand's front for all its candles may be left out where it finds no room.
+        return !problems.None ? MissingPaper.Because(problems, isDue: true)
+            : request.Assessment.Candle.Design is null ? LawAlone(request, NoRoom, problems)
+            : new MissingPaper($"{NoRoom}.", IsDue: true, []);
     }
 
-    private static PaperOutcome LawAlone(PaperRequest request, Problems problems)
+    private const string NoRoom =
+        "front and legal panel find no room together: a larger label, 'as: pair' (a front and a back) or fewer languages on one label would help";
+
+    // A front stands beside the law on a rectangle, or with it on a band; other shapes carry the law alone.
+    private static bool TakesFront(Candle candle) =>
+        candle.Label is null or { Form: LabelForm.Rectangle, Corner.Value: <= DesignedLabel.LargestCornerMm } or { Form: LabelForm.Band };
+
+    private static DesignForm FormOf(Candle candle) =>
+        candle.Label is { Form: LabelForm.Band } ? DesignForm.Wrap : candle.Design?.Form ?? DesignForm.One;
+
+    private static IReadOnlyList<string> Lacking(PaperRequest request) =>
+        request.Brand.NameFace?.Lacks(request.Assessment.Candle.Name) ?? [];
+
+    private static PaperOutcome LawAlone(PaperRequest request, string remark, Problems problems)
     {
         if (LabelDocument.Make(request.Assessment, request.Shop, request.Lawbook.Burning, problems) is not { } label)
         {
@@ -59,6 +77,9 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
                 new PaperDocument(request.Assessment.Candle.Name, request.Assessment.Languages[0].Code, fitted.Pages),
                 label.LeftOff.Select(l => l.Code.Text).ToHashSet()
             )
+            {
+                Warnings = remark.Length == 0 ? [] : [$"{remark}; this is the legal panel alone."],
+            }
             : new MissingPaper(WhyNot(label.Misfit!), IsDue: true, []);
     }
 

@@ -1,0 +1,108 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Proofs;
+using Chandlery.Paper.Scenes;
+using Chandlery.Tests.Support;
+using Chandlery.Yaml;
+
+namespace Chandlery.Tests.Paper;
+
+/// <summary>Labels in columns: as large as their room allows, languages side by side.</summary>
+public class ColumnTests
+{
+    private static LabelResult Make(Assessment a, double width, double height)
+    {
+        var request = new LabelRequest(
+            LabelForm.Rectangle,
+            new LabelSize(new Millimetres(width), new Millimetres(height)),
+            new Millimetres(0),
+            new Millimetres(0)
+        );
+        var problems = new Problems();
+        LabelResult? made = LabelDocument.Make(
+            a with
+            {
+                Candle = a.Candle with { Label = request },
+            },
+            TestLaw.Shop,
+            TestLaw.Lawbook.Burning,
+            problems
+        );
+        Assert.Empty(problems.Found);
+        return made!;
+    }
+
+    [Fact]
+    public void TwoLanguagesStandSideBySideOnAWideLabel()
+    {
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
+        Assert.True(a.Languages.Count > 1);
+        FittedLabel label = Make(a, 230, 105).Fitted!;
+        TextItem first = label.Scene.All.OfType<TextItem>().First(t => t.Shaped.Text.StartsWith("EN ", StringComparison.Ordinal));
+        TextItem second = label.Scene.All.OfType<TextItem>().First(t => t.Shaped.Text.StartsWith("DE ", StringComparison.Ordinal));
+        Assert.True(second.XMm > first.XMm + 20);
+    }
+
+    [Theory]
+    [InlineData(300, 88)]
+    [InlineData(160, 105)]
+    [InlineData(105, 148)]
+    public void WhateverTheArrangementTheLawHolds(double width, double height)
+    {
+        Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
+        LabelResult made = Make(a, width, height);
+        Assert.NotNull(made.Fitted);
+        IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", made.Fitted.Pages)));
+        Assert.All(
+            LabelInspector.Inspect(pages, a, made.LeftOff.Select(l => l.Code.Text).ToHashSet()),
+            c => Assert.True(c.Holds, $"{c.What}: {c.Measured}, {c.Required}")
+        );
+    }
+
+    [Fact]
+    public void AWideBandUsesItsWidth()
+    {
+        FittedLabel label = Make(TestLaw.Demo("candles/harbour-bowl.yaml"), 300, 88).Fitted!;
+        double right = label.Scene.All.OfType<TextItem>().Max(t => t.XMm + t.WidthMm);
+        Assert.True(right > 300 * 0.66, $"the text ends at {right} mm");
+        Assert.True(label.XHeight.Value > label.Band.XHeight.Value * 1.2);
+    }
+
+    [Outside("CLP, Art. 31(1): readable horizontally when the package is set down normally, which its base is not")]
+    [Fact]
+    public void ALabelThatWarnsIsNeverOfferedOnTheBase()
+    {
+        Assessment tin = TestLaw.Demo("candles/fig-tin.yaml");
+        Assert.True(tin.Label.Supplemental.Count > 0);
+        IReadOnlyList<ArrangementResult> ways = LabelDocument.Arrange(tin, TestLaw.Shop, TestLaw.Lawbook.Burning, new Problems())!;
+        Assert.DoesNotContain(ways, w => w.Shape.Where.Contains("base", StringComparison.Ordinal));
+
+        Assessment jar = TestLaw.Demo("candles/slate-jar.yaml");
+        Assert.Equal(0, jar.Label.Hazard.Count + jar.Label.Supplemental.Count);
+        Assert.Contains(
+            LabelDocument.Arrange(jar, TestLaw.Shop, TestLaw.Lawbook.Burning, new Problems())!,
+            w => w.Shape.Where.Contains("base", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void ALabelOfTheUnitedStatesMeasuresAsItMust()
+    {
+        Assessment a = TestLaw.DemoEdited(
+            "candles/slate-jar.yaml",
+            "US",
+            text => text.Replace("soldIn: [IE, DE]", "soldIn: [US]", StringComparison.Ordinal)
+        );
+        var problems = new Problems();
+        LabelResult made = LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)!;
+        Assert.NotNull(made.Fitted);
+        IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", made.Fitted.Pages)));
+        Assert.All(
+            LabelInspector.Inspect(pages, a, new HashSet<string>()),
+            c => Assert.True(c.Holds, $"{c.What}: {c.Measured}, {c.Required}")
+        );
+    }
+}
