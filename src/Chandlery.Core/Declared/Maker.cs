@@ -31,4 +31,7 @@ public sealed record Maker : IDeclaration
 
     /// <summary>VAT number, for the UFI; null when not declared.</summary>
     public required VatNumber? Vat { get; init; }
+
+    /// <summary>Who stands behind the candle beside the maker.</summary>
+    public MarketParties Parties { get; init; } = MarketParties.None;
 }

@@ -127,6 +127,9 @@ internal static class CandleShape
             OnMarketSince,
             Gtin,
             InformationUrl,
+            AnswersShape.Answers,
+            PackagingShape.Packaging,
+            PackagingShape.EMark,
         ]
     )
     {

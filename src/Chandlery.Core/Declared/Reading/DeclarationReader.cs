@@ -11,7 +11,8 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     private readonly IngredientReader ingredients = new(vocabulary);
 
     /// <summary>The kinds of declaration.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = ["oil", "wax", "extra", "maker", "vessel", "candle", "batch"];
+    public static IReadOnlyList<string> Kinds { get; } =
+    ["oil", "wax", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing"];
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The YAML.</param>
@@ -39,6 +40,11 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             "vessel" => ReadVessel(fields, id),
             "candle" => CandleReader.ReadCandle(fields, id),
             "batch" => CandleReader.ReadBatch(fields, id),
+            "lot" => KeepingReader.ReadLot(fields, id),
+            "dispatch" => KeepingReader.ReadDispatch(fields, id),
+            "incident" => KeepingReader.ReadIncident(fields, id),
+            "test" => KeepingReader.ReadTest(fields, id),
+            "weighing" => KeepingReader.ReadWeighing(fields, id),
             _ => null,
         };
         if (declaration is null)
@@ -211,6 +217,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             Web = web,
             EmergencyTelephone = emergency,
             Vat = number,
+            Parties = PartyReader.Read(fields),
         };
     }
 

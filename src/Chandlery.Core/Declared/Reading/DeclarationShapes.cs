@@ -10,11 +10,16 @@ internal static class DeclarationShapes
     [
         BatchShape.Batch,
         CandleShape.Candle,
+        DispatchShape.Dispatch,
         ExtraShape.Extra,
+        IncidentShape.Incident,
+        LotShape.Lot,
         MakerShape.Maker,
         OilShape.Oil,
         StockShape.Stock,
+        TestShape.Test,
         VesselShape.Vessel,
         WaxShape.Wax,
+        WeighingShape.Weighing,
     ];
 }

@@ -35,7 +35,20 @@ internal static class MakerShape
     public static readonly Shape Maker = new(
         "maker",
         "Who makes the candle and answers for the label",
-        [Name, Address, Telephone, Email, Web, Vat, EmergencyTelephone]
+        [
+            Name,
+            Address,
+            Telephone,
+            Email,
+            Web,
+            Vat,
+            EmergencyTelephone,
+            PartyShape.Country,
+            PartyShape.ContactPoint,
+            PartyShape.MadeFor,
+            PartyShape.Importer,
+            PartyShape.ResponsiblePersons,
+        ]
     )
     {
         OneNeeded = ["email", "web"],
