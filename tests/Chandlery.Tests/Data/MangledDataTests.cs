@@ -27,9 +27,11 @@ public sealed class MangledDataTests
         [
             .. Shipped.Keys.Where(k =>
                 k.StartsWith("law/", StringComparison.Ordinal)
+                || k.StartsWith("product-safety/", StringComparison.Ordinal)
                 || k is "places.yaml" or "burning.yaml" or "substances/list.yaml" or "substances/annex-vi.yaml"
                 || k is "languages/en/statements.yaml" or "languages/de/statements.yaml" or "languages/de/words.yaml"
                 || k is "safety-data-sheet/advice.yaml" or "languages/fr/safety-data-sheet.yaml"
+                || k is "languages/de/product-safety.yaml" or "technical-file/risks.yaml"
             ),
         ];
 
