@@ -125,8 +125,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         }
     }
 
-    private Assessment Assess(Subject subject, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
+    private Assessment Assess(Subject declared, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
     {
+        MarketRoles roles = MarketRoles.Of(declared.Maker, places, lawbook.Safety, asOf);
+        Subject subject = declared with { Maker = roles.OnLabel(declared.Maker) };
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
         Verdict verdict = law.ForStock(candle.OnMarketSince).Judge(subject.Composition);
@@ -136,6 +138,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Candle = candle,
             Batch = subject.Batch,
             Maker = subject.Maker,
+            Roles = roles,
             Vessel = subject.Vessel,
             Places = places,
             Languages = languages,
@@ -145,6 +148,8 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Findings =
             [
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
+                .. roles.Findings,
+                .. AnswerFindings.Of(candle, places, lawbook.Safety, asOf),
                 .. ufi?.Success == true ? Twins(candle, edition) : [],
                 .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],
             ],
