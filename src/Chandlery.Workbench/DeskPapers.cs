@@ -28,7 +28,7 @@ internal static class DeskPapers
         }
 
         var settings = new PaperSettings(Math.Clamp(request.Count ?? 1, 1, PouringPlan.MostCandles));
-        return paper.Make(new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings));
+        return paper.Make(new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings) { Catalogue = desk.Catalogue });
     }
 
     /// <summary>Why there is no paper, as a sentence.</summary>

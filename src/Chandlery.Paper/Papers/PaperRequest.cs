@@ -18,4 +18,8 @@ public sealed record PaperRequest(
     Lawbook Lawbook,
     PaperShop Shop,
     PaperSettings Settings
-);
+)
+{
+    /// <summary>All that the maker declares.</summary>
+    public required Catalogue Catalogue { get; init; }
+}
