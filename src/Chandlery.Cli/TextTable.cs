@@ -8,7 +8,7 @@ internal sealed class TextTable(params string[] headings)
     private const int WrittenAtOnce = 16_000;
     private readonly List<string[]> rows = [headings];
 
-    public void Add(params string[] cells) => rows.Add(cells);
+    public void Add(params string[] cells) => rows.Add([.. cells.Select(Harmless)]);
 
     /// <summary>The table for a terminal of this width.</summary>
     public string Render(int width)
@@ -49,6 +49,11 @@ internal sealed class TextTable(params string[] headings)
 
         output.Write(text);
     }
+
+    // Names come from files of others: what steers a terminal or turns the direction of writing is shown as a mark, not done.
+    private static string Harmless(string cell) => cell.Any(Steers) ? new string([.. cell.Select(c => Steers(c) ? '\uFFFD' : c)]) : cell;
+
+    private static bool Steers(char c) => char.IsControl(c) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
     /// <summary>Breaks a text at blanks into lines of at most this width.</summary>
     public static List<string> Wrap(string text, int width)

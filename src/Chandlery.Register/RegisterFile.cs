@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using Chandlery.Core.Declared;
 using Microsoft.Data.Sqlite;
 
 namespace Chandlery.Register;
@@ -23,6 +24,13 @@ public sealed class RegisterFile : IDisposable
         CREATE TABLE IF NOT EXISTS declaration (sha256 TEXT PRIMARY KEY, text TEXT NOT NULL) WITHOUT ROWID;
         CREATE TABLE IF NOT EXISTS used_oil (number INTEGER NOT NULL, oil TEXT NOT NULL, name TEXT NOT NULL, document TEXT NOT NULL, revised TEXT NOT NULL);
         CREATE TABLE IF NOT EXISTS held_substance (number INTEGER NOT NULL, name TEXT NOT NULL, cas TEXT NOT NULL);
+        CREATE TABLE IF NOT EXISTS issued_ufi (number INTEGER NOT NULL, ufi TEXT NOT NULL, composition TEXT NOT NULL);
+        CREATE INDEX IF NOT EXISTS issued_ufi_ufi ON issued_ufi(ufi);
+        CREATE INDEX IF NOT EXISTS issued_ufi_number ON issued_ufi(number);
+        CREATE INDEX IF NOT EXISTS entry_batch ON entry(batch);
+        CREATE INDEX IF NOT EXISTS entry_subject ON entry(subject);
+        CREATE INDEX IF NOT EXISTS used_oil_oil ON used_oil(oil);
+        CREATE INDEX IF NOT EXISTS held_substance_cas ON held_substance(cas);
         CREATE INDEX IF NOT EXISTS used_oil_number ON used_oil(number);
         CREATE INDEX IF NOT EXISTS held_substance_number ON held_substance(number);
         CREATE TRIGGER IF NOT EXISTS entry_stays BEFORE UPDATE ON entry BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
@@ -32,8 +40,13 @@ public sealed class RegisterFile : IDisposable
         """;
 
     private readonly SqliteConnection connection;
+    private readonly string path;
 
-    private RegisterFile(SqliteConnection connection) => this.connection = connection;
+    private RegisterFile(SqliteConnection connection, string path)
+    {
+        this.connection = connection;
+        this.path = path;
+    }
 
     /// <summary>Opens the register for adding; makes it when there is none.</summary>
     /// <exception cref="IOException">The file cannot be written, is no register, or another process holds it for too long.</exception>
@@ -41,10 +54,48 @@ public sealed class RegisterFile : IDisposable
 
     /// <summary>Opens the register for reading.</summary>
     /// <exception cref="IOException">There is no such file, or it is no register.</exception>
-    public static RegisterFile OpenToRead(string path) =>
-        File.Exists(path)
-            ? Open(path, SqliteOpenMode.ReadOnly)
-            : throw new IOException($"{path}: there is no register yet. 'register add' makes one.");
+    public static RegisterFile OpenToRead(string path)
+    {
+        if (!File.Exists(path))
+        {
+            throw new IOException($"{path}: there is no register yet. 'register add' makes one.");
+        }
+
+        RollBackUnfinished(path);
+        return Open(path, SqliteOpenMode.ReadOnly);
+    }
+
+    // A program that was killed in the middle of an entry leaves SQLite's journal behind; whoever may write undoes the half entry.
+    private static void RollBackUnfinished(string path)
+    {
+        if (!File.Exists(path + "-journal"))
+        {
+            return;
+        }
+
+        using SqliteConnection connection = Connect(path, SqliteOpenMode.ReadWrite);
+        Guarded(
+            path,
+            () =>
+            {
+                connection.Open();
+                using SqliteCommand look = connection.CreateCommand();
+                look.CommandText = "SELECT count(*) FROM sqlite_schema";
+                return look.ExecuteScalar();
+            }
+        );
+    }
+
+    private static SqliteConnection Connect(string path, SqliteOpenMode mode) =>
+        new(
+            new SqliteConnectionStringBuilder
+            {
+                DataSource = path,
+                Mode = mode,
+                DefaultTimeout = BusySeconds,
+                Pooling = false,
+            }.ToString()
+        );
 
     private static RegisterFile Open(string path, SqliteOpenMode mode)
     {
@@ -54,26 +105,24 @@ public sealed class RegisterFile : IDisposable
             throw new IOException($"{folder}: there is no such folder for the register.");
         }
 
-        var connection = new SqliteConnection(
-            new SqliteConnectionStringBuilder
-            {
-                DataSource = path,
-                Mode = mode,
-                DefaultTimeout = BusySeconds,
-                Pooling = false,
-            }.ToString()
-        );
+        SqliteConnection connection = Connect(path, mode);
         return Guarded(
             path,
             () =>
             {
                 connection.Open();
-                var register = new RegisterFile(connection);
+                var register = new RegisterFile(connection, path);
                 if (mode == SqliteOpenMode.ReadWriteCreate)
                 {
                     register.Run("PRAGMA synchronous = FULL; PRAGMA journal_mode = DELETE;");
                     register.Run("BEGIN IMMEDIATE;");
+                    bool knowsUfis = register.HasTable("issued_ufi");
                     register.Run(Schema);
+                    if (!knowsUfis)
+                    {
+                        register.FillUfis();
+                    }
+
                     register.Run("COMMIT;");
                 }
                 else
@@ -95,13 +144,20 @@ public sealed class RegisterFile : IDisposable
     /// <exception cref="IOException">It could not be written; then nothing was.</exception>
     public RegisterEntry Add(RegisterContent content, IReadOnlyDictionary<string, string> declarations, string by, DateTimeOffset at) =>
         Guarded(
-            connection.DataSource,
+            path,
             () =>
             {
                 using SqliteTransaction transaction = connection.BeginTransaction(deferred: false);
-                (long last, string previous) = Last();
+                (long last, string previous, string lastAt) = Last();
                 string json = JsonSerializer.Serialize(content, RegisterJson.Default.RegisterContent);
                 string moment = at.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+                if (string.CompareOrdinal(moment, lastAt) < 0)
+                {
+                    throw new IOException(
+                        $"{path}: this machine's clock says {moment}, and the last entry was made {lastAt}: set the clock right; nothing was written."
+                    );
+                }
+
                 string hash = HashOf(last + 1, moment, by, json, previous);
                 foreach ((string sha256, string text) in declarations)
                 {
@@ -119,126 +175,135 @@ public sealed class RegisterFile : IDisposable
                     content.Batch,
                     content.Subject
                 );
-                foreach (UsedOil oil in content.Oils)
+                foreach ((string table, string[] cells) in SearchedRows.Of(content))
                 {
-                    Run("INSERT INTO used_oil VALUES ($0, $1, $2, $3, $4)", last + 1, oil.Oil, oil.Name, oil.Document, oil.Revised);
-                }
-
-                foreach (HeldSubstance substance in content.Substances)
-                {
-                    Run("INSERT INTO held_substance VALUES ($0, $1, $2)", last + 1, substance.Name, substance.Cas);
+                    Run($"INSERT INTO {table} VALUES ($0, {string.Join(", ", cells.Select((_, i) => $"${i + 1}"))})", [last + 1, .. cells]);
                 }
 
                 transaction.Commit();
+                WriteWitness();
                 return new RegisterEntry(last + 1, moment, by, content, previous, hash);
             }
         );
 
-    /// <summary>Entries that match, oldest first.</summary>
+    /// <summary>What is odd about an entry before it is made: the same batch again, or its UFI on another composition.</summary>
+    public IReadOnlyList<string> Doubts(RegisterContent content) =>
+        Guarded(
+            path,
+            () =>
+            {
+                var doubts = new List<string>();
+                using (
+                    SqliteCommand twin = Command(
+                        "SELECT number, content FROM entry WHERE batch = $0 AND subject = $1",
+                        content.Batch,
+                        content.Subject
+                    )
+                )
+                using (SqliteDataReader row = twin.ExecuteReader())
+                {
+                    while (row.Read())
+                    {
+                        if (Parse(Text(row, 1)) is { } other && other.Edition == content.Edition)
+                        {
+                            doubts.Add($"batch {content.Batch} stands in entry {row.GetInt64(0)} already, under the same law");
+                        }
+                    }
+                }
+
+                if (SearchedRows.UfiOf(content) is { } issued)
+                {
+                    using SqliteCommand same = Command(
+                        "SELECT DISTINCT number FROM issued_ufi WHERE ufi = $0 AND composition <> $1 ORDER BY number",
+                        issued.Ufi,
+                        issued.Composition
+                    );
+                    using SqliteDataReader row = same.ExecuteReader();
+                    while (row.Read())
+                    {
+                        doubts.Add(
+                            $"UFI {issued.Ufi} stands in entry {row.GetInt64(0)} with another composition: give this one a formulation number of its own"
+                        );
+                    }
+                }
+
+                return doubts;
+            }
+        );
+
+    /// <summary>Entries that match, oldest first. A damaged one throws; see <see cref="Stream"/>.</summary>
     public IReadOnlyList<RegisterEntry> Find(RegisterQuery query) =>
-        Guarded(
-            connection.DataSource,
-            () =>
+        [.. Stream(query, number => throw new IOException($"{path}: entry {number} is damaged; 'register verify' says more."))];
+
+    /// <summary>Entries that match, oldest first, one after the other: however many there are, one is held at a time.</summary>
+    /// <param name="query">What to look for.</param>
+    /// <param name="damaged">Told the number of an entry that cannot be read; the others follow.</param>
+    public IEnumerable<RegisterEntry> Stream(RegisterQuery query, Action<long> damaged)
+    {
+        using SqliteCommand command = Guarded(path, () => SearchCommand(query));
+        using SqliteDataReader row = Guarded(path, command.ExecuteReader);
+        while (Guarded(path, row.Read))
+        {
+            long number = row.GetInt64(0);
+            if (Parse(Text(row, 3)) is { } content)
             {
-                using SqliteCommand command = connection.CreateCommand();
-                var conditions = new List<string> { "1 = 1" };
-                void Add(string? value, string condition)
-                {
-                    if (value is not null)
-                    {
-                        conditions.Add(condition.Replace("?", $"${command.Parameters.Count}", StringComparison.Ordinal));
-                        command.Parameters.AddWithValue($"${command.Parameters.Count}", value);
-                    }
-                }
-
-                Add(query.Batch, "(batch = ? OR subject = ?)");
-                Add(query.Substance, "number IN (SELECT number FROM held_substance WHERE cas = ? OR instr(lower(name), lower(?)) > 0)");
-                Add(query.Oil, "number IN (SELECT number FROM used_oil WHERE oil = ? OR instr(lower(name), lower(?)) > 0)");
-                Add(query.Document, "number IN (SELECT number FROM used_oil WHERE instr(lower(document), lower(?)) > 0)");
-                Add(query.Revised, "number IN (SELECT number FROM used_oil WHERE revised = ?)");
-                command.CommandText =
-                    $"SELECT number, at, by, content, previous_hash, hash FROM entry WHERE {string.Join(" AND ", conditions)} ORDER BY number";
-                var entries = new List<RegisterEntry>();
-                using SqliteDataReader reader = command.ExecuteReader();
-                while (reader.Read())
-                {
-                    RegisterContent content =
-                        JsonSerializer.Deserialize(reader.GetString(3), RegisterJson.Default.RegisterContent)
-                        ?? throw new IOException($"Entry {reader.GetInt64(0)} of the register is empty.");
-                    entries.Add(
-                        new RegisterEntry(
-                            reader.GetInt64(0),
-                            reader.GetString(1),
-                            reader.GetString(2),
-                            content,
-                            reader.GetString(4),
-                            reader.GetString(5)
-                        )
-                    );
-                }
-
-                return entries;
+                yield return new RegisterEntry(number, Text(row, 1), Text(row, 2), content, Text(row, 4), Text(row, 5));
             }
-        );
+            else
+            {
+                damaged(number);
+            }
+        }
+    }
 
-    /// <summary>Checks every hash; the result is empty when nothing was changed.</summary>
+    private SqliteCommand SearchCommand(RegisterQuery query)
+    {
+        SqliteCommand command = connection.CreateCommand();
+        var conditions = new List<string> { "1 = 1" };
+        void Add(string? value, string condition)
+        {
+            if (value is not null)
+            {
+                conditions.Add(condition.Replace("?", $"${command.Parameters.Count}", StringComparison.Ordinal));
+                command.Parameters.AddWithValue($"${command.Parameters.Count}", value);
+            }
+        }
+
+        // A number or a whole name is looked up; only a part of a name is searched for in all rows.
+        Add(query.Batch, "number IN (SELECT number FROM entry WHERE batch = ? UNION SELECT number FROM entry WHERE subject = ?)");
+        Add(
+            query.Substance,
+            CasNumber.Parse(query.Substance ?? "").Success
+                ? "number IN (SELECT number FROM held_substance WHERE cas = ?)"
+                : "number IN (SELECT number FROM held_substance WHERE instr(lower(name), lower(?)) > 0)"
+        );
+        Add(
+            query.Oil,
+            query.Oil is { } oil && Command("SELECT 1 FROM used_oil WHERE oil = $0 LIMIT 1", oil).ExecuteScalar() is not null
+                ? "number IN (SELECT number FROM used_oil WHERE oil = ?)"
+                : "number IN (SELECT number FROM used_oil WHERE instr(lower(name), lower(?)) > 0)"
+        );
+        Add(query.Document, "number IN (SELECT number FROM used_oil WHERE instr(lower(document), lower(?)) > 0)");
+        Add(query.Revised, "number IN (SELECT number FROM used_oil WHERE revised = ?)");
+        command.CommandText =
+            $"SELECT number, at, by, content, previous_hash, hash FROM entry WHERE {string.Join(" AND ", conditions)} ORDER BY number";
+        return command;
+    }
+
+    /// <summary>Number and hash of the last entry; 0 and zeros when there is none.</summary>
+    public (long Number, string Hash) Head() => Guarded(path, () => (Last().Number, Last().Hash));
+
+    /// <summary>
+    /// Checks every hash, and that every column and table that is searched says what the signed content says; the result is empty when
+    /// nothing was changed. One entry is held at a time.
+    /// </summary>
     public IReadOnlyList<string> Verify() =>
-        Guarded(
-            connection.DataSource,
-            () =>
-            {
-                var wrong = new List<string>();
-                var held = new Dictionary<string, string>();
-                using (SqliteCommand texts = Command("SELECT sha256, text FROM declaration"))
-                using (SqliteDataReader reader = texts.ExecuteReader())
-                {
-                    while (reader.Read())
-                    {
-                        held[reader.GetString(0)] = Sha256(reader.GetString(1));
-                    }
-                }
-
-                wrong.AddRange(held.Where(h => h.Key != h.Value).Select(h => $"the declaration {h.Key} was changed"));
-                string previous = FirstPreviousHash;
-                long expected = 1;
-                using SqliteCommand entries = Command("SELECT number, at, by, content, previous_hash, hash FROM entry ORDER BY number");
-                using SqliteDataReader row = entries.ExecuteReader();
-                while (row.Read())
-                {
-                    long number = row.GetInt64(0);
-                    if (number != expected)
-                    {
-                        wrong.Add($"entry {expected} is missing");
-                    }
-
-                    if (row.GetString(4) != previous)
-                    {
-                        wrong.Add($"entry {number} does not follow the one before it");
-                    }
-
-                    if (HashOf(number, row.GetString(1), row.GetString(2), row.GetString(3), row.GetString(4)) != row.GetString(5))
-                    {
-                        wrong.Add($"entry {number} was changed");
-                    }
-
-                    RegisterContent? content = JsonSerializer.Deserialize(row.GetString(3), RegisterJson.Default.RegisterContent);
-                    wrong.AddRange(
-                        (content?.Declarations ?? [])
-                            .Where(d => !held.ContainsKey(d.Sha256))
-                            .Select(d => $"entry {number}: the text of {d.Path} is missing")
-                    );
-                    previous = row.GetString(5);
-                    expected = number + 1;
-                }
-
-                return wrong;
-            }
-        );
+        Guarded(path, () => new RegisterCheck(connection, FirstPreviousHash, HashOf).Run(Witness.Of(path)));
 
     /// <summary>Text of a declaration as it was used; null when the register does not hold it.</summary>
     public string? Declaration(string sha256) =>
         Guarded(
-            connection.DataSource,
+            path,
             () =>
             {
                 using SqliteCommand command = Command("SELECT text FROM declaration WHERE sha256 = $0", sha256);
@@ -266,6 +331,7 @@ public sealed class RegisterFile : IDisposable
                 }
             );
             File.Move(temporary, path, overwrite: true);
+            Witness.Write(path, Head());
         }
         catch
         {
@@ -283,11 +349,72 @@ public sealed class RegisterFile : IDisposable
     /// <inheritdoc/>
     public void Dispose() => connection.Dispose();
 
-    private (long Number, string Hash) Last()
+    private (long Number, string Hash, string At) Last()
     {
-        using SqliteCommand command = Command("SELECT number, hash FROM entry ORDER BY number DESC LIMIT 1");
+        using SqliteCommand command = Command("SELECT number, hash, at FROM entry ORDER BY number DESC LIMIT 1");
         using SqliteDataReader reader = command.ExecuteReader();
-        return reader.Read() ? (reader.GetInt64(0), reader.GetString(1)) : (0, FirstPreviousHash);
+        return reader.Read() ? (reader.GetInt64(0), Text(reader, 1), Text(reader, 2)) : (0, FirstPreviousHash, "");
+    }
+
+    // Under the lock of a writer, so that of two who have just added the later one is witnessed.
+    private void WriteWitness()
+    {
+        using SqliteTransaction transaction = connection.BeginTransaction(deferred: false);
+        Witness.Write(path, Head());
+        transaction.Rollback();
+    }
+
+    private bool HasTable(string name) => Command("SELECT 1 FROM sqlite_schema WHERE name = $0", name).ExecuteScalar() is not null;
+
+    // A register of an older program has no table of UFIs yet: it is made from what is signed.
+    private void FillUfis()
+    {
+        var rows = new List<(long Number, string[] Cells)>();
+        using (SqliteCommand entries = Command("SELECT number, content FROM entry ORDER BY number"))
+        using (SqliteDataReader row = entries.ExecuteReader())
+        {
+            while (row.Read())
+            {
+                if (Parse(Text(row, 1)) is { } content && SearchedRows.UfiOf(content) is { } issued)
+                {
+                    rows.Add((row.GetInt64(0), [issued.Ufi, issued.Composition]));
+                }
+            }
+        }
+
+        foreach ((long number, string[] cells) in rows)
+        {
+            Run("INSERT INTO issued_ufi VALUES ($0, $1, $2)", [number, .. cells]);
+        }
+    }
+
+    /// <summary>A cell as text, whatever somebody put there.</summary>
+    internal static string Text(SqliteDataReader row, int column) =>
+        Convert.ToString(row.GetValue(column), CultureInfo.InvariantCulture) ?? "";
+
+    /// <summary>The content of an entry; null when it is damaged.</summary>
+    internal static RegisterContent? Parse(string json)
+    {
+        try
+        {
+            RegisterContent? content = JsonSerializer.Deserialize(json, RegisterJson.Default.RegisterContent);
+            return
+                content
+                    is {
+                        Batch: not null,
+                        Subject: not null,
+                        Result: not null,
+                        Declarations: not null,
+                        Oils: not null,
+                        Substances: not null
+                    }
+                ? content
+                : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
     }
 
     // Lengths before the parts keep two different entries from reading the same.

@@ -5,5 +5,5 @@ namespace Chandlery.Register;
 /// <summary>JSON of the register, made at build time.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(RegisterContent))]
-[JsonSerializable(typeof(IReadOnlyList<RegisterEntry>))]
+[JsonSerializable(typeof(RegisterEntry))]
 public sealed partial class RegisterJson : JsonSerializerContext;

@@ -32,7 +32,9 @@ internal static class DeskPapers
         var settings = new PaperSettings(Math.Clamp(request.Count ?? 1, 1, PouringPlan.MostCandles));
         BrandKit brand = BrandFiles.Open(desk.Catalogue, problems);
         return problems.None
-            ? paper.Make(new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings) { Brand = brand })
+            ? paper.Make(
+                new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings) { Catalogue = desk.Catalogue, Brand = brand }
+            )
             : MissingPaper.Because(problems, isDue: true);
     }
 

@@ -206,7 +206,7 @@ public sealed class Fuzzer
         var bent = new Dictionary<string, string>(templates) { [name] = mangler.Text(templates[name]) };
         var shop = new PaperShop(new TemplateShelf(bent), symbols);
         Wax wax = catalogue.Find<Wax>(assessment.Candle.Wax, new Problems())!;
-        card.Make(new PaperRequest(assessment, assessment.Languages[0], wax, lawbook, shop, new PaperSettings()));
+        card.Make(new PaperRequest(assessment, assessment.Languages[0], wax, lawbook, shop, new PaperSettings()) { Catalogue = catalogue });
     }
 
     private void Pdf(Mangler mangler)

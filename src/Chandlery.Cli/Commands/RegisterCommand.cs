@@ -11,6 +11,8 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery register</c>: which batch got which label, from which declarations.</summary>
 internal static class RegisterCommand
 {
+    private const int TableWidth = 160;
+
     public static Command Build(PaperList papers)
     {
         var command = new Command(
@@ -78,6 +80,11 @@ internal static class RegisterCommand
         using RegisterFile file = RegisterFile.Open(register ?? Path.Combine(folder.Root, RegisterWriter.FileName));
         foreach ((RegisterContent content, IReadOnlyDictionary<string, string> texts) in contents)
         {
+            foreach (string doubt in file.Doubts(content))
+            {
+                session.Complain($"Look: {doubt}.");
+            }
+
             RegisterEntry entry = file.Add(content, texts, by, DateTimeOffset.UtcNow);
             session.Output.WriteLine($"{entry.Number}: {content.Batch}, {content.Candle}, {content.Edition}; {entry.Hash}");
         }
@@ -120,29 +127,37 @@ internal static class RegisterCommand
                 session =>
                 {
                     using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
-                    IReadOnlyList<RegisterEntry> entries = file.Find(
-                        new RegisterQuery(
-                            parse.GetValue(batch),
-                            parse.GetValue(substance),
-                            parse.GetValue(oil),
-                            parse.GetValue(document),
-                            parse.GetValue(revised)
-                        )
+                    var query = new RegisterQuery(
+                        parse.GetValue(batch),
+                        parse.GetValue(substance),
+                        parse.GetValue(oil),
+                        parse.GetValue(document),
+                        parse.GetValue(revised)
                     );
-                    string text = parse.GetValue(format) switch
-                    {
-                        "json" => JsonSerializer.Serialize(entries, RegisterJson.Default.IReadOnlyListRegisterEntry) + "\n",
-                        "csv" => RegisterTable.Write(entries),
-                        _ => Table(entries),
-                    };
+                    int damaged = 0;
+                    IEnumerable<RegisterEntry> entries = file.Stream(
+                        query,
+                        number =>
+                        {
+                            damaged++;
+                            session.Complain($"Entry {number} is damaged and was left out: 'register verify' says more.");
+                        }
+                    );
                     if (parse.GetValue(output) is { } target)
                     {
-                        AtomicFile.Write(target, text);
+                        var text = new StringWriter();
+                        Write(entries, parse.GetValue(format)!, text);
+                        AtomicFile.Write(target, text.ToString());
                         session.Output.WriteLine(target);
                     }
                     else
                     {
-                        session.Output.Write(text);
+                        Write(entries, parse.GetValue(format)!, session.Output);
+                    }
+
+                    if (damaged > 0)
+                    {
+                        return ExitCode.StopsSale;
                     }
 
                     return ExitCode.Fine;
@@ -152,11 +167,38 @@ internal static class RegisterCommand
         return command;
     }
 
-    private static string Table(IReadOnlyList<RegisterEntry> entries)
+    // An entry at a time: however many there are, none is kept but its line.
+    private static void Write(IEnumerable<RegisterEntry> entries, string format, TextWriter output)
+    {
+        switch (format)
+        {
+            case "json":
+                string before = "[";
+                foreach (RegisterEntry entry in entries)
+                {
+                    output.Write(before);
+                    output.Write(JsonSerializer.Serialize(entry, RegisterJson.Default.RegisterEntry));
+                    before = ",";
+                }
+
+                output.Write(before == "[" ? "[]\n" : "]\n");
+                break;
+            case "csv":
+                RegisterTable.Write(entries, output);
+                break;
+            default:
+                Table(entries, output);
+                break;
+        }
+    }
+
+    private static void Table(IEnumerable<RegisterEntry> entries, TextWriter output)
     {
         var table = new TextTable("no.", "when (UTC)", "by", "batch", "candle", "law, day", "oils", "documents");
+        int count = 0;
         foreach (RegisterEntry e in entries)
         {
+            count++;
             table.Add(
                 $"{e.Number}",
                 e.At,
@@ -169,7 +211,8 @@ internal static class RegisterCommand
             );
         }
 
-        return table.Render(160) + $"{entries.Count} entr{(entries.Count == 1 ? "y" : "ies")}.\n";
+        table.Write(output, TableWidth);
+        output.Write($"{count} entr{(count == 1 ? "y" : "ies")}.\n");
     }
 
     private static Command BuildVerify()
@@ -183,7 +226,7 @@ internal static class RegisterCommand
                 {
                     using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
                     IReadOnlyList<string> wrong = file.Verify();
-                    IReadOnlyList<RegisterEntry> entries = file.Find(new RegisterQuery());
+                    (long count, string head) = file.Head();
                     foreach (string what in wrong)
                     {
                         session.Complain(what);
@@ -191,8 +234,8 @@ internal static class RegisterCommand
 
                     session.Output.WriteLine(
                         wrong.Count > 0 ? "The register was tampered with or damaged."
-                        : entries.Count == 0 ? "The register is empty."
-                        : $"{entries.Count} entries hold together. Head: {entries[^1].Hash}. Keep this line elsewhere: entries cut off the end show only against it."
+                        : count == 0 ? "The register is empty."
+                        : $"{count} entries hold together. Head: {head}. The witness file beside the register names it too; keep this line elsewhere, for whoever can write both files can cut both."
                     );
                     return wrong.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
                 }

@@ -35,7 +35,10 @@ internal sealed class Session(TextWriter output, TextWriter errors)
 
     /// <summary>What a paper of an assessed candle is made of.</summary>
     public PaperRequest Request(Assessment a, Language language, PaperShop shop, PaperSettings settings) =>
-        new(a, language, WaxOf(a), Lawbook, shop, settings) { Brand = Brand };
+        new(a, language, WaxOf(a), Lawbook, shop, settings) { Catalogue = Declarations.Catalogue, Brand = Brand };
+
+    /// <summary>Templates and drawings of the program's own, with the data of this run.</summary>
+    public PaperShop OpenShop(Problems problems) => ShippedShop.Open(data, null, problems);
 
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)

@@ -18,8 +18,11 @@ public sealed record Assessment
     /// <summary>The batch, when what was weighed was assessed.</summary>
     public required Batch? Batch { get; init; }
 
-    /// <summary>Who answers for it.</summary>
+    /// <summary>Who answers for it, as labels and papers name it.</summary>
     public required Maker Maker { get; init; }
+
+    /// <summary>Who stands behind it at these places.</summary>
+    public required MarketRoles Roles { get; init; }
 
     /// <summary>What it is poured into.</summary>
     public required Vessel Vessel { get; init; }

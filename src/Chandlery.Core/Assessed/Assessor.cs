@@ -127,8 +127,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         }
     }
 
-    private Assessment Assess(Subject subject, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
+    private Assessment Assess(Subject declared, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
     {
+        MarketRoles roles = MarketRoles.Of(declared.Maker, places, lawbook.Safety, asOf);
+        Subject subject = declared with { Maker = roles.OnLabel(declared.Maker) };
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
         Verdict verdict = law.ForStock(candle.OnMarketSince).Judge(subject.Composition);
@@ -138,6 +140,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Candle = candle,
             Batch = subject.Batch,
             Maker = subject.Maker,
+            Roles = roles,
             Vessel = subject.Vessel,
             Places = places,
             Languages = languages,
@@ -147,6 +150,8 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Findings =
             [
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
+                .. roles.Findings,
+                .. AnswerFindings.Of(candle, places, lawbook.Safety, asOf),
                 .. ufi?.Success == true ? Twins(candle, edition) : [],
                 .. WrongUfis(subject.Recipe, edition),
                 .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],

@@ -21,6 +21,12 @@ public sealed record Batch : IDeclaration
     /// <summary>Day of pouring.</summary>
     public required DateOnly Poured { get; init; }
 
+    /// <summary>How many candles came of it; null when not noted.</summary>
+    public int? Made { get; init; }
+
+    /// <summary>The lots that went into it; empty when none is noted.</summary>
+    public IReadOnlyList<Reference> Lots { get; init; } = [];
+
     /// <summary>Grams of wax in the scented melt.</summary>
     public required Grams WaxWeight { get; init; }
 

@@ -83,4 +83,13 @@ public sealed record Candle : IDeclaration
 
     /// <summary>Web address for a QR code; null for none.</summary>
     public required string? InformationUrl { get; init; }
+
+    /// <summary>What the maker answers to the questions that the law on product safety asks.</summary>
+    public SafetyAnswers Answers { get; init; } = SafetyAnswers.None;
+
+    /// <summary>What it is packed in; null when not declared.</summary>
+    public IReadOnlyList<PackagingPart>? Packaging { get; init; }
+
+    /// <summary>Whether the e-mark stands beside the quantity.</summary>
+    public bool EMark { get; init; }
 }

@@ -34,4 +34,7 @@ public sealed record Maker : IDeclaration
 
     /// <summary>Product category for the poison centres where a candle declares none; null when not declared.</summary>
     public string? ProductCategory { get; init; }
+
+    /// <summary>Who stands behind the candle beside the maker.</summary>
+    public MarketParties Parties { get; init; } = MarketParties.None;
 }

@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Law.ProductSafety;
 
 namespace Chandlery.Core.Law;
 
@@ -31,6 +32,9 @@ public sealed record Lawbook
 
     /// <summary>Sentences of safety data sheets that all laws share.</summary>
     public required SheetSentences SheetSentences { get; init; }
+
+    /// <summary>The law on the safety of products beside the label.</summary>
+    public required ProductSafetyLaw Safety { get; init; }
 
     /// <summary>The place with this country code, or null.</summary>
     public Place? FindPlace(string code) => Places.FirstOrDefault(p => p.Code == code);

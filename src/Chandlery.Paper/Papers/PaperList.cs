@@ -6,6 +6,7 @@ using Chandlery.Paper.Papers.PoisonCentres;
 using Chandlery.Paper.Papers.ProductInformation;
 using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Paper.Papers.ShopCards;
+using Chandlery.Paper.Papers.TechnicalFiles;
 
 namespace Chandlery.Paper.Papers;
 
@@ -24,6 +25,7 @@ public sealed record PaperList(IReadOnlyList<PaperKind> All)
             new PoisonFactsPaper(),
             new SafetySheetPaper(),
             new ProductInformationPaper(),
+            new TechnicalFilePaper(),
         ]);
 
     /// <summary>The papers of a dossier.</summary>

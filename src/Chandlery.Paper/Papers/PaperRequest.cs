@@ -26,4 +26,7 @@ public sealed record PaperRequest(
 
     /// <summary>Name of the design of the candle's front; null for none.</summary>
     public string? Design => Assessment.Candle.Design?.Name ?? Brand.Brand?.Design;
+
+    /// <summary>All that the maker declares.</summary>
+    public required Catalogue Catalogue { get; init; }
 }

@@ -24,6 +24,7 @@ public sealed partial class RoomTests
         "Asked",
         "Making",
         "SafetyDataSheets",
+        "SafetyFiles",
         "Schemas",
     ];
 

@@ -35,6 +35,7 @@ public sealed class SchemaTests
         "nothing but oil",
         "is not a day",
         "fragrance load is missing",
+        "is said to be forgotten",
     ];
 
     [Fact]
@@ -97,7 +98,8 @@ public sealed class SchemaTests
                  "extras":[{"extra":"dye","percentOfWax":0.1},{"extra":"guard","grams":0.1}],"topUp":{"scented":"no","grams":10},
                  "wicks":{"count":2,"kind":"cotton","trimToMm":5},"headspaceMm":10,
                  "temperatures":{"meltCelsius":80,"addFragranceCelsius":70,"pourCelsius":60,"topUpCelsius":65},"soldIn":["IE"],"languages":["en"],
-                 "label":{"shape":"ring","diameterMm":60,"holeMm":20},"batchCode":"A1","formulationNumber":7,"onMarketSince":"2020-01-02",
+                 "label":{"shape":"ring","diameterMm":60,"holeMm":20},"batchCode":"A1","formulationNumber":7,"eMark":"yes","packaging":[{"part":"jar","material":"glass","grams":200,"mark":"GL 70"}],
+                 "answers":{"looksLikeFood":"no","forChildren":"no","glitter":"no","metalCoreWick":"no","claims":["hand-poured"]},"onMarketSince":"2020-01-02",
                  "gtin":"4006381333931","informationUrl":"https://candles.example/tar"}
                 """,
             """
@@ -106,8 +108,34 @@ public sealed class SchemaTests
                  "wicks":{"count":1,"trimToMm":5},"soldIn":["IE"],"label":{"widthMm":74,"heightMm":105,"cornerMm":3}}
                 """,
             """
-                {"declares":"batch","candle":"tar","code":"A1","poured":"2026-01-02","weighed":{"waxGrams":4000,
+                {"declares":"batch","candle":"tar","code":"A1","poured":"2026-01-02","made":12,"lots":["l1"],"weighed":{"waxGrams":4000,
                  "oils":[{"oil":"one","grams":5}],"extras":[{"extra":"dye","grams":1}],"topUp":{"scented":"no","grams":10}}}
+                """,
+            """
+                {"declares":"lot","oil":"tar","code":"L1","bought":"2026-01-02","from":"Nobody","document":"DN 1","grams":500,"pieces":2}
+                """,
+            """
+                {"declares":"dispatch","batch":"a1","on":"2026-01-02","pieces":6,"country":"IE","toWhom":"shop",
+                 "receiver":{"name":"Shop","address":["One Road"],"email":"a@shop.example","telephone":"+353 1 555 0100"}}
+                """,
+            """{"declares":"dispatch","batch":"a1","on":"2026-01-02","pieces":6,"country":"IE","toWhom":"person","forgotten":"2031-02-03"}""",
+            """
+                {"declares":"incident","kind":"accident","candle":"tar","batch":"a1","country":"IE","known":"2026-01-02","happened":"It fell.",
+                 "harm":"nothing","found":"a slope","done":[{"on":"2026-01-03","what":"asked"}],"reported":[{"on":"2026-01-03","clock":"danger","reference":"1"}],
+                 "closed":"2026-01-04","person":{"name":"P","address":["One Road"]}}
+                """,
+            """
+                {"declares":"test","candle":"tar","on":"2026-01-02","by":"me","vessel":"jar","wax":"soy","wicks":{"count":1,"kind":"cotton"},"oilPercent":6,
+                 "roomCelsius":21,"samples":[{"name":"A","burns":[{"hours":4,"flameMm":30,"poolMm":60,"vesselCelsius":50,"soot":"little","relit":"no"}],
+                 "fellOnSlope":"no","vesselWhole":"yes","wentOut":"yes"}],"limits":{"flameMm":40,"vesselCelsius":60,"soot":"little","slopeDegrees":10},
+                 "photographs":["a.jpg"]}
+                """,
+            """{"declares":"weighing","batch":"a1","on":"2026-01-02","by":"me","tareGrams":10,"packages":[{"grams":100},{"grams":101}]}""",
+            """
+                {"declares":"maker","name":"Nobody","address":["One Road"],"telephone":"+353 1 555 0100","web":"https://maker.example","country":"GB",
+                 "contactPoint":"https://maker.example/ask","madeFor":{"name":"House","address":["Two Road"],"country":"IE","telephone":"1","email":"a@b.example"},
+                 "importer":{"name":"In","address":["Three Road"],"country":"IE","web":"https://in.example"},
+                 "responsiblePersons":[{"name":"RP","address":["Four Road"],"country":"IE","email":"r@p.example","telephone":"2"}]}
                 """,
             """{"declares":"stock","name":"Roll","label":{"shape":"band","heightMm":40},"bleedMm":0,"roll":{"dotsPerInch":203}}""",
         ];

@@ -59,7 +59,7 @@ public sealed class ForeignCitationTests
         Wax wax = folder.Catalogue.Find<Wax>(a.Candle.Wax, problems)!;
         var foreign = new Regex(Foreign[place]);
         var found = new List<string>();
-        foreach ((string what, string text) in Everything(a, wax))
+        foreach ((string what, string text) in Everything(a, wax, folder.Catalogue))
         {
             // The law's own name may say where it comes from; candidates are shown with what stands around them.
             // Lines are joined again, or the break between "GB" and "CLP" would make another law of it.
@@ -79,7 +79,7 @@ public sealed class ForeignCitationTests
         Assert.True(found.Count == 0, $"{found.Count}:\n" + string.Join('\n', found.Distinct().Take(30)));
     }
 
-    private static IEnumerable<(string What, string Text)> Everything(Assessment a, Wax wax)
+    private static IEnumerable<(string What, string Text)> Everything(Assessment a, Wax wax, Catalogue catalogue)
     {
         yield return ("assessment", AssessmentText.Render(a, 140));
         yield return ("JSON", AssessmentJson.Write(a));
@@ -97,7 +97,12 @@ public sealed class ForeignCitationTests
         {
             foreach (Language language in paper.LanguagesOf(a))
             {
-                if (paper.Make(new PaperRequest(a, language, wax, TestLaw.Lawbook, TestLaw.Shop, new PaperSettings())) is MadePaper made)
+                if (
+                    paper.Make(
+                        new PaperRequest(a, language, wax, TestLaw.Lawbook, TestLaw.Shop, new PaperSettings()) { Catalogue = catalogue }
+                    )
+                    is MadePaper made
+                )
                 {
                     yield return (paper.Id, TextOf(PdfDrawing.Draw(made.Document)) + "\n" + string.Join('\n', made.Warnings));
                 }

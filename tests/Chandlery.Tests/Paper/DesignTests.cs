@@ -173,5 +173,9 @@ public class DesignTests
     }
 
     private static PaperRequest Request(Assessment a, BrandKit kit) =>
-        new(a, a.Languages[0], TestLaw.WaxOf(a), TestLaw.Lawbook, TestLaw.Shop, new PaperSettings()) { Brand = kit };
+        new(a, a.Languages[0], TestLaw.WaxOf(a), TestLaw.Lawbook, TestLaw.Shop, new PaperSettings())
+        {
+            Catalogue = DeclarationFolder.Open(TestLaw.DemoFolder, TestLaw.Lawbook.Vocabulary).Catalogue,
+            Brand = kit,
+        };
 }

@@ -121,7 +121,7 @@ public class ShapeTests
         IReadOnlyList<ArrangementResult> all = LabelDocument.Arrange(tin, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)!;
         FittedLabel chosen = Make(tin, null).Fitted!;
         Assert.Equal(all.First(r => r.Fitted is not null).Shape, chosen.Shape);
-        Assert.Equal(LabelForm.Circle, chosen.Shape.Request.Form);
+        Assert.Equal(LabelForm.Band, chosen.Shape.Request.Form);
         Assert.Contains(chosen.Notes, n => n.Contains("if possible", StringComparison.Ordinal));
         Assert.Contains(all, r => r.Shape.Request.Form == LabelForm.Band);
         Assert.Contains(all, r => r.Shape.Request.Form == LabelForm.Leaflet && r.HoldsLegalSize);

@@ -219,7 +219,9 @@ internal static class TestLaw
     {
         DeclarationFolder folder = DeclarationFolder.Open(DemoFolder, Lawbook.Vocabulary);
         Wax wax = folder.Catalogue.Find<Wax>(a.Candle.Wax, new Problems())!;
-        return paper.Make(new PaperRequest(a, a.Languages[0], wax, Lawbook, shop ?? Shop, new PaperSettings()));
+        return paper.Make(
+            new PaperRequest(a, a.Languages[0], wax, Lawbook, shop ?? Shop, new PaperSettings()) { Catalogue = folder.Catalogue }
+        );
     }
 
     /// <summary>A paper of the program's list that can be made.</summary>

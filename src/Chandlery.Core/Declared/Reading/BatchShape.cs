@@ -30,5 +30,13 @@ internal static class BatchShape
         Needed = true,
     };
 
-    public static readonly Shape Batch = new("batch", "What was really weighed for a batch", [Candle, Code, Poured, Weighed]);
+    public static readonly NumberField Made = new("made", "How many candles came of it.", "12", 0, DispatchShape.MostPieces)
+    {
+        Whole = true,
+        LowAllowed = true,
+    };
+
+    public static readonly TextsField Lots = new("lots", "The lots that went into it, by their files' names without .yaml.");
+
+    public static readonly Shape Batch = new("batch", "What was really weighed for a batch", [Candle, Code, Poured, Made, Lots, Weighed]);
 }

@@ -46,6 +46,9 @@ internal static class CandleReader
             OnMarketSince = fields.OptionalDay(CandleShape.OnMarketSince),
             Gtin = ReadGtin(fields),
             InformationUrl = ReadUrl(fields),
+            Answers = AnswersReader.Read(fields),
+            Packaging = KeepingReader.ReadPackaging(fields),
+            EMark = fields.OptionalFlag(PackagingShape.EMark) ?? false,
         };
     }
 
@@ -90,6 +93,7 @@ internal static class CandleReader
         }
 
         weighed.Done();
+        fields.Texts(BatchShape.Lots);
         return new Batch
         {
             Id = id,
@@ -99,6 +103,8 @@ internal static class CandleReader
             Poured = poured,
             WaxWeight = waxWeight,
             Oils = oils,
+            Made = fields.OptionalNumber(BatchShape.Made) is { } made ? (int)made : null,
+            Lots = [.. fields.List(BatchShape.Lots.Key).OfType<YamlScalar>().Select(l => new Reference(l.Text.Trim(), l.Place))],
             Extras = extras,
             TopUp = topUp,
         };

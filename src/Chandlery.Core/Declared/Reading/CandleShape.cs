@@ -135,6 +135,9 @@ internal static class CandleShape
             OnMarketSince,
             Gtin,
             InformationUrl,
+            AnswersShape.Answers,
+            PackagingShape.Packaging,
+            PackagingShape.EMark,
         ]
     )
     {

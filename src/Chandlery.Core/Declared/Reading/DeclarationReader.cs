@@ -11,7 +11,8 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     private readonly IngredientReader ingredients = new(vocabulary);
 
     /// <summary>The kinds of declaration.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = ["oil", "wax", "extra", "maker", "vessel", "candle", "batch", "brand"];
+    public static IReadOnlyList<string> Kinds { get; } =
+    ["oil", "wax", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing", "brand"];
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The YAML.</param>
@@ -40,6 +41,11 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             "candle" => CandleReader.ReadCandle(fields, id),
             "batch" => CandleReader.ReadBatch(fields, id),
             "brand" => BrandReader.ReadBrand(fields, id),
+            "lot" => KeepingReader.ReadLot(fields, id),
+            "dispatch" => KeepingReader.ReadDispatch(fields, id),
+            "incident" => KeepingReader.ReadIncident(fields, id),
+            "test" => KeepingReader.ReadTest(fields, id),
+            "weighing" => KeepingReader.ReadWeighing(fields, id),
             _ => null,
         };
         if (declaration is null)
@@ -221,6 +227,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             EmergencyTelephone = emergency,
             Vat = number,
             ProductCategory = NotifiedShape.ReadProductCategory(fields),
+            Parties = PartyReader.Read(fields),
         };
     }
 

@@ -11,11 +11,16 @@ internal static class DeclarationShapes
         BatchShape.Batch,
         BrandShape.Brand,
         CandleShape.Candle,
+        DispatchShape.Dispatch,
         ExtraShape.Extra,
+        IncidentShape.Incident,
+        LotShape.Lot,
         MakerShape.Maker,
         OilShape.Oil,
         StockShape.Stock,
+        TestShape.Test,
         VesselShape.Vessel,
         WaxShape.Wax,
+        WeighingShape.Weighing,
     ];
 }

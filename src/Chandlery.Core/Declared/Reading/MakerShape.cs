@@ -35,7 +35,21 @@ internal static class MakerShape
     public static readonly Shape Maker = new(
         "maker",
         "Who makes the candle and answers for the label",
-        [Name, Address, Telephone, Email, Web, Vat, EmergencyTelephone, NotifiedShape.ProductCategory]
+        [
+            Name,
+            Address,
+            Telephone,
+            Email,
+            Web,
+            Vat,
+            EmergencyTelephone,
+            PartyShape.Country,
+            PartyShape.ContactPoint,
+            PartyShape.MadeFor,
+            PartyShape.Importer,
+            PartyShape.ResponsiblePersons,
+            NotifiedShape.ProductCategory,
+        ]
     )
     {
         OneNeeded = ["email", "web"],

@@ -25,7 +25,7 @@ public static class DataRowFinder
         foreach (string path in texts.Keys.Where(p => !p.EndsWith(Cases, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
         {
             string[] parts = path.Split('/');
-            bool isLaw = parts is ["law", _, _];
+            bool isLaw = parts is ["law" or "product-safety", _, _];
             string folder = parts.Length == 3 ? parts[1] : parts[0];
             Walk(
                 ParsedFile.Of(path, texts[path]).Map,

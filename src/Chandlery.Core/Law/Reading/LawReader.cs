@@ -1,4 +1,6 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Core.Law.Reading.ProductSafety;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
@@ -8,6 +10,7 @@ public sealed class LawReader
 {
     private const string LanguageFolder = "languages";
     private const string StatementsFile = "statements.yaml";
+    private const string SafetyFolder = "product-safety";
     private const string SheetFile = "safety-data-sheet.yaml";
 
     private readonly LawFiles files;
@@ -54,6 +57,7 @@ public sealed class LawReader
             lawbook.Editions.ReadAll();
             lawbook.Languages.ReadAll();
             lawbook.SheetWords.ReadAll();
+            lawbook.Safety.ReadAll();
             _ = lawbook.Substances.Known;
             _ = lawbook.Substances.Table;
             problems.AddRange(reader.problems.Found);
@@ -100,8 +104,32 @@ public sealed class LawReader
             Burning = BurningReader.Read(files.Open("burning.yaml")),
             SheetWords = Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
             SheetSentences = shared,
+            Safety = OpenSafety(),
         };
     }
+
+    private ProductSafetyLaw OpenSafety()
+    {
+        IReadOnlyList<string> laws =
+        [
+            .. files.Paths.Select(p => p.Split('/')).Where(p => p is [SafetyFolder, _, _]).Select(p => p[1]).Distinct(),
+        ];
+        IReadOnlyDictionary<string, string> places = SafetyPlacesReader.Read(files.Open($"{SafetyFolder}/places.yaml"), laws);
+        return new ProductSafetyLaw(places)
+        {
+            Markets = Safety("market.yaml", new MarketReader(places).Read),
+            Listings = Safety("listing.yaml", ListingReader.Read),
+            Recalls = Safety("recall.yaml", RecallReader.Read),
+            Incidents = Safety("incidents.yaml", IncidentReader.Read),
+            Quantities = Safety("quantity.yaml", QuantityReader.Read),
+            Duties = Safety("duties.yaml", DutyReader.Read),
+            Words = Shelf(files.Folders(LanguageFolder, SafetyWordsReader.FileName), folder => SafetyWordsReader.Read(folder, files)),
+            File = new Lazy<FileRules>(() => FileRulesReader.Read(files.Open("technical-file/risks.yaml"))),
+        };
+    }
+
+    private Shelf<T> Safety<T>(string file, Func<Fields, T> read)
+        where T : class => Shelf(files.Folders(SafetyFolder, file), id => read(files.Open($"{SafetyFolder}/{id}/{file}")));
 
     // Candles are assessed on several threads, what is read on the way shares the parsed files, and reading the words of a sheet
     // may read the editions: one lock for all.

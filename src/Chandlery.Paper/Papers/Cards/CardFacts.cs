@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Paper.Papers.Cards;

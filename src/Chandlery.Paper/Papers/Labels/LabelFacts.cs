@@ -3,7 +3,6 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
-using Chandlery.Paper.Papers.Cards;
 
 namespace Chandlery.Paper.Papers.Labels;
 

@@ -2,10 +2,10 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 
-namespace Chandlery.Paper.Papers.Cards;
+namespace Chandlery.Core.Labelled;
 
 /// <summary>The figures in the burn-safety messages, from the vessel and the wicks (common practice; see <c>data/burning.yaml</c>).</summary>
-internal static class BurnFigures
+public static class BurnFigures
 {
     /// <summary>Values for the marks in the messages.</summary>
     public static IReadOnlyDictionary<string, string> Of(Candle candle, Vessel vessel, BurnAdvice advice, FigureFormat figures)

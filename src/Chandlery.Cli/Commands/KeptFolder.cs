@@ -1,0 +1,116 @@
+using System.CommandLine;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.SafetyFiles;
+using Chandlery.Core.SafetyFiles.Records;
+using Chandlery.Files;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.Records;
+using Chandlery.Yaml;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary>Commands on what a maker keeps of a whole folder: they share how it is opened, checked and printed.</summary>
+internal sealed class KeptFolder
+{
+    private readonly Problems problems = new();
+
+    private KeptFolder(Session session, Folder folder, DateOnly asOf)
+    {
+        Session = session;
+        Lawbook = folder.Lawbook;
+        Data = folder.Data;
+        Root = folder.Declarations.Root;
+        Catalogue = folder.Declarations.Catalogue;
+        AsOf = asOf;
+        problems.AddRange(folder.Declarations.Problems.Found);
+        KeptReferences.Check(Catalogue, problems);
+    }
+
+    public Session Session { get; }
+
+    public Lawbook Lawbook { get; }
+
+    public IReadOnlyDictionary<string, string> Data { get; }
+
+    public string Root { get; }
+
+    public Catalogue Catalogue { get; }
+
+    public DateOnly AsOf { get; }
+
+    /// <summary>The maker's name; empty where none is declared.</summary>
+    public string MakerName => Catalogue.OfKind<Maker>().FirstOrDefault()?.Name ?? "";
+
+    /// <summary>A command on a folder.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="about">What it does.</param>
+    /// <param name="run">Does it; returns the exit code.</param>
+    /// <param name="more">Its own options.</param>
+    public static Command Build(string name, string about, Func<KeptFolder, ParseResult, int> run, params Option[] more)
+    {
+        var options = new CommonOptions();
+        var path = new Argument<string>("folder") { Description = "The maker's folder." };
+        var command = new Command(name, about) { path };
+        foreach (Option option in more)
+        {
+            command.Add(option);
+        }
+
+        command.Add(options.AsOf);
+        command.Add(options.Data);
+        command.SetAction(parse =>
+            Session.Guard(
+                parse,
+                session =>
+                {
+                    var opening = new Problems();
+                    if (Folder.Open(parse.GetValue(path)!, parse.GetValue(options.Data), opening) is not { } folder)
+                    {
+                        return session.Report(opening.Found);
+                    }
+
+                    var kept = new KeptFolder(session, folder, parse.GetValue(options.AsOf));
+                    return session.Close(new FolderReport(kept.problems.Found, []), run(kept, parse));
+                }
+            )
+        );
+        return command;
+    }
+
+    /// <summary>The option for programs.</summary>
+    public static Option<bool> Json() => new("--json") { Description = "Print for programs." };
+
+    /// <summary>The option for a document.</summary>
+    public static Option<string?> Out() => new("--out") { Description = "Folder to write the document into as a PDF." };
+
+    /// <summary>Prints a table, JSON, or a document, as the command line says.</summary>
+    public void Print(bool json, string asJson, TextTable table)
+    {
+        if (json)
+        {
+            Session.Output.WriteLine(asJson);
+        }
+        else
+        {
+            table.Write(Session.Output, AssessCommand.Width);
+        }
+    }
+
+    /// <summary>Writes a document as a PDF when a folder is named.</summary>
+    public void Write(KeptRecord kept, string name, string? into)
+    {
+        if (into is null)
+        {
+            return;
+        }
+
+        PaperShop shop = ShippedShop.Open(Data, null, problems);
+        if (RecordDocument.Make(kept, shop, problems) is { } document)
+        {
+            string file = Path.Combine(into, name + ".pdf");
+            AtomicFile.Write(file, Paper.Drawing.PdfDrawing.Draw(document));
+            Session.Output.WriteLine(file);
+        }
+    }
+}

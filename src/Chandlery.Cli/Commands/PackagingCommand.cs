@@ -1,0 +1,45 @@
+using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Core.Quantities;
+using Chandlery.Core.SafetyFiles;
+using Chandlery.Core.SafetyFiles.Quantities;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery packaging</c>: grams of packaging by country, year and material.</summary>
+internal static class PackagingCommand
+{
+    public static Command Build()
+    {
+        Option<bool> json = KeptFolder.Json();
+        var year = new Option<int?>("--year") { Description = "One year only." };
+        return KeptFolder.Build(
+            "packaging",
+            "Sum the packaging that went out, by country, year and material, for the registers of producers.",
+            (folder, parse) => Run(folder, parse.GetValue(json), parse.GetValue(year)),
+            year,
+            json
+        );
+    }
+
+    private static int Run(KeptFolder folder, bool json, int? year)
+    {
+        List<PackagingSum> sums = [.. PackagingSum.Of(folder.Catalogue).Where(s => year is null || s.Year == year)];
+        var table = new TextTable("year", "country", "material", "grams");
+        foreach (PackagingSum s in sums)
+        {
+            table.Add($"{s.Year}", s.Country, s.Material.ToString().ToLowerInvariant(), Figures.Plain(Math.Round(s.Grams, 1)));
+        }
+
+        folder.Print(json, JsonSerializer.Serialize([.. sums.Select(PackagingLine.Of)], SafetyFileJson.Plain.PackagingLineArray), table);
+        IReadOnlyList<string> without = PackagingSum.NotDeclared(folder.Catalogue);
+        foreach (string candle in without)
+        {
+            folder.Session.Complain(
+                $"{candle}: candles went out and its 'packaging' is not declared, so their grams are missing from the sums."
+            );
+        }
+
+        return without.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+    }
+}

@@ -1,0 +1,42 @@
+using System.CommandLine;
+using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.TechnicalFiles;
+
+namespace Chandlery.Cli.Commands;
+
+/// <summary><c>chandlery technical-file</c>: one document a candle and version.</summary>
+internal static class TechnicalFileCommand
+{
+    public static Command Build(PaperList papers)
+    {
+        var options = new CommonOptions();
+        var paper = new PaperOptions();
+        var version = new Option<int>("--file-version")
+        {
+            Description = "Number of the file's version. Default: 1.",
+            CustomParser = Numbers.Whole("--file-version", 1, 9999),
+            DefaultValueFactory = _ => PaperSettings.FirstRevision,
+        };
+        var command = new Command(
+            "technical-file",
+            "Write the technical file of a candle: description, composition, risks, standards, burn tests, classification with its working, label, batches, what is missing, how long it is kept."
+        );
+        options.AddTo(command);
+        paper.AddTo(command);
+        command.Add(version);
+        command.SetAction(parse =>
+            Session.Print(
+                parse,
+                options,
+                paper,
+                (session, printer, assessments) =>
+                {
+                    var run = new PaperRun(session, printer, assessments, new PaperSettings(Revision: parse.GetValue(version)));
+                    run.MakeAll([.. papers.All.OfType<TechnicalFilePaper>()]);
+                    return run.Finish();
+                }
+            )
+        );
+        return command;
+    }
+}

@@ -1,0 +1,38 @@
+using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Declared;
+
+/// <summary>What was bought at once: so much of one material under the supplier's lot code.</summary>
+public sealed record Lot : IDeclaration
+{
+    /// <summary>File name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it is declared.</summary>
+    public required TextPlace Place { get; init; }
+
+    /// <summary>What kind of thing it is.</summary>
+    public required LotContent Content { get; init; }
+
+    /// <summary>The declaration that was bought; for wicks their kind, in the maker's words.</summary>
+    public required Reference Of { get; init; }
+
+    /// <summary>The supplier's lot code.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>Day of purchase.</summary>
+    public required DateOnly Bought { get; init; }
+
+    /// <summary>From whom.</summary>
+    public required string From { get; init; }
+
+    /// <summary>Delivery note, certificate or sheet that came with it; null when none is noted.</summary>
+    public required string? Document { get; init; }
+
+    /// <summary>How much, when weighed.</summary>
+    public required Grams? Weight { get; init; }
+
+    /// <summary>How many, when counted.</summary>
+    public required int? Pieces { get; init; }
+}

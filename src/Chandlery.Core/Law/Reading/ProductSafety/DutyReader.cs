@@ -1,0 +1,28 @@
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading.ProductSafety;
+
+/// <summary>Reads <c>duties.yaml</c>: what is due beside the hazard label.</summary>
+internal static class DutyReader
+{
+    public static DutyRules Read(Fields fields)
+    {
+        var rules = new DutyRules([.. fields.Groups("duties").Select(ReadRow)]);
+        fields.Done();
+        return rules;
+    }
+
+    private static DutyRow ReadRow(Fields row)
+    {
+        var duty = new DutyRow(
+            row.Text("id", "technical-file"),
+            SafetyRows.Days(row),
+            row.Text("says", "what is due"),
+            row.Enumeration("by", Artefact.Nothing),
+            LawCodes.Citation(row)
+        );
+        SafetyRows.Close(row);
+        return duty;
+    }
+}

@@ -1,0 +1,31 @@
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading.ProductSafety;
+
+/// <summary>Reads <c>listing.yaml</c>: what offers and advertisements must show.</summary>
+internal static class ListingReader
+{
+    public static ListingRules Read(Fields fields)
+    {
+        var rules = new ListingRules([.. fields.Groups("parts").SelectMany(ReadRow)]);
+        fields.Done();
+        return rules;
+    }
+
+    // A row may name several parts that one clause asks for.
+    private static IEnumerable<ListingRow> ReadRow(Fields row)
+    {
+        IReadOnlyList<string> uses = row.Choices("for", "shop", "advert");
+        IReadOnlyList<string> parts = row.Choices("show", [.. Enum.GetNames<ListingPart>().Select(SafetyRows.Lower)]);
+        InForce days = SafetyRows.Days(row);
+        Hazards.Citation clause = LawCodes.Citation(row);
+        SafetyRows.Close(row);
+        return parts.Select(part => new ListingRow(
+            Enum.Parse<ListingPart>(part, ignoreCase: true),
+            [.. uses.Select(u => Enum.Parse<ListingUse>(u, ignoreCase: true))],
+            days,
+            clause
+        ));
+    }
+}

@@ -1,0 +1,43 @@
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Law.Reading.ProductSafety;
+
+/// <summary>Reads our words for listings and recalls in one language: all that English has, and no other.</summary>
+internal static class SafetyWordsReader
+{
+    /// <summary>Name of the file in a language's folder.</summary>
+    public const string FileName = "product-safety.yaml";
+
+    public static SafetyWords Read(string folder, LawFiles files)
+    {
+        Dictionary<string, string> english = Texts(files.Open($"languages/en/{FileName}"));
+        Fields fields = files.Open($"languages/{folder}/{FileName}");
+        string code = LanguageReader.CheckFolder(fields, folder);
+        string how = fields.Text("checked", "how");
+        IReadOnlyList<YamlEntry> entries = fields.Entries("words");
+        foreach (YamlEntry entry in entries)
+        {
+            if (!english.TryGetValue(entry.Key, out string? reference))
+            {
+                string near = Suggestion.Nearest(entry.Key, english.Keys) is { } guess ? $"Did you mean '{guess}'?" : "";
+                fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is no word of listings and recalls.", near);
+            }
+            else
+            {
+                LanguageReader.CheckMarks(fields, entry, (entry.Value as YamlScalar)?.Text ?? "", reference);
+            }
+        }
+
+        foreach (string missing in english.Keys.Except(entries.Select(e => e.Key)))
+        {
+            fields.Problems.Add(fields.PlaceOf("words"), $"The word '{missing}' is missing.", $"In English it is: {english[missing]}");
+        }
+
+        fields.Done();
+        return new SafetyWords(code, how, entries.ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? ""));
+    }
+
+    private static Dictionary<string, string> Texts(Fields fields) =>
+        fields.Entries("words").ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? "");
+}

@@ -1,0 +1,73 @@
+using Chandlery.Core.Declared;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.SafetyFiles;
+
+/// <summary>Looks whether what is kept refers to declarations that there are: a dispatch of no batch would never be found again.</summary>
+public static class KeptReferences
+{
+    /// <summary>Notes every reference that leads nowhere.</summary>
+    public static void Check(Catalogue catalogue, Problems problems)
+    {
+        foreach (Lot lot in catalogue.OfKind<Lot>())
+        {
+            Check(lot, catalogue, problems);
+        }
+
+        foreach (Batch batch in catalogue.OfKind<Batch>())
+        {
+            catalogue.Find<Candle>(batch.Candle, problems);
+            foreach (Reference lot in batch.Lots)
+            {
+                catalogue.Find<Lot>(lot, problems);
+            }
+        }
+
+        foreach (Dispatch dispatch in catalogue.OfKind<Dispatch>())
+        {
+            catalogue.Find<Batch>(dispatch.Batch, problems);
+        }
+
+        foreach (Weighing weighing in catalogue.OfKind<Weighing>())
+        {
+            catalogue.Find<Batch>(weighing.Batch, problems);
+        }
+
+        foreach (Test test in catalogue.OfKind<Test>())
+        {
+            catalogue.Find<Candle>(test.Candle, problems);
+            catalogue.Find<Vessel>(test.Vessel, problems);
+            catalogue.Find<Wax>(test.Wax, problems);
+        }
+
+        foreach (Incident incident in catalogue.OfKind<Incident>())
+        {
+            catalogue.Find<Candle>(incident.Candle, problems);
+            if (incident.Batch is { } batch)
+            {
+                catalogue.Find<Batch>(batch, problems);
+            }
+        }
+    }
+
+    private static void Check(Lot lot, Catalogue catalogue, Problems problems)
+    {
+        switch (lot.Content)
+        {
+            case LotContent.Oil:
+                catalogue.Find<Oil>(lot.Of, problems);
+                break;
+            case LotContent.Wax:
+                catalogue.Find<Wax>(lot.Of, problems);
+                break;
+            case LotContent.Extra:
+                catalogue.Find<Extra>(lot.Of, problems);
+                break;
+            case LotContent.Vessel:
+                catalogue.Find<Vessel>(lot.Of, problems);
+                break;
+            default:
+                break;
+        }
+    }
+}

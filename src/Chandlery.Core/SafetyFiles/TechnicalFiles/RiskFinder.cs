@@ -1,0 +1,72 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Core.SafetyFiles.Tests;
+
+namespace Chandlery.Core.SafetyFiles.TechnicalFiles;
+
+/// <summary>Finds which risks are looked at for a candle, and where the proof stands.</summary>
+public static class RiskFinder
+{
+    /// <summary>The risks, in the order of the data.</summary>
+    public static IReadOnlyList<RiskLine> Of(Assessment a, CandleTests tests, FileRules rules) =>
+        [.. rules.Risks.Where(r => Holds(r.When, a)).Select(r => Line(r, a, tests))];
+
+    private static bool Holds(RiskWhen when, Assessment a) =>
+        when switch
+        {
+            RiskWhen.Glass => IsGlass(a),
+            RiskWhen.OtherVessel => !IsGlass(a),
+            RiskWhen.Indoor => a.Candle.Use == CandleUse.Indoor,
+            RiskWhen.Outdoor => a.Candle.Use == CandleUse.Outdoor,
+            RiskWhen.SeveralWicks => a.Candle.Wicks.Count > 1,
+            RiskWhen.Scented => a.Candle.Oils.Count > 0,
+            RiskWhen.Hazards => a.Classification.Classes.Count + a.Classification.Sensitisers.Count > 0,
+            _ => true,
+        };
+
+    // The material is in the maker's own words.
+    private static bool IsGlass(Assessment a) => a.Vessel.Material.Contains("glass", StringComparison.OrdinalIgnoreCase);
+
+    private static RiskLine Line(RiskRow row, Assessment a, CandleTests tests) =>
+        row.Proof switch
+        {
+            RiskProof.Card => new RiskLine(row, "burn-safety card", true),
+            RiskProof.Label => a.StopsSale
+                ? new RiskLine(row, "something stops the sale", false)
+                : new RiskLine(row, "classification and label", true),
+            RiskProof.Answers => Answers(row, a.Candle.Answers),
+            _ => Tested(row, Subject(row.Proof), tests),
+        };
+
+    private static RiskLine Answers(RiskRow row, SafetyAnswers answers) =>
+        answers.LooksLikeFood is null || answers.ForChildren is null ? new RiskLine(row, "not answered", null)
+        : answers.LooksLikeFood == true || answers.ForChildren == true ? new RiskLine(row, "answers of the candle", false)
+        : new RiskLine(row, "answers of the candle", true);
+
+    private static RiskLine Tested(RiskRow row, TestSubject subject, CandleTests tests)
+    {
+        if (tests.Valid.Count == 0)
+        {
+            return new RiskLine(row, "no burn test of the candle as it is", null);
+        }
+
+        JudgedTest newest = tests.Valid[0];
+        TestPoint point = newest.Points.First(p => p.Subject == subject);
+        string limit = point.Limit.Length == 0 ? "no limit of the maker's is set" : $"own limit: {point.Limit}";
+        string measured = point.Measured.Length == 0 ? "not measured" : point.Measured;
+        return new RiskLine(row, $"burn test {newest.Test.Id}: {CandleTests.Called(subject)}: {measured}; {limit}", point.Holds);
+    }
+
+    private static TestSubject Subject(RiskProof proof) =>
+        proof switch
+        {
+            RiskProof.Flame => TestSubject.Flame,
+            RiskProof.Slope => TestSubject.Slope,
+            RiskProof.Vessel => TestSubject.Vessel,
+            RiskProof.Heat => TestSubject.Heat,
+            RiskProof.Soot => TestSubject.Soot,
+            RiskProof.Relit => TestSubject.Relit,
+            _ => TestSubject.End,
+        };
+}

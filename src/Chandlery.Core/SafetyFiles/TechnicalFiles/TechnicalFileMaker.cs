@@ -1,0 +1,304 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Core.Quantities;
+using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Core.SafetyFiles.Duties;
+using Chandlery.Core.SafetyFiles.Incidents;
+using Chandlery.Core.SafetyFiles.Records;
+using Chandlery.Core.SafetyFiles.Tests;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.SafetyFiles.TechnicalFiles;
+
+/// <summary>Writes the technical file of a candle: what it is, what may happen, how that is met, and where the proof stands.</summary>
+/// <param name="a">The candle.</param>
+/// <param name="catalogue">The maker's declarations.</param>
+/// <param name="lawbook">The law.</param>
+/// <param name="version">Number of the file's version.</param>
+public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawbook lawbook, int version)
+{
+    private readonly CandleTests tests = CandleTests.Of(a.Candle, catalogue, lawbook.Safety.File.Value);
+    private readonly List<Batch> batches = [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id).OrderBy(b => b.Poured)];
+
+    /// <summary>What is missing, a sentence each.</summary>
+    public IReadOnlyList<string> Missing =>
+        [
+            .. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => $"Stops the sale: {f.What}"),
+            .. tests.Missing,
+            .. batches.Count == 0 ? ["No batch is declared."] : Array.Empty<string>(),
+            .. batches
+                .Select(b => (b, Lacking: LotCoverage.Lacking(b, a.Candle, catalogue)))
+                .Where(b => b.Lacking.Count > 0)
+                .Select(b => $"{b.b.Code} names no lot of {string.Join(", ", b.Lacking)}."),
+            .. a.Roles.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What),
+            .. a.Candle.Packaging is null ? ["What it is packed in is not declared."] : Array.Empty<string>(),
+        ];
+
+    /// <summary>The file.</summary>
+    public KeptRecord Make() =>
+        new(
+            "Technical file",
+            a.Candle.Name,
+            [
+                $"{a.Id}, version {version}, {IsoDay.Plain(a.AsOf)}. {a.Edition.Name}; sold in {string.Join(", ", a.Places.Select(p => p.Name))}.",
+                "It helps; it does not replace local law or a competent person, who reads and signs it.",
+            ],
+            [
+                new RecordSection("1 Description", [Description()]),
+                new RecordSection("2 Composition and materials", [.. Materials()]),
+                new RecordSection("3 Risks", [.. Risks()]),
+                new RecordSection("4 Standards", Standards()),
+                new RecordSection("5 Burn tests", TestRecord.Blocks(tests)),
+                new RecordSection("6 Classification", [.. Classification()]),
+                new RecordSection("7 Label", [.. Label()]),
+                new RecordSection("8 Batches", Batches()),
+                new RecordSection("9 Complaints and accidents", Incidents()),
+                new RecordSection(
+                    "10 What is missing",
+                    [.. RecordSection.Texts(Missing.DefaultIfEmpty("Nothing that the program can see."))]
+                ),
+                new RecordSection("11 Keeping and signature", [.. Keeping()]),
+            ]
+        );
+
+    private SheetBlock Description() =>
+        RecordSection.Pairs([
+            ("Kind", a.Candle.Use == CandleUse.Outdoor ? "candle for outdoors" : "candle for indoors"),
+            ("Contents", $"{FigureFormat.English.Declared(a.Candle.NetMass.Value)} g"),
+            ("Vessel", $"{a.Vessel.Name}, {a.Vessel.Material}, {a.Vessel.Brimful} to the brim"),
+            ("Wicks", $"{a.Candle.Wicks.Count} x {a.Candle.Wicks.Kind ?? "kind not declared"}"),
+            ("Maker", a.Roles.Maker.OnOneLine),
+            .. a.Roles.Others.Select(o => (o.Role == MarketRole.Importer ? "Importer" : "Responsible person", o.Party.OnOneLine)),
+            ("Identified by", a.BatchCode ?? "the batch code on each label"),
+            ("Article number", a.Candle.Gtin?.ToString() ?? "none"),
+            ("Answers", Answers(a.Candle.Answers)),
+        ]);
+
+    private static string Answers(SafetyAnswers answers) =>
+        string.Join(
+            "; ",
+            Enum.GetValues<SafetyQuestion>()
+                .Select(q =>
+                    $"{Words(q)}: {answers.To(q) switch
+                    {
+                        true => "yes",
+                        false => "no",
+                        _ => "not answered",
+                    }}"
+                )
+                .Append(
+                    $"claims: {(answers.Claims is null ? "not answered" : answers.Claims.Count == 0 ? "none" : string.Join(", ", answers.Claims))}"
+                )
+        );
+
+    private static string Words(SafetyQuestion question) =>
+        question switch
+        {
+            SafetyQuestion.LooksLikeFood => "looks like food",
+            SafetyQuestion.ForChildren => "draws children",
+            SafetyQuestion.Glitter => "plastic glitter",
+            _ => "metal in the wick",
+        };
+
+    private IEnumerable<SheetBlock> Materials()
+    {
+        Composed.Recipe recipe = a.Composition.Recipe;
+        yield return new SheetTable(
+            [34, 12, 54],
+            ["Material", "Share", "From, document"],
+            [
+                .. recipe.Waxes.Select(w => new[] { w.Wax.Name, FigureFormat.English.About(w.Share), w.Wax.Supplier }),
+                .. recipe.Oils.Select(o =>
+                    new[]
+                    {
+                        o.Oil.Name,
+                        FigureFormat.English.About(o.Share),
+                        $"{o.Oil.Supplier}, {o.Oil.Document}, {IsoDay.Plain(o.Oil.Revised)}",
+                    }
+                ),
+                .. recipe.Extras.Select(e => new[] { e.Extra.Name, FigureFormat.English.About(e.Share), e.Extra.Supplier }),
+            ]
+        );
+        yield return new SheetText("Substances of the finished candle", Strong: true);
+        yield return new SheetTable(
+            [40, 16, 16, 28],
+            ["Substance", "CAS", "At most", "Classes that count"],
+            [
+                .. a.Substances.Select(s =>
+                    new[]
+                    {
+                        s.Name,
+                        s.Ingredient.Identity.Cas?.Text ?? "-",
+                        FigureFormat.English.AtMost(s.Ingredient.WholeHigh),
+                        s.IsKnown ? string.Join(", ", s.Hazards.Select(h => h.Category.Code)) : "not known",
+                    }
+                ),
+            ]
+        );
+        if (a.Candle.Packaging is { } packaging)
+        {
+            yield return new SheetText("Packaging", Strong: true);
+            yield return new SheetTable(
+                [40, 30, 30],
+                ["Part", "Material", "One weighs"],
+                [
+                    .. packaging.Select(p =>
+                        new[]
+                        {
+                            p.Part,
+                            $"{p.Material.ToString().ToLowerInvariant()}{(p.Mark is null ? "" : $", {p.Mark}")}",
+                            p.Weight.ToString(),
+                        }
+                    ),
+                ]
+            );
+        }
+    }
+
+    private IEnumerable<SheetBlock> Risks()
+    {
+        yield return new SheetText(
+            "Likelihood and severity without measures, 1 to 5: common practice, no source; a competent person weighs them for this candle."
+        );
+        yield return new SheetTable(
+            [24, 6, 6, 30, 26, 8],
+            ["Risk", "L", "S", "Measure", "Proof", "Met"],
+            [
+                .. RiskFinder
+                    .Of(a, tests, lawbook.Safety.File.Value)
+                    .Select(r =>
+                        new[]
+                        {
+                            r.Row.Risk,
+                            $"{r.Row.Likelihood}",
+                            $"{r.Row.Severity}",
+                            r.Row.Measure,
+                            r.Proof,
+                            r.Holds switch
+                            {
+                                true => "yes",
+                                false => "NO",
+                                _ => "?",
+                            },
+                        }
+                    ),
+            ]
+        );
+    }
+
+    private IReadOnlyList<SheetBlock> Standards() =>
+        RecordSection.Table(
+            [20, 35, 45],
+            ["Standard", "About", "Applied"],
+            [.. lawbook.Safety.File.Value.Standards.Select(s => new[] { s.Name, s.About, s.Applied })],
+            "None is named."
+        );
+
+    private IEnumerable<SheetBlock> Classification()
+    {
+        IReadOnlyList<Classified.ClassResult> classes = a.Classification.Classes;
+        foreach (
+            SheetBlock block in RecordSection.Table(
+                [26, 44, 30],
+                ["Class", "How it was found", "Where it stands"],
+                [.. classes.Select(c => new[] { $"{c.Category.Code} ({c.Statement})", c.Working.Sentence, c.Working.Clause.Text })],
+                "No class is reached on the declared data."
+            )
+        )
+        {
+            yield return block;
+        }
+
+        foreach (string open in a.Unassessed)
+        {
+            yield return new SheetText($"Not assessed: {open}");
+        }
+    }
+
+    private IEnumerable<SheetBlock> Label()
+    {
+        if (a.Label.Pictograms.Count > 0)
+        {
+            yield return new SheetPictograms([.. a.Label.Pictograms.Select(p => p.Code.Code)]);
+        }
+
+        yield return RecordSection.Pairs(
+            ("Signal word", a.Label.SignalWord?.Text ?? "none"),
+            ("Statements", string.Join(", ", a.Label.All.Select(c => c.Text).DefaultIfEmpty("none"))),
+            ("Substances named", string.Join(", ", a.Label.Named.Select(n => n.Name).DefaultIfEmpty("none"))),
+            ("UFI", a.Ufi ?? "none"),
+            ("Languages", string.Join(", ", a.Languages.Select(l => l.Name)))
+        );
+    }
+
+    private IReadOnlyList<SheetBlock> Batches() =>
+        RecordSection.Table(
+            [20, 16, 14, 14, 36],
+            ["Batch", "Poured", "Made", "Sent", "Lots"],
+            [
+                .. batches.Select(b =>
+                    new[]
+                    {
+                        b.Code,
+                        IsoDay.Plain(b.Poured),
+                        b.Made is { } made ? $"{made}" : "not noted",
+                        $"{catalogue.OfKind<Dispatch>().Where(d => d.Batch.Id == b.Id).Sum(d => d.Pieces)}",
+                        b.Lots.Count == 0 ? "none named" : string.Join(", ", b.Lots.Select(l => CodeOf(l.Id))),
+                    }
+                ),
+            ],
+            "No batch is declared."
+        );
+
+    private string CodeOf(string lot) =>
+        catalogue.OfKind<Lot>().FirstOrDefault(l => l.Id == lot) is { } found ? $"{found.Of.Id} {found.Code}" : lot;
+
+    private IReadOnlyList<SheetBlock> Incidents() =>
+        RecordSection.Table(
+            [18, 14, 40, 28],
+            ["Entry", "Known", "What happened", "Reports"],
+            [
+                .. IncidentClocks
+                    .Of(catalogue, lawbook.Safety, a.AsOf)
+                    .Where(c => c.Incident.Candle.Id == a.Candle.Id)
+                    .GroupBy(c => c.Incident)
+                    .Select(g =>
+                        new[]
+                        {
+                            g.Key.Id,
+                            IsoDay.Plain(g.Key.Known),
+                            g.Key.Happened,
+                            string.Join("; ", g.Select(c => $"{c.Clock?.Id} {ComplaintRecord.Words(c)}".Trim())),
+                        }
+                    ),
+            ],
+            "None is declared."
+        );
+
+    private IEnumerable<SheetBlock> Keeping()
+    {
+        foreach (Place place in a.Places)
+        {
+            if (lawbook.Safety.For(lawbook.Safety.Recalls, place.Code)?.KeepOf(Kept.TechnicalFile) is { } keep)
+            {
+                yield return new SheetText(
+                    LastSent is { } last
+                        ? $"{place.Name}: keep it {keep.Years} years after the last candle was placed on the market: until {IsoDay.Plain(last.AddYears(keep.Years))} by the dispatches so far ({keep.Clause})."
+                        : $"{place.Name}: keep it {keep.Years} years after the last candle is placed on the market; no dispatch is declared yet ({keep.Clause})."
+                );
+            }
+            else
+            {
+                yield return new SheetText($"{place.Name}: no rule is known on how long it is kept.");
+            }
+        }
+
+        yield return new SheetText("What has changed since the last version: compare the folders of both with 'chandlery changes'.");
+        yield return new SheetText("Place, date, name: ______________________________");
+    }
+
+    private DateOnly? LastSent =>
+        catalogue.OfKind<Dispatch>().Where(d => batches.Exists(b => b.Id == d.Batch.Id)).Select(d => (DateOnly?)d.On).Max();
+}

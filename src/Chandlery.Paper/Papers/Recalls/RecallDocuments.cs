@@ -1,0 +1,59 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Core.SafetyFiles.Recalls;
+using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Templates;
+using Chandlery.Yaml;
+
+namespace Chandlery.Paper.Papers.Recalls;
+
+/// <summary>Prints what a recall sends out: the notice, letters with it, and a card for the shelf.</summary>
+/// <param name="shop">Templates and drawings.</param>
+/// <param name="problems">Collects what is wrong with templates.</param>
+public sealed class RecallDocuments(PaperShop shop, Problems problems)
+{
+    private const double LineSpacing = 1.3;
+    private const double PictogramMm = 16;
+    private const double StepMm = 0.05;
+
+    /// <summary>The notice alone; null with problems.</summary>
+    public PaperDocument? Notice(NoticeText notice) =>
+        Print(new RecallNoticeView(notice.Title, notice.Language, notice.Name, [], "", "", Parts(notice), ""));
+
+    /// <summary>The card for the shelf; null with problems.</summary>
+    public PaperDocument? ShelfCard(NoticeText notice) =>
+        Print(new ShelfCardView(notice.Title, notice.Language, notice.Name, Parts(notice)));
+
+    /// <summary>The letter to a receiver who is known; null with problems.</summary>
+    public PaperDocument? Letter(NoticeText notice, Dispatch dispatch, Receiver receiver, SafetyWords words)
+    {
+        bool isShop = dispatch.ToWhom == ReceiverKind.Shop;
+        string intro = NoticeText.Fill(
+            words.Words[isShop ? "shopLetterText" : "personLetterText"],
+            ("pieces", $"{dispatch.Pieces}"),
+            ("date", IsoDay.Plain(dispatch.On))
+        );
+        return Print(
+            new RecallNoticeView(
+                notice.Title,
+                notice.Language,
+                notice.Name,
+                [receiver.Name, .. receiver.AddressLines],
+                isShop ? words.Words["shopLetterTitle"] : words.Words["recallTitle"],
+                intro,
+                Parts(notice),
+                isShop ? words.Words["shopLetterAnswer"] : ""
+            )
+        );
+    }
+
+    // Whole on one page where it fits, since half a warning is none.
+    private PaperDocument? Print(ITemplateView view) =>
+        shop.Read(view, problems) is not { } document ? null
+        : PageFitter.Fit(document, shop, LineSpacing, PictogramMm, StepMm) is { } page
+            ? new PaperDocument(document.Title, document.Language, [page])
+        : ManyPages.Lay(document, shop, (_, _) => [], (number, count) => $"{number} / {count}");
+
+    private static IReadOnlyList<NoticePartView> Parts(NoticeText notice) =>
+        [.. notice.Parts.Select(p => new NoticePartView(p.Heading, p.Texts))];
+}

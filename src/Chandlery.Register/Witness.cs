@@ -1,0 +1,32 @@
+using System.Globalization;
+using Chandlery.Files;
+
+namespace Chandlery.Register;
+
+/// <summary>
+/// The witness: a small file beside the register that names its last entry. Entries cut off the end, or all of them, show against it.
+/// Whoever can write both files can forge both: keep a copy of its line elsewhere.
+/// </summary>
+/// <param name="Number">Number of the last entry.</param>
+/// <param name="Hash">Its hash.</param>
+internal sealed record Witness(long Number, string Hash)
+{
+    /// <summary>Name of the witness of a register.</summary>
+    public static string FileOf(string register) => register + ".head";
+
+    /// <summary>The witness of a register; null when there is none that can be read.</summary>
+    public static Witness? Of(string register)
+    {
+        string file = FileOf(register);
+        return
+            File.Exists(file)
+            && File.ReadAllText(file).Split(' ', StringSplitOptions.TrimEntries) is [var number, { Length: 64 } hash]
+            && long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out long last)
+            ? new Witness(last, hash)
+            : null;
+    }
+
+    /// <summary>Writes the witness, whole or not at all.</summary>
+    public static void Write(string register, (long Number, string Hash) head) =>
+        AtomicFile.Write(FileOf(register), string.Create(CultureInfo.InvariantCulture, $"{head.Number} {head.Hash}\n"));
+}

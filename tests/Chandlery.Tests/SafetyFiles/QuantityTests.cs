@@ -1,0 +1,98 @@
+using Chandlery.Core.Declared;
+using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Core.SafetyFiles.Quantities;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.SafetyFiles;
+
+/// <summary>Contents of packages and the e-mark; grams of packaging.</summary>
+public sealed class QuantityTests
+{
+    private static QuantityRules Rules => TestLaw.Lawbook.Safety.Quantities.Find("union")!;
+
+    [Theory]
+    [InlineData(5, 0.45)]
+    [InlineData(50, 4.5)]
+    [InlineData(51, 4.5)]
+    [InlineData(100, 4.5)]
+    [InlineData(180, 8.1)]
+    [InlineData(200, 9)]
+    [InlineData(250, 9)]
+    [InlineData(300, 9)]
+    [InlineData(400, 12)]
+    [InlineData(500, 15)]
+    [InlineData(1000, 15)]
+    [Outside("Directive 76/211/EEC, Annex I, 2.4, table of tolerable negative errors")]
+    public void Tolerances_are_those_of_the_table(double nominal, double tolerance) =>
+        Assert.Equal(tolerance, Rules.RowFor(nominal)!.Of(nominal), 9);
+
+    [Theory]
+    [InlineData(4.9)]
+    [InlineData(10_001)]
+    public void Outside_the_table_nothing_is_known(double nominal) => Assert.Null(Rules.RowFor(nominal));
+
+    private static WeighingVerdict Verdict(params double[] contents)
+    {
+        using var folder = new MakersFolder();
+        folder.Write(
+            "weighings/hb-2611.yaml",
+            "declares: weighing\nbatch: hb-2611\non: 2026-11-16\nby: me\ntareGrams: 100\npackages:\n"
+                + string.Concat(
+                    contents.Select(c => $"  - {{ grams: {(c + 100).ToString(System.Globalization.CultureInfo.InvariantCulture)} }}\n")
+                )
+        );
+        folder.Change("candles/harbour-bowl.yaml", "netGrams: 2900", "netGrams: 200");
+        Catalogue catalogue = folder.Catalogue;
+        return WeighingVerdict.Of(
+            catalogue.OfKind<Weighing>().Single(),
+            catalogue.OfKind<Candle>().Single(c => c.Id == "harbour-bowl"),
+            Rules
+        );
+    }
+
+    [Fact]
+    [Outside("Directive 76/211/EEC, Annex I, 1: the mean, once and twice the tolerance; the share of 2.5 % from memory")]
+    public void Mean_tolerance_and_twice_the_tolerance_decide()
+    {
+        Assert.True(Verdict(200, 200, 200).Passes);
+        Assert.True(Verdict([.. Enumerable.Repeat(201.0, 39), 190]).Passes);
+        Assert.False(Verdict([.. Enumerable.Repeat(201.0, 38), 190]).Passes);
+        Assert.False(Verdict(199.9, 200, 200).Passes);
+        Assert.False(Verdict([.. Enumerable.Repeat(202.0, 60), 181.9]).Passes);
+        Assert.Equal((1, 1), (Verdict(250, 181.9).Short, Verdict(250, 181.9).FarShort));
+        Assert.Equal(0, Verdict(250, 191).Short);
+    }
+
+    [Fact]
+    public void The_e_mark_needs_a_weighing_of_every_batch()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("candles/harbour-bowl.yaml", "netGrams: 2900", "netGrams: 2900\neMark: yes");
+        Assert.True(Assert.Single(EMarks.Of(folder.Catalogue, Rules)).Newest!.Passes);
+        Assert.Equal(0, Command.Run("weighing", folder.Path).Code);
+        File.Delete(Path.Combine(folder.Path, "weighings", "hb-2611.yaml"));
+        (int code, string output, _) = Command.Run("weighing", folder.Path);
+        Assert.Equal(1, code);
+        Assert.Contains("may not be used on this batch", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Packaging_is_summed_by_country_year_and_material()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("dispatches/hb-2611-lantern.yaml", "pieces: 1", "pieces: 4");
+        Assert.Equal(
+            [
+                new PackagingSum("DE", 2026, PackagingMaterial.Paper, 4 * 243),
+                new PackagingSum("DE", 2026, PackagingMaterial.Other, 4 * 1850),
+                new PackagingSum("IE", 2026, PackagingMaterial.Paper, 243),
+                new PackagingSum("IE", 2026, PackagingMaterial.Other, 1850),
+            ],
+            PackagingSum.Of(folder.Catalogue)
+        );
+        Assert.Empty(PackagingSum.NotDeclared(folder.Catalogue));
+        string text = folder.Read("candles/harbour-bowl.yaml");
+        folder.Write("candles/harbour-bowl.yaml", text[..text.IndexOf("packaging:", StringComparison.Ordinal)]);
+        Assert.Equal(["harbour-bowl"], PackagingSum.NotDeclared(folder.Catalogue));
+    }
+}
