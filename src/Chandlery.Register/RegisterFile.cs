@@ -356,12 +356,17 @@ public sealed class RegisterFile : IDisposable
         return reader.Read() ? (reader.GetInt64(0), Text(reader, 1), Text(reader, 2)) : (0, FirstPreviousHash, "");
     }
 
-    // Under the lock of a writer, so that of two who have just added the later one is witnessed.
+    // Under the lock of a writer, so that of two who have just added the later one is witnessed. The entry stands already: a witness
+    // that cannot be written lags behind until the next one.
     private void WriteWitness()
     {
-        using SqliteTransaction transaction = connection.BeginTransaction(deferred: false);
-        Witness.Write(path, Head());
-        transaction.Rollback();
+        try
+        {
+            using SqliteTransaction transaction = connection.BeginTransaction(deferred: false);
+            Witness.Write(path, Head());
+            transaction.Rollback();
+        }
+        catch (Exception error) when (error is IOException or SqliteException) { }
     }
 
     private bool HasTable(string name) => Command("SELECT 1 FROM sqlite_schema WHERE name = $0", name).ExecuteScalar() is not null;

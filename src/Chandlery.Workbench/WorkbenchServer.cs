@@ -390,16 +390,26 @@ public sealed class WorkbenchServer : IAsyncDisposable
         try
         {
             using RegisterFile register = RegisterFile.OpenToRead(RegisterPath);
-            IEnumerable<RegisterEntry> entries = string.IsNullOrWhiteSpace(find)
-                ? register.Find(new RegisterQuery())
-                : register
-                    .Find(new RegisterQuery(Batch: find))
-                    .Concat(register.Find(new RegisterQuery(Substance: find)))
-                    .Concat(register.Find(new RegisterQuery(Oil: find)))
-                    .Concat(register.Find(new RegisterQuery(Document: find)))
-                    .DistinctBy(e => e.Number)
-                    .OrderBy(e => e.Number);
-            return new RegisterAnswer([.. entries.Select(Line)], [.. register.Verify()]);
+            bool isSearch = !string.IsNullOrWhiteSpace(find);
+            var damaged = new SortedSet<long>();
+            IEnumerable<RegisterLine> Found(RegisterQuery query) => register.Stream(query, n => damaged.Add(n)).Select(Line);
+            IReadOnlyList<RegisterLine> lines = isSearch
+                ?
+                [
+                    .. Found(new RegisterQuery(Batch: find))
+                        .Concat(Found(new RegisterQuery(Substance: find)))
+                        .Concat(Found(new RegisterQuery(Oil: find)))
+                        .Concat(Found(new RegisterQuery(Document: find)))
+                        .DistinctBy(l => l.Number)
+                        .OrderBy(l => l.Number),
+                ]
+                : [.. Found(new RegisterQuery())];
+
+            // The whole is checked when the page opens, not with every search.
+            return new RegisterAnswer(
+                lines,
+                isSearch ? [.. damaged.Select(n => $"entry {n} is damaged and was left out")] : [.. register.Verify()]
+            );
         }
         catch (IOException error)
         {

@@ -15,7 +15,7 @@ internal static class PackagingCommand
         var year = new Option<int?>("--year") { Description = "One year only." };
         return KeptFolder.Build(
             "packaging",
-            "Sum the packaging that went out, by country, year and material, for the registers of producers.",
+            "Sum the packaging that went out, by country, year and material, for the registers of producers, and list the marks that each country wants.",
             (folder, parse) => Run(folder, parse.GetValue(json), parse.GetValue(year)),
             year,
             json
@@ -31,8 +31,22 @@ internal static class PackagingCommand
             table.Add($"{s.Year}", s.Country, s.Material.ToString().ToLowerInvariant(), Figures.Plain(Math.Round(s.Grams, 1)));
         }
 
-        folder.Print(json, JsonSerializer.Serialize([.. sums.Select(PackagingLine.Of)], SafetyFileJson.Plain.PackagingLineArray), table);
         IReadOnlyList<string> without = PackagingSum.NotDeclared(folder.Catalogue);
+        IReadOnlyList<PackagingMark> marks = PackagingMark.Of(folder.Catalogue, folder.Lawbook.Safety, folder.AsOf);
+        var report = new PackagingReport([.. sums.Select(PackagingLine.Of)], [.. marks.Select(PackagingMarkReport.Of)], without);
+        folder.Print(json, JsonSerializer.Serialize(report, SafetyFileJson.Plain.PackagingReport), table);
+        if (!json)
+        {
+            var wanted = new TextTable("country", "from", "what is wanted");
+            foreach (PackagingMarkReport mark in report.Marks)
+            {
+                wanted.Add(mark.Country, mark.From ?? "-", mark.Clause.Length > 0 ? $"{mark.Says} ({mark.Clause})" : mark.Says);
+            }
+
+            folder.Session.Output.WriteLine();
+            wanted.Write(folder.Session.Output, AssessCommand.Width);
+        }
+
         foreach (string candle in without)
         {
             folder.Session.Complain(

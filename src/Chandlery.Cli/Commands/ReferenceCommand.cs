@@ -198,6 +198,7 @@ internal static class ReferenceCommand
             }
         }
 
+        SafetyReference.Write(page, lawbook.Safety);
         Substances(page, lawbook);
         return page.ToString();
     }

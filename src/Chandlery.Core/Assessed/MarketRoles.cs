@@ -81,11 +81,7 @@ public sealed record MarketRoles(
         (duty.SoldIn.Count == 0 || duty.SoldIn.Contains(place.Code)) && duty.InForce.On(day);
 
     private static IEnumerable<Party> Candidates(MarketParties parties, MarketRole role) =>
-        role == MarketRole.Importer
-            ? parties.Importer is { } importer
-                ? [importer]
-                : []
-            : [.. parties.ResponsiblePersons, .. parties.Importer is { } also ? new[] { also } : []];
+        role == MarketRole.Importer ? parties.Importers : parties.ResponsiblePersons.Concat(parties.Importers);
 
-    private static string FieldOf(MarketRole role) => role == MarketRole.Importer ? "'importer'" : "'responsiblePersons'";
+    private static string FieldOf(MarketRole role) => role == MarketRole.Importer ? "'importers'" : "'responsiblePersons'";
 }

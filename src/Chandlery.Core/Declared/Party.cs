@@ -8,6 +8,6 @@ namespace Chandlery.Core.Declared;
 /// <param name="Electronic">Electronic address: mail, or a page where there is none; null when not declared.</param>
 public sealed record Party(string Name, IReadOnlyList<string> AddressLines, string? Country, string? Telephone, string? Electronic)
 {
-    /// <summary>Name, postal and electronic address on one line.</summary>
-    public string OnOneLine => string.Join(", ", [Name, .. AddressLines, .. Electronic is null ? Array.Empty<string>() : [Electronic]]);
+    /// <summary>Name, postal address, telephone and electronic address on one line.</summary>
+    public string OnOneLine => string.Join(", ", [Name, .. AddressLines, .. new[] { Telephone, Electronic }.OfType<string>()]);
 }

@@ -17,7 +17,7 @@ namespace Chandlery.Core.SafetyFiles;
 [JsonSerializable(typeof(IncidentReportLine[]))]
 [JsonSerializable(typeof(TestReport[]))]
 [JsonSerializable(typeof(WeighingLine[]))]
-[JsonSerializable(typeof(PackagingLine[]))]
+[JsonSerializable(typeof(PackagingReport))]
 [JsonSerializable(typeof(DutyReport[]))]
 public sealed partial class SafetyFileJson : JsonSerializerContext
 {

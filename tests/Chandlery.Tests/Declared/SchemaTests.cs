@@ -134,7 +134,7 @@ public sealed class SchemaTests
             """
                 {"declares":"maker","name":"Nobody","address":["One Road"],"telephone":"+353 1 555 0100","web":"https://maker.example","country":"GB",
                  "contactPoint":"https://maker.example/ask","madeFor":{"name":"House","address":["Two Road"],"country":"IE","telephone":"1","email":"a@b.example"},
-                 "importer":{"name":"In","address":["Three Road"],"country":"IE","web":"https://in.example"},
+                 "importers":[{"name":"In","address":["Three Road"],"country":"IE","web":"https://in.example"}],
                  "responsiblePersons":[{"name":"RP","address":["Four Road"],"country":"IE","email":"r@p.example","telephone":"2"}]}
                 """,
             """{"declares":"stock","name":"Roll","label":{"shape":"band","heightMm":40},"bleedMm":0,"roll":{"dotsPerInch":203}}""",

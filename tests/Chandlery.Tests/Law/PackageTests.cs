@@ -63,7 +63,7 @@ public sealed class PackageTests
             "\"Skin Corr. 1B, H314\"",
             null,
             "IE",
-            ("material: glass", "material: glass\nchildResistant: yes\ntactileWarning: yes")
+            ("material: glass\nbrimfulMl", "material: glass\nchildResistant: yes\ntactileWarning: yes\nbrimfulMl")
         );
         Assert.False(Stops(a, Closure) || Stops(a, Tactile));
     }

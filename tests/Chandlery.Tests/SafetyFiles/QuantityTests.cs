@@ -95,4 +95,19 @@ public sealed class QuantityTests
         folder.Write("candles/harbour-bowl.yaml", text[..text.IndexOf("packaging:", StringComparison.Ordinal)]);
         Assert.Equal(["harbour-bowl"], PackagingSum.NotDeclared(folder.Catalogue));
     }
+
+    [Fact]
+    [Outside("Regulation (EU) 2025/40, Art. 12(1): the sign of the material from 12 August 2028 at the earliest")]
+    public void Marks_are_those_of_the_countries_where_candles_go()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("dispatches/hb-2611-lantern.yaml", "country: DE", "country: FR");
+        folder.Change("dispatches/hb-2611-person.yaml", "country: IE", "country: US");
+        IReadOnlyList<PackagingMark> marks = PackagingMark.Of(folder.Catalogue, TestLaw.Lawbook.Safety, TestLaw.Today);
+        Assert.Equal(["AT", "DE", "FR", "IE", "US"], marks.Select(m => m.Country).Distinct());
+        Assert.Equal(3, marks.Count(m => m.Country == "FR"));
+        Assert.Equal(2, marks.Count(m => m.Country == "DE"));
+        Assert.Null(marks.Single(m => m.Country == "US").Row);
+        Assert.Contains(marks, m => m.Country == "DE" && m.Row!.InForce.From == new DateOnly(2028, 8, 12));
+    }
 }

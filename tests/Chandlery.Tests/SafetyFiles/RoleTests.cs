@@ -9,13 +9,16 @@ public sealed class RoleTests
     private const string Person =
         "responsiblePersons: [{ name: Quay Agents, address: [1 Dock Road, Dublin], country: IE, email: rp@quay.example }]";
 
-    private const string Importer = "importer: { name: Quay Imports, address: [2 Dock Road, Dublin], country: IE, email: in@quay.example }";
+    private const string Importer =
+        "importers: [{ name: Quay Imports, address: [2 Dock Road, Dublin], country: IE, email: in@quay.example }]";
 
     private static readonly DateOnly BeforeSupplierRule = new(2026, 6, 30);
 
     private static MakersFolder Maker(string country, params string[] more)
     {
         var folder = new MakersFolder();
+        string maker = folder.Read("maker.yaml");
+        folder.Write("maker.yaml", maker[..maker.IndexOf("importers:", StringComparison.Ordinal)]);
         return folder.Change("maker.yaml", "country: IE\n", $"country: {country}\n{string.Join('\n', more)}\n");
     }
 

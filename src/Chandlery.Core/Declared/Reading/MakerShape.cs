@@ -46,7 +46,7 @@ internal static class MakerShape
             PartyShape.Country,
             PartyShape.ContactPoint,
             PartyShape.MadeFor,
-            PartyShape.Importer,
+            PartyShape.Importers,
             PartyShape.ResponsiblePersons,
             NotifiedShape.ProductCategory,
         ]

@@ -11,7 +11,7 @@ internal static partial class PartyReader
         new(
             ReadCountry(fields, fields.OptionalText(PartyShape.Country)),
             ReadOptional(fields, PartyShape.MadeFor, needsTelephone: true),
-            ReadOptional(fields, PartyShape.Importer, needsTelephone: false),
+            [.. fields.Groups(PartyShape.Importers).Select(g => ReadParty(g, needsTelephone: false))],
             [.. fields.Groups(PartyShape.ResponsiblePersons).Select(g => ReadParty(g, needsTelephone: false))],
             fields.OptionalText(PartyShape.ContactPoint)
         );

@@ -28,9 +28,9 @@ internal static class PartyShape
         Party("madeFor", [Telephone with { Needed = true }, Email, Web])
     );
 
-    public static readonly GroupField Importer = new(
-        "importer",
-        "Who brings the candle on the market from outside.",
+    public static readonly GroupsField Importers = new(
+        "importers",
+        "Who brings the candle on the market from outside, one for each market.",
         Party("importer", [Telephone, Email, Web])
     );
 

@@ -22,6 +22,9 @@ public sealed record ProductSafetyLaw(IReadOnlyDictionary<string, string> ByPlac
     /// <summary>What contents a package may have.</summary>
     public required Shelf<QuantityRules> Quantities { get; init; }
 
+    /// <summary>Marks on packaging and registers of its producers.</summary>
+    public required Shelf<PackagingRules> Packagings { get; init; }
+
     /// <summary>What is due beside all this.</summary>
     public required Shelf<DutyRules> Duties { get; init; }
 
@@ -43,6 +46,7 @@ public sealed record ProductSafetyLaw(IReadOnlyDictionary<string, string> ByPlac
         Recalls.ReadAll();
         Incidents.ReadAll();
         Quantities.ReadAll();
+        Packagings.ReadAll();
         Duties.ReadAll();
         Words.ReadAll();
         _ = File.Value;

@@ -26,7 +26,10 @@ public static class DataRowFinder
         {
             string[] parts = path.Split('/');
             bool isLaw = parts is ["law" or "product-safety", _, _];
-            string folder = parts.Length == 3 ? parts[1] : parts[0];
+            string folder =
+                parts is ["product-safety", _, _] ? $"{parts[0]}/{parts[1]}"
+                : parts.Length == 3 ? parts[1]
+                : parts[0];
             Walk(
                 ParsedFile.Of(path, texts[path]).Map,
                 path,
