@@ -51,10 +51,12 @@ public sealed class UfiTwinTests
         string folder = Directory.CreateTempSubdirectory("chandlery-").FullName;
         foreach (string file in Directory.EnumerateFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
         {
-            File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
+            string copy = Path.Combine(folder, Path.GetRelativePath(TestLaw.DemoFolder, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
         }
 
-        string bowl = File.ReadAllText(Path.Combine(folder, "harbour-bowl.yaml"));
+        string bowl = File.ReadAllText(Path.Combine(folder, "candles", "harbour-bowl.yaml"));
         File.WriteAllText(
             Path.Combine(folder, "twin.yaml"),
             bowl.Replace("percent: 8", "percent: 7", StringComparison.Ordinal)
