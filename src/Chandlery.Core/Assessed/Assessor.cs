@@ -268,7 +268,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         {
             if (lawbook.FindLanguage(code.Text) is { } language)
             {
-                languages.Add(language);
+                languages.Add(edition.AsWritten(language));
             }
             else
             {

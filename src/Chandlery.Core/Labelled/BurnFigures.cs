@@ -12,16 +12,21 @@ public static class BurnFigures
     {
         double distance = candle.Use == CandleUse.Outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
         double first = FirstBurnHours(candle, vessel, advice);
+        double longest = LongestBurnHours(candle, vessel, advice);
         return new Dictionary<string, string>
         {
             ["distanceCm"] = figures.Declared(distance),
             ["trimMm"] = figures.Declared(candle.Wicks.TrimTo.Value),
             ["wicks"] = candle.Wicks.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
             ["firstHours"] = figures.Declared(first),
-            ["longestHours"] = figures.Declared(Math.Max(first, advice.LongestBurnHours)),
+            ["longestHours"] = figures.Declared(longest),
             ["remainingMm"] = figures.Declared(advice.RemainingWaxMm),
         };
     }
+
+    /// <summary>For how many hours it may burn at a time: never less than its first burn needs.</summary>
+    public static double LongestBurnHours(Candle candle, Vessel vessel, BurnAdvice advice) =>
+        Math.Max(FirstBurnHours(candle, vessel, advice), advice.LongestBurnHours);
 
     /// <summary>A message with its figures.</summary>
     public static string Fill(string message, IReadOnlyDictionary<string, string> figures)

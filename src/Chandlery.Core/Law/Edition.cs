@@ -95,6 +95,13 @@ public sealed record Edition
     /// <summary>Substances with harmonised classes, and others that are known.</summary>
     public required SubstanceList Substances { get; init; }
 
+    /// <summary>Words of our own texts that are others in its places, by language.</summary>
+    public required IReadOnlyDictionary<string, LocalWords> LocalWords { get; init; }
+
+    /// <summary>A language as its places write it.</summary>
+    public Language AsWritten(Language language) =>
+        LocalWords.TryGetValue(language.Code, out LocalWords? local) ? language.With(local) : language;
+
     /// <summary>The first day for which this edition knows the law.</summary>
     public DateOnly KnownFrom => Formats.KnownFrom;
 

@@ -36,8 +36,21 @@ public sealed record Language
     /// <summary>The caution at the foot of a card.</summary>
     public required string Caution { get; init; }
 
+    /// <summary>Words that are others where it is printed.</summary>
+    public LocalWords Local { get; init; } = LocalWords.None;
+
     /// <summary>Statements as printed where they protect the eyes alone.</summary>
     public IReadOnlyDictionary<StatementCode, string> ForEyes { get; init; } = new Dictionary<StatementCode, string>();
+
+    /// <summary>The same language with other words of our own; the law's statements stay word for word.</summary>
+    public Language With(LocalWords local) =>
+        this with
+        {
+            Words = Words.ToDictionary(w => w.Key, w => local.In(w.Value)),
+            Safety = Safety.ToDictionary(w => w.Key, w => local.In(w.Value)),
+            Caution = local.In(Caution),
+            Local = local,
+        };
 
     /// <summary>The statement as printed; null when this language lacks it.</summary>
     /// <param name="code">Its code.</param>

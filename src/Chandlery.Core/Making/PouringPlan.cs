@@ -107,11 +107,15 @@ public sealed record PouringPlan
         string flash = string.Join(", ", known.Select(o => $"{o.Name} {o.FlashPoint}"));
         string silent = unknown.Count > 0 ? $" Unknown: {string.Join(", ", unknown)}: ask the supplier." : "";
         yield return new TemperatureStep("Melt the wax", t.Melt, "Never leave melting wax; use a water bath or a thermostat.");
-        yield return new TemperatureStep(
-            "Stir in the oil",
-            t.AddFragrance,
-            $"Stay below the lowest flash point: {(flash.Length == 0 ? "none is declared." : flash + ".")}{silent}"
-        );
+        if (recipe.Oils.Count > 0)
+        {
+            yield return new TemperatureStep(
+                "Stir in the oil",
+                t.AddFragrance,
+                $"Stay below the lowest flash point: {(flash.Length == 0 ? "none is declared." : flash + ".")}{silent}"
+            );
+        }
+
         yield return new TemperatureStep("Pour", t.Pour, "Warm, dry vessels; wicks centred and straight.");
         if (candle.TopUp is { } topUp)
         {

@@ -14,6 +14,9 @@ public sealed record SafetySheet
     /// <summary>Trade name.</summary>
     public required string Product { get; init; }
 
+    /// <summary>Who answers for it.</summary>
+    public required string Maker { get; init; }
+
     /// <summary>Name of the format.</summary>
     public required string Format { get; init; }
 

@@ -69,6 +69,7 @@ public sealed class SafetySheetMaker
             Language = context.Language,
             Words = words,
             Product = a.Candle.Name,
+            Maker = a.Maker.Name,
             Format = context.Rules.Format,
             Revision = revision,
             Revised = a.AsOf,

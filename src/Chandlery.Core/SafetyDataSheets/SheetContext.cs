@@ -14,7 +14,7 @@ internal sealed class SheetContext
     {
         Assessment = assessment;
         Language = language;
-        Texts = new SheetTexts(words, lawbook.SheetSentences.Phrases);
+        Texts = new SheetTexts(words, lawbook.SheetSentences.Phrases, language.Local);
         Rules = assessment.Edition.SafetySheet;
         Abbreviations =
         [

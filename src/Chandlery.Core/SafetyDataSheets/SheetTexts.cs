@@ -3,7 +3,10 @@ using Chandlery.Core.Law;
 namespace Chandlery.Core.SafetyDataSheets;
 
 /// <summary>The sheet's texts in a language; keeps count of the subsections in which English had to stand in.</summary>
-internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhrase, string> phrases)
+/// <param name="words">Words of the sheet.</param>
+/// <param name="phrases">Phrases in English.</param>
+/// <param name="local">Words that are others where the sheet is handed out.</param>
+internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhrase, string> phrases, LocalWords local)
 {
     private const string EnglishCode = "en";
     private readonly List<string> inEnglish = [];
@@ -17,7 +20,7 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
     public bool HasTranslation => hasTranslation;
 
     /// <summary>A word of the sheet.</summary>
-    public string Word(string key) => words.Words[key];
+    public string Word(string key) => local.In(words.Words[key]);
 
     /// <summary>Tells where the texts that follow stand.</summary>
     public void Begin(string number) => subsection = number;
@@ -27,7 +30,7 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
 
     /// <summary>The label of a sentence.</summary>
     public string Label(SheetSentence sentence) =>
-        words.Words.TryGetValue(sentence.Key, out string? own) ? own : English(sentence.Label ?? "");
+        local.In(words.Words.TryGetValue(sentence.Key, out string? own) ? own : English(sentence.Label ?? ""));
 
     /// <summary>A phrase with its marks filled in.</summary>
     public string Phrase(SheetPhrase phrase, params (string Mark, string Value)[] values)
@@ -52,11 +55,11 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
     {
         if (!words.Sentences.TryGetValue(key, out string? own))
         {
-            return HasLetters(english) ? English(english) : english;
+            return local.In(HasLetters(english) ? English(english) : english);
         }
 
         hasTranslation = true;
-        return own;
+        return local.In(own);
     }
 
     // "<= {high}" is the same in every language.

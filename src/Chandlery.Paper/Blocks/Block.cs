@@ -18,6 +18,9 @@ public abstract record Block
     /// <summary>Its language; empty for the document's.</summary>
     public string Language { get; init; } = "";
 
+    /// <summary>In how many places it takes room that a page has to spare.</summary>
+    internal virtual int Stretches => 0;
+
     /// <summary>Lays itself out from the flow's present height on and moves the flow below itself.</summary>
     internal abstract void Lay(Flow flow);
 }

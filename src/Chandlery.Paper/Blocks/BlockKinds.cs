@@ -7,6 +7,7 @@ internal static class BlockKinds
     public static IReadOnlyList<BlockKind> All { get; } =
     [
         Paragraph.Kind,
+        Ends.Kind,
         Pictograms.Kind,
         SymbolRow.Kind,
         Messages.Kind,

@@ -15,6 +15,12 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
 {
     internal static readonly BlockKind Kind = new("p", Read);
 
+    /// <summary>Whether it begins left of the text, at the margin.</summary>
+    public bool StandsOut { get; init; }
+
+    /// <summary>What stands left of it at the margin, such as the number of a heading; empty for nothing.</summary>
+    public string Hanging { get; init; } = "";
+
     /// <inheritdoc/>
     internal override bool LeadsUp => Size > 1 && FigureMm == 0;
 
@@ -26,8 +32,23 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
     {
         double size = Math.Max(Size * flow.Sizes.TypeSizeMm, FigureMm / Spans.Min(s => Face.Of(s.Weight).DigitHeight));
         Align align = flow.Region.IsRound ? Align.Centre : Align;
-        flow.Y = flow.PlaceText(LineBreaker.Pieces(Spans), size, align, flow.Y, flow.Region.Stretches);
+        double top = flow.Y;
+        if (Hanging.Length > 0)
+        {
+            flow.PlaceText(LineBreaker.Pieces([new Span(Hanging, Spans[0].Weight)]), size, align, top, (from, to) => Out(flow, from, to));
+        }
+
+        flow.Y = flow.PlaceText(
+            LineBreaker.Pieces(Spans),
+            size,
+            align,
+            top,
+            StandsOut ? (from, to) => Out(flow, from, to) : flow.Region.Stretches
+        );
     }
+
+    private static IReadOnlyList<(double Left, double Right)> Out(Flow flow, double from, double to) =>
+        [.. flow.Region.Stretches(from, to).Select(s => (s.Left - flow.Sizes.InsetMm, s.Right))];
 
     private static Paragraph? Read(XElement element, MarkupReading reading)
     {
@@ -40,6 +61,8 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
         return new Paragraph(spans, reading.Number(element, "size", 1), reading.Number(element, "figure", 0), AlignOf(element, reading))
         {
             Language = (string?)element.Attribute("lang") ?? "",
+            StandsOut = (string?)element.Attribute("out") == "yes",
+            Hanging = (string?)element.Attribute("hang") ?? "",
         };
     }
 

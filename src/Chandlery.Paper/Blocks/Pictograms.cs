@@ -7,12 +7,19 @@ namespace Chandlery.Paper.Blocks;
 /// <param name="Codes">GHS codes.</param>
 public sealed record Pictograms(IReadOnlyList<string> Codes) : Block
 {
-    internal static readonly BlockKind Kind = new("pictograms", (element, _) => new Pictograms(MarkupReading.Words(element, "codes")));
+    internal static readonly BlockKind Kind = new(
+        "pictograms",
+        (element, _) =>
+            new Pictograms(MarkupReading.Words(element, "codes")) { HasTextBelow = (string?)element.Attribute("text") == "below" }
+    );
 
     private const double TextGapMm = 1.5;
 
     // In less room than so many letters' heights text beside a picture is a ladder of single words.
     private const double LeastRoomEm = 9;
+
+    /// <summary>Whether what follows begins below them, as tables do, which they would tear apart.</summary>
+    public bool HasTextBelow { get; init; }
 
     /// <inheritdoc/>
     internal override IEnumerable<string> SymbolNames => Codes;
@@ -53,7 +60,7 @@ public sealed record Pictograms(IReadOnlyList<string> Codes) : Block
         }
 
         flow.Overflows(right - free.Right);
-        if (!flow.Region.IsRound && free.Right - right - TextGapMm < LeastRoomEm * flow.Sizes.TypeSizeMm)
+        if (HasTextBelow || !flow.Region.IsRound && free.Right - right - TextGapMm < LeastRoomEm * flow.Sizes.TypeSizeMm)
         {
             flow.Y = top + width + TextGapMm;
             return;

@@ -79,8 +79,6 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
         Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches
     )
     {
-        Face face = Face.Of(Weight.Regular);
-        double aboveBaseline = ((sizes.LineSpacing - face.Ascent - face.Descent) / 2) + face.Ascent;
         var set = new List<SetLine>();
         double end = Fill(pieces, size, top, stretches, set);
         if (placing)
@@ -92,7 +90,7 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
                     line.First > 0,
                     line.First + line.Count < pieces.Count
                 );
-                PlaceRuns(shown, size, align, (line.Left, line.Right), line.TopMm + (aboveBaseline * size));
+                PlaceRuns(shown, size, align, (line.Left, line.Right), line.TopMm + (BaselineEm * size));
             }
         }
 
@@ -278,13 +276,36 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
         return lines * sizes.TypeSizeMm * sizes.LineSpacing;
     }
 
+    /// <summary>How far below its upper edge a line of text has its baseline, in type sizes.</summary>
+    public double BaselineEm =>
+        ((sizes.LineSpacing - Face.Of(Weight.Regular).Ascent - Face.Of(Weight.Regular).Descent) / 2) + Face.Of(Weight.Regular).Ascent;
+
+    /// <summary>Lays something out in white on a black box from edge to edge.</summary>
+    /// <param name="padMm">How far the box reaches above and below what stands in it.</param>
+    /// <param name="lay">What stands in it.</param>
+    public void OnBlack(double padMm, Action lay)
+    {
+        int from = items.Count;
+        double top = Y;
+        Y += padMm;
+        lay();
+        Y += padMm;
+        if (placing && region.Edges(top, Y) is { } free)
+        {
+            List<SceneItem> inside = items.GetRange(from, items.Count - from);
+            items.RemoveRange(from, inside.Count);
+            items.Add(new PathItem(Strokes.BoxPath(free.Right - free.Left, Y - top), free.Left, top, 1, Ink.Black, null, 0));
+            items.AddRange(inside.Select(i => i.Reversed()));
+        }
+    }
+
     /// <summary>Places a thin line at the present height.</summary>
-    public void PlaceLine((double Left, double Right) between, Ink ink)
+    public void PlaceLine((double Left, double Right) between, Ink ink, double widthMm = LineMm)
     {
         if (placing)
         {
             string path = FormattableString.Invariant($"M0 0 L{between.Right - between.Left:0.####} 0");
-            items.Add(new PathItem(path, between.Left, Y, 1, null, ink, LineMm));
+            items.Add(new PathItem(path, between.Left, Y, 1, null, ink, widthMm));
         }
     }
 }

@@ -8,12 +8,12 @@ namespace Chandlery.Paper.Layout;
 /// <summary>Flows blocks over as many pages as they need.</summary>
 internal static class PageFlow
 {
-    /// <summary>The pages.</summary>
+    /// <summary>The pages, and how full the last one is.</summary>
     /// <param name="document">Blocks with page size and margin.</param>
     /// <param name="sizes">Text sizes.</param>
     /// <param name="symbols">Drawings.</param>
     /// <param name="frame">Head and foot of a page: blocks for page number and count, set in the upper and lower margin.</param>
-    public static IReadOnlyList<Scene> Lay(
+    public static PagedLayout Lay(
         MarkupDocument document,
         LayoutSizes sizes,
         SymbolSheet symbols,
@@ -21,6 +21,7 @@ internal static class PageFlow
     )
     {
         double margin = document.MarginMm;
+        double left = margin + document.InsetMm;
         double top = margin + 6;
         double bottom = document.HeightMm - margin - 6;
         var pages = new List<List<Block>> { new() };
@@ -31,12 +32,12 @@ internal static class PageFlow
             {
                 // Headings, and what only leads up to them, are not left alone at the foot of a page.
                 int kept = page.Count;
-                while (kept > 1 && page[kept - 1] is Paragraph { Size: > 1 } or Gap or Rule)
+                while (kept > 1 && page[kept - 1] is Paragraph { Size: > 1 } or Gap or Rule or Table { Rows: [{ IsHeading: true }] })
                 {
                     kept--;
                 }
 
-                bool headed = page.Skip(kept).Any(b => b is Paragraph);
+                bool headed = page.Skip(kept).Any(b => b is not Gap);
                 List<Block> moved = headed ? [.. page.Skip(kept).SkipWhile(b => b is Gap)] : [];
                 if (headed)
                 {
@@ -58,20 +59,20 @@ internal static class PageFlow
             pages[^1].Add(block);
         }
 
-        return [.. pages.Select((page, i) => Draw(page, i + 1))];
+        return new PagedLayout([.. pages.Select((page, i) => Draw(page, i + 1))], Height(pages[^1]) / (bottom - top));
 
         double Height(List<Block> blocks) =>
-            FlowLayout.Lay(blocks, Region.Rectangle(margin, 0, document.WidthMm - margin, double.PositiveInfinity), sizes, symbols).EndMm;
+            FlowLayout.Measure(blocks, Region.Rectangle(left, 0, document.WidthMm - margin, double.PositiveInfinity), sizes, symbols).EndMm;
 
         Scene Draw(List<Block> page, int number)
         {
-            Region Band(double from, double to) => Region.Rectangle(margin, from, document.WidthMm - margin, to);
+            Region Band(double from, double to, double at) => Region.Rectangle(at, from, document.WidthMm - margin, to);
             (IReadOnlyList<Block> head, IReadOnlyList<Block> foot) = frame(number, pages.Count);
             LayoutResult[] parts =
             [
-                FlowLayout.Lay(head, Band(margin - 6, top), sizes, symbols),
-                FlowLayout.Lay(page, Band(top, bottom), sizes, symbols),
-                FlowLayout.Lay(foot, Band(bottom + 2, document.HeightMm), sizes, symbols),
+                FlowLayout.Lay(head, Band(margin - 6, top, margin), sizes, symbols),
+                FlowLayout.Lay(page, Band(top, bottom, left), sizes, symbols),
+                FlowLayout.Lay(foot, Band(bottom + 2, document.HeightMm, margin), sizes, symbols),
             ];
             return new Scene(document.WidthMm, document.HeightMm, [.. parts.SelectMany(p => p.Items)], [.. parts.SelectMany(p => p.Marks)]);
         }

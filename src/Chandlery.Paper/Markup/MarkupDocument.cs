@@ -20,4 +20,8 @@ public sealed record MarkupDocument(
     double XHeightMm,
     double SmallestXHeightMm,
     IReadOnlyList<Block> Blocks
-);
+)
+{
+    /// <summary>How far the text begins right of the margin, where headings begin; 0 where both begin at the margin.</summary>
+    public double InsetMm { get; init; }
+}

@@ -48,7 +48,10 @@ public static class MarkupReader
             reading.Number(root, "x-height", 2),
             reading.Number(root, "smallest-x-height", 0),
             [.. root.Elements().Select(e => ReadBlock(e, reading)).OfType<Block>()]
-        );
+        )
+        {
+            InsetMm = reading.Number(root, "inset", 0),
+        };
         problems.AddRange(own.Found);
         return own.None ? document : null;
     }

@@ -1,3 +1,4 @@
+using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Layout;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Scenes;
@@ -7,8 +8,11 @@ namespace Chandlery.Paper.Papers;
 /// <summary>Finds the largest text with which a document fits a single page.</summary>
 internal static class PageFitter
 {
+    // Rows that stand further apart than that no longer look as if they belonged together.
+    private const double MostBetweenRowsEm = 1.6;
+
     /// <summary>The page; null when the text does not fit even at its smallest.</summary>
-    /// <param name="document">Its blocks, page size, and largest and smallest text.</param>
+    /// <param name="document">Its blocks, page size, and largest and smallest text. One with a foot fills its page.</param>
     /// <param name="shop">Drawings.</param>
     /// <param name="lineSpacing">Distance of lines, in text sizes.</param>
     /// <param name="pictogramMm">Side of hazard pictograms, millimetres.</param>
@@ -16,16 +20,26 @@ internal static class PageFitter
     public static Scene? Fit(MarkupDocument document, PaperShop shop, double lineSpacing, double pictogramMm, double stepMm)
     {
         double bottom = document.HeightMm - document.MarginMm;
+        Region Page() => Region.Rectangle(document.MarginMm, document.MarginMm, document.WidthMm - document.MarginMm, bottom);
         for (double xHeight = document.XHeightMm; xHeight >= document.SmallestXHeightMm; xHeight -= stepMm)
         {
-            var region = Region.Rectangle(document.MarginMm, document.MarginMm, document.WidthMm - document.MarginMm, bottom);
-            LayoutResult tried = FlowLayout.Lay(document.Blocks, region, new LayoutSizes(xHeight, lineSpacing, pictogramMm), shop.Symbols);
+            var sizes = new LayoutSizes(xHeight, lineSpacing, pictogramMm);
+            LayoutResult tried = FlowLayout.Measure(document.Blocks, Page(), sizes, shop.Symbols);
             if (tried.EndMm <= bottom && tried.OverflowMm <= 0)
             {
-                return new Scene(document.WidthMm, document.HeightMm, tried.Items, tried.Marks);
+                LayoutSizes filling = sizes with { SpareRowMm = BetweenRows(document.Blocks, bottom - tried.EndMm, sizes) };
+                LayoutResult set = FlowLayout.Lay(document.Blocks, Page(), filling, shop.Symbols);
+                return new Scene(document.WidthMm, document.HeightMm, set.Items, set.Marks);
             }
         }
 
         return null;
+    }
+
+    // What a page with a foot has to spare is dealt out evenly; the foot takes up the rest.
+    private static double BetweenRows(IReadOnlyList<Block> blocks, double spareMm, LayoutSizes sizes)
+    {
+        int places = blocks.Sum(b => b.Stretches);
+        return places == 0 || !blocks.Any(b => b is Push) ? 0 : Math.Min(spareMm / places, MostBetweenRowsEm * sizes.TypeSizeMm);
     }
 }

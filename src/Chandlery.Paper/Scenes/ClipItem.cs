@@ -20,5 +20,8 @@ public sealed record ClipItem(string Path, double XMm, double YMm, IReadOnlyList
         };
 
     /// <inheritdoc/>
+    public override SceneItem Reversed() => this with { Items = [.. Items.Select(i => i.Reversed())] };
+
+    /// <inheritdoc/>
     internal override void DrawOn(ISurface surface) => surface.Draw(this);
 }

@@ -31,6 +31,12 @@ public sealed record Ink(byte Red, byte Green, byte Blue, Cmyk Process, string? 
     /// </summary>
     public bool Overprints { get; init; }
 
+    /// <summary>White for black, black for white, and every other ink as it is.</summary>
+    public Ink Reversed =>
+        this == Black ? White
+        : this == White ? Black
+        : this;
+
     /// <summary>How bright it looks, 0 (black) to 1 (white): relative luminance of sRGB (IEC 61966-2-1).</summary>
     public double Luminance => (0.2126 * Linear(Red)) + (0.7152 * Linear(Green)) + (0.0722 * Linear(Blue));
 

@@ -14,5 +14,8 @@ public sealed record PathItem(string Path, double XMm, double YMm, double ScaleM
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
 
     /// <inheritdoc/>
+    public override SceneItem Reversed() => this with { Fill = Fill?.Reversed, Stroke = Stroke?.Reversed };
+
+    /// <inheritdoc/>
     internal override void DrawOn(ISurface surface) => surface.Draw(this);
 }

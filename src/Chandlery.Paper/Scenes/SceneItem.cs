@@ -14,6 +14,9 @@ public abstract record SceneItem
     /// <param name="yMm">How far down.</param>
     public abstract SceneItem Moved(double xMm, double yMm);
 
+    /// <summary>The same thing with black and white exchanged; a picture stays as it is.</summary>
+    public virtual SceneItem Reversed() => this;
+
     /// <summary>Has itself drawn.</summary>
     internal abstract void DrawOn(ISurface surface);
 }

@@ -18,5 +18,8 @@ public sealed record TaggedItem(TagRole Role, IReadOnlyList<SceneItem> Items) : 
     public override SceneItem Moved(double xMm, double yMm) => this with { Items = [.. Items.Select(i => i.Moved(xMm, yMm))] };
 
     /// <inheritdoc/>
+    public override SceneItem Reversed() => this with { Items = [.. Items.Select(i => i.Reversed())] };
+
+    /// <inheritdoc/>
     internal override void DrawOn(ISurface surface) => surface.Draw(this);
 }

@@ -21,5 +21,8 @@ public sealed record TextItem(ShapedText Shaped, Face Face, double XMm, double B
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, BaselineMm = BaselineMm + yMm };
 
     /// <inheritdoc/>
+    public override SceneItem Reversed() => this with { Ink = Ink.Reversed };
+
+    /// <inheritdoc/>
     internal override void DrawOn(ISurface surface) => surface.Draw(this);
 }

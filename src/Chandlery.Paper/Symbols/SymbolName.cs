@@ -31,6 +31,12 @@ public sealed partial record SymbolName
         new("noMoving"),
         new("stop"),
         new("hotVessel"),
+        new("firstBurn"),
+        new("longestBurn"),
+        new("relight"),
+        new("allWicks"),
+        new("tallFlame"),
+        new("fire"),
     ];
 
     /// <summary>The name.</summary>

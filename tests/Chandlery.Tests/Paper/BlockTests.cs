@@ -19,6 +19,7 @@ public class BlockTests
         new()
         {
             { "<p size=\"2\">a <b>b</b></p>", nameof(Paragraph) },
+            { "<ends right=\"b\">a</ends>", nameof(Ends) },
             { "<pictograms codes=\"GHS07 GHS09\"/>", nameof(Pictograms) },
             { "<symbols><s name=\"warning\">c</s></symbols>", nameof(SymbolRow) },
             { "<messages><m symbol=\"fire\">d</m></messages>", nameof(Messages) },
@@ -50,7 +51,7 @@ public class BlockTests
         Problem problem = Assert.Single(problems.Found);
         Assert.Equal(2, problem.Place.Line);
         Assert.Equal("'box' is no element of this markup.", problem.What);
-        Assert.Equal("Known: p, pictograms, symbols, messages, codes, table, gap, rule, column, push.", problem.Remedy);
+        Assert.Equal("Known: p, ends, pictograms, symbols, messages, codes, table, gap, rule, column, push.", problem.Remedy);
     }
 
     [Theory]

@@ -20,20 +20,24 @@ internal sealed class PdfReader : IDisposable
     public string Text(int page = 0)
     {
         var text = new System.Text.StringBuilder();
-        double? baseline = null;
+        Letter? last = null;
         foreach (Letter letter in Pages[page].Letters)
         {
-            if (baseline is { } last && Math.Abs(letter.StartBaseLine.Y - last) > 0.1)
+            if (last is not null && (Math.Abs(letter.StartBaseLine.Y - last.StartBaseLine.Y) > 0.1 || IsElsewhere(last, letter)))
             {
                 text.Append(' ');
             }
 
             text.Append(letter.Value);
-            baseline = letter.StartBaseLine.Y;
+            last = letter;
         }
 
         return text.ToString();
     }
+
+    // In another column, though on the same line.
+    private static bool IsElsewhere(Letter last, Letter letter) =>
+        Math.Abs(letter.StartBaseLine.X - last.EndBaseLine.X) > letter.PointSize / 2 && last.Value != " ";
 
     /// <summary>Heights of every letter x, millimetres, from the outlines.</summary>
     public IEnumerable<double> XHeightsMm(int page = 0) =>

@@ -100,7 +100,7 @@ public class TemplateTests
             Assert.Empty(problems.Found);
             PaperOutcome card = TestLaw.Make(PaperList.Own.Find("burn-card")!, TestLaw.Demo("candles/fig-tin.yaml"), shop);
             using var pdf = new PdfReader(PdfDrawing.Draw(Assert.IsType<MadePaper>(card).Document));
-            Assert.Contains("Never leave a burning candle unattended. as we say it", pdf.Text(), StringComparison.Ordinal);
+            Assert.Contains("Keep the candle out of draughts. as we say it", pdf.Text(), StringComparison.Ordinal);
         }
         finally
         {

@@ -15,7 +15,7 @@ public sealed class SheetDataTests
     private const string German = "languages/de/safety-data-sheet.yaml";
 
     [Theory]
-    [InlineData(Sentences, "when: [indoor]", "when: [indor]", "'indor' is neither a condition", "Did you mean 'indoor'?")]
+    [InlineData(Sentences, "when: [dyed]", "when: [died]", "'died' is neither a condition", "Did you mean 'dyed'?")]
     [InlineData(Sentences, "when: [Skin Sens.]", "when: [Skin Sence.]", "'Skin Sence.' is neither", "Did you mean 'Skin Sens.'?")]
     [InlineData(Sentences, "unless: [classified]", "unless: [clasified]", "'clasified' is neither", "Did you mean 'classified'?")]
     [InlineData(Sentences, "in: \"2.3\"", "in: \"2.4\"", "no subsection '2.4'", "2.3")]

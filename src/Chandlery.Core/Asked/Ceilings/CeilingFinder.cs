@@ -128,24 +128,25 @@ public sealed class CeilingFinder
 
     private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.Vessel, wax, line.At(x));
 
-    private Dictionary<string, (string SetBy, Citation Clause)> StateAt(double x)
+    private Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> StateAt(double x)
     {
-        var state = new Dictionary<string, (string SetBy, Citation Clause)>();
+        var state = new Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)>();
         Verdict verdict = assessment.Verdict.Law.Judge(Composer.Compose(line.At(x)));
         foreach (ClassResult c in verdict.Classification.Classes)
         {
-            state[$"{c.Category.Code} ({c.Statement})"] = (c.Working.Lines[0].Substance, c.Working.Clause);
+            state[$"{c.Category.Code} ({c.Statement})"] = (ConsequenceKind.HazardClass, c.Working.Lines[0].Substance, c.Working.Clause);
         }
 
         foreach (StatementChoice s in verdict.Label.Supplemental.Where(s => verdict.Classification.Supplemental == s.Code))
         {
             Sensitiser first = verdict.Classification.Sensitisers.MaxBy(n => n.Working.Value / n.Working.Threshold)!;
-            state[s.Code] = (first.Substance.Name, s.Clause);
+            state[s.Code] = (ConsequenceKind.Statement, first.Substance.Name, s.Clause);
         }
 
         if (verdict.Label.SignalWord is { } word)
         {
             state[$"signal word {word.Code}"] = (
+                ConsequenceKind.SignalWord,
                 verdict.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
                 word.Clause
             );
@@ -153,19 +154,23 @@ public sealed class CeilingFinder
 
         foreach (LimitCheck limit in LimitsAt(x).Where(l => l.Holds == false))
         {
-            state[$"limit broken: {limit.Name}"] = (limit.Source, DeclaredLimit);
+            state[$"limit broken: {limit.Name}"] = (ConsequenceKind.BrokenLimit, limit.Source, DeclaredLimit);
         }
 
         return state;
     }
 
     private static IEnumerable<Consequence> Difference(
-        Dictionary<string, (string SetBy, Citation Clause)> under,
-        Dictionary<string, (string SetBy, Citation Clause)> over
+        Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> under,
+        Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> over
     ) =>
         over.Where(o => !under.ContainsKey(o.Key))
-            .Select(o => new Consequence(o.Key, true, o.Value.SetBy, o.Value.Clause))
-            .Concat(under.Where(u => !over.ContainsKey(u.Key)).Select(u => new Consequence(u.Key, false, u.Value.SetBy, u.Value.Clause)));
+            .Select(o => new Consequence(o.Key, o.Value.Kind, true, o.Value.SetBy, o.Value.Clause))
+            .Concat(
+                under
+                    .Where(u => !over.ContainsKey(u.Key))
+                    .Select(u => new Consequence(u.Key, u.Value.Kind, false, u.Value.SetBy, u.Value.Clause))
+            );
 
     private static string Key(ComposedIngredient i) => i.Identity.Cas?.Text ?? i.Identity.Ec?.Text ?? i.Identity.Name;
 }

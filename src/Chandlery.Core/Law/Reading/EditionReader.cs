@@ -61,6 +61,7 @@ internal sealed class EditionReader(
                 : new Requirement(false, Citation.None),
             Harmonised = ReadHarmonised(head.Group("harmonised", "{ bind: yes, citedAs: ..., clause: ... }"), substances),
             Substances = substances,
+            LocalWords = ReadLocalWords(head),
             SmallPackages = new SmallPackagesReader(codes).Read(files.OpenFor(id, "small-packages.yaml")),
             SafetySheet = new SafetySheetReader(codes, sentences, files.Editions).Read(files.OpenFor(id, "safety-sheet.yaml")),
         };
@@ -119,6 +120,31 @@ internal sealed class EditionReader(
             AcuteToxicityRule acute => acute with { Bounds = [.. acute.Bounds.Where(b => !results.Contains(b.Result))] },
             _ => rule,
         };
+
+    // The law's own statements are no words of ours: they stay as they are.
+    private static Dictionary<string, LocalWords> ReadLocalWords(Fields head)
+    {
+        var words = new Dictionary<string, Dictionary<string, string>>();
+        foreach (Fields row in head.Groups("localWords"))
+        {
+            string language = row.Choice("language", "en");
+            string word = row.Text("word", "draughts");
+            string here = row.Text("here", "drafts");
+            if (!words.TryGetValue(language, out Dictionary<string, string>? known))
+            {
+                words[language] = known = [];
+            }
+
+            if (!known.TryAdd(word, here))
+            {
+                row.Problems.Add(row.PlaceOf("word"), $"The word '{word}' stands here twice.");
+            }
+
+            row.Done();
+        }
+
+        return words.ToDictionary(w => w.Key, w => new LocalWords(w.Value));
+    }
 
     private static Requirement ReadRequirement(Fields group)
     {

@@ -24,7 +24,12 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         Assessment a = request.Assessment;
         var plan = PouringPlan.Make(a, request.Wax, request.Settings.Count, request.Settings.WastePercent);
         PaperDocument? sheet = request.Shop.Read(View(a, plan), problems) is { } document
-            ? ManyPages.Lay(document, request.Shop, (_, _) => [], (page, count) => $"{a.Candle.Name}, {a.Id}: page {page} of {count}")
+            ? ManyPages.Lay(
+                document,
+                request.Shop,
+                (_, _) => ManyPages.Head(a.Candle.Name, "Bench sheet"),
+                (page, count) => [ManyPages.Line(a.Maker.Name, $"{a.Id} · page {page} of {count}")]
+            )
             : null;
         return Outcome(sheet, problems);
     }
@@ -41,7 +46,7 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             [.. plan.TopUp.Select(Portion)],
             Weighed(plan.FirstPourEach),
             plan.TopUpEach.Value > 0 ? Weighed(plan.TopUpEach) : "",
-            FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax),
+            a.Composition.Recipe.Oils.Count > 0 ? FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax) : "",
             FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle),
             FigureFormat.English.About(a.Composition.Recipe.Load),
             [

@@ -13,7 +13,7 @@ namespace Chandlery.Paper.Papers.BenchSheets;
 /// <param name="Second">What goes into the second pour.</param>
 /// <param name="FirstEach">First pour into one vessel.</param>
 /// <param name="TopUpEach">Second pour into one vessel.</param>
-/// <param name="LoadWax">Load, of the wax.</param>
+/// <param name="LoadWax">Load, of the wax; empty for a candle without oil.</param>
 /// <param name="LoadMelt">Load, of the melt.</param>
 /// <param name="LoadCandle">Load, of the finished candle.</param>
 /// <param name="Temperatures">Temperatures.</param>

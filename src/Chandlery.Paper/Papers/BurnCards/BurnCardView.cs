@@ -7,15 +7,11 @@ namespace Chandlery.Paper.Papers.BurnCards;
 /// <param name="Title">Its heading.</param>
 /// <param name="Lang">Code of the language.</param>
 /// <param name="Name">Trade name.</param>
-/// <param name="UsWarning">The warning of the United States.</param>
-/// <param name="First">The messages for every candle.</param>
-/// <param name="BeforeHeading">Heading of what to do before lighting.</param>
+/// <param name="Warning">Signal word above the first messages; empty for none.</param>
+/// <param name="First">The three messages that save lives.</param>
 /// <param name="Before">What to do before lighting.</param>
-/// <param name="DuringHeading">Heading of what to mind while it burns.</param>
 /// <param name="During">What to mind while it burns.</param>
-/// <param name="StopHeading">Heading of how to put it out.</param>
 /// <param name="Stop">How and when to put it out.</param>
-/// <param name="TroubleHeading">Heading of what to do when something happens.</param>
 /// <param name="Trouble">What to do when something happens.</param>
 /// <param name="Caution">The reminder that closes every card.</param>
 /// <param name="Maker">Who answers for it.</param>
@@ -23,15 +19,11 @@ internal sealed record BurnCardView(
     string Title,
     string Lang,
     string Name,
-    UsWarningView UsWarning,
+    string Warning,
     IReadOnlyList<CardMessageView> First,
-    string BeforeHeading,
     IReadOnlyList<CardMessageView> Before,
-    string DuringHeading,
     IReadOnlyList<CardMessageView> During,
-    string StopHeading,
     IReadOnlyList<CardMessageView> Stop,
-    string TroubleHeading,
     IReadOnlyList<CardMessageView> Trouble,
     string Caution,
     MakerView Maker
@@ -46,15 +38,11 @@ internal sealed record BurnCardView(
             ("title", Title),
             ("lang", Lang),
             ("name", Name),
-            ("us_warning", UsWarning),
+            ("warning", Warning),
             ("first", First),
-            ("before_heading", BeforeHeading),
             ("before", Before),
-            ("during_heading", DuringHeading),
             ("during", During),
-            ("stop_heading", StopHeading),
             ("stop", Stop),
-            ("trouble_heading", TroubleHeading),
             ("trouble", Trouble),
             ("caution", Caution),
             ("maker", Maker),

@@ -19,8 +19,17 @@ internal sealed class CardFacts(Assessment a, Language language, BurnAdvice advi
     /// <summary>Who answers for the candle.</summary>
     public MakerView Maker => MakerView.Of(a.Maker);
 
-    /// <summary>The warning of the United States.</summary>
-    public UsWarningView UsWarning => UsWarningView.Of(a, language);
+    /// <summary>Signal word above the first messages; empty where no law asks for one.</summary>
+    public string Warning => UsWarningView.Of(a, language).Word;
+
+    /// <summary>The three messages that save lives, in the law's own words where it has some.</summary>
+    public IReadOnlyList<CardMessageView> First =>
+        Warning.Length > 0
+            ? [.. a.Edition.Label.Warnings.Select(key => new CardMessageView(SafetyMessages.SignOf(key), language.Words[key]))]
+            : Messages(SafetyMessages.First);
+
+    /// <summary>For how many hours it may burn at a time.</summary>
+    public double LongestBurnHours => BurnFigures.LongestBurnHours(a.Candle, a.Vessel, advice);
 
     /// <summary>Key of the message where to burn it.</summary>
     public string Place => a.Candle.Use == CandleUse.Outdoor ? "outdoorOnly" : "draught";
@@ -33,13 +42,5 @@ internal sealed class CardFacts(Assessment a, Language language, BurnAdvice advi
 
     /// <summary>The messages with these keys, with their figures.</summary>
     public IReadOnlyList<CardMessageView> Messages(params IEnumerable<string> keys) =>
-        [.. keys.Select(key => new CardMessageView(SymbolOf(key), BurnFigures.Fill(language.Safety[key], figures)))];
-
-    private static string SymbolOf(string key) =>
-        key switch
-        {
-            "trimWicks" => "trimWick",
-            "firstBurn" or "longestBurn" or "relight" or "allWicks" or "tallFlame" or "fire" => "",
-            _ => key,
-        };
+        [.. keys.Select(key => new CardMessageView(SafetyMessages.SignOf(key), BurnFigures.Fill(language.Safety[key], figures)))];
 }

@@ -1,5 +1,6 @@
 using Chandlery.Core.Law;
 using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Symbols;
 using Chandlery.Paper.Templates;
 using Chandlery.Yaml;
 
@@ -28,11 +29,10 @@ public abstract class CardPaper(string id, string title, string choice, string a
         string title = "";
         foreach (Language language in request.Assessment.Languages)
         {
-            ITemplateView view = View(new CardFacts(request.Assessment, language, request.Lawbook.Burning));
-            if (
-                request.Shop.Read(view, problems) is not { } document
-                || CardFitter.Fit(document, view.Template, request.Shop, problems) is not { } page
-            )
+            var facts = new CardFacts(request.Assessment, language, request.Lawbook.Burning);
+            PaperShop shop = request.Shop with { Symbols = HourDial.On(request.Shop.Symbols, facts.LongestBurnHours) };
+            ITemplateView view = View(facts);
+            if (shop.Read(view, problems) is not { } document || CardFitter.Fit(document, view.Template, shop, problems) is not { } page)
             {
                 return MissingPaper.Because(problems, isDue: true);
             }

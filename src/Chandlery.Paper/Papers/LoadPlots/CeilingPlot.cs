@@ -10,12 +10,14 @@ namespace Chandlery.Paper.Papers.LoadPlots;
 public static class CeilingPlot
 {
     private const double WidthMm = 190;
-    private const double LeftMm = 78;
-    private const double RightMm = 8;
-    private const double TopMm = 22;
-    private const double LaneMm = 8;
+    private const double EdgeMm = 6;
+    private const double RightMm = 10;
+    private const double TopMm = 24;
+    private const double LaneMm = 9;
+    private const double BarMm = 5.5;
     private const double TypeMm = 2.8;
-    private const double LineMm = 0.4;
+    private const double LineMm = 0.3;
+    private const double WidestNameMm = 66;
 
     /// <summary>The plot.</summary>
     /// <param name="a">The candle.</param>
@@ -25,43 +27,99 @@ public static class CeilingPlot
     public static Scene Draw(Assessment a, Varied varied, double now, IReadOnlyList<Ceiling> ceilings)
     {
         double last = End(varied, now, ceilings);
-        string[] lanes =
+        Consequence[] lanes =
         [
-            .. ceilings.SelectMany(c => c.Consequences).Select(c => c.What).Distinct().Where(l => Spans(l, ceilings, last).Any()),
+            .. ceilings.SelectMany(c => c.Consequences).DistinctBy(c => c.What).Where(l => Spans(l.What, ceilings, last).Any()),
         ];
-        double height = TopMm + (LaneMm * lanes.Length) + 18;
+        string[][] names = [.. lanes.Select(l => Lines(l.What))];
+        double left = EdgeMm + names.SelectMany(n => n).Select(Width).DefaultIfEmpty(0).Max() + 4;
+        double right = WidthMm - RightMm;
+        double bottom = TopMm + (LaneMm * lanes.Length) + 1;
+        double end = Percent(varied, a, last);
+        double X(double fraction) => left + ((right - left) * Math.Min(Percent(varied, a, fraction), end) / end);
         var items = new List<SceneItem>();
-        double X(double fraction) => LeftMm + ((WidthMm - LeftMm - RightMm) * Math.Min(fraction, last) / last);
-        Text(items, $"{a.Candle.Name}: {Subject(varied)} and consequences", Weight.Bold, 6, 8, 4, Ink.Black);
-        Text(items, $"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}", Weight.Regular, 6, 13, TypeMm, Ink.Grey);
+        Text(items, $"{a.Candle.Name}: {Subject(varied)} and consequences", Weight.Bold, EdgeMm, 8, 4, Ink.Black);
+        Text(items, $"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}", Weight.Regular, EdgeMm, 13, TypeMm, Ink.Black);
         for (int i = 0; i < lanes.Length; i++)
         {
             double y = TopMm + (LaneMm * i);
-            Text(items, Shorten(lanes[i]), Weight.Regular, 6, y + 5, TypeMm, Ink.Black);
-            foreach ((double from, double to) in Spans(lanes[i], ceilings, last))
+            for (int line = 0; line < names[i].Length; line++)
             {
-                Box(items, X(from), y + 1, X(to) - X(from), LaneMm - 2, Ink.Grey);
-                if (from > 0)
-                {
-                    Text(items, Label(varied, a, from), Weight.Bold, X(from) + 1, y + 5, TypeMm, Ink.White);
-                }
+                double middle = y + (LaneMm / 2) + ((line - ((names[i].Length - 1) / 2.0)) * TypeMm * 1.2);
+                Text(items, names[i][line], Weight.Regular, EdgeMm, middle + (TypeMm * 0.36), TypeMm, Ink.Black);
+            }
+
+            foreach ((double from, double to) in Spans(lanes[i].What, ceilings, last))
+            {
+                items.AddRange(SeverityBar.Draw(lanes[i].Kind, X(from), y + ((LaneMm - BarMm) / 2), X(to) - X(from), BarMm));
             }
         }
 
-        double bottom = TopMm + (LaneMm * lanes.Length) + 1;
-        Line(items, LeftMm, bottom, WidthMm - RightMm, bottom, Ink.Black);
-        foreach (double figure in Ticks(Percent(varied, a, last)))
+        // The mark of the present value lies below the figures, which keep a white ground.
+        Line(items, X(now), TopMm - 2, X(now), bottom, Ink.SignalRed, LineMm * 2);
+        for (int i = 0; i < lanes.Length; i++)
         {
-            double x = X(Fraction(varied, a, figure));
-            Line(items, x, bottom, x, bottom + 1.5, Ink.Black);
-            Text(items, Figures.Plain(Math.Round(figure, 1)), Weight.Regular, x - 1.5, bottom + 5, TypeMm, Ink.Black);
+            double middle = TopMm + (LaneMm * i) + (LaneMm / 2);
+            foreach ((double from, double to) in Spans(lanes[i].What, ceilings, last).Where(s => s.From > 0))
+            {
+                Figure(items, Label(varied, a, from), (X(from), X(to)), (left, right), middle);
+            }
         }
 
-        Text(items, Axis(varied), Weight.Regular, LeftMm, bottom + 10, TypeMm, Ink.Black);
-        Line(items, X(now), TopMm - 2, X(now), bottom, Ink.SignalRed);
-        Text(items, $"now {Label(varied, a, now)}", Weight.Bold, X(now) + 1, TopMm - 1, TypeMm, Ink.SignalRed);
-        return new Scene(WidthMm, height, items, []);
+        Line(items, left, bottom, right, bottom, Ink.Black, LineMm);
+        foreach (double figure in Ticks(end))
+        {
+            double x = X(Fraction(varied, a, figure));
+            string text = Figures.Plain(Math.Round(figure, 1));
+            Line(items, x, bottom, x, bottom + 1.5, Ink.Black, LineMm);
+            Text(items, text, Weight.Regular, x - (Width(text) / 2), bottom + 5, TypeMm, Ink.Black);
+        }
+
+        Text(items, Axis(varied), Weight.Regular, left, bottom + 10, TypeMm, Ink.Black);
+        string present = $"now {Label(varied, a, now)}";
+        double presentWidth = Width(present, Weight.Bold);
+        double presentLeft = X(now) + 1 + presentWidth > right ? X(now) - 1 - presentWidth : X(now) + 1;
+        Text(items, present, Weight.Bold, presentLeft, TopMm - 1, TypeMm, Ink.SignalRed);
+        return new Scene(WidthMm, bottom + 17, items, []);
     }
+
+    // Before its bar; where there is no room, behind it or on it, and then it says that the bar begins there.
+    private static void Figure(
+        List<SceneItem> items,
+        string text,
+        (double From, double To) bar,
+        (double Left, double Right) plot,
+        double middle
+    )
+    {
+        bool before = bar.From - Width(text, Weight.Bold) - 1 >= plot.Left;
+        string shown = before ? text : $"from {text}";
+        double width = Width(shown, Weight.Bold);
+        double x =
+            before ? bar.From - width - 1
+            : bar.To + width + 1 <= plot.Right ? bar.To + 1
+            : bar.From + 1;
+        items.Add(new PathItem(Strokes.BoxPath(width + 0.8, TypeMm * 1.2), x - 0.4, middle - (TypeMm * 0.6), 1, Ink.White, null, 0));
+        Text(items, shown, Weight.Bold, x, middle + (TypeMm * 0.36), TypeMm, Ink.Black);
+    }
+
+    // A name that is too long for its column goes on in a second line.
+    private static string[] Lines(string name)
+    {
+        if (Width(name) <= WidestNameMm)
+        {
+            return [name];
+        }
+
+        int[] blanks = [.. Enumerable.Range(0, name.Length).Where(i => name[i] == ' ')];
+        return blanks.Length == 0 ? [name] : Halves(name, blanks.MinBy(i => Math.Max(Width(name[..i]), Width(name[(i + 1)..]))));
+    }
+
+    private static string[] Halves(string name, int at) => [name[..at], name[(at + 1)..]];
+
+    private static double Width(string text) => Width(text, Weight.Regular);
+
+    private static double Width(string text, Weight weight) => Strokes.Text(text, weight, 0, 0, TypeMm, Ink.Black).WidthMm;
 
     // Steps of 1, 2 or 5 times a power of ten, so that the axis has four to ten figures.
     private static IEnumerable<double> Ticks(double last)
@@ -137,14 +195,9 @@ public static class CeilingPlot
 
     private static double Extras(Assessment a) => a.Composition.Recipe.Extras.Sum(e => e.OfWax.Value) / 100;
 
-    private static string Shorten(string text) => text.Length > 46 ? text[..45] + "…" : text;
-
     private static void Text(List<SceneItem> items, string text, Weight weight, double x, double y, double size, Ink ink) =>
         items.Add(Strokes.Text(text, weight, x, y, size, ink));
 
-    private static void Box(List<SceneItem> items, double x, double y, double width, double height, Ink ink) =>
-        items.Add(new PathItem(Strokes.BoxPath(width, height), x, y, 1, ink, null, 0));
-
-    private static void Line(List<SceneItem> items, double x1, double y1, double x2, double y2, Ink ink) =>
-        items.Add(Strokes.Line(x1, y1, x2, y2, ink, LineMm));
+    private static void Line(List<SceneItem> items, double x1, double y1, double x2, double y2, Ink ink, double width) =>
+        items.Add(Strokes.Line(x1, y1, x2, y2, ink, width));
 }

@@ -12,9 +12,9 @@ public sealed class PocketCardPaper() : CardPaper("pocket-card", "Pocket card", 
             facts.Language.Words["cardTitle"],
             facts.Language.Code,
             facts.Assessment.Candle.Name,
-            facts.UsWarning,
-            facts.Messages(SafetyMessages.Compulsory),
-            facts.Messages(facts.Place, facts.Trim, "snuff"),
+            facts.Warning,
+            facts.First,
+            facts.Messages("distance", facts.Place, facts.Trim, "snuff"),
             facts.Maker
         );
 }

@@ -7,15 +7,15 @@ namespace Chandlery.Paper.Papers.PocketCards;
 /// <param name="Title">Its heading.</param>
 /// <param name="Lang">Code of the language.</param>
 /// <param name="Name">Trade name.</param>
-/// <param name="UsWarning">The warning of the United States.</param>
-/// <param name="First">The messages for every candle.</param>
+/// <param name="Warning">Signal word above the first messages; empty for none.</param>
+/// <param name="First">The three messages that save lives.</param>
 /// <param name="Pocket">The messages that matter most besides.</param>
 /// <param name="Maker">Who answers for it.</param>
 internal sealed record PocketCardView(
     string Title,
     string Lang,
     string Name,
-    UsWarningView UsWarning,
+    string Warning,
     IReadOnlyList<CardMessageView> First,
     IReadOnlyList<CardMessageView> Pocket,
     MakerView Maker
@@ -26,13 +26,5 @@ internal sealed record PocketCardView(
 
     /// <inheritdoc/>
     public IEnumerable<(string Name, object? Value)> Values =>
-        [
-            ("title", Title),
-            ("lang", Lang),
-            ("name", Name),
-            ("us_warning", UsWarning),
-            ("first", First),
-            ("pocket", Pocket),
-            ("maker", Maker),
-        ];
+        [("title", Title), ("lang", Lang), ("name", Name), ("warning", Warning), ("first", First), ("pocket", Pocket), ("maker", Maker)];
 }

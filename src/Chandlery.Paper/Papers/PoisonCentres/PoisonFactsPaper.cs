@@ -28,8 +28,8 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
             ? ManyPages.Lay(
                 document,
                 request.Shop,
-                (_, _) => [],
-                (page, count) => $"{a.Candle.Name}, {a.Id}, as of {a.AsOf:yyyy-MM-dd}: page {page} of {count}"
+                (_, _) => ManyPages.Head(a.Candle.Name, $"Facts for the poison centres · {a.AsOf:yyyy-MM-dd}"),
+                (page, count) => [ManyPages.Line(a.Maker.Name, $"{a.Id} · page {page} of {count}")]
             )
             : null;
         return Outcome(page, problems);

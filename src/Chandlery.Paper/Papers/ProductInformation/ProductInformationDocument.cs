@@ -32,7 +32,7 @@ public static class ProductInformationDocument
                 document,
                 shop,
                 (_, _) => [],
-                (number, count) => $"{sheet.Product}: {words["page"]} {number} {words["of"]} {count}"
+                (number, count) => [ManyPages.Line(sheet.Product, $"{words["page"]} {number} {words["of"]} {count}")]
             );
     }
 

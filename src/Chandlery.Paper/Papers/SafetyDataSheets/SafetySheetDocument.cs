@@ -1,6 +1,4 @@
 using Chandlery.Core.SafetyDataSheets;
-using Chandlery.Paper.Blocks;
-using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
@@ -22,16 +20,8 @@ public static class SafetySheetDocument
         return ManyPages.Lay(
             document,
             shop,
-            (page, count) =>
-                [
-                    new Paragraph(
-                        [new Span(sheet.Product, Weight.Bold), new Span($"   {words["title"]}   {revision}", Weight.Regular)],
-                        0.9,
-                        0,
-                        Align.Left
-                    ),
-                ],
-            (page, count) => $"{words["page"]} {page} {words["of"]} {count}"
+            (_, _) => ManyPages.Head(sheet.Product, $"{words["title"]} · {revision}"),
+            (page, count) => [ManyPages.Line(sheet.Maker, $"{words["page"]} {page} {words["of"]} {count}")]
         );
     }
 

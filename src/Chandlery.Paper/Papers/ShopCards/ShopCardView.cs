@@ -7,14 +7,14 @@ namespace Chandlery.Paper.Papers.ShopCards;
 /// <param name="ShopTitle">Its heading.</param>
 /// <param name="Lang">Code of the language.</param>
 /// <param name="Name">Trade name.</param>
-/// <param name="UsWarning">The warning of the United States.</param>
+/// <param name="Warning">Signal word above the first messages; empty for none.</param>
+/// <param name="First">The three messages that save lives.</param>
 /// <param name="TellHeading">Heading of what to tell customers.</param>
 /// <param name="Tell">What to tell customers.</param>
 /// <param name="ContentHeading">Heading of what is in it.</param>
 /// <param name="Content">What is in it, and what the label says about hazards.</param>
 /// <param name="StoreHeading">Heading of how to store it.</param>
 /// <param name="Store">How to store it.</param>
-/// <param name="TroubleHeading">Heading of what to do when something happens.</param>
 /// <param name="Trouble">What to do when something happens.</param>
 /// <param name="AskHeading">Heading of whom to ask.</param>
 /// <param name="Maker">Whom to ask.</param>
@@ -24,14 +24,14 @@ internal sealed record ShopCardView(
     string ShopTitle,
     string Lang,
     string Name,
-    UsWarningView UsWarning,
+    string Warning,
+    IReadOnlyList<CardMessageView> First,
     string TellHeading,
     IReadOnlyList<CardMessageView> Tell,
     string ContentHeading,
-    IReadOnlyList<string> Content,
+    string Content,
     string StoreHeading,
     string Store,
-    string TroubleHeading,
     IReadOnlyList<CardMessageView> Trouble,
     string AskHeading,
     MakerView Maker,
@@ -48,14 +48,14 @@ internal sealed record ShopCardView(
             ("shop_title", ShopTitle),
             ("lang", Lang),
             ("name", Name),
-            ("us_warning", UsWarning),
+            ("warning", Warning),
+            ("first", First),
             ("tell_heading", TellHeading),
             ("tell", Tell),
             ("content_heading", ContentHeading),
             ("content", Content),
             ("store_heading", StoreHeading),
             ("store", Store),
-            ("trouble_heading", TroubleHeading),
             ("trouble", Trouble),
             ("ask_heading", AskHeading),
             ("maker", Maker),

@@ -1,0 +1,103 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Law;
+using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Paper.Papers.SafetyDataSheets;
+using Chandlery.Paper.Scenes;
+using Chandlery.Tests.Support;
+using Chandlery.Yaml;
+
+namespace Chandlery.Tests.Sheets;
+
+/// <summary>The pages of a safety data sheet as a reader sees them.</summary>
+public sealed class SheetPageTests
+{
+    private const double MarginMm = 18;
+
+    // Section 9 has to say of each property for itself that nothing is known (REACH Annex II, Part A, 9.1).
+    private const int MostOfOneSentence = 4;
+    private const double LeastOfLastPage = 0.15;
+
+    public static TheoryData<string, string> Sheets()
+    {
+        var sheets = new TheoryData<string, string>();
+        foreach (string candle in new[] { "harbour-bowl", "slate-jar", "fig-tin" })
+        {
+            foreach (string language in new[] { "en", "de", "fr", "el", "hu", "fi" })
+            {
+                sheets.Add(candle, language);
+            }
+        }
+
+        return sheets;
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void Nothing_runs_past_a_margin(string candle, string language)
+    {
+        foreach (Scene page in Pages(candle, language))
+        {
+            Assert.All(
+                Texts(page),
+                t =>
+                    Assert.True(
+                        t.XMm >= MarginMm - 0.01 && t.XMm + t.WidthMm <= page.WidthMm - MarginMm + 0.01,
+                        $"'{t.Shaped.Text}' reaches {t.XMm + t.WidthMm:0.0} mm"
+                    )
+            );
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void The_last_page_is_not_left_empty(string candle, string language)
+    {
+        Scene last = Pages(candle, language)[^1];
+        double foot = last.HeightMm - MarginMm - 6;
+        double reached = Texts(last).Where(t => t.BaselineMm < foot).Max(t => t.BaselineMm);
+        Assert.True(reached >= MarginMm + ((foot - MarginMm) * LeastOfLastPage), $"text ends at {reached:0} mm");
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void Every_page_has_the_same_head(string candle, string language)
+    {
+        IReadOnlyList<Scene> pages = Pages(candle, language);
+        string[] heads = [.. pages.Select(p => string.Join('|', Texts(p).Where(t => t.BaselineMm < MarginMm).Select(t => t.Shaped.Text)))];
+        Assert.NotEqual("", Assert.Single(heads.Distinct()));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void No_sentence_is_said_over_and_over(string candle, string language)
+    {
+        SafetySheet sheet = Sheet(candle, language);
+        IEnumerable<IGrouping<string, string>> sentences = sheet
+            .Sections.SelectMany(s => s.Subsections)
+            .SelectMany(s => s.Blocks)
+            .SelectMany(Said)
+            .Where(t => t.Split(' ').Length > 3)
+            .GroupBy(t => t);
+        Assert.All(sentences, s => Assert.True(s.Count() <= MostOfOneSentence, $"{s.Count()} times: {s.Key}"));
+    }
+
+    private static IEnumerable<string> Said(SheetBlock block) =>
+        block switch
+        {
+            SheetText text => [text.Text],
+            SheetTable table => table.Rows.SelectMany(r => r.Skip(1)),
+            _ => [],
+        };
+
+    private static IEnumerable<TextItem> Texts(Scene page) => page.Items.SelectMany(i => i.All).OfType<TextItem>();
+
+    private static IReadOnlyList<Scene> Pages(string candle, string language) =>
+        SafetySheetDocument.Make(Sheet(candle, language), TestLaw.Shop, new Problems())!.Pages;
+
+    private static SafetySheet Sheet(string candle, string language)
+    {
+        Assessment a = TestLaw.Demo($"candles/{candle}.yaml");
+        Language of = TestLaw.Lawbook.FindLanguage(language)!;
+        return SafetySheetMaker.Make(a, of, TestLaw.Lawbook, 1, new Problems())!;
+    }
+}
