@@ -52,7 +52,7 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
         shop.Read(view, problems) is not { } document ? null
         : PageFitter.Fit(document, shop, LineSpacing, PictogramMm, StepMm) is { } page
             ? new PaperDocument(document.Title, document.Language, [page])
-        : ManyPages.Lay(document, shop, (_, _) => [], (number, count) => $"{number} / {count}");
+        : ManyPages.Lay(document, shop, (_, _) => [], (number, count) => [ManyPages.Line("", $"{number} / {count}")]);
 
     private static IReadOnlyList<NoticePartView> Parts(NoticeText notice) =>
         [.. notice.Parts.Select(p => new NoticePartView(p.Heading, p.Texts))];

@@ -11,6 +11,11 @@ public static class RecordDocument
     public static PaperDocument? Make(KeptRecord kept, PaperShop shop, Problems problems) =>
         shop.Read(new RecordView(kept.Title, kept.Name, kept.Lines, [.. kept.Sections.Select(RecordSectionView.Of)]), problems)
             is { } document
-            ? ManyPages.Lay(document, shop, (_, _) => [], (page, count) => $"{kept.Title}: {kept.Name}, page {page} of {count}")
+            ? ManyPages.Lay(
+                document,
+                shop,
+                (_, _) => [],
+                (page, count) => [ManyPages.Line("", $"{kept.Title}: {kept.Name}, page {page} of {count}")]
+            )
             : null;
 }
