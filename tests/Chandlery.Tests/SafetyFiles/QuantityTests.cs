@@ -35,7 +35,7 @@ public sealed class QuantityTests
     {
         using var folder = new MakersFolder();
         folder.Write(
-            "weighings/hb-2611.yaml",
+            "weighings/hb-2611-weighed.yaml",
             "declares: weighing\nbatch: hb-2611\non: 2026-11-16\nby: me\ntareGrams: 100\npackages:\n"
                 + string.Concat(
                     contents.Select(c => $"  - {{ grams: {(c + 100).ToString(System.Globalization.CultureInfo.InvariantCulture)} }}\n")
@@ -70,7 +70,7 @@ public sealed class QuantityTests
         folder.Change("candles/harbour-bowl.yaml", "netGrams: 2900", "netGrams: 2900\neMark: yes");
         Assert.True(Assert.Single(EMarks.Of(folder.Catalogue, Rules)).Newest!.Passes);
         Assert.Equal(0, Command.Run("weighing", folder.Path).Code);
-        File.Delete(Path.Combine(folder.Path, "weighings", "hb-2611.yaml"));
+        File.Delete(Path.Combine(folder.Path, "weighings", "hb-2611-weighed.yaml"));
         (int code, string output, _) = Command.Run("weighing", folder.Path);
         Assert.Equal(1, code);
         Assert.Contains("may not be used on this batch", output, StringComparison.Ordinal);
