@@ -1,6 +1,7 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Law;
 using Chandlery.Core.SafetyDataSheets;
+using Chandlery.Paper.Papers.ProductInformation;
 using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Paper.Scenes;
 using Chandlery.Tests.Support;
@@ -80,6 +81,23 @@ public sealed class SheetPageTests
             .GroupBy(t => t);
         Assert.All(sentences, s => Assert.True(s.Count() <= MostOfOneSentence, $"{s.Count()} times: {s.Key}"));
     }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void What_is_english_on_another_languages_sheet_is_said_on_both_papers(string candle, string language)
+    {
+        SafetySheet sheet = Sheet(candle, language);
+        Assert.Equal(language == "en", sheet.LanguageNote is null);
+        string start = string.Join(' ', (sheet.LanguageNote ?? sheet.Format).Split(' ').Take(5));
+        Assert.Contains(start, AllOf(SafetySheetDocument.Make(sheet, TestLaw.Shop, new Problems())!.Pages[0]), StringComparison.Ordinal);
+        Assert.Contains(
+            start,
+            AllOf(ProductInformationDocument.Make(sheet, TestLaw.Shop, new Problems())!.Pages[0]),
+            StringComparison.Ordinal
+        );
+    }
+
+    private static string AllOf(Scene page) => string.Join(' ', Texts(page).Select(t => t.Shaped.Text.Trim()));
 
     private static IEnumerable<string> Said(SheetBlock block) =>
         block switch

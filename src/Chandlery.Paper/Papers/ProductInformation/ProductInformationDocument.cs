@@ -41,6 +41,7 @@ public static class ProductInformationDocument
             sheet.Language.Code,
             sheet.Product,
             sheet.Format,
+            sheet.LanguageNote ?? "",
             [.. Picked.Select(sheet.Find).OfType<SheetSubsection>().Select(SheetSubsectionView.Of)]
         );
 }

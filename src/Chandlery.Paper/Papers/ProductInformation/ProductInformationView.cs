@@ -7,13 +7,20 @@ namespace Chandlery.Paper.Papers.ProductInformation;
 /// <param name="Lang">Code of the language.</param>
 /// <param name="Name">Trade name.</param>
 /// <param name="Format">Name of the law's format that it is taken from.</param>
+/// <param name="Note">Which parts are not in its language; empty for none.</param>
 /// <param name="Picked">The subsections that a shop needs.</param>
-internal sealed record ProductInformationView(string Lang, string Name, string Format, IReadOnlyList<SheetSubsectionView> Picked)
-    : ITemplateView
+internal sealed record ProductInformationView(
+    string Lang,
+    string Name,
+    string Format,
+    string Note,
+    IReadOnlyList<SheetSubsectionView> Picked
+) : ITemplateView
 {
     /// <inheritdoc/>
     public string Template => "product-information.sbn";
 
     /// <inheritdoc/>
-    public IEnumerable<(string Name, object? Value)> Values => [("lang", Lang), ("name", Name), ("format", Format), ("picked", Picked)];
+    public IEnumerable<(string Name, object? Value)> Values =>
+        [("lang", Lang), ("name", Name), ("format", Format), ("note", Note), ("picked", Picked)];
 }
