@@ -40,7 +40,9 @@ internal sealed class CrossReferences(Lawbook lawbook)
     private static readonly string[] FreeKeys = ["headings", "citedHere", "classNames", "rangeWords"];
 
     // The vocabulary's own file defines classes and groups; what refers to them is mangled elsewhere.
-    private static bool IsDefinition(string file, string field) => file == "law/hazards.yaml" && field is ("class" or "group");
+    // Risks are named by whoever lists them.
+    private static bool IsDefinition(string file, string field) =>
+        (file == "law/hazards.yaml" && field is ("class" or "group")) || (file == "technical-file/risks.yaml" && field == "id");
 
     private readonly HashSet<string> known =
     [

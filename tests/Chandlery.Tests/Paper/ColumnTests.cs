@@ -36,14 +36,12 @@ public class ColumnTests
     }
 
     [Fact]
-    public void TwoLanguagesStandSideBySideOnAWideLabel()
+    public void ABandOfTwoLanguagesStandsInColumns()
     {
         Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
         Assert.True(a.Languages.Count > 1);
-        FittedLabel label = Make(a, 230, 105).Fitted!;
-        TextItem first = label.Scene.All.OfType<TextItem>().First(t => t.Shaped.Text.StartsWith("EN ", StringComparison.Ordinal));
-        TextItem second = label.Scene.All.OfType<TextItem>().First(t => t.Shaped.Text.StartsWith("DE ", StringComparison.Ordinal));
-        Assert.True(second.XMm > first.XMm + 20);
+        FittedLabel label = Make(a, 300, 88).Fitted!;
+        Assert.True(label.Scene.All.OfType<TextItem>().Select(t => Math.Round(t.XMm)).Distinct().Count() >= 3);
     }
 
     [Theory]
