@@ -19,7 +19,4 @@ public sealed record LogoArt(double WidthMm, double HeightMm, IReadOnlyList<Path
             ? [new PictureItem(pixels, left, top, WidthMm * scale, HeightMm * scale)]
             : Paths.Select(p => p with { XMm = left + (p.XMm * scale), YMm = top + (p.YMm * scale), ScaleMm = p.ScaleMm * scale });
     }
-
-    /// <summary>Dots an inch when it is printed this wide; infinite for paths.</summary>
-    public double DotsPerInch(double widthMm) => Pixels is { } pixels ? pixels.Width / (widthMm / 25.4) : double.PositiveInfinity;
 }

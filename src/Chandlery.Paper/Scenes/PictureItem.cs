@@ -8,6 +8,11 @@ namespace Chandlery.Paper.Scenes;
 /// <param name="HeightMm">Height.</param>
 public sealed record PictureItem(PixelGrid Pixels, double XMm, double YMm, double WidthMm, double HeightMm) : SceneItem
 {
+    private const double MmPerInch = 25.4;
+
+    /// <summary>Dots an inch as it is printed, in the direction in which there are fewer.</summary>
+    public double DotsPerInch => Math.Min(Pixels.Width / WidthMm, Pixels.Height / HeightMm) * MmPerInch;
+
     /// <inheritdoc/>
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
 

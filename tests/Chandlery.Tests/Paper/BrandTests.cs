@@ -90,6 +90,33 @@ public class BrandTests
         Assert.Equal((byte)255, path.Fill!.Red);
     }
 
+    [Theory]
+    [InlineData(40, true)]
+    [InlineData(4000, false)]
+    public void ALogoThatIsTooCoarseForPrintIsSaid(int dots, bool said)
+    {
+        Chandlery.Core.Assessed.Assessment a = TestLaw.DemoEdited(
+            "candles/harbour-bowl.yaml",
+            "IE",
+            text => text + "design: { name: tideline }\n"
+        );
+        var logo = new LogoArt(dots, dots, [], new PixelGrid(dots, dots, new byte[dots * dots * 3]));
+        var request = new Chandlery.Paper.Papers.PaperRequest(
+            a,
+            a.Languages[0],
+            TestLaw.WaxOf(a),
+            TestLaw.Lawbook,
+            TestLaw.Shop,
+            new Chandlery.Paper.Papers.PaperSettings()
+        )
+        {
+            Catalogue = DeclarationFolder.Open(TestLaw.DemoFolder, TestLaw.Lawbook.Vocabulary).Catalogue,
+            Brand = BrandKit.None with { Logo = logo },
+        };
+        var made = Assert.IsType<Chandlery.Paper.Papers.Labels.MadeLabel>(new Chandlery.Paper.Papers.Labels.LabelPaper().Make(request));
+        Assert.Equal(said, made.Warnings.Any(w => w.Contains("dots an inch", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void AFileThatIsMissingOrNoFontIsSaidAtItsLine()
     {

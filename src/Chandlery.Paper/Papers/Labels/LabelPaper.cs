@@ -43,7 +43,7 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
 
         if (DesignedLabel.Make(request, design, FormOf(request.Assessment.Candle), problems) is { } made)
         {
-            return made;
+            return made with { Warnings = [.. CoarseLogo(request, made)] };
         }
 
         // A candle that asks for a front gets none without it; a brand's front for all its candles may be left out where it finds no room.
@@ -61,6 +61,19 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
 
     private static DesignForm FormOf(Candle candle) =>
         candle.Label is { Form: LabelForm.Band } ? DesignForm.Wrap : candle.Design?.Form ?? DesignForm.One;
+
+    // Pictures of fewer dots show their steps in print (common practice of printers, no source).
+    private const double LeastDotsPerInch = 300;
+
+    private static IEnumerable<string> CoarseLogo(PaperRequest request, MadeLabel made) =>
+        made
+            .Document.Pages.SelectMany(p => p.All)
+            .OfType<PictureItem>()
+            .Where(p => p.Pixels == request.Brand.Logo?.Pixels && p.DotsPerInch < LeastDotsPerInch)
+            .Take(1)
+            .Select(p =>
+                $"the logo has {Math.Floor(p.DotsPerInch)} dots an inch at its printed size, and its steps will be seen: {LeastDotsPerInch} are usual; an SVG has no such limit."
+            );
 
     private static IReadOnlyList<string> Lacking(PaperRequest request) =>
         request.Brand.NameFace?.Lacks(request.Assessment.Candle.Name) ?? [];
