@@ -128,7 +128,27 @@ internal sealed class ColumnPlanner
         }
     }
 
+    // Blocks stand below each other and know nothing of their neighbours, except that text flows beside pictograms.
     private double HeightOf(double width, int first, int end)
+    {
+        for (int i = first; i < end; i++)
+        {
+            if (blocks[i] is Pictograms)
+            {
+                return Measured(width, first, end);
+            }
+        }
+
+        double height = 0;
+        for (int i = first; i < end; i++)
+        {
+            height += Measured(width, i, i + 1);
+        }
+
+        return height;
+    }
+
+    private double Measured(double width, int first, int end)
     {
         if (heights.TryGetValue((width, first, end), out double known))
         {
