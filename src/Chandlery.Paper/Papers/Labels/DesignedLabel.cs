@@ -286,8 +286,7 @@ public sealed class DesignedLabel
         return height >= longer ? shorter : longer;
     }
 
-    private FittedLabel? Panel(double width, double height, double wantedOfLeast) =>
-        document.Panel(width, height) is { } panel && panel.XHeight.Value >= panel.Band.XHeight.Value * wantedOfLeast - 1e-9 ? panel : null;
+    private FittedLabel? Panel(double width, double height, double wantedOfLeast) => document.Panel(width, height, wantedOfLeast);
 
     private Scene Page(double width, double height, IEnumerable<SceneItem> items, IReadOnlyList<Mark>? marks = null) =>
         new(width, height, [.. items], marks ?? []) { BleedMm = BleedMm, CutPath = Rounded() };

@@ -105,10 +105,21 @@ public sealed class LabelDocument
     /// The legal text in a rectangle; null where it does not fit, or where the law asks for a larger one. Where the law says "if
     /// possible", a vessel that is lower than its size may carry a smaller one.
     /// </summary>
-    internal FittedLabel? Panel(double widthMm, double heightMm)
+    /// <param name="widthMm">Width.</param>
+    /// <param name="heightMm">Height.</param>
+    /// <param name="ofLeast">How much larger than the least the letters are to be.</param>
+    internal FittedLabel? Panel(double widthMm, double heightMm, double ofLeast)
     {
         LabelShape shape = Arrangements.Rectangle(new LabelSize(new Millimetres(widthMm), new Millimetres(heightMm)), "");
-        return shape.Holds(band.Label) || IsTooLow ? FitOne(shape) : null;
+
+        // Whether letters of that size fit with the smallest pictograms is soon told; only then is the best arrangement looked for.
+        return
+            (shape.Holds(band.Label) || IsTooLow)
+            && fitter.Holds(whole, shape, ofLeast)
+            && FitOne(shape) is { } fitted
+            && fitted.XHeight.Value >= (band.XHeight.Value * ofLeast) - 1e-9
+            ? fitted
+            : null;
     }
 
     private static LabelDocument? Open(

@@ -29,8 +29,11 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     private const double PictogramShare = 1.0 / 15;
 
     /// <summary>Whether a document fits a shape at the least sizes.</summary>
-    public bool Holds(MarkupDocument document, LabelShape shape) =>
-        EdgesOf(document, shape).Any(e => Try(document, shape, e, band.XHeight.Value, band.Pictogram.Value) is not null);
+    /// <param name="document">The text.</param>
+    /// <param name="shape">The shape.</param>
+    /// <param name="ofLeast">How much larger than the least the letters are to be.</param>
+    public bool Holds(MarkupDocument document, LabelShape shape, double ofLeast = 1) =>
+        EdgesOf(document, shape).Any(e => Try(document, shape, e, band.XHeight.Value * ofLeast, band.Pictogram.Value) is not null);
 
     /// <summary>Fits a document into a shape; null when it does not fit at the least sizes.</summary>
     public FittedPage? TryFit(MarkupDocument document, LabelShape shape)
