@@ -1,4 +1,3 @@
-using System.Text;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 using SkiaSharp;
@@ -9,22 +8,10 @@ namespace Chandlery.Paper.Drawing;
 internal sealed class Canvas : ISurface
 {
     private readonly SKCanvas canvas;
-    private readonly Func<Face, SKTypeface> typefaces;
 
-    private Canvas(SKCanvas canvas, Func<Face, SKTypeface> typefaces)
-    {
-        this.canvas = canvas;
-        this.typefaces = typefaces;
-    }
+    private Canvas(SKCanvas canvas) => this.canvas = canvas;
 
-    public static void Draw(SKCanvas canvas, Scene scene, Func<Face, SKTypeface> typefaces)
-    {
-        var surface = new Canvas(canvas, typefaces);
-        foreach (SceneItem item in scene.Items)
-        {
-            item.DrawOn(surface);
-        }
-    }
+    public static void Draw(SKCanvas canvas, Scene scene) => new Canvas(canvas).DrawAll(scene.Items);
 
     public static SKColor ColourOf(Ink ink) => new(ink.Red, ink.Green, ink.Blue);
 
@@ -37,30 +24,18 @@ internal sealed class Canvas : ISurface
             return;
         }
 
-        // Set at the size of the font's own grid, where every position is a whole number: a PDF then holds a line's glyphs as
-        // one text wherever no kerning moves them, instead of one by one.
+        // Set at the size of the font's own grid, where every position is a whole number.
         int unitsPerEm = text.Face.UnitsPerEm;
-        using var font = new SKFont(typefaces(text.Face), unitsPerEm)
+        using var font = new SKFont(text.Face.Typeface, unitsPerEm)
         {
             Subpixel = true,
             LinearMetrics = true,
             Hinting = SKFontHinting.None,
         };
-        byte[] utf8 = Encoding.UTF8.GetBytes(shaped.Text);
         using var builder = new SKTextBlobBuilder();
-        SKPositionedTextRunBuffer run = builder.AllocatePositionedTextRun(font, shaped.Glyphs.Length, utf8.Length);
-        var positions = new SKPoint[shaped.Glyphs.Length];
-        var clusters = new uint[shaped.Glyphs.Length];
-        for (int i = 0; i < positions.Length; i++)
-        {
-            positions[i] = new SKPoint(shaped.Positions[i], 0);
-            clusters[i] = (uint)Encoding.UTF8.GetByteCount(shaped.Text.AsSpan(0, shaped.Clusters[i]));
-        }
-
+        SKPositionedRunBuffer run = builder.AllocatePositionedRun(font, shaped.Glyphs.Length);
         run.SetGlyphs(shaped.Glyphs);
-        run.SetPositions(positions);
-        run.SetText(utf8);
-        run.SetClusters(clusters);
+        run.SetPositions([.. shaped.Positions.Select(x => new SKPoint(x, 0))]);
         using SKTextBlob blob = builder.Build()!;
         using var paint = new SKPaint { Color = ColourOf(text.Ink), IsAntialias = true };
         canvas.Save();

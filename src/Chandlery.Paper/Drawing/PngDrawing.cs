@@ -25,7 +25,7 @@ public static class PngDrawing
         using SKSurface surface = SKSurface.Create(info);
         surface.Canvas.Clear(SKColors.White);
         surface.Canvas.Scale((float)dotsPerMm);
-        Canvas.Draw(surface.Canvas, scene, face => face.Typeface);
+        Canvas.Draw(surface.Canvas, scene);
         using SKImage image = surface.Snapshot();
         using SKPixmap pixels = image.PeekPixels();
         using SKData data = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.None, CompressionLevel))!;

@@ -20,12 +20,7 @@ public static class SvgDrawing
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\">\n"
         );
         svg.Append($"<title>{SecurityElement.Escape(title)}</title>\n<rect width=\"{width}\" height=\"{height}\" fill=\"#FFFFFF\"/>\n");
-        var surface = new SvgSurface(svg);
-        foreach (SceneItem item in scene.Items)
-        {
-            item.DrawOn(surface);
-        }
-
+        new SvgSurface(svg).DrawAll(scene.Items);
         return svg.Append("</svg>\n").ToString();
     }
 }

@@ -79,7 +79,8 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
         }
     }
 
-    private void DrawAll(IReadOnlyList<SceneItem> items)
+    /// <summary>Writes items, from back to front.</summary>
+    public void DrawAll(IReadOnlyList<SceneItem> items)
     {
         foreach (SceneItem item in items)
         {

@@ -26,7 +26,7 @@ public static class ThermalDrawing
         {
             canvas.Clear(SKColors.White);
             canvas.Scale((float)dotsPerMm);
-            Canvas.Draw(canvas, scene, face => face.Typeface);
+            Canvas.Draw(canvas, scene);
         }
 
         return Encode(bitmap.GetPixelSpan(), bitmap.RowBytes, width, height, dotsPerInch);
