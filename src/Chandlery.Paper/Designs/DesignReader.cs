@@ -1,5 +1,3 @@
-using System.Xml;
-using System.Xml.Linq;
 using Chandlery.Paper.Designs.Ornaments;
 using Chandlery.Paper.Markup;
 using Chandlery.Yaml;
@@ -25,29 +23,12 @@ internal static class DesignReader
         Problems problems
     )
     {
-        string shownAs = template + " (as written out)";
-        XElement root;
-        try
-        {
-            var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
-            using var reader = XmlReader.Create(new StringReader(xml), settings);
-            root = XDocument.Load(reader, LoadOptions.SetLineInfo).Root!;
-        }
-        catch (XmlException error)
-        {
-            problems.Add(
-                new TextPlace(shownAs, error.LineNumber, error.LinePosition),
-                $"The template did not write well-formed markup: {error.Message}",
-                "Close every element; names are already escaped for you."
-            );
-            return null;
-        }
-
         var own = new Problems();
-        var reading = new MarkupReading(shownAs, own);
-        if (root.Name.LocalName != "design")
+        var reading = new MarkupReading(template + " (as written out)", own);
+        if (reading.Root(xml, "design") is not { } root)
         {
-            reading.Complain(root, $"The outermost element must be 'design', not '{root.Name.LocalName}'.");
+            problems.AddRange(own.Found);
+            return null;
         }
 
         var drawing = new DesignDrawing(facts, kit, size, reading);

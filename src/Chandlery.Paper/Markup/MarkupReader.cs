@@ -1,4 +1,3 @@
-using System.Xml;
 using System.Xml.Linq;
 using Chandlery.Paper.Blocks;
 using Chandlery.Yaml;
@@ -14,29 +13,12 @@ public static class MarkupReader
     /// <param name="problems">Collects what is wrong.</param>
     public static MarkupDocument? Read(string xml, string template, Problems problems)
     {
-        string shownAs = template + " (as written out)";
-        XElement root;
-        try
-        {
-            var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
-            using var reader = XmlReader.Create(new StringReader(xml), settings);
-            root = XDocument.Load(reader, LoadOptions.SetLineInfo | LoadOptions.PreserveWhitespace).Root!;
-        }
-        catch (XmlException error)
-        {
-            problems.Add(
-                new TextPlace(shownAs, error.LineNumber, error.LinePosition),
-                $"The template did not write well-formed markup: {error.Message}",
-                "Close every element; names are already escaped for you."
-            );
-            return null;
-        }
-
         var own = new Problems();
-        var reading = new MarkupReading(shownAs, own);
-        if (root.Name.LocalName != "paper")
+        var reading = new MarkupReading(template + " (as written out)", own);
+        if (reading.Root(xml, "paper") is not { } root)
         {
-            reading.Complain(root, $"The outermost element must be 'paper', not '{root.Name.LocalName}'.");
+            problems.AddRange(own.Found);
+            return null;
         }
 
         var document = new MarkupDocument(

@@ -14,6 +14,36 @@ internal sealed class MarkupReading(string file, Problems problems)
 {
     private const double Largest = 10_000;
 
+    /// <summary>The outermost element of what a template wrote; null, noted, when it is not well-formed.</summary>
+    /// <param name="xml">The text.</param>
+    /// <param name="name">What the element must be called; another one is noted.</param>
+    public XElement? Root(string xml, string name)
+    {
+        XElement root;
+        try
+        {
+            var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
+            using var reader = XmlReader.Create(new StringReader(xml), settings);
+            root = XDocument.Load(reader, LoadOptions.SetLineInfo | LoadOptions.PreserveWhitespace).Root!;
+        }
+        catch (XmlException error)
+        {
+            problems.Add(
+                new TextPlace(file, error.LineNumber, error.LinePosition),
+                $"The template did not write well-formed markup: {error.Message}",
+                "Close every element; names are already escaped for you."
+            );
+            return null;
+        }
+
+        if (root.Name.LocalName != name)
+        {
+            Complain(root, $"The outermost element must be '{name}', not '{root.Name.LocalName}'.");
+        }
+
+        return root;
+    }
+
     /// <summary>Notes what is wrong with an element.</summary>
     public void Complain(XElement element, string what, string remedy = "")
     {
