@@ -37,6 +37,14 @@ public static class BrandFiles
         return new BrandKit(brand, face, logo);
     }
 
+    /// <summary>The same when somebody asks for it, once; what is wrong stands in it.</summary>
+    public static Lazy<BrandKit> WhenAsked(Catalogue catalogue) =>
+        new(() =>
+        {
+            var problems = new Problems();
+            return Open(catalogue, problems) with { Problems = problems.Found };
+        });
+
     private static T? Load<T>(Brand brand, string name, TextPlace place, Func<byte[], T> read, Problems problems)
         where T : class
     {

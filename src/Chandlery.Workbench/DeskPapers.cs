@@ -4,7 +4,6 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Making;
 using Chandlery.Files;
-using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
@@ -30,12 +29,13 @@ internal static class DeskPapers
         }
 
         var settings = new PaperSettings(Math.Clamp(request.Count ?? 1, 1, PouringPlan.MostCandles));
-        BrandKit brand = BrandFiles.Open(desk.Catalogue, problems);
-        return problems.None
-            ? paper.Make(
-                new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings) { Catalogue = desk.Catalogue, Brand = brand }
-            )
-            : MissingPaper.Because(problems, isDue: true);
+        return paper.Make(
+            new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings)
+            {
+                Catalogue = desk.Catalogue,
+                OpensBrand = BrandFiles.WhenAsked(desk.Catalogue),
+            }
+        );
     }
 
     /// <summary>Why there is no paper, as a sentence.</summary>

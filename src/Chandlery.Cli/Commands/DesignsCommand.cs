@@ -52,10 +52,7 @@ internal static class DesignsCommand
                     string? asked = parse.GetValue(only);
                     if (asked is not null && !shelf.Names.Contains(asked))
                     {
-                        string near = Suggestion.Nearest(asked, shelf.Names) is { } guess
-                            ? $"Did you mean '{guess}'?"
-                            : $"Designs: {string.Join(", ", shelf.Names)}.";
-                        session.Complain($"There is no design '{asked}'. {near}");
+                        session.Complain($"There is no design '{asked}'. {shelf.Remedy(asked)}");
                         return ExitCode.BadInput;
                     }
 
@@ -81,6 +78,7 @@ internal static class DesignsCommand
         foreach (Assessment a in assessments)
         {
             PaperRequest request = session.Request(a, a.Languages[0], printer.Shop, new PaperSettings());
+            problems.AddRange(request.Brand.Problems);
             foreach (string design in designs)
             {
                 foreach (string piece in pieces)

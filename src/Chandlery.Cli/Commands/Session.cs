@@ -19,6 +19,9 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     /// <summary>The data files that law and drawings are read from.</summary>
     private IReadOnlyDictionary<string, string> data = new Dictionary<string, string>();
 
+    // What fronts are drawn with: opened once, by the first paper that has one.
+    private Lazy<BrandKit> brand = new(BrandKit.None);
+
     public TextWriter Output => output;
 
     /// <summary>Law and languages; there once <see cref="Run"/> has started the work.</summary>
@@ -27,15 +30,12 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     /// <summary>The maker's folder; there once <see cref="Run"/> has started the work.</summary>
     public DeclarationFolder Declarations { get; private set; } = null!;
 
-    /// <summary>What fronts are drawn with; there once <see cref="Print"/> has started the work.</summary>
-    public BrandKit Brand { get; private set; } = BrandKit.None;
-
     /// <summary>The wax of an assessed candle.</summary>
     public Wax WaxOf(Assessment assessment) => Declarations.Catalogue.Find<Wax>(assessment.Candle.Wax, new Problems())!;
 
     /// <summary>What a paper of an assessed candle is made of.</summary>
     public PaperRequest Request(Assessment a, Language language, PaperShop shop, PaperSettings settings) =>
-        new(a, language, WaxOf(a), Lawbook, shop, settings) { Catalogue = Declarations.Catalogue, Brand = Brand };
+        new(a, language, WaxOf(a), Lawbook, shop, settings) { Catalogue = Declarations.Catalogue, OpensBrand = brand };
 
     /// <summary>Templates and drawings of the program's own, with the data of this run.</summary>
     public PaperShop OpenShop(Problems problems) => ShippedShop.Open(data, null, problems);
@@ -82,7 +82,7 @@ internal sealed class Session(TextWriter output, TextWriter errors)
             {
                 var problems = new Problems();
                 Printer printer = Printer.Open(parse, paper, session.data, problems);
-                session.Brand = BrandFiles.Open(session.Declarations.Catalogue, problems);
+                session.brand = BrandFiles.WhenAsked(session.Declarations.Catalogue);
                 return problems.None ? work(session, printer, assessments) : session.Report(problems.Found);
             }
         );

@@ -1,5 +1,6 @@
 using Chandlery.Core.Declared;
 using Chandlery.Paper.Fonts;
+using Chandlery.Yaml;
 
 namespace Chandlery.Paper.Designs;
 
@@ -9,6 +10,9 @@ namespace Chandlery.Paper.Designs;
 /// <param name="Logo">The logo; null for none.</param>
 public sealed record BrandKit(Brand? Brand, Face? NameFace, LogoArt? Logo)
 {
+    /// <summary>What is wrong with its files: no front is drawn with it then.</summary>
+    public IReadOnlyList<Problem> Problems { get; init; } = [];
+
     /// <summary>A maker without a brand.</summary>
     public static BrandKit None { get; } = new(null, null, null);
 }

@@ -19,6 +19,10 @@ public sealed class DesignShelf(TemplateShelf templates)
             .Order(StringComparer.Ordinal),
     ];
 
+    /// <summary>What to write instead of a name that no design has.</summary>
+    public string Remedy(string asked) =>
+        Suggestion.Nearest(asked, Names) is { } near ? $"Did you mean '{near}'?" : $"Designs: {string.Join(", ", Names)}.";
+
     /// <summary>What a design is, in a sentence: the first remark of its front.</summary>
     public string About(string design) => templates.FirstRemark($"{Folder}{design}/{Front}");
 

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
+using System.IO.Hashing;
 using System.Reflection;
 using System.Runtime.InteropServices;
 using HarfBuzzSharp;
@@ -14,6 +15,9 @@ public sealed class Face
 {
     private static readonly Dictionary<Weight, Lazy<Face>> Own = Enum.GetValues<Weight>()
         .ToDictionary(w => w, w => new Lazy<Face>(() => new Face(Shipped(w))));
+
+    // A face is never let go, and the page opens a maker's for every paper: the same file is the same face.
+    private static readonly ConcurrentDictionary<UInt128, Face> Opened = new();
 
     // Contextual alternates would turn "3x4" into another sign: what is declared must read back as it was written.
     private static readonly Feature[] Features = [new(new Tag('c', 'a', 'l', 't'), 0)];
@@ -84,6 +88,12 @@ public sealed class Face
             throw new FormatException(refusal.TrimEnd('.'));
         }
 
+        UInt128 hash = XxHash128.HashToUInt128(data);
+        if (Opened.TryGetValue(hash, out Face? known))
+        {
+            return known;
+        }
+
         using SKTypeface? typeface = SKTypeface.FromData(SKData.CreateCopy(data));
         if (typeface is null)
         {
@@ -91,7 +101,9 @@ public sealed class Face
         }
 
         using var letters = new SKFont(typeface);
-        return letters.ContainsGlyphs("xpÅ1") ? new Face(data) : throw new FormatException("it lacks Latin letters or figures");
+        return letters.ContainsGlyphs("xpÅ1")
+            ? Opened.GetOrAdd(hash, _ => new Face(data))
+            : throw new FormatException("it lacks Latin letters or figures");
     }
 
     /// <summary>Characters of a text that the face has no glyph for.</summary>

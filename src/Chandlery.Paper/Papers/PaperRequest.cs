@@ -21,8 +21,15 @@ public sealed record PaperRequest(
     PaperSettings Settings
 )
 {
+    /// <summary>Opens what fronts are drawn with, when a front is asked for: the other papers need no logo and no face.</summary>
+    public Lazy<BrandKit> OpensBrand { get; init; } = new(BrandKit.None);
+
     /// <summary>What fronts are drawn with.</summary>
-    public BrandKit Brand { get; init; } = BrandKit.None;
+    public BrandKit Brand
+    {
+        get => OpensBrand.Value;
+        init => OpensBrand = new Lazy<BrandKit>(value);
+    }
 
     /// <summary>Name of the design of the candle's front; null for none.</summary>
     public string? Design => Assessment.Candle.Design?.Name ?? Brand.Brand?.Design;

@@ -34,6 +34,20 @@ public sealed class FolderTests : IDisposable
     private static int Times(string text, string part) => text.Split(part).Length - 1;
 
     [Fact]
+    public void ALogoThatIsMissingStopsTheLabelAlone()
+    {
+        File.AppendAllText(In("brand.yaml"), "logo: lost.svg\n");
+        (int code, string output, _) = Command.Run("card", In("candles/fig-tin.yaml"), "--out", Out);
+        Assert.Equal(ExitCode.Fine, code);
+        Assert.Contains("fig-tin-burn-card.pdf", output, StringComparison.Ordinal);
+
+        (code, output, string errors) = Command.Run("label", In("candles/fig-tin.yaml"), "--out", Out);
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Contains("There is no file 'lost.svg'", errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("fig-tin-label.pdf", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AHalfWrittenCandleStopsNoOther()
     {
         File.WriteAllText(In("candles/half.yaml"), "declares: candle\nname: Half\n");

@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
@@ -16,18 +17,24 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
     /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
-        if (request.Design is not { } design || !TakesFront(request.Assessment.Candle))
+        if (!TakesFront(request.Assessment.Candle) || request.Design is not { } design)
         {
             return LawAlone(request, "", problems);
         }
 
-        IReadOnlyList<string> known = request.Shop.Designs.Names;
-        if (!known.Contains(design))
+        problems.AddRange(request.Brand.Problems);
+        if (!problems.None)
+        {
+            return MissingPaper.Because(problems, isDue: true);
+        }
+
+        DesignShelf designs = request.Shop.Designs;
+        if (!designs.Names.Contains(design))
         {
             problems.Add(
                 request.Assessment.Candle.Design?.Place ?? request.Brand.Brand!.Place,
                 $"There is no design '{design}'.",
-                Suggestion.Nearest(design, known) is { } near ? $"Did you mean '{near}'?" : $"Designs: {string.Join(", ", known)}."
+                designs.Remedy(design)
             );
             return MissingPaper.Because(problems, isDue: true);
         }
