@@ -5,6 +5,8 @@ using Chandlery.Core.Law;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Duties;
 using Chandlery.Core.SafetyFiles.Records;
+using Chandlery.Files;
+using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Records;
 using Chandlery.Yaml;
@@ -47,6 +49,8 @@ internal static class DutiesCommand
             all.ForEach(d => Table(session, d.Of, d.Lines));
         }
 
+        var problems = new Problems();
+        PaperShop? shop = into is null ? null : session.OpenShop(problems);
         foreach ((Assessment a, IReadOnlyList<DutyLine> lines) in all)
         {
             foreach (Place place in finder.WithoutRules(a))
@@ -54,13 +58,17 @@ internal static class DutiesCommand
                 session.Complain($"{a.Id}: no duties are known here for {place.Name}: that does not mean that there are none.");
             }
 
-            if (into is not null)
+            if (shop is not null && RecordDocument.Make(DutyRecord.Of(a, lines), shop, problems) is { } document)
             {
-                Write(session, a, lines, into, assessments.Count(other => other.Id == a.Id) == 1 ? "" : a.Edition.Id + "-");
+                string prefix = assessments.Count(other => other.Id == a.Id) == 1 ? "" : a.Edition.Id + "-";
+                new PendingFile($"{prefix}{a.Id}-duties.pdf", PdfDrawing.Draw(document)).Write(into!, session.Output);
             }
         }
 
-        return all.Exists(d => d.Lines.Any(l => l.State == DutyState.Open)) ? ExitCode.StopsSale : ExitCode.Fine;
+        return session.Close(
+            new FolderReport(problems.Found, []),
+            all.Exists(d => d.Lines.Any(l => l.State == DutyState.Open)) ? ExitCode.StopsSale : ExitCode.Fine
+        );
     }
 
     private static void Table(Session session, Assessment a, IReadOnlyList<DutyLine> lines)
@@ -73,17 +81,5 @@ internal static class DutiesCommand
         }
 
         table.Write(session.Output, AssessCommand.Width);
-    }
-
-    private static void Write(Session session, Assessment a, IReadOnlyList<DutyLine> lines, string into, string prefix)
-    {
-        var problems = new Problems();
-        PaperShop shop = session.OpenShop(problems);
-        if (RecordDocument.Make(DutyRecord.Of(a, lines), shop, problems) is { } document)
-        {
-            string file = Path.Combine(into, $"{prefix}{a.Id}-duties.pdf");
-            Files.AtomicFile.Write(file, Paper.Drawing.PdfDrawing.Draw(document));
-            session.Output.WriteLine(file);
-        }
     }
 }

@@ -108,9 +108,7 @@ internal sealed class KeptFolder
         PaperShop shop = ShippedShop.Open(Data, null, problems);
         if (RecordDocument.Make(kept, shop, problems) is { } document)
         {
-            string file = Path.Combine(into, name + ".pdf");
-            AtomicFile.Write(file, Paper.Drawing.PdfDrawing.Draw(document));
-            Session.Output.WriteLine(file);
+            new PendingFile(name + ".pdf", Paper.Drawing.PdfDrawing.Draw(document)).Write(into, Session.Output);
         }
     }
 }

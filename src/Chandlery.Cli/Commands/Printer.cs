@@ -70,9 +70,7 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
     {
         foreach (PendingFile file in files)
         {
-            string path = Path.Combine(folder, file.Name);
-            AtomicFile.Write(path, file.Content);
-            output.WriteLine(path);
+            file.Write(folder, output);
         }
     }
 }

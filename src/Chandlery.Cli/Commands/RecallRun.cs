@@ -55,9 +55,7 @@ internal sealed class RecallRun(KeptFolder folder)
 
         foreach (PendingFile file in files)
         {
-            string path = Path.Combine(into, file.Name);
-            AtomicFile.Write(path, file.Content);
-            folder.Session.Output.WriteLine(path);
+            file.Write(into, folder.Session.Output);
         }
 
         folder.Session.Complain(
@@ -144,12 +142,17 @@ internal sealed class RecallRun(KeptFolder folder)
         PaperShop shop = ShippedShop.Open(folder.Data, null, problems);
         var documents = new RecallDocuments(shop, problems);
         Dictionary<string, string> places = folder.Lawbook.Places.ToDictionary(p => p.Code.Text, p => p.Name);
+        Dictionary<string, List<string>> spoken = recall
+            .Batches.SelectMany(b => b.Dispatches)
+            .Select(d => d.Country)
+            .Distinct()
+            .ToDictionary(c => c, LanguagesOf);
         foreach (IGrouping<string, AffectedBatch> candle in recall.Batches.GroupBy(b => b.Candle.Id))
         {
             List<AffectedBatch> batches = [.. candle];
             List<string> languages =
             [
-                .. batches.SelectMany(b => b.Dispatches).SelectMany(d => LanguagesOf(d.Country)).Append(Fallback).Distinct(),
+                .. batches.SelectMany(b => b.Dispatches).SelectMany(d => spoken[d.Country]).Append(Fallback).Distinct(),
             ];
             foreach (string code in languages)
             {
@@ -166,7 +169,7 @@ internal sealed class RecallRun(KeptFolder folder)
                 foreach (
                     Dispatch dispatch in batches
                         .SelectMany(b => b.Dispatches)
-                        .Where(d => d.Receiver is not null && LanguagesOf(d.Country)[0] == code)
+                        .Where(d => d.Receiver is not null && spoken[d.Country][0] == code)
                 )
                 {
                     Draw($"{candle.Key}-recall-letter-{dispatch.Id}", documents.Letter(notice, dispatch, dispatch.Receiver!, words));
@@ -176,11 +179,7 @@ internal sealed class RecallRun(KeptFolder folder)
 
         IReadOnlyList<(string, RecallRules?)> rules =
         [
-            .. recall
-                .Batches.SelectMany(b => b.Dispatches)
-                .Select(d => d.Country)
-                .Distinct()
-                .Select(c => (places.GetValueOrDefault(c, c), folder.Lawbook.Safety.For(folder.Lawbook.Safety.Recalls, c))),
+            .. spoken.Keys.Select(c => (places.GetValueOrDefault(c, c), folder.Lawbook.Safety.For(folder.Lawbook.Safety.Recalls, c))),
         ];
         string hazard = dangers[Fallback];
         Draw("recall-authority", RecordDocument.Make(AuthorityRecord.Of(recall, maker, hazard, rules, folder.AsOf), shop, problems));

@@ -42,9 +42,9 @@ internal static class WeighingCommand
 
         List<(WeighingVerdict Verdict, string Batch)> verdicts = [.. Verdicts(folder.Catalogue, rules)];
         List<WeighingLine> lines = [.. verdicts.Select(v => WeighingLine.Of(v.Verdict, v.Batch))];
+        List<(Batch Batch, WeighingVerdict? Newest)> marked = [.. EMarks.Of(folder.Catalogue, rules)];
         lines.AddRange(
-            EMarks
-                .Of(folder.Catalogue, rules)
+            marked
                 .Where(e => e.Newest is null)
                 .Select(e => new WeighingLine(
                     null,
@@ -79,7 +79,7 @@ internal static class WeighingCommand
         }
 
         folder.Write(WeighingRecord.Of(folder.MakerName, verdicts, rules.Clause), "weighings", into);
-        return EMarks.Of(folder.Catalogue, rules).All(e => e.Newest?.Passes == true) && verdicts.TrueForAll(v => v.Verdict.Passes == true)
+        return marked.TrueForAll(e => e.Newest?.Passes == true) && verdicts.TrueForAll(v => v.Verdict.Passes == true)
             ? ExitCode.Fine
             : ExitCode.StopsSale;
     }

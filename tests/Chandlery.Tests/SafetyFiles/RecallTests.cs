@@ -129,6 +129,24 @@ public sealed class RecallTests
     }
 
     [Fact]
+    public void A_place_without_words_is_said_once()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("dispatches/hb-2611-lantern.yaml", "country: DE", "country: EE");
+        (_, _, string errors) = Command.Run(
+            "recall",
+            folder.Path,
+            "--batch",
+            "hb-2611",
+            "--hazard",
+            "en: The bowl can crack.",
+            "--out",
+            Path.Combine(folder.Path, "out")
+        );
+        Assert.Equal(2, errors.Split("EE: there are no words for a recall").Length);
+    }
+
+    [Fact]
     public void Names_are_taken_out_after_their_time_and_counts_stay()
     {
         using var folder = new MakersFolder();
