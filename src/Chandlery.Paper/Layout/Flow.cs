@@ -43,7 +43,7 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
 
         return new LayoutResult(
             [.. items.Take(from.Items), .. items.Skip(from.Items).Select(i => i.Moved(0, down))],
-            [.. marks.Take(from.Marks), .. marks.Skip(from.Marks).Select(m => m with { YMm = m.YMm + down })],
+            [.. marks.Take(from.Marks), .. marks.Skip(from.Marks).Select(m => m.Moved(0, down))],
             end,
             overflow
         );

@@ -6,4 +6,10 @@ namespace Chandlery.Paper.Scenes;
 /// <param name="YMm">Top.</param>
 /// <param name="WidthMm">Width.</param>
 /// <param name="HeightMm">Height.</param>
-public sealed record Mark(string Name, double XMm, double YMm, double WidthMm, double HeightMm);
+public sealed record Mark(string Name, double XMm, double YMm, double WidthMm, double HeightMm)
+{
+    /// <summary>The same thing elsewhere.</summary>
+    /// <param name="xMm">How far to the right.</param>
+    /// <param name="yMm">How far down.</param>
+    public Mark Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
+}

@@ -64,7 +64,7 @@ public static class SheetDocument
             (double x, double y) = Corner(grid, cell, options);
             (double besideMm, double aboveMm) = Gutter(grid, label);
             items.Add(Bled(label, x, y, Math.Min(stock.Bleed.Value, besideMm / 2), Math.Min(stock.Bleed.Value, aboveMm / 2)));
-            marks.AddRange(label.Marks.Select(m => m with { XMm = m.XMm + x, YMm = m.YMm + y }));
+            marks.AddRange(label.Marks.Select(m => m.Moved(x, y)));
             cuts.Append(SkiaPaths.Moved(label.CutPath ?? Strokes.BoxPath(label.WidthMm, label.HeightMm), x, y)).Append(' ');
             if (options.CropMarks)
             {

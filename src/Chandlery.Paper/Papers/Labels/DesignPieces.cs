@@ -72,7 +72,7 @@ public static class DesignPieces
         Pen area = isRound
             ? new Pen().Circle(size.Width / 2, size.Height / 2, (size.Width / 2) + bleed)
             : new Pen().Box(-bleed, -bleed, size.Width + (2 * bleed), size.Height + (2 * bleed));
-        List<SceneItem> items = [Shading.Fill(area, art.Ground), new ClipItem(area.ToString(), 0, 0, art.Items)];
+        List<SceneItem> items = [.. art.Within(area, 0, 0)];
         if (piece == DesignPiece.Tag)
         {
             // The hole shows on screen and proof; the press has it as a cut.

@@ -126,7 +126,7 @@ public sealed class DesignedLabel
                 double largest = Math.Min(Math.Min(along * LargestShare, across * 1.15), LargestArtMm);
                 for (double art = largest; art >= Math.Min(LeastArtMm, across * 0.6); art -= StepMm)
                 {
-                    FittedLabel? panel = above ? Panel(width, height - art, wanted) : Panel(width - art, height, wanted);
+                    FittedLabel? panel = above ? document.Panel(width, height - art, wanted) : document.Panel(width - art, height, wanted);
                     if (panel is not null)
                     {
                         return above ? FrontAndLaw.Above(art, panel) : FrontAndLaw.Beside(art, panel);
@@ -143,7 +143,7 @@ public sealed class DesignedLabel
         FittedLabel? back = null;
         if (request.Assessment.Candle.Label is { Form: LabelForm.Rectangle } asked)
         {
-            back = Panel(asked.Size.Width.Value, asked.Size.Height.Value, 1);
+            back = document.Panel(asked.Size.Width.Value, asked.Size.Height.Value, 1);
         }
         else
         {
@@ -161,14 +161,10 @@ public sealed class DesignedLabel
             return null;
         }
 
-        Scene front = Page(
-            back.Shape.WidthMm,
-            back.Shape.HeightMm,
-            Zone(art, new Box(0, 0, back.Shape.WidthMm, back.Shape.HeightMm), true, true)
-        );
-        var panelBox = new Box(0, 0, back.Shape.WidthMm, back.Shape.HeightMm);
-        Scene law = Page(back.Shape.WidthMm, back.Shape.HeightMm, LawOn(back, panelBox, BleedMm), back.Scene.Marks);
-        return Made([front, law], leftOff, panelBox);
+        var whole = new Box(0, 0, back.Shape.WidthMm, back.Shape.HeightMm);
+        Scene front = Page(whole.Width, whole.Height, Zone(art, whole, true, true));
+        Scene law = Page(whole.Width, whole.Height, LawOn(back, whole, BleedMm), back.Scene.Marks);
+        return Made([front, law], leftOff, whole);
     }
 
     private MadeLabel? Wrap(IReadOnlyList<StatementChoice> leftOff)
@@ -198,11 +194,10 @@ public sealed class DesignedLabel
         }
 
         var items = new List<SceneItem>(Zone(front, new Box(0, 0, first, height), true, false));
-        double lawAt = first;
-        var panelBox = new Box(lawAt, 0, panel.Shape.WidthMm, height);
+        var panelBox = new Box(first, 0, panel.Shape.WidthMm, height);
         if (repeats)
         {
-            double left = lawAt + panel.Shape.WidthMm;
+            double left = panelBox.Right;
             if (Art(height * 1.4 < width - left ? DesignPiece.Strip : DesignPiece.Front, width - left, height) is not { } again)
             {
                 return null;
@@ -212,7 +207,7 @@ public sealed class DesignedLabel
         }
 
         items.AddRange(LawOn(panel, panelBox, repeats ? 0 : BleedMm));
-        return Made([Page(width, height, items, Moved(panel.Scene.Marks, lawAt))], leftOff, panelBox);
+        return Made([Page(width, height, items, [.. panel.Scene.Marks.Select(m => m.Moved(first, 0))])], leftOff, panelBox);
     }
 
     private MadeLabel? Beside(FrontAndLaw way, IReadOnlyList<StatementChoice> leftOff)
@@ -224,7 +219,7 @@ public sealed class DesignedLabel
 
         // The panel is laid over the art, so that a front above it may run over its lower edge too.
         List<SceneItem> items = [.. Zone(art, way.Front, true, way.Front.Right >= way.WidthMm), .. LawOn(way.Panel, way.Law, BleedMm)];
-        IReadOnlyList<Mark> marks = [.. way.Panel.Scene.Marks.Select(m => m with { XMm = m.XMm + way.Law.X, YMm = m.YMm + way.Law.Y })];
+        IReadOnlyList<Mark> marks = [.. way.Panel.Scene.Marks.Select(m => m.Moved(way.Law.X, way.Law.Y))];
         return Made([Page(way.WidthMm, way.HeightMm, items, marks)], leftOff, way.Law);
     }
 
@@ -263,7 +258,7 @@ public sealed class DesignedLabel
         {
             for (double width = Math.Ceiling(LeastWidth(height)); width <= Math.Min(most, LongestPanelMm); width += StepMm)
             {
-                if (Panel(width, height, wanted) is { } panel)
+                if (document.Panel(width, height, wanted) is { } panel)
                 {
                     return panel;
                 }
@@ -286,8 +281,6 @@ public sealed class DesignedLabel
         return height >= longer ? shorter : longer;
     }
 
-    private FittedLabel? Panel(double width, double height, double wantedOfLeast) => document.Panel(width, height, wantedOfLeast);
-
     private Scene Page(double width, double height, IEnumerable<SceneItem> items, IReadOnlyList<Mark>? marks = null) =>
         new(width, height, [.. items], marks ?? []) { BleedMm = BleedMm, CutPath = Rounded() };
 
@@ -303,12 +296,7 @@ public sealed class DesignedLabel
         double left = bleedsLeft ? BleedMm : 0;
         double right = bleedsRight ? BleedMm : 0;
         var area = new Box(zone.X - left, zone.Y - BleedMm, zone.Width + left + right, zone.Height + (2 * BleedMm));
-        Pen outline = new Pen().Box(area.X, area.Y, area.Width, area.Height);
-        return
-        [
-            Shading.Fill(outline, art.Ground),
-            new ClipItem(outline.ToString(), 0, 0, [.. art.Items.Select(i => i.Moved(zone.X, zone.Y))]),
-        ];
+        return art.Within(new Pen().Box(area.X, area.Y, area.Width, area.Height), zone.X, zone.Y);
     }
 
     // White first, over whatever a design may have drawn there.
@@ -322,7 +310,4 @@ public sealed class DesignedLabel
             ),
             .. panel.Scene.Items.Select(i => i.Moved(box.X, box.Y)),
         ];
-
-    private static IReadOnlyList<Mark> Moved(IReadOnlyList<Mark> marks, double byMm) =>
-        [.. marks.Select(m => m with { XMm = m.XMm + byMm })];
 }
