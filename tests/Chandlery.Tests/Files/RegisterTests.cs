@@ -85,20 +85,9 @@ public sealed class RegisterTests : IDisposable
         Assert.Contains(Verify(), w => w.Contains("declaration", StringComparison.Ordinal));
     }
 
-    private IReadOnlyList<string> Verify()
-    {
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
-        return register.Verify();
-    }
+    private IReadOnlyList<string> Verify() => TestRegisters.Verify(Path);
 
-    private void Tamper(string sql)
-    {
-        using var connection = new SqliteConnection($"Data Source={Path};Pooling=False");
-        connection.Open();
-        using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = sql;
-        command.ExecuteNonQuery();
-    }
+    private void Tamper(string sql) => TestRegisters.Tamper(Path, sql);
 
     [Fact]
     public void The_database_itself_refuses_changes()

@@ -37,20 +37,9 @@ public sealed class RegisterTruthTests : IDisposable
         return this;
     }
 
-    private IReadOnlyList<string> Verify()
-    {
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
-        return register.Verify();
-    }
+    private IReadOnlyList<string> Verify() => TestRegisters.Verify(Path);
 
-    private void Tamper(string sql)
-    {
-        using var connection = new SqliteConnection($"Data Source={Path};Pooling=False");
-        connection.Open();
-        using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = sql;
-        command.ExecuteNonQuery();
-    }
+    private void Tamper(string sql) => TestRegisters.Tamper(Path, sql);
 
     [Theory]
     [InlineData("DELETE FROM used_oil WHERE number = 2", "entry 2: used_oil does not say what is signed")]

@@ -48,22 +48,16 @@ public sealed class UfiTwinTests
     [Outside("CLP Annex VIII, Part A, 5: a UFI identifies one composition")]
     public void A_folder_whose_candles_are_read_one_by_one_says_it_too()
     {
-        string folder = Directory.CreateTempSubdirectory("chandlery-").FullName;
-        foreach (string file in Directory.EnumerateFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
-        {
-            string copy = Path.Combine(folder, Path.GetRelativePath(TestLaw.DemoFolder, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
-
-        string bowl = File.ReadAllText(Path.Combine(folder, "candles", "harbour-bowl.yaml"));
-        File.WriteAllText(
-            Path.Combine(folder, "twin.yaml"),
-            bowl.Replace("percent: 8", "percent: 7", StringComparison.Ordinal)
+        using var folder = new MakersFolder();
+        folder.Write(
+            "candles/twin.yaml",
+            folder
+                .Read("candles/harbour-bowl.yaml")
+                .Replace("percent: 8", "percent: 7", StringComparison.Ordinal)
                 .Replace("Harbour Bowl", "Twin Bowl", StringComparison.Ordinal)
         );
         FolderEntries<(string Id, bool Stops)> run = FolderRun.Assess(
-            folder,
+            folder.Path,
             TestLaw.Lawbook,
             TestLaw.Today,
             "IE",
@@ -73,6 +67,5 @@ public sealed class UfiTwinTests
             ["harbour-bowl", "twin"],
             run.Entries.SelectMany(e => e.Results).Where(r => r.Stops && r.Id != "hb-2611").Select(r => r.Id).Order(StringComparer.Ordinal)
         );
-        Directory.Delete(folder, true);
     }
 }

@@ -1,6 +1,5 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Quantities;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Proofs;
@@ -13,27 +12,8 @@ namespace Chandlery.Tests.Paper;
 /// <summary>Labels in columns: as large as their room allows, languages side by side.</summary>
 public class ColumnTests
 {
-    private static LabelResult Make(Assessment a, double width, double height)
-    {
-        var request = new LabelRequest(
-            LabelForm.Rectangle,
-            new LabelSize(new Millimetres(width), new Millimetres(height)),
-            new Millimetres(0),
-            new Millimetres(0)
-        );
-        var problems = new Problems();
-        LabelResult? made = LabelDocument.Make(
-            a with
-            {
-                Candle = a.Candle with { Label = request },
-            },
-            TestLaw.Shop,
-            TestLaw.Lawbook.Burning,
-            problems
-        );
-        Assert.Empty(problems.Found);
-        return made!;
-    }
+    private static LabelResult Make(Assessment a, double width, double height) =>
+        TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, width, height));
 
     [Fact]
     public void ABandOfTwoLanguagesStandsInColumns()

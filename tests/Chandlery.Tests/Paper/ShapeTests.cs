@@ -16,25 +16,6 @@ namespace Chandlery.Tests.Paper;
 
 public class ShapeTests
 {
-    private static LabelRequest Ask(LabelForm form, double width, double height, double corner = 0, double hole = 0) =>
-        new(form, new LabelSize(new Millimetres(width), new Millimetres(height)), new Millimetres(corner), new Millimetres(hole));
-
-    private static LabelResult Make(Assessment a, LabelRequest? request)
-    {
-        var problems = new Problems();
-        LabelResult? result = LabelDocument.Make(
-            a with
-            {
-                Candle = a.Candle with { Label = request },
-            },
-            TestLaw.Shop,
-            TestLaw.Lawbook.Burning,
-            problems
-        );
-        Assert.Empty(problems.Found);
-        return result!;
-    }
-
     [Theory]
     [InlineData("fig-tin", LabelForm.Circle, 62, 62, 0, 0)]
     [InlineData("fig-tin", LabelForm.Ring, 80, 80, 0, 16)]
@@ -45,7 +26,9 @@ public class ShapeTests
     [InlineData("harbour-bowl", LabelForm.Rectangle, 130, 110, 20, 0)]
     public void TextStaysInsideTheOutline(string candle, LabelForm form, double width, double height, double corner, double hole)
     {
-        FittedLabel label = Make(TestLaw.Demo($"candles/{candle}.yaml"), Ask(form, width, height, corner, hole)).Fitted!;
+        FittedLabel label = TestLabels
+            .Make(TestLaw.Demo($"candles/{candle}.yaml"), TestLabels.Ask(form, width, height, corner, hole))
+            .Fitted!;
         double w = label.Shape.WidthMm;
         double h = label.Shape.HeightMm;
         Assert.All(
@@ -78,7 +61,7 @@ public class ShapeTests
     [Fact]
     public void ABandIsAsLongAsTheVesselIsRound()
     {
-        FittedLabel label = Make(TestLaw.Demo("candles/slate-jar.yaml"), Ask(LabelForm.Band, 1, 60)).Fitted!;
+        FittedLabel label = TestLabels.Make(TestLaw.Demo("candles/slate-jar.yaml"), TestLabels.Ask(LabelForm.Band, 1, 60)).Fitted!;
         Assert.Equal((Math.PI * 80) + 5, label.Shape.WidthMm, 6);
     }
 
@@ -87,7 +70,7 @@ public class ShapeTests
     public void ALeafletHasAFrontWithWhatMustBeSeen()
     {
         Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
-        FittedLabel label = Make(a, Ask(LabelForm.Leaflet, 120, 100)).Fitted!;
+        FittedLabel label = TestLabels.Make(a, TestLabels.Ask(LabelForm.Leaflet, 120, 100)).Fitted!;
         Assert.Equal(2, label.Pages.Count);
         IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", label.Pages)));
         foreach (
@@ -119,7 +102,7 @@ public class ShapeTests
         Assessment tin = TestLaw.Demo("candles/fig-tin.yaml");
         var problems = new Problems();
         IReadOnlyList<ArrangementResult> all = LabelDocument.Arrange(tin, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)!;
-        FittedLabel chosen = Make(tin, null).Fitted!;
+        FittedLabel chosen = TestLabels.Make(tin, null).Fitted!;
         Assert.Equal(all.First(r => r.Fitted is not null).Shape, chosen.Shape);
         Assert.Equal(LabelForm.Band, chosen.Shape.Request.Form);
         Assert.Contains(chosen.Notes, n => n.Contains("if possible", StringComparison.Ordinal));
@@ -133,7 +116,9 @@ public class ShapeTests
     public void ACircleHoldsTheLawsSizeWhenTheRectangleLiesInside(double diameter, bool holds) =>
         Assert.Equal(
             holds,
-            new LabelShape(Ask(LabelForm.Circle, diameter, diameter), "").Holds(new LabelSize(new Millimetres(52), new Millimetres(74)))
+            new LabelShape(TestLabels.Ask(LabelForm.Circle, diameter, diameter), "").Holds(
+                new LabelSize(new Millimetres(52), new Millimetres(74))
+            )
         );
 
     [Fact]
@@ -154,9 +139,9 @@ public class ShapeTests
                 new Millilitres(115)
             ),
         };
-        Assert.Empty(Make(a, Ask(LabelForm.Rectangle, 105, 148)).LeftOff);
-        Assert.Null(Make(a with { SmallPackageRelief = [] }, Ask(LabelForm.Rectangle, 68, 60)).Fitted);
-        LabelResult relieved = Make(a, Ask(LabelForm.Rectangle, 68, 60));
+        Assert.Empty(TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 105, 148)).LeftOff);
+        Assert.Null(TestLabels.Make(a with { SmallPackageRelief = [] }, TestLabels.Ask(LabelForm.Rectangle, 68, 60)).Fitted);
+        LabelResult relieved = TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 68, 60));
         Assert.NotNull(relieved.Fitted);
         Assert.Contains(relieved.LeftOff, l => l.Code == "H315");
         string text = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", relieved.Fitted.Pages)))[0].Text;
@@ -191,7 +176,7 @@ public class ShapeTests
                 place,
                 DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture)
             );
-            LabelResult result = Make(a with { Vessel = a.Vessel with { Outer = null } }, null);
+            LabelResult result = TestLabels.Make(a with { Vessel = a.Vessel with { Outer = null } }, null);
             byte[] pdf = PdfDrawing.Draw(new PaperDocument("t", a.Languages[0].Code, result.Fitted!.Pages));
             Assert.All(
                 LabelInspector.Inspect(MeasuredPage.ReadAll(pdf), a, new HashSet<string>()),
@@ -216,7 +201,7 @@ public class ShapeTests
     public void TheInspectorSeesWhatIsWrong()
     {
         Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
-        FittedLabel good = Make(a, Ask(LabelForm.Rectangle, 120, 105)).Fitted!;
+        FittedLabel good = TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 120, 105)).Fitted!;
         Scene shrunk = good.Scene with
         {
             WidthMm = 60,

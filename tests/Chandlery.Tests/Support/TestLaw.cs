@@ -178,19 +178,8 @@ internal static class TestLaw
     /// <summary>Assessment of a demo candle whose declaration was changed.</summary>
     public static Assessment DemoEdited(string file, string place, Func<string, string> edit)
     {
-        var problems = new Problems();
-        Catalogue catalogue = Read(
-            problems,
-            [
-                .. Directory
-                    .EnumerateFiles(DemoFolder, "*.yaml", SearchOption.AllDirectories)
-                    .Select(f => (f, Path.GetRelativePath(DemoFolder, f) == file ? edit(File.ReadAllText(f)) : File.ReadAllText(f))),
-            ]
-        );
-        Candle candle = catalogue.OfKind<Candle>().Single(c => c.Id == Path.GetFileNameWithoutExtension(file));
-        IReadOnlyList<Assessment> assessments = new Assessor(Lawbook, catalogue, Today).Assess(candle, place, problems);
-        Assert.Empty(problems.Found);
-        return assessments[0];
+        using var folder = new MakersFolder();
+        return folder.Write(file, edit(folder.Read(file))).Assess(Path.GetFileNameWithoutExtension(file), place);
     }
 
     /// <summary>The wax of a demo candle.</summary>
