@@ -18,6 +18,9 @@ public sealed record FigureFormat(char DecimalMark)
     /// <summary>A figure that somebody declared or the law sets: as it is, in any unit.</summary>
     public string Declared(double value) => Marked(Figures.Plain(value));
 
+    /// <summary>A figure of a column whose tenths stand below each other: rounded to the nearest tenth, which is always written.</summary>
+    public string Tenth(double value) => Marked(value.ToString("0.0", CultureInfo.InvariantCulture));
+
     /// <summary>The high end of a computed share, with its sign: never below the share.</summary>
     public string AtMost(MassPercent share) => $"{AtMostFigure(share)} %";
 

@@ -11,9 +11,6 @@ namespace Chandlery.Paper.Designs;
 /// <summary>Draws the elements of a design's markup.</summary>
 internal sealed class DesignDrawing
 {
-    // Under this type can be read no more (6 points reversed, 5.4 in black; common practice of printers, no source).
-    private const double SmallestTypeMm = 1.9;
-
     // Templates reckon; on a piece that is too small for them a room may come out below nothing.
     private const double LeastRoomMm = 1;
 
@@ -136,7 +133,7 @@ internal sealed class DesignDrawing
         return ornament.Draw(new OrnamentRequest(room, facts, inks, name) { IsPlain = (string?)element.Attribute("plain") == "yes" });
     }
 
-    private List<SceneItem> Text(XElement element)
+    private IEnumerable<SceneItem> Text(XElement element)
     {
         string text = MarkupReading.OneLine(element.Value);
         if (text.Length == 0)
@@ -147,65 +144,16 @@ internal sealed class DesignDrawing
         Box room = BoxOf(element);
         Face face = Face.Of(WeightOf(element));
         double wanted = reading.Number(element, "size", 2.25);
-        double width = (double)face.Shape(text).Advance / face.UnitsPerEm;
-        double fitting = Math.Min(wanted, room.Width / width);
-        int most = (int)reading.Number(element, "lines", 1);
-        double typeSize = fitting >= SmallestTypeMm ? fitting : SmallestTypeMm;
-        List<string> lines =
-            fitting >= SmallestTypeMm * 0.999 && (most == 1 || fitting >= wanted * 0.9)
-                ? [text]
-                : Wrapped(
-                    text,
-                    face,
-                    room.Width / (typeSize = Math.Max(SmallestTypeMm, Math.Min(wanted, typeSize * (most > 1 ? 1.25 : 1)))),
-                    most
-                );
-        double baseline = reading.Signed(element, "y", 0);
-        double leading = typeSize * 1.25;
-        double first = (string?)element.Attribute("anchor") == "top" ? baseline : baseline - ((lines.Count - 1) * leading);
-        return
-        [
-            .. lines.Select(
-                (line, i) =>
-                    (SceneItem)Placed(line, face, room, AlignOf(element), first + (i * leading), typeSize, InkOf(element, "ink", Ink.Black))
-            ),
-        ];
-    }
-
-    // Words that find no room on the last line are left out: a front tells what it can, the legal panel tells all.
-    private static List<string> Wrapped(string text, Face face, double widthEm, int most)
-    {
-        var lines = new List<string>();
-        string line = "";
-        foreach (string word in text.Split(' '))
+        FittingText line =
+            (string?)element.Attribute("whole") == "yes"
+                ? FittingText.Whole(text, face, wanted, room.Width)
+                : FittingText.Of(text, face, wanted, room.Width);
+        TextItem item = Strokes.Text(line.Text, face, room.X, room.Y, line.SizeMm, InkOf(element, "ink", Ink.Black));
+        return AlignOf(element) switch
         {
-            string longer = line.Length == 0 ? word : line + " " + word;
-            if ((double)face.Shape(longer).Advance / face.UnitsPerEm <= widthEm || line.Length == 0)
-            {
-                line = longer;
-                continue;
-            }
-
-            lines.Add(line);
-            line = word;
-            if (lines.Count == most)
-            {
-                return [.. lines.Select(l => l.TrimEnd(','))];
-            }
-        }
-
-        lines.Add(line);
-        return lines;
-    }
-
-    private static TextItem Placed(string text, Face face, Box room, Align align, double baseline, double typeSize, Ink ink)
-    {
-        TextItem item = Strokes.Text(text, face, room.X, baseline, typeSize, ink);
-        return align switch
-        {
-            Align.Centre => item with { XMm = room.CentreX - (item.WidthMm / 2) },
-            Align.Right => item with { XMm = room.Right - item.WidthMm },
-            _ => item,
+            Align.Centre => [item with { XMm = room.CentreX - (item.WidthMm / 2) }],
+            Align.Right => [item with { XMm = room.Right - item.WidthMm }],
+            _ => [item],
         };
     }
 

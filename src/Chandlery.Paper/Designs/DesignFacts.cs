@@ -1,3 +1,5 @@
+using Chandlery.Core.Quantities;
+
 namespace Chandlery.Paper.Designs;
 
 /// <summary>What a front may say and draw of a candle.</summary>
@@ -35,6 +37,9 @@ public sealed record DesignFacts
 
     /// <summary>The words for wick or wicks, hours, grams and wax, in the first language.</summary>
     public required DesignWords Words { get; init; }
+
+    /// <summary>How figures are written in that language.</summary>
+    public required FigureFormat Figures { get; init; }
 
     /// <summary>Hours that it burns; 0 when nobody has tested it.</summary>
     public required double BurnHours { get; init; }

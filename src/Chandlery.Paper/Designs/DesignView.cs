@@ -11,6 +11,7 @@ namespace Chandlery.Paper.Designs;
 /// <param name="Margin">Room that type keeps from edges.</param>
 /// <param name="Small">Type size of small lines.</param>
 /// <param name="Top">Room at the head that a tag's hole takes.</param>
+/// <param name="Roomy">Whether three things find room beside each other; on a narrower piece the maker goes first.</param>
 /// <param name="Name">Trade name.</param>
 /// <param name="Maker">Who it is by.</param>
 /// <param name="Monogram">One to three letters.</param>
@@ -32,6 +33,7 @@ internal sealed record DesignView(
     double Margin,
     double Small,
     double Top,
+    bool Roomy,
     string Name,
     string Maker,
     string Monogram,
@@ -58,6 +60,8 @@ internal sealed record DesignView(
     private const double SmallestTypeMm = 1.9;
     private const double LargestSmallTypeMm = 3.2;
 
+    private const double RoomyMm = 46;
+
     // Room at the head of a tag for its hole.
     private const double HoleMm = 8;
 
@@ -73,6 +77,7 @@ internal sealed record DesignView(
             ("margin", Margin),
             ("small", Small),
             ("top", Top),
+            ("roomy", Roomy),
             ("name", Name),
             ("maker", Maker),
             ("monogram", Monogram),
@@ -100,6 +105,7 @@ internal sealed record DesignView(
             Math.Clamp(across * MarginShare, NarrowestMarginMm, WidestMarginMm),
             Math.Clamp(across * SmallShare, SmallestTypeMm, LargestSmallTypeMm),
             piece == DesignPiece.Tag ? HoleMm : 0,
+            sizeMm.Width >= RoomyMm,
             facts.Name,
             facts.MakerName,
             facts.Monogram,
@@ -108,9 +114,9 @@ internal sealed record DesignView(
             facts.Scents,
             facts.Quantity,
             $"{facts.Wicks.ToString(CultureInfo.InvariantCulture)} {facts.Words.Wicks}",
-            facts.BurnHours > 0 ? $"{facts.BurnHours.ToString("0.#", CultureInfo.InvariantCulture)} {facts.Words.Hours}" : "",
+            facts.BurnHours > 0 ? $"{facts.Figures.Declared(facts.BurnHours)} {facts.Words.Hours}" : "",
             facts.Batch,
-            facts.ShowsShares ? $"○ {Tideline.RingPercent(facts.Parts.Count).ToString(CultureInfo.InvariantCulture)} %" : "",
+            facts.ShowsShares ? $"○ {facts.Figures.Declared(Tideline.RingPercent(facts.Parts.Count))} %" : "",
             MainPairOf(facts),
             kit.Brand?.OneInk ?? false,
             kit.Logo is not null

@@ -149,6 +149,75 @@ public class DesignTests
         }
     }
 
+    [Fact]
+    public void FiguresOfAFrontAreThoseOfItsLanguage()
+    {
+        Assessment a = TestLaw.DemoEdited("candles/harbour-bowl.yaml", "DE", text => text + "languages: [de]\n");
+        string[] texts =
+        [
+            .. DesignPieces
+                .Draw(Request(a, Brand(shows: true)), "ledger", "front", new Problems())!
+                .Pages[0]
+                .All.OfType<TextItem>()
+                .Select(t => t.Shaped.Text),
+        ];
+        Assert.Contains("2900,0", texts);
+        Assert.DoesNotContain(texts, t => t.Contains('.', StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(DesignsAndCandles))]
+    public void TheMakersNameIsWholeOnEveryFront(string design, string candle)
+    {
+        Assessment a = TestLaw.Demo(candle, "IE");
+        foreach (string piece in new[] { "one", "front" })
+        {
+            IEnumerable<string> texts = DesignPieces
+                .Draw(Request(a, Brand(shows: true)), design, piece, new Problems())!
+                .Pages.SelectMany(p => p.All)
+                .OfType<TextItem>()
+                .Select(t => t.Shaped.Text);
+            Assert.DoesNotContain("Tarnvey Candle", texts);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(DesignsAndCandles))]
+    public void TheCandlesNameCanBeReadOnEveryFrontAndNothingStandsOnIt(string design, string candle)
+    {
+        const double smallestNameMm = 3.2;
+        Assessment a = TestLaw.Demo(candle, "IE");
+        string[] words = a.Candle.Name.ToLowerInvariant().Split(' ');
+        foreach (string piece in new[] { "one", "front", "strip" })
+        {
+            PaperDocument document = DesignPieces.Draw(Request(a, Brand(shows: true)), design, piece, new Problems())!;
+            double art = piece == "one" ? FrontWidth(document.Pages[0]) : document.Pages[0].WidthMm;
+            TextItem[] texts = [.. document.Pages[0].All.OfType<TextItem>().Where(t => t.AngleDegrees == 0 && t.XMm < art)];
+            TextItem[] name =
+            [
+                .. texts.Where(t => t.Shaped.Text.ToLowerInvariant().Split(' ').All(words.Contains) && t.SizeMm >= smallestNameMm),
+            ];
+            Assert.NotEmpty(name);
+            foreach (TextItem other in texts.Except(name))
+            {
+                Assert.DoesNotContain(name, n => Overlap(n, other));
+            }
+        }
+    }
+
+    // The panel's white field begins where the front ends.
+    private static double FrontWidth(Scene page) =>
+        MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", [page])))[0].Panel!.Value.X;
+
+    private static bool Overlap(TextItem one, TextItem other) =>
+        one.XMm < other.XMm + other.WidthMm
+        && other.XMm < one.XMm + one.WidthMm
+        && one.BaselineMm - (one.SizeMm * 0.7) < Foot(other)
+        && other.BaselineMm - (other.SizeMm * 0.7) < Foot(one);
+
+    private static double Foot(TextItem text) =>
+        text.BaselineMm + (text.Shaped.Text.IndexOfAny(['g', 'j', 'p', 'q', 'y']) < 0 ? 0 : text.SizeMm * text.Face.Descent);
+
     private static byte[] Front(Assessment a, string design, bool shows) =>
         PngDrawing.Draw(DesignPieces.Draw(Request(a, Brand(shows: shows)), design, "front", new Problems())!.Pages[0], 72);
 

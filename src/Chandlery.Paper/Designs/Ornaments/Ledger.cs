@@ -1,4 +1,3 @@
-using System.Globalization;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 
@@ -12,7 +11,6 @@ internal sealed class Ledger : IOrnament
 {
     private const double LargestStepMm = 11;
     private const double FigureColumn = 0.5;
-    private const double SmallestTypeMm = 1.9;
 
     private static readonly Ink OwnInk = Ink.Of("#1B2C44") with { Process = new Cmyk(60, 35, 0, 75) };
     private static readonly Ink OwnRed = Ink.Of("#C23B2C") with { Process = new Cmyk(0, 70, 75, 25) };
@@ -77,56 +75,34 @@ internal sealed class Ledger : IOrnament
                 }
             }
 
-            yield return Fitting(row, words, baseline, small, room.Right - words, ink);
+            Face face = Face.Of(row.IsSum ? Weight.Medium : Weight.Regular);
+            FittingText named = FittingText.Of(row.Words, face, small, room.Right - words);
+            yield return Strokes.Text(named.Text, face, words, baseline, named.SizeMm, ink);
         }
-    }
-
-    // Words that are too long get smaller, and lose their end below what can be read.
-    private static TextItem Fitting(LedgerRow row, double x, double baseline, double size, double roomMm, Ink ink)
-    {
-        Weight weight = row.IsSum ? Weight.Medium : Weight.Regular;
-        string words = row.Words;
-        TextItem item = Strokes.Text(words, weight, x, baseline, size, ink);
-        double fitting = size * Math.Min(1, roomMm / Math.Max(0.01, item.WidthMm));
-        while (fitting < SmallestTypeMm && words.Contains(' ', StringComparison.Ordinal))
-        {
-            words = words[..words.LastIndexOf(' ')];
-            item = Strokes.Text(words, weight, x, baseline, size, ink);
-            fitting = size * Math.Min(1, roomMm / item.WidthMm);
-        }
-
-        return item with
-        {
-            SizeMm = Math.Max(SmallestTypeMm, fitting),
-        };
     }
 
     private static List<LedgerRow> Rows(DesignFacts facts)
     {
-        string decimals = facts.ShowsShares ? ".0" : "";
+        string decimals = facts.ShowsShares ? $"{facts.Figures.DecimalMark}0" : "";
         var rows = new List<LedgerRow> { new("", facts.Words.Wicks, decimals) { Tally = facts.Wicks } };
         if (facts.BurnHours > 0)
         {
-            rows.Add(new LedgerRow(Whole(facts.BurnHours), facts.Words.Hours, decimals));
+            rows.Add(new LedgerRow(facts.Figures.Declared(facts.BurnHours), facts.Words.Hours, decimals));
         }
 
         if (facts.ShowsShares && facts.Parts.Count > 0)
         {
             // The wax takes the rounding, so that the column adds up.
             List<double> oils = [.. facts.Parts.Select(p => Math.Round(p.Share * (facts.NetGrams - facts.WaxGrams), 1))];
-            rows.Add(new LedgerRow(Tenth(facts.NetGrams - oils.Sum()), facts.Words.Wax, decimals));
-            rows.AddRange(facts.Parts.Zip(oils, (part, grams) => new LedgerRow(Tenth(grams), part.Name, decimals)));
-            rows.Add(new LedgerRow(Tenth(facts.NetGrams), facts.Words.Grams, decimals) { IsSum = true });
+            rows.Add(new LedgerRow(facts.Figures.Tenth(facts.NetGrams - oils.Sum()), facts.Words.Wax, decimals));
+            rows.AddRange(facts.Parts.Zip(oils, (part, grams) => new LedgerRow(facts.Figures.Tenth(grams), part.Name, decimals)));
+            rows.Add(new LedgerRow(facts.Figures.Tenth(facts.NetGrams), facts.Words.Grams, decimals) { IsSum = true });
         }
         else
         {
-            rows.Add(new LedgerRow(Whole(facts.NetGrams), facts.Words.Grams, decimals) { IsSum = true });
+            rows.Add(new LedgerRow(facts.Figures.Declared(facts.NetGrams), facts.Words.Grams, decimals) { IsSum = true });
         }
 
         return rows;
     }
-
-    private static string Tenth(double grams) => grams.ToString("0.0", CultureInfo.InvariantCulture);
-
-    private static string Whole(double figure) => figure.ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -42,6 +42,7 @@ internal static class DesignFactsMaker
                 language.Words["grams"],
                 language.Words["wax"]
             ),
+            Figures = language.Figures,
             BurnHours = request?.BurnHours ?? 0,
             Batch = a.BatchCode ?? "",
             Parts = parts,
