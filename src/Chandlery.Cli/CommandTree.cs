@@ -38,6 +38,8 @@ internal static class CommandTree
             WeighingCommand.Build(),
             PackagingCommand.Build(),
             CeilingCommand.Build(),
+            TrialsCommand.Build(),
+            BlendCommand.Build(),
             UfiCommand.Build(),
             DraftCommand.Build(),
             BenchSheetCommand.Build(papers),

@@ -51,7 +51,8 @@ internal sealed class TextTable(params string[] headings)
     }
 
     // Names come from files of others: what steers a terminal or turns the direction of writing is shown as a mark, not done.
-    private static string Harmless(string cell) => cell.Any(Steers) ? new string([.. cell.Select(c => Steers(c) ? '\uFFFD' : c)]) : cell;
+    /// <summary>The text without what would steer a terminal.</summary>
+    public static string Harmless(string cell) => cell.Any(Steers) ? new string([.. cell.Select(c => Steers(c) ? '\uFFFD' : c)]) : cell;
 
     private static bool Steers(char c) => char.IsControl(c) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 

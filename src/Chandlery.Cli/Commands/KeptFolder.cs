@@ -13,8 +13,6 @@ namespace Chandlery.Cli.Commands;
 /// <summary>Commands on what a maker keeps of a whole folder: they share how it is opened, checked and printed.</summary>
 internal sealed class KeptFolder
 {
-    private readonly Problems problems = new();
-
     private KeptFolder(Session session, Folder folder, DateOnly asOf)
     {
         Session = session;
@@ -23,8 +21,8 @@ internal sealed class KeptFolder
         Root = folder.Declarations.Root;
         Catalogue = folder.Declarations.Catalogue;
         AsOf = asOf;
-        problems.AddRange(folder.Declarations.Problems.Found);
-        KeptReferences.Check(Catalogue, problems);
+        Problems.AddRange(folder.Declarations.Problems.Found);
+        KeptReferences.Check(Catalogue, Problems);
     }
 
     public Session Session { get; }
@@ -38,6 +36,9 @@ internal sealed class KeptFolder
     public Catalogue Catalogue { get; }
 
     public DateOnly AsOf { get; }
+
+    /// <summary>What is wrong; told when the command is done.</summary>
+    public Problems Problems { get; } = new();
 
     /// <summary>The maker's name; empty where none is declared.</summary>
     public string MakerName => Catalogue.OfKind<Maker>().FirstOrDefault()?.Name ?? "";
@@ -71,12 +72,16 @@ internal sealed class KeptFolder
                     }
 
                     var kept = new KeptFolder(session, folder, parse.GetValue(options.AsOf));
-                    return session.Close(new FolderReport(kept.problems.Found, []), run(kept, parse));
+                    return session.Close(new FolderReport(kept.Problems.Found, []), run(kept, parse));
                 }
             )
         );
         return command;
     }
+
+    /// <summary>A declaration that an option names; null when there is none, which is told when the command is done.</summary>
+    public T? Find<T>(string id, string option)
+        where T : class, IDeclaration => Catalogue.Find<T>(new Reference(id, new TextPlace(option, 0, 0)), Problems);
 
     /// <summary>The option for programs.</summary>
     public static Option<bool> Json() => new("--json") { Description = "Print for programs." };
@@ -97,6 +102,16 @@ internal sealed class KeptFolder
         }
     }
 
+    /// <summary>Writes a paragraph, broken at the width of tables; later lines are set in like the first.</summary>
+    public void WriteWrapped(string text)
+    {
+        string inset = text[..(text.Length - text.TrimStart().Length)];
+        foreach (string line in TextTable.Wrap(TextTable.Harmless(text.TrimStart()), AssessCommand.Width - inset.Length))
+        {
+            Session.Output.WriteLine(inset + line);
+        }
+    }
+
     /// <summary>Writes a document as a PDF when a folder is named.</summary>
     public void Write(KeptRecord kept, string name, string? into)
     {
@@ -105,8 +120,8 @@ internal sealed class KeptFolder
             return;
         }
 
-        PaperShop shop = ShippedShop.Open(Data, null, problems);
-        if (RecordDocument.Make(kept, shop, problems) is { } document)
+        PaperShop shop = ShippedShop.Open(Data, null, Problems);
+        if (RecordDocument.Make(kept, shop, Problems) is { } document)
         {
             new PendingFile(name + ".pdf", Paper.Drawing.PdfDrawing.Draw(document)).Write(into, Session.Output);
         }

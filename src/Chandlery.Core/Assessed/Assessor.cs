@@ -94,11 +94,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             List<Language> languages = LanguagesOf(candle, [.. group], edition, problems);
             if (asOf < edition.KnownFrom)
             {
-                problems.Add(
-                    candle.Place,
-                    $"No law is known for {IsoDay.Plain(asOf)}: what is known of {edition.Name} begins on {IsoDay.Plain(edition.KnownFrom)}.",
-                    "Ask for a later day."
-                );
+                problems.Add(NoLawYet(candle.Place, edition, asOf));
                 continue;
             }
 
@@ -109,6 +105,13 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 
         return assessments;
     }
+
+    internal static Problem NoLawYet(TextPlace place, Edition edition, DateOnly day) =>
+        new(
+            place,
+            $"No law is known for {IsoDay.Plain(day)}: what is known of {edition.Name} begins on {IsoDay.Plain(edition.KnownFrom)}.",
+            "Ask for a later day."
+        );
 
     // A statement is the law's text in that language or nothing: neither another language's nor a wording of our own.
     private static void NoteLacking(Assessment assessment, Problems problems)
@@ -284,7 +287,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         return languages;
     }
 
-    private static IEnumerable<string> NotDeclared(Recipe recipe) =>
+    internal static IEnumerable<string> NotDeclared(Recipe recipe) =>
         recipe
             .Oils.SelectMany(o => o.Oil.NotDeclared.Select(text => $"{o.Oil.Name}: {text}"))
             .Concat(

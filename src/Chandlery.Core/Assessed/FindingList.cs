@@ -4,8 +4,6 @@ using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
-using Chandlery.Core.Limits;
-using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Assessed;
 
@@ -78,39 +76,9 @@ internal static class FindingList
     private static IEnumerable<Finding> Stops(Subject subject, Verdict verdict)
     {
         Edition edition = verdict.Law.Edition;
-        foreach (LimitCheck check in subject.Limits.Where(l => l.Holds == false))
+        foreach (Finding finding in BlendStops.Of(subject.Recipe, subject.Limits, verdict))
         {
-            yield return new Finding(
-                Gravity.Stop,
-                $"Limit broken: {check.Name}: {Figures.Plain(check.Value!.Value)} {check.Unit}, at most {Figures.Plain(check.Limit!.Value)} is allowed. {check.Explanation}",
-                Citation.None
-            );
-        }
-
-        foreach (Oil oil in subject.Recipe.Oils.Select(o => o.Oil).Where(o => o.IsUnreviewed))
-        {
-            yield return new Finding(
-                Gravity.Stop,
-                $"{oil.Name} was drafted from {string.Join(", ", oil.Draft!.Files)} by a program, and nobody has compared it with the PDF yet: check it, then write who did so under 'reviewed' ({oil.Draft.Place}).",
-                Citation.None
-            );
-        }
-
-        foreach (Substance substance in verdict.Substances.Where(s => !s.IsKnown))
-        {
-            yield return new Finding(
-                Gravity.Stop,
-                $"{substance.Ingredient.Identity.Name} is listed without hazard classes, so the label cannot be shown to be complete. Ask the supplier, then write its classes or 'classes: not classified'.",
-                edition.ClassificationClause
-            );
-        }
-
-        foreach (ClassResult result in verdict.Classification.Classes)
-        {
-            foreach (PublicBan ban in edition.NotForPublic.Where(b => b.Hazards.Contains(result.Category)))
-            {
-                yield return new Finding(Gravity.Stop, $"The candle is {result.Category.Code}: {ban.Says}", ban.Clause);
-            }
+            yield return finding;
         }
 
         foreach (Finding finding in PackagingFindings.Of(subject.Vessel, verdict))

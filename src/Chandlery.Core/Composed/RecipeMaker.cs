@@ -32,12 +32,7 @@ public static class RecipeMaker
 
         double extraMass = extras.Sum(e => e.Mass);
         double blend = oils.Sum(o => o.Mass);
-        double oilMass = candle.Load switch
-        {
-            null => blend,
-            { Basis: LoadBasis.Wax } load => waxMass * load.Percent.Value / 100,
-            { } load => (waxMass + extraMass) * load.Percent.Value / (100 - load.Percent.Value),
-        };
+        double oilMass = candle.Load is { } load ? OilFor(load, waxMass, extraMass) : blend;
         double melt = waxMass + extraMass + oilMass;
         double topUp = candle.TopUp switch
         {
@@ -46,6 +41,21 @@ public static class RecipeMaker
             _ => 0,
         };
         return Make(wax, waxMass, oils, oilMass, extras, topUp, catalogue, problems);
+    }
+
+    /// <summary>The shares of oils tried together, in a wax and at a load, without extras or a second pour.</summary>
+    /// <param name="parts">The oils, in drops, grams or millilitres; one at least.</param>
+    /// <param name="wax">The wax.</param>
+    /// <param name="load">How much of the blend goes into it.</param>
+    /// <param name="catalogue">Where the oils are, and the waxes of a blend.</param>
+    /// <param name="problems">Collects what is missing, such as the mass of a drop.</param>
+    /// <returns>The recipe, or null when there are problems.</returns>
+    public static Recipe? FromBlend(IReadOnlyList<OilPart> parts, Wax wax, FragranceLoad load, Catalogue catalogue, Problems problems)
+    {
+        const double waxMass = 100;
+        return Masses(parts, catalogue, problems) is { } oils
+            ? Make(wax, waxMass, oils, OilFor(load, waxMass, 0), [], 0, catalogue, problems)
+            : null;
     }
 
     /// <summary>The shares of a batch, from what was weighed.</summary>
@@ -62,6 +72,11 @@ public static class RecipeMaker
         double topUp = batch.TopUp is PlainTopUp { Amount: WeighedAmount { Weight: var weight } } ? weight.Value : 0;
         return Make(wax, batch.WaxWeight.Value, oils, oils.Sum(o => o.Mass), extras, topUp, catalogue, problems);
     }
+
+    private static double OilFor(FragranceLoad load, double waxMass, double extraMass) =>
+        load.Basis == LoadBasis.Wax
+            ? waxMass * load.Percent.Value / 100
+            : (waxMass + extraMass) * load.Percent.Value / (100 - load.Percent.Value);
 
     // A top-up in grams belongs to one candle; when the melt is not weighed, the candle's net mass gives the scale.
     private static double TopUpForPlan(Candle candle, Grams topUp, double melt)

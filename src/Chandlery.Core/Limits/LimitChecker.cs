@@ -13,20 +13,27 @@ public static class LimitChecker
     /// <summary>All checks.</summary>
     public static IReadOnlyList<LimitCheck> Check(Candle candle, Vessel vessel, Wax wax, Recipe recipe)
     {
-        var checks = new List<LimitCheck>();
-        if (recipe.Oils.Count > 0)
-        {
-            checks.Add(WaxLoad(wax, recipe));
-            checks.AddRange(recipe.Oils.Select(o => OilLoad(o, recipe)));
-            checks.AddRange(recipe.Oils.Select(Ifra));
-            checks.Add(IfraBlend(recipe));
-            checks.AddRange(recipe.Oils.Select(o => FlashPoint(o.Oil, candle.Temperatures.AddFragrance)));
-        }
-
+        List<LimitCheck> checks = [.. OfBlend(wax, recipe, candle.Temperatures.AddFragrance)];
         checks.AddRange(recipe.Extras.Where(e => e.Extra.Highest is not null).Select(ExtraShare));
         checks.Add(Volume(candle, vessel, wax));
         return checks;
     }
+
+    /// <summary>The checks of the oils in their wax, whatever the vessel.</summary>
+    /// <param name="wax">The wax.</param>
+    /// <param name="recipe">What is in it.</param>
+    /// <param name="adding">The temperature at which the oil is added; null when not declared.</param>
+    public static IEnumerable<LimitCheck> OfBlend(Wax wax, Recipe recipe, Celsius? adding) =>
+        recipe.Oils.Count == 0
+            ? []
+            :
+            [
+                WaxLoad(wax, recipe),
+                .. recipe.Oils.Select(o => OilLoad(o, recipe)),
+                .. recipe.Oils.Select(Ifra),
+                IfraBlend(recipe),
+                .. recipe.Oils.Select(o => FlashPoint(o.Oil, adding)),
+            ];
 
     private static LimitCheck WaxLoad(Wax wax, Recipe recipe)
     {

@@ -40,6 +40,19 @@ public static class KeptReferences
             catalogue.Find<Wax>(test.Wax, problems);
         }
 
+        foreach (Trial trial in catalogue.OfKind<Trial>())
+        {
+            foreach (OilPart part in trial.Oils)
+            {
+                catalogue.Find<Oil>(part.Oil, problems);
+            }
+
+            if (trial.Wax is { } wax)
+            {
+                catalogue.Find<Wax>(wax, problems);
+            }
+        }
+
         foreach (Incident incident in catalogue.OfKind<Incident>())
         {
             catalogue.Find<Candle>(incident.Candle, problems);

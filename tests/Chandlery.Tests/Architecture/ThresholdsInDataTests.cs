@@ -32,6 +32,8 @@ public sealed partial class ThresholdsInDataTests
     [
         "Asked/Ceilings/CeilingFinder.cs 1e-7", // just under and just over a ceiling
         "Asked/Substances/SubstanceSearch.cs 8", // how many names are suggested at most
+        "Asked/Trials/TrialAims.cs 1000", // grams to the kilogram
+        "Asked/Trials/TrialSolver.cs 5", // how many oils are left out in every combination
         "Assessed/Tracer.cs 3", // the shortest question that is looked for in names
         "Classified/MixtureIndex.cs 512", // what fits on the stack
         "Classified/OpenQuestions.cs 0.1", // below it another method is not worth a reader's time

@@ -19,8 +19,8 @@ public sealed class CeilingFinder
     // No rule of law: the maker or a supplier declared it.
     private static readonly Citation DeclaredLimit = Citation.Of("declared limit");
 
-    private readonly Assessment assessment;
-    private readonly Wax wax;
+    private readonly Verdict verdict;
+    private readonly Func<Recipe, IReadOnlyList<LimitCheck>> limits;
     private readonly MixingLine line;
     private readonly IReadOnlyList<LinearSubstance> substances;
     private readonly double unknown0;
@@ -32,14 +32,25 @@ public sealed class CeilingFinder
     /// <param name="varied">What is varied.</param>
     /// <param name="oilId">Which oil, where one is meant.</param>
     public CeilingFinder(Assessment assessment, Wax wax, Varied varied, string? oilId = null)
+        : this(
+            assessment.Verdict,
+            MixingLine.Of(assessment.Composition.Recipe, varied, oilId),
+            recipe => LimitChecker.Check(assessment.Candle, assessment.Vessel, wax, recipe)
+        ) { }
+
+    /// <summary>Prepares any line of a recipe.</summary>
+    /// <param name="verdict">What the law makes of the recipe somewhere on the line.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="limits">The declared limits of a recipe.</param>
+    public CeilingFinder(Verdict verdict, MixingLine line, Func<Recipe, IReadOnlyList<LimitCheck>> limits)
     {
-        this.assessment = assessment;
-        this.wax = wax;
-        line = MixingLine.Of(assessment.Composition.Recipe, varied, oilId);
+        this.verdict = verdict;
+        this.line = line;
+        this.limits = limits;
         Composition at0 = Composer.Compose(line.At(0));
         Composition at1 = Composer.Compose(line.At(1));
         var byKey = at0.Ingredients.ToDictionary(Key);
-        var resolved = assessment.Substances.ToDictionary(s => Key(s.Ingredient));
+        var resolved = verdict.Substances.ToDictionary(s => Key(s.Ingredient));
         substances =
         [
             .. at1.Ingredients.Select(i => new LinearSubstance(
@@ -64,7 +75,7 @@ public sealed class CeilingFinder
     public IReadOnlyList<Ceiling> Find()
     {
         IEnumerable<double> crossings = Crossings
-            .Of(assessment.Verdict.Law.Rules, substances, UnknownAt)
+            .Of(verdict.Law.Rules, substances, UnknownAt)
             .Concat(LimitCrossings())
             .Where(x => x > 0 && x < line.Last)
             .Order();
@@ -126,28 +137,28 @@ public sealed class CeilingFinder
         }
     }
 
-    private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.Vessel, wax, line.At(x));
+    private IReadOnlyList<LimitCheck> LimitsAt(double x) => limits(line.At(x));
 
     private Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> StateAt(double x)
     {
         var state = new Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)>();
-        Verdict verdict = assessment.Verdict.Law.Judge(Composer.Compose(line.At(x)));
-        foreach (ClassResult c in verdict.Classification.Classes)
+        Verdict at = verdict.Law.Judge(Composer.Compose(line.At(x)));
+        foreach (ClassResult c in at.Classification.Classes)
         {
             state[$"{c.Category.Code} ({c.Statement})"] = (ConsequenceKind.HazardClass, c.Working.Lines[0].Substance, c.Working.Clause);
         }
 
-        foreach (StatementChoice s in verdict.Label.Supplemental.Where(s => verdict.Classification.Supplemental == s.Code))
+        foreach (StatementChoice s in at.Label.Supplemental.Where(s => at.Classification.Supplemental == s.Code))
         {
-            Sensitiser first = verdict.Classification.Sensitisers.MaxBy(n => n.Working.Value / n.Working.Threshold)!;
+            Sensitiser first = at.Classification.Sensitisers.MaxBy(n => n.Working.Value / n.Working.Threshold)!;
             state[s.Code] = (ConsequenceKind.Statement, first.Substance.Name, s.Clause);
         }
 
-        if (verdict.Label.SignalWord is { } word)
+        if (at.Label.SignalWord is { } word)
         {
             state[$"signal word {word.Code}"] = (
                 ConsequenceKind.SignalWord,
-                verdict.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
+                at.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
                 word.Clause
             );
         }

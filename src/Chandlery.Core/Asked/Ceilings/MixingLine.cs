@@ -74,6 +74,20 @@ public sealed class MixingLine
         }
     }
 
+    /// <summary>A line from a recipe to another blend of its oils, the load staying as it is.</summary>
+    /// <param name="recipe">The candle as it is.</param>
+    /// <param name="sharesOfBlend">Each oil's percent of the other blend, in the recipe's order; together 100.</param>
+    public static MixingLine Towards(Recipe recipe, IReadOnlyList<double> sharesOfBlend)
+    {
+        double finishedMelt = 100 - recipe.TopUp.Value;
+        double[] oils = [.. recipe.Oils.Select(o => o.Share.Value / finishedMelt)];
+        double[] extras = [.. recipe.Extras.Select(e => e.Share.Value / finishedMelt)];
+        double load = oils.Sum();
+        double wax = 1 - load - extras.Sum();
+        double[] others = [.. sharesOfBlend.Select(s => load * s / 100)];
+        return new MixingLine(recipe, new Melt(oils, wax, extras), new Melt(others, wax, extras), 0, 1);
+    }
+
     /// <summary>The recipe at a fraction.</summary>
     public Recipe At(double x)
     {

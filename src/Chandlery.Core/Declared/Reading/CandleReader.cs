@@ -113,7 +113,7 @@ internal static class CandleReader
     private static Grams? ReadGrams(Fields fields, NumberField field) =>
         fields.OptionalNumber(field) is { } grams ? new Grams(grams) : null;
 
-    private static List<OilPart> ReadOils(Fields fields, GroupsField list)
+    internal static List<OilPart> ReadOils(Fields fields, GroupsField list)
     {
         (NumberField Field, OilMeasure Measure)[] measures =
         [

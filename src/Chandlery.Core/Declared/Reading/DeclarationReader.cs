@@ -12,7 +12,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
     /// <summary>The kinds of declaration.</summary>
     public static IReadOnlyList<string> Kinds { get; } =
-    ["oil", "wax", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing", "brand"];
+    ["oil", "wax", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing", "brand", "trial"];
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The YAML.</param>
@@ -46,6 +46,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             "incident" => KeepingReader.ReadIncident(fields, id),
             "test" => KeepingReader.ReadTest(fields, id),
             "weighing" => KeepingReader.ReadWeighing(fields, id),
+            "trial" => TrialReader.ReadTrial(fields, id),
             _ => null,
         };
         if (declaration is null)

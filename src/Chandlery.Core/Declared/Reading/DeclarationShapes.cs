@@ -19,6 +19,7 @@ internal static class DeclarationShapes
         OilShape.Oil,
         StockShape.Stock,
         TestShape.Test,
+        TrialShape.Trial,
         VesselShape.Vessel,
         WaxShape.Wax,
         WeighingShape.Weighing,

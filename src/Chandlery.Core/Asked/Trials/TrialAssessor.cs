@@ -1,0 +1,112 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
+using Chandlery.Core.Law;
+using Chandlery.Core.Limits;
+using Chandlery.Core.Quantities;
+using Chandlery.Yaml;
+
+namespace Chandlery.Core.Asked.Trials;
+
+/// <summary>Says what a candle of a trial's blend would be, before there is a candle.</summary>
+/// <param name="lawbook">The law.</param>
+/// <param name="catalogue">Where the oils and the waxes of a blend are.</param>
+/// <param name="asOf">The day that decides which rules hold.</param>
+public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
+{
+    /// <summary>One verdict for each edition that rules at the places, in their order.</summary>
+    /// <param name="trial">The blend.</param>
+    /// <param name="question">The wax, the load and the places.</param>
+    /// <param name="problems">Collects what is wrong, such as an oil that is not declared or the unknown mass of a drop.</param>
+    /// <returns>Nothing when anything is wrong.</returns>
+    public IReadOnlyList<TrialVerdict> Assess(Trial trial, TrialQuestion question, Problems problems)
+    {
+        if (RecipeMaker.FromBlend(trial.Oils, question.Wax, question.Load, catalogue, problems) is not { } recipe)
+        {
+            return [];
+        }
+
+        return [.. Laws(trial, question, problems).Select(l => Judge(trial, l.Question, recipe, l.Law))];
+    }
+
+    /// <summary>The largest load and the nearest blend that keep to what is asked, for each edition that rules at the places.</summary>
+    /// <param name="trial">The blend to begin with.</param>
+    /// <param name="question">The wax, the load and the places.</param>
+    /// <param name="aims">What is asked.</param>
+    /// <param name="alsoFrom">Oils that may be mixed in beside the trial's own.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    /// <returns>Nothing when anything is wrong.</returns>
+    public IReadOnlyList<TrialSolution> Solve(
+        Trial trial,
+        TrialQuestion question,
+        TrialAims aims,
+        IReadOnlyList<Oil> alsoFrom,
+        Problems problems
+    )
+    {
+        if (RecipeMaker.FromBlend(trial.Oils, question.Wax, question.Load, catalogue, problems) is not { } recipe)
+        {
+            return [];
+        }
+
+        IEnumerable<OilShare> added = alsoFrom
+            .Where(o => recipe.Oils.All(own => own.Oil != o))
+            .Select(o => new OilShare(o, MassPercent.Zero, MassPercent.Zero));
+        Recipe all = recipe with { Oils = [.. recipe.Oils, .. added] };
+        return
+        [
+            .. Laws(trial, question, problems)
+                .Select(l =>
+                {
+                    var solver = new TrialSolver(trial, l.Question, all, aims, l.Law);
+                    return new TrialSolution(
+                        l.Law.Edition,
+                        l.Question.Places,
+                        solver.MissedNow(),
+                        solver.LargestLoad(),
+                        solver.NearestBlend()
+                    );
+                }),
+        ];
+    }
+
+    private List<(TrialQuestion Question, LawInForce Law)> Laws(Trial trial, TrialQuestion question, Problems problems)
+    {
+        var laws = new List<(TrialQuestion, LawInForce)>();
+        foreach (IGrouping<string, Place> group in question.Places.GroupBy(p => p.EditionId))
+        {
+            Edition edition = lawbook.Edition(group.Key);
+            if (asOf < edition.KnownFrom)
+            {
+                problems.Add(Assessor.NoLawYet(trial.Place, edition, asOf));
+                return [];
+            }
+
+            laws.Add((question with { Places = [.. group] }, edition.On(asOf)));
+        }
+
+        return laws;
+    }
+
+    /// <summary>What one edition makes of a recipe that belongs to a trial.</summary>
+    internal static TrialVerdict Judge(Trial trial, TrialQuestion question, Recipe recipe, LawInForce law)
+    {
+        Verdict verdict = law.Judge(Composer.Compose(recipe));
+        IReadOnlyList<LimitCheck> limits = LimitsOf(question, recipe);
+        return new TrialVerdict
+        {
+            Trial = trial,
+            Question = question,
+            Places = question.Places,
+            Verdict = verdict,
+            Limits = limits,
+            Stops = [.. BlendStops.Of(recipe, limits, verdict)],
+            Unassessed = [.. verdict.Unassessed(), .. Assessor.NotDeclared(recipe)],
+        };
+    }
+
+    /// <summary>The limits that a recipe of a trial has.</summary>
+    internal static IReadOnlyList<LimitCheck> LimitsOf(TrialQuestion question, Recipe recipe) =>
+        [.. LimitChecker.OfBlend(question.Wax, recipe, question.AddingAt)];
+}
