@@ -5,7 +5,7 @@ namespace Chandlery.Files;
 /// <summary>The data and templates that travel inside the program, each of which a folder of the user's may replace.</summary>
 public static class ShippedFiles
 {
-    private static readonly string[] NotLaw = ["demo/", "example-stopped/", "schemas/", "starter/", "guide/"];
+    private static readonly string[] NotLaw = ["demo/", "example-stopped/", "schemas/", "starter/", "guide/", "page/"];
 
     /// <summary>Texts under <c>data/</c> by relative path.</summary>
     /// <param name="overrides">A folder laid out like <c>data/</c> whose files win; null for none.</param>
@@ -18,6 +18,12 @@ public static class ShippedFiles
 
     /// <summary>The files of a new maker's folder by relative path.</summary>
     public static IReadOnlyDictionary<string, string> Starter() => Read("data/starter/", null, _ => true, new Problems());
+
+    /// <summary>The files of the example, an invented maker's folder, by relative path.</summary>
+    public static IReadOnlyDictionary<string, string> Example() => Read("data/demo/", null, _ => true, new Problems());
+
+    /// <summary>The words of the local page by file name, a file for each language.</summary>
+    public static IReadOnlyDictionary<string, string> PageWords() => Read("data/page/", null, _ => true, new Problems());
 
     /// <summary>Templates by relative path.</summary>
     /// <param name="overrides">A folder laid out like <c>templates/</c> whose files win; null for none.</param>

@@ -25,6 +25,9 @@ public static class ReviewPages
             [.. pages.Select(p => Draw(p, [.. Boxes(draft).Where(b => b.Document == document && b.Page == p.Number)]))]
         );
 
+    /// <summary>A page as the reader saw it, with nothing outlined.</summary>
+    public static Scene Draw(SheetPage page) => Draw(page, []);
+
     private static Scene Draw(SheetPage page, IReadOnlyList<Outline> outlines)
     {
         var items = new List<SceneItem>();

@@ -13,7 +13,7 @@ internal static class Guard
     public const string Header = "X-Workbench";
 
     private const string Policy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     public static async Task Check(HttpContext context, Entrance entrance, RequestDelegate next)
     {

@@ -1,6 +1,10 @@
 using Chandlery.Core.Law;
 using Chandlery.Files;
+using Chandlery.Intake.Pages;
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Papers;
+using Chandlery.Register;
+using Chandlery.Workbench.Keeping;
 using Chandlery.Yaml;
 
 namespace Chandlery.Workbench;
@@ -10,14 +14,16 @@ public sealed class Workroom
 {
     private readonly Lock reading = new();
     private DeclarationFolder? folder;
+    private Lazy<BrandKit> brand = new(BrandKit.None);
     private string signature = "";
 
     private Workroom(string root, Lawbook lawbook, PaperShop shop, PaperList papers)
     {
-        Root = root;
+        Root = Path.GetFullPath(root);
         Lawbook = lawbook;
         Shop = shop;
         Papers = papers;
+        History = new History(Root);
     }
 
     /// <summary>The maker's folder, a full path.</summary>
@@ -32,11 +38,30 @@ public sealed class Workroom
     /// <summary>The papers that the page offers.</summary>
     public PaperList Papers { get; }
 
+    /// <summary>Takes a supplier's PDF apart; who opens the room may do that in a process of its own.</summary>
+    public Func<byte[], Parsed<IReadOnlyList<SheetPage>>> ReadsPdf { get; init; } = PdfWords.Parse;
+
+    /// <summary>What the page changed, and how to take it back.</summary>
+    internal History History { get; }
+
+    /// <summary>Held while files of the folder are written: two saves from one base, the second must see what the first wrote.</summary>
+    internal Lock Writing { get; } = new();
+
+    /// <summary>The law's day.</summary>
+    internal static DateOnly Today => DateOnly.FromDateTime(DateTime.Today);
+
+    /// <summary>The register's file.</summary>
+    internal string RegisterPath => Path.Combine(Root, RegisterWriter.FileName);
+
     /// <summary>Opens a folder; null with problems when law or templates cannot be read.</summary>
-    public static Workroom? Open(string root, Problems problems) => Open(root, PaperList.Own, problems);
+    public static Workroom? Open(string root, Problems problems) => Open(root, PaperList.Own, null, problems);
 
     /// <summary>Opens a folder over a list of papers; null with problems when law or templates cannot be read.</summary>
-    public static Workroom? Open(string root, PaperList papers, Problems problems)
+    /// <param name="root">The folder.</param>
+    /// <param name="papers">The papers that the page offers.</param>
+    /// <param name="readsPdf">Takes PDFs apart; null to do it in this process.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    public static Workroom? Open(string root, PaperList papers, Func<byte[], Parsed<IReadOnlyList<SheetPage>>>? readsPdf, Problems problems)
     {
         if (!Directory.Exists(root))
         {
@@ -49,8 +74,11 @@ public sealed class Workroom
         PaperShop shop = ShippedShop.Open(data, null, problems);
         return lawbook is null || !problems.None
             ? null
-            : new Workroom(Path.GetFullPath(DeclarationFolder.RootOf(root)), lawbook, shop, papers);
+            : new Workroom(DeclarationFolder.RootOf(root), lawbook, shop, papers) { ReadsPdf = readsPdf ?? PdfWords.Parse };
     }
+
+    /// <summary>A room over another folder with the same law and templates.</summary>
+    internal Workroom Beside(string root) => new(root, Lawbook, Shop, Papers) { ReadsPdf = ReadsPdf };
 
     /// <summary>The folder's declarations as they are on disk now.</summary>
     public DeclarationFolder Folder()
@@ -61,12 +89,23 @@ public sealed class Workroom
             if (folder is null || now != signature)
             {
                 folder = DeclarationFolder.Open(Root, Lawbook.Vocabulary);
+                brand = BrandFiles.WhenAsked(folder.Catalogue);
                 signature = now;
             }
 
             return folder;
         }
     }
+
+    /// <summary>What fronts are drawn with, as the files are on disk now.</summary>
+    internal Lazy<BrandKit> Brand()
+    {
+        Folder();
+        return brand;
+    }
+
+    /// <summary>A problem with its place as people know it, below the folder.</summary>
+    internal string Shown(Problem problem) => problem.ToString().Replace(Root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
 
     // Names, sizes and times of the files: what an editor changes when it saves.
     private string Signature()

@@ -29,6 +29,50 @@ public static partial class YamlEdit
         return map.IsFlow ? IntoFlow(text, map, field) : AfterLast(text, map, field);
     }
 
+    /// <summary>
+    /// Puts a value where the path leads, whatever was there before: a text, or a list or group on one line. Groups and lists that the
+    /// path needs and the file lacks are made.
+    /// </summary>
+    /// <param name="text">The YAML.</param>
+    /// <param name="path">Where; a list position may be the one after the last.</param>
+    /// <param name="written">The value as YAML writes it on one line: see <see cref="Scalar"/>.</param>
+    /// <exception cref="FormatException">The text is no YAML, or the path leads through a value that holds nothing.</exception>
+    public static string Put(string text, IReadOnlyList<object> path, string written)
+    {
+        Node root = Parse(text);
+        if (Find(root, path) is { } node)
+        {
+            return PutInPlace(text, root, path, node, written);
+        }
+
+        IReadOnlyList<object> above = [.. path.SkipLast(1)];
+        if (Find(root, above) is not { Kind: not NodeKind.Scalar } parent || parent is { Entries.Count: 0, IsFlow: false })
+        {
+            string made = path[^1] is int ? $"[{written}]" : $"{{ {Scalar((string)path[^1])}: {written} }}";
+            return above.Count > 0 ? Put(text, above, made) : throw Nowhere(path);
+        }
+
+        string item = path[^1] is string key ? $"{Scalar(key)}: {written}" : written;
+        return (parent.Kind == NodeKind.List) != path[^1] is int ? throw Nowhere(path)
+            : parent.IsFlow ? IntoFlow(text, parent, item)
+            : AfterLast(text, parent, parent.Kind == NodeKind.List ? "- " + item : item);
+    }
+
+    // A block below its field's name goes, with the line's end before it, and the new value stands beside the name.
+    private static string PutInPlace(string text, Node root, IReadOnlyList<object> path, Node node, string written)
+    {
+        if (node.Kind == NodeKind.Scalar || node.IsFlow)
+        {
+            string room = node.Start > 0 && node.Start == node.End && text[node.Start - 1] == ':' ? " " : "";
+            return Replace(text, node.Start, node.End, room + written);
+        }
+
+        int from = path[^1] is string key
+            ? text.IndexOf(':', Find(root, [.. path.SkipLast(1)])!.Entries.Find(e => e.Key == key)!.KeyEnd) + 1
+            : node.Start;
+        return Replace(text, from, node.End, (path[^1] is string ? " " : "") + written);
+    }
+
     /// <summary>Gives a field another name.</summary>
     /// <exception cref="FormatException">There is no such field.</exception>
     public static string Rename(string text, IReadOnlyList<object> path, string name)
@@ -59,6 +103,12 @@ public static partial class YamlEdit
         }
 
         Entry entry = parent.Entries[at];
+        if (!parent.IsFlow && parent.Entries.Count == 1 && path.Count > 1)
+        {
+            // An empty block has no line to stand on.
+            return Remove(text, [.. path.SkipLast(1)]);
+        }
+
         if (parent.IsFlow)
         {
             (int from, int to) =
@@ -92,7 +142,7 @@ public static partial class YamlEdit
             var parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
             parser.Consume<StreamStart>();
             parser.Consume<DocumentStart>();
-            return Read(parser, 0);
+            return Read(text, parser, 0);
         }
         catch (YamlException error)
         {
@@ -104,7 +154,7 @@ public static partial class YamlEdit
         }
     }
 
-    private static Node Read(Parser parser, int depth)
+    private static Node Read(string text, Parser parser, int depth)
     {
         if (depth > 40)
         {
@@ -121,31 +171,42 @@ public static partial class YamlEdit
             case SequenceStart sequence:
                 while (parser.Current is not SequenceEnd)
                 {
-                    Node item = Read(parser, depth + 1);
+                    Node item = Read(text, parser, depth + 1);
                     entries.Add(new Entry(null, item.Start, item.Start, item));
                 }
 
-                return Close(parser, NodeKind.List, sequence.Start, sequence.Style == SequenceStyle.Flow, entries);
+                return Close(text, parser, NodeKind.List, sequence.Start, sequence.Style == SequenceStyle.Flow, entries);
             case MappingStart mapping:
                 while (parser.Current is Scalar key)
                 {
                     parser.MoveNext();
-                    entries.Add(new Entry(key.Value, (int)key.Start.Index, (int)key.End.Index, Read(parser, depth + 1)));
+                    entries.Add(new Entry(key.Value, (int)key.Start.Index, (int)key.End.Index, Read(text, parser, depth + 1)));
                 }
 
-                return Close(parser, NodeKind.Map, mapping.Start, mapping.Style == MappingStyle.Flow, entries);
+                return Close(text, parser, NodeKind.Map, mapping.Start, mapping.Style == MappingStyle.Flow, entries);
             default:
                 throw new FormatException($"line {current.Start.Line}: something is written here that is no value.");
         }
     }
 
-    // A block ends with its last value; what the library calls its end is the start of whatever follows.
-    private static Node Close(Parser parser, NodeKind kind, Mark start, bool isFlow, List<Entry> entries)
+    // A block ends with its last value; what the library calls its end is the start of whatever follows. Of what stands in brackets it
+    // gives the end now before the bracket, now after it: the bracket itself is looked for.
+    private static Node Close(string text, Parser parser, NodeKind kind, Mark start, bool isFlow, List<Entry> entries)
     {
-        Mark end = parser.Current!.End;
         parser.MoveNext();
-        int last = entries.Count > 0 ? entries[^1].Value.End : (int)start.Index;
-        return new Node(kind, (int)start.Index, isFlow ? (int)end.Index : last, isFlow, entries);
+        int last = entries.Count > 0 ? entries[^1].Value.End : (int)start.Index + (isFlow ? 1 : 0);
+        return new Node(kind, (int)start.Index, isFlow ? AfterBracket(text, last) : last, isFlow, entries);
+    }
+
+    private static int AfterBracket(string text, int from)
+    {
+        int at = from;
+        while (at < text.Length && text[at] is not (']' or '}'))
+        {
+            at = text[at] == '#' ? LineEnd(text, at) : at + 1;
+        }
+
+        return Math.Min(at + 1, text.Length);
     }
 
     private static Node? Find(Node node, IReadOnlyList<object> path)

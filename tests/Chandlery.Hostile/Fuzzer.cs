@@ -18,7 +18,8 @@ using Chandlery.Paper.Papers.PocketCards;
 using Chandlery.Paper.Papers.ShopCards;
 using Chandlery.Paper.Symbols;
 using Chandlery.Paper.Templates;
-using Chandlery.Workbench;
+using Chandlery.Workbench.Desks;
+using Chandlery.Workbench.Forms;
 using Chandlery.Yaml;
 
 namespace Chandlery.Hostile;
@@ -169,7 +170,7 @@ public sealed class Fuzzer
     private string PageEdit(Mangler mangler)
     {
         string json = mangler.Text(
-            """{"id":"harbour-bowl","edits":{"name":"A","netGrams":"100","loadPercent":"7,5","loadOf":"wax","oils":[{"oil":"fig-leaf","amount":"20","measure":"share"},{"oil":"x","amount":"80","measure":"drops"}]}}"""
+            """{"id":"harbour-bowl","edits":[{"path":["name"],"value":"A"},{"path":["load"],"value":{"percent":"7,5","of":"wax"}},{"path":["oils",1,"share"],"value":"20"},{"path":["oils",4],"value":{"oil":"x","drops":"80"}},{"path":["extras"],"value":null},{"path":["temperatures","pourCelsius"],"value":null},{"path":["soldIn"],"value":["IE","DE"]},{"path":["topUp","scented"],"value":true}]}"""
         );
         DeskRequest? request;
         try
@@ -184,7 +185,7 @@ public sealed class Fuzzer
         (string _, string _, string text) = declarations.Single(d => d.Id == "harbour-bowl");
         try
         {
-            string edited = request?.Edits?.ApplyTo(text, CandleDesk.OilsOf(assessment.Candle)) ?? text;
+            string edited = FieldEdits.Apply(text, request?.Edits);
             new DeclarationReader(lawbook.Vocabulary).Read(edited, "c.yaml", "c", new Problems());
         }
         catch (FormatException)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
+using Chandlery.Paper.Papers;
 using Chandlery.Workbench;
 using Chandlery.Yaml;
 
@@ -45,7 +46,7 @@ internal static class WorkbenchCommand
     {
         var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
         var problems = new Problems();
-        if (Workroom.Open(folder, problems) is not { } room)
+        if (Workroom.Open(folder, PaperList.Own, PdfWorker.Parse, problems) is not { } room)
         {
             return session.Report(problems.Found);
         }

@@ -1,7 +1,5 @@
-using Chandlery.Core.Asked.Comparisons;
-
 namespace Chandlery.Workbench.Answers;
 
-/// <summary>What changes between two days.</summary>
+/// <summary>What changes.</summary>
 /// <param name="Changes">The candles that change.</param>
-internal sealed record ChangesAnswer(IReadOnlyList<CandleChange> Changes);
+internal sealed record ChangesAnswer(IReadOnlyList<ChangedCandle> Changes);

@@ -1,31 +1,39 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
+using Chandlery.Workbench.Desks;
 
 namespace Chandlery.Workbench.Answers;
 
 /// <summary>A candle with its edits and what follows from them.</summary>
-/// <param name="Maker">The maker declared in the folder; the folder's name when there is none.</param>
-/// <param name="Id">Name of the declaration.</param>
-/// <param name="Hash">Hash of the text on disk, to be sent back with a save.</param>
-/// <param name="Yaml">The text with the edits.</param>
-/// <param name="Editable">True for a candle, false for a batch.</param>
-/// <param name="Form">What the form shows; null when the text cannot be read or declares a batch.</param>
-/// <param name="Oils">The oils that the folder declares.</param>
-/// <param name="Recipe">The blend in several measures; null when there is no assessment.</param>
-/// <param name="Assessments">One for each edition, in the published form.</param>
-/// <param name="Papers">The papers that can be asked for.</param>
-/// <param name="Plot">Load against consequences; null when there is nothing to draw.</param>
-/// <param name="Problems">What is wrong.</param>
-internal sealed record DeskAnswer(
-    string Maker,
-    string Id,
-    string Hash,
-    string Yaml,
-    bool Editable,
-    CandleForm? Form,
-    IReadOnlyList<OilName> Oils,
-    IReadOnlyList<RecipeLine>? Recipe,
-    IReadOnlyList<JsonElement> Assessments,
-    IReadOnlyList<PaperOffer> Papers,
-    LoadPlot? Plot,
-    IReadOnlyList<DeskProblem> Problems
-);
+internal sealed record DeskAnswer
+{
+    /// <summary>candle or batch.</summary>
+    public required string Declares { get; init; }
+
+    /// <summary>Name of the declaration.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Hash of the text on disk, to be sent back when it is kept; null for a new one.</summary>
+    public required string? Hash { get; init; }
+
+    /// <summary>The fields with the edits; null when the text cannot be read.</summary>
+    public required JsonObject? Values { get; init; }
+
+    /// <summary>The blend in several measures; null when there is no assessment.</summary>
+    public required IReadOnlyList<RecipeLine>? Recipe { get; init; }
+
+    /// <summary>One for each edition, in the published form.</summary>
+    public required IReadOnlyList<JsonElement> Assessments { get; init; }
+
+    /// <summary>The papers that can be asked for.</summary>
+    public required IReadOnlyList<PaperOffer> Papers { get; init; }
+
+    /// <summary>What holds along the load; null when there is nothing to draw.</summary>
+    public required LoadLine? Load { get; init; }
+
+    /// <summary>The paper that was asked for.</summary>
+    public required PreviewAnswer Preview { get; init; }
+
+    /// <summary>What is wrong.</summary>
+    public required IReadOnlyList<DeskProblem> Problems { get; init; }
+}

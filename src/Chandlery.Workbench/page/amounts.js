@@ -1,8 +1,8 @@
 // The figures of a blend. Each oil keeps what was last saved or typed (its base); what is shown is always reckoned from that,
 // never from what was shown before, so that dragging or converting there and back gives the same figure.
-import { figure } from "./elements.js";
-
-const shownFigures = 5;
+import { plain } from "./elements.js";
+import { nameOf, supplies } from "./folder.js";
+import { t } from "./words.js";
 
 /** A typed figure; not a number when it is none, or when its comma may mark thousands (the program refuses it too). */
 export function number(text) {
@@ -12,14 +12,29 @@ export function number(text) {
   return /^[0-9]+(\.[0-9]+)?$|^\.[0-9]+$/.test(point) ? Number(point) : NaN;
 }
 
-/** The form of a file: every amount is its own base. */
-export function formOf(desk) {
-  if (!desk.form) return null;
-  const form = structuredClone(desk.form);
-  form.factor = 1;
-  typeLoad(form, form.loadPercent);
+/** What was typed as a file writes it; as it is when its comma may mark thousands, or when it is no figure. */
+export const decimal = (text) => Number.isNaN(number(text)) ? String(text).trim() : String(text).trim().replace(",", ".");
+
+const measures = ["share", "grams", "millilitres", "drops"];
+
+/** The amounts of a candle's file: every one is its own base. */
+export function amountsOf(values) {
+  const form = {
+    oils: (values.oils ?? []).map((o) => { const measure = measures.find((m) => m in o) ?? "share"; return { oil: o.oil, amount: o[measure] ?? "", measure }; }),
+    loadOf: values.load?.of ?? null,
+    waxGrams: values.waxGrams === undefined ? null : number(values.waxGrams),
+    hasLoad: values.load !== undefined,
+    factor: 1,
+  };
+  typeLoad(form, values.load?.percent ?? null);
   form.oils.forEach(rebase);
   return form;
+}
+
+/** Writes the amounts into the candle's values. */
+export function write(form, values) {
+  values.oils = form.oils.map((o) => ({ oil: o.oil, [o.measure]: decimal(o.amount) }));
+  if (form.hasLoad) values.load = { ...values.load, percent: decimal(form.loadPercent ?? ""), of: form.loadOf };
 }
 
 function rebase(oil) {
@@ -55,68 +70,69 @@ export function loadOf(desk, form, wanted) {
   const load = number(value);
   const told = wanted === "candle" ? 100 * load / (waxAndExtras + load) : load * waxAndExtras / (100 - load);
   form.loadOf = wanted;
-  form.loadPercent = wanted === of ? value : Number.isFinite(told) ? figure(told, shownFigures) : "";
+  form.loadPercent = wanted === of ? value : Number.isFinite(told) ? plain(told) : "";
   form.homeLoad = form.loadPercent;
-  form.loadWhy = form.loadPercent === "" ? "The load cannot be reckoned for the other measure before the candle is assessed: type it." : null;
+  form.loadWhy = form.loadPercent === "" ? t("The load cannot be reckoned for the other measure before the candle is assessed: type it.") : null;
 }
 
 /** Grams in one of a measure; a share counts as grams in 100 g of the blend. Undefined when it is not declared. */
-const gramsIn = (desk, oil, measure) => {
-  const declared = desk.oils.find((o) => o.id === oil.oil);
+const gramsIn = (oil, measure) => {
+  const declared = supplies("oil").find((o) => o.id === oil.oil);
   return measure === "millilitres" ? declared?.gramsPerMl ?? undefined : measure === "drops" ? declared?.gramsPerDrop ?? undefined : 1;
 };
 
-const baseGrams = (desk, oil) => number(oil.base.amount) * (gramsIn(desk, oil, oil.base.measure) ?? NaN);
+const baseGrams = (oil) => number(oil.base.amount) * (gramsIn(oil, oil.base.measure) ?? NaN);
 
 /** Reckons every amount anew from its base. */
-function reckon(desk, form) {
+function reckon(form) {
   const shares = form.oils.length > 0 && form.oils.every((o) => o.measure === "share");
   const normalised = shares && form.oils.some((o) => o.base.measure !== "share");
-  const total = form.oils.reduce((sum, o) => sum + baseGrams(desk, o), 0);
+  const total = form.oils.reduce((sum, o) => sum + baseGrams(o), 0);
   for (const oil of form.oils) {
-    const name = desk.oils.find((o) => o.id === oil.oil)?.name ?? oil.oil;
+    const name = nameOf("oil", oil.oil);
     oil.why = null;
     if (!normalised && oil.measure === oil.base.measure && (form.factor === 1 || oil.measure === "share")) { oil.amount = oil.base.amount; continue; }
-    const missing = [oil.base.measure, oil.measure].find((m) => gramsIn(desk, oil, m) === undefined);
-    const value = normalised ? 100 * baseGrams(desk, oil) / total : baseGrams(desk, oil) / (gramsIn(desk, oil, oil.measure) ?? NaN) * form.factor;
-    oil.amount = Number.isFinite(value) ? figure(value, shownFigures) : "";
+    const missing = [oil.base.measure, oil.measure].find((m) => gramsIn(oil, m) === undefined);
+    const value = normalised ? 100 * baseGrams(oil) / total : baseGrams(oil) / (gramsIn(oil, oil.measure) ?? NaN) * form.factor;
+    oil.amount = Number.isFinite(value) ? plain(value) : "";
     if (oil.amount === "") {
-      oil.why = missing ? `The ${missing === "drops" ? "mass of a drop" : "density"} of ${name} is not declared, so the amount cannot be reckoned: type it.`
-        : normalised ? "The share cannot be reckoned, because the mass of another oil is not known: type it."
-        : "The amount was no figure: type it in the new measure.";
+      oil.why = missing === "drops" ? t("The mass of a drop of {name} is not declared, so the amount cannot be reckoned: type it.", { name })
+        : missing ? t("The density of {name} is not declared, so the amount cannot be reckoned: type it.", { name })
+        : normalised ? t("The share cannot be reckoned, because the mass of another oil is not known: type it.")
+        : t("The amount was no figure: type it in the new measure.");
     }
   }
   if (normalised && form.oils.every((o) => o.why === null)) makeTogether(form, 100);
 }
 
 /** The measures that an oil may have: without a load, only what is weighed says how much oil there is. */
-export const measuresOf = (form) => form.waxGrams !== null && form.loadPercent === null ? ["grams", "millilitres", "drops"] : ["share", "grams", "millilitres", "drops"];
+export const measuresOf = (form) => form.hasLoad ? measures : measures.slice(1);
 
 /** Gives an oil another measure. Shares and weighed amounts cannot stand side by side: the others follow. True when they did. */
-export function measure(desk, form, oil, wanted) {
+export function measure(form, oil, wanted) {
   const others = form.oils.filter((o) => o !== oil && (wanted === "share") !== (o.measure === "share"));
   for (const other of others) other.measure = wanted === "share" ? "share" : "grams";
   oil.measure = wanted;
-  reckon(desk, form);
+  reckon(form);
   return others.length > 0;
 }
 
 /** The load that was last saved or typed, in percent of the plot's basis; not a number when it cannot be told. */
-export function homeLoad(desk, form) {
-  return desk.form.loadPercent !== null ? number(form.homeLoad) : 100 * form.oils.reduce((sum, o) => sum + baseGrams(desk, o), 0) / form.waxGrams;
+export function homeLoad(form) {
+  return form.hasLoad ? number(form.homeLoad) : 100 * form.oils.reduce((sum, o) => sum + baseGrams(o), 0) / form.waxGrams;
 }
 
 /** A weighed blend has no load of its own: its amounts are scaled from what was typed. */
-export function setLoad(desk, form, value) {
-  const home = homeLoad(desk, form);
+export function setLoad(form, value) {
+  const home = homeLoad(form);
   const back = Math.abs(value - home) < 1e-6;
-  if (desk.form.loadPercent !== null) {
-    form.loadPercent = back ? form.homeLoad : Number(figure(value, shownFigures));
+  if (form.hasLoad) {
+    form.loadPercent = back ? form.homeLoad : plain(value);
     return;
   }
   if (!(home > 0)) return;
   form.factor = back ? 1 : value / home;
-  reckon(desk, form);
+  reckon(form);
 }
 
 /** What the shares come to together; null when the blend is not given by shares, or one of them is no figure. */

@@ -1,84 +1,97 @@
-// The form of a candle.
-import { el, fill, figure } from "./elements.js";
-import { state } from "./state.js";
-import { loadOf, makeWhole, measure, measuresOf, shareTotal, type, typeLoad } from "./amounts.js";
+// The blend of a candle: its oils with their amounts, and the few figures that are changed most.
+import { button, el, fill, figure } from "./elements.js";
+import { nameOf, supplies } from "./folder.js";
+import { t } from "./words.js";
+import { decimal, makeWhole, measure, measuresOf, shareTotal, type } from "./amounts.js";
 import { fieldId, messagePlace } from "./problems.js";
-import { drop, save, touched } from "./candle.js";
+import { at, put } from "./values.js";
+import { state } from "./state.js";
+import { touched } from "./candle.js";
+import { drawWicks } from "./wicks.js";
 
-const nameOf = (id) => state.desk.oils.find((o) => o.id === id)?.name ?? id;
-const words = { share: "% of blend", grams: "grams", millilitres: "millilitres", drops: "drops" };
+const words = { share: "%", grams: "g", millilitres: "ml", drops: "drops" }; // told by t()
+const spelled = { share: "% of the blend", grams: "grams", millilitres: "millilitres", drops: "drops" }; // told by t()
 
-function field(label, key, attributes = {}, take = (value) => { state.form[key] = value; }) {
-  return el("div", {}, el("label", { for: fieldId(key) }, label),
-    el("input", { id: fieldId(key), value: state.form[key] ?? "", autocomplete: "off", oninput: (e) => { take(e.target.value); touched(); }, ...attributes }),
-    messagePlace(key));
-}
+/** The colour that stands for an oil beside its name; the same for the same note. */
+const toneOf = (id) => `tone note-${supplies("oil").find((s) => s.id === id)?.note ?? "none"}`;
 
-function oilCard(oil) {
-  const name = nameOf(oil.oil);
-  const key = `oil:${oil.oil}`;
+const indexOf = (oil) => state.form.oils.indexOf(oil);
+
+function oilRow(oil) {
+  const name = nameOf("oil", oil.oil);
+  const path = `oils.${indexOf(oil)}`;
   const take = (e) => { type(state.form, oil, e.target.value); showAmounts(e.target); touched(); };
   const convert = (e) => {
-    const others = measure(state.desk, state.form, oil, e.target.value);
+    const others = measure(state.form, oil, e.target.value);
     showAmounts();
     touched();
-    if (others) note(`Shares and weighed amounts cannot stand side by side: ${e.target.value === "share" ? "all oils are shares now" : "the other oils are grams now, for 100 g of the blend"}.`);
+    if (others) note(e.target.value === "share" ? t("Shares and weighed amounts cannot stand side by side: all oils are shares now.") : t("Shares and weighed amounts cannot stand side by side: the other oils are grams now, for 100 g of the blend."));
   };
   return el("div", { class: "oil", role: "group", "aria-label": name },
-    el("p", { class: "what" }, name, el("span", { class: "soft", "data-grams": oil.oil })),
-    el("div", {}, el("label", { for: fieldId(key) }, "Amount"), el("input", { id: fieldId(key), "aria-label": `Amount of ${name}`, inputmode: "decimal", autocomplete: "off", value: oil.amount, oninput: take })),
-    el("div", {}, el("label", { for: `m-${oil.oil}` }, "Measure"), el("select", { id: `m-${oil.oil}`, "aria-label": `Measure of ${name}`, onchange: convert },
-      [...new Set([...measuresOf(state.form), oil.measure])].map((m) => el("option", { value: m, selected: m === oil.measure }, words[m])))),
-    el("button", { type: "button", "aria-label": `Take out ${name}`, "data-out": oil.oil, onclick: () => takeOut(oil) }, "Take out"),
-    messagePlace(key));
+    el("p", { class: "what" }, el("span", { class: toneOf(oil.oil), "aria-hidden": "true" }), name),
+    el("input", { id: fieldId(path), "aria-label": t("Amount of {name}", { name }), inputmode: "decimal", autocomplete: "off", value: oil.amount, "data-oil": oil.oil, oninput: take }),
+    el("select", { "aria-label": t("Measure of {name}", { name }), "data-measure": oil.oil, onchange: convert },
+      [...new Set([...measuresOf(state.form), oil.measure])].map((m) => el("option", { value: m, selected: m === oil.measure, title: t(spelled[m]) }, t(words[m])))),
+    button("×", () => takeOut(oil), { class: "bare", "aria-label": t("Take out {name}", { name }), "data-out": oil.oil }),
+    el("p", { class: "soft grams", "data-grams": oil.oil }), messagePlace(path));
 }
 
 const note = (text) => { document.getElementById("measure-note").textContent = text; };
 
 function takeOut(oil) {
-  const at = state.form.oils.indexOf(oil);
-  state.form.oils.splice(at, 1);
+  const place = indexOf(oil);
+  state.form.oils.splice(place, 1);
   drawOils();
-  const next = state.form.oils[Math.min(at, state.form.oils.length - 1)];
+  const next = state.form.oils[Math.min(place, state.form.oils.length - 1)];
   (next ? document.querySelector(`[data-out="${CSS.escape(next.oil)}"]`) : document.getElementById("add-oil"))?.focus();
   touched();
 }
 
 function add(id) {
   const first = state.form.oils[0]?.measure ?? measuresOf(state.form)[0];
-  const oil = { oil: id, amount: first === "share" ? "10" : "", measure: first };
+  const oil = { oil: id, amount: first === "share" ? (state.form.oils.length ? "10" : "100") : "", measure: first };
   state.form.oils.push(oil);
   type(state.form, oil, oil.amount);
   drawOils();
-  document.getElementById(fieldId(`oil:${id}`)).focus();
+  document.querySelector(`[data-oil="${CSS.escape(id)}"]`).focus();
   touched();
 }
 
 function drawOils() {
-  const free = state.desk.oils.filter((o) => state.form.oils.every((f) => f.oil !== o.id));
-  const adding = el("select", { id: "add-oil" }, free.map((o) => el("option", { value: o.id }, o.name)));
+  const free = supplies("oil").filter((o) => state.form.oils.every((f) => f.oil !== o.id));
   fill(document.getElementById("oils"),
-    state.form.oils.map(oilCard),
-    messagePlace("oils"),
-    el("p", { id: "measure-note", class: "soft" }),
-    el("div", { id: "together" }),
-    free.length ? el("div", { class: "row" }, el("div", {}, el("label", { for: "add-oil" }, "Another oil"), adding),
-      el("button", { type: "button", onclick: () => add(adding.value) }, "Add")) : null);
+    el("div", { class: "bar", id: "blend-bar", "aria-hidden": "true" }), state.form.oils.map(oilRow), messagePlace("oils"), el("p", { id: "measure-note", class: "soft" }), el("div", { id: "together" }),
+    free.length ? el("div", {}, el("label", { class: "unseen", for: "add-oil" }, t("Add an oil")), el("select", { id: "add-oil", onchange: (e) => e.target.value && add(e.target.value) },
+      el("option", { value: "" }, t("Add an oil")), free.map((o) => el("option", { value: o.id }, o.name)))) : null);
   showTotal();
-  drawHints();
 }
 
-/** Writes the amounts into their fields, but not into the one that is being typed in. */
+/** Writes the amounts into their fields, but not into the one that is being typed in; below each what it comes to in one candle. */
 export function showAmounts(but) {
+  if (!state.form || !document.getElementById("oils")) return;
   for (const oil of state.form.oils) {
-    const input = document.getElementById(fieldId(`oil:${oil.oil}`));
+    const input = document.querySelector(`[data-oil="${CSS.escape(oil.oil)}"]`);
     if (input && input !== but) input.value = oil.amount;
-    const select = document.getElementById(`m-${oil.oil}`);
+    const select = document.querySelector(`[data-measure="${CSS.escape(oil.oil)}"]`);
     if (select) select.value = oil.measure;
   }
-  const load = document.getElementById(fieldId("loadPercent"));
+  const load = document.getElementById(fieldId("load.percent"));
   if (load && load !== but) load.value = state.form.loadPercent ?? "";
+  // What was reckoned from other figures does not stay beside these.
+  for (const cell of document.querySelectorAll("[data-grams]")) cell.textContent = "";
+  for (const oil of state.desk.recipe ?? []) {
+    const cell = document.querySelector(`[data-grams="${CSS.escape(oil.id)}"]`);
+    const parts = [`${figure(oil.grams)} g`, oil.millilitres ? `${figure(oil.millilitres, 3)} ml` : null, oil.drops ? t("{n} drops", { n: Math.round(oil.drops) }) : null];
+    if (cell) cell.textContent = parts.filter(Boolean).join(" · ");
+  }
+  drawBar();
   showTotal();
+}
+
+/** The blend as a bar, each oil as long as its share. */
+function drawBar() {
+  const bar = document.getElementById("blend-bar");
+  fill(bar, (state.desk.recipe ?? []).map((o) => { const part = el("span", { class: toneOf(o.id) }); part.style.flexGrow = o.blendPercent; return part; }));
 }
 
 function showTotal() {
@@ -86,48 +99,37 @@ function showTotal() {
   const whole = () => {
     makeWhole(state.form);
     showAmounts();
-    document.getElementById(fieldId(`oil:${state.form.oils[0].oil}`)).focus();
-    touched(0);
+    document.querySelector(`[data-oil="${CSS.escape(state.form.oils[0].oil)}"]`).focus();
+    touched();
   };
   fill(document.getElementById("together"), total === null || total === 0 || total === 100 ? null : el("div", { class: "row" },
-    el("p", {}, `Together ${figure(total, 6)} %.`),
-    el("button", { type: "button", onclick: whole }, "Make the shares 100 %")));
+    el("p", {}, t("Together {n} %.", { n: figure(total, 6) })), button(t("Make the shares 100 %"), whole)));
 }
 
-export function drawEditor() {
-  const editor = document.getElementById("editor");
-  const { desk, form } = state;
+/** A figure of the candle with its unit behind. */
+function figureField(label, path, unit, hint) {
+  const id = fieldId(path.join("."));
+  return el("div", { class: "figure" }, el("label", { for: id }, label, hint ? el("span", { class: "soft" }, hint) : null),
+    el("input", { id, inputmode: "decimal", autocomplete: "off", value: at(state.declared.values, path) ?? "", oninput: (e) => { put(state.declared.values, path, decimal(e.target.value)); touched(); } }),
+    el("span", { class: "unit" }, unit), messagePlace(path.join(".")));
+}
+
+export function drawBlend() {
+  const place = document.getElementById("blend");
+  const { declared, form } = state;
   if (!form) {
-    fill(editor, el("section", { "aria-label": "Blend" }, el("h2", {}, desk.editable || desk.problems.length ? "Blend" : "Batch"),
-      el("p", {}, desk.problems.length ? "The file cannot be read: mend in it what the problems say, then load this page again." : "A batch is what was weighed; it is written in its file.")));
+    fill(place, el("h2", {}, declared.declares === "batch" ? t("Batch") : t("Blend")),
+      el("p", {}, declared.declares === "batch" ? t("A batch is what was weighed. Its figures stand under Details.") : t("The file cannot be read: mend in it what the problems say.")));
     return;
   }
-  fill(editor, el("form", { class: "panel", "aria-label": "Blend", novalidate: true, onsubmit: (e) => { e.preventDefault(); save(); } },
-    el("h2", {}, "Blend"),
-    el("div", { class: "fields" },
-      field("Name", "name", {}, (value) => { form.name = value; document.getElementById("title").textContent = value; }),
-      field("Net grams", "netGrams", { inputmode: "decimal" }), field("Wicks", "wickCount", { inputmode: "numeric" }),
-      form.loadPercent !== null ? field("Load, %", "loadPercent", { inputmode: "decimal" }, (value) => typeLoad(form, value)) : null,
-      form.loadPercent !== null ? el("div", {}, el("label", { for: fieldId("loadOf") }, "of the"), el("select", { id: fieldId("loadOf"), onchange: (e) => { loadOf(state.desk, form, e.target.value); showAmounts(); touched(); } },
-        el("option", { value: "wax", selected: form.loadOf === "wax" }, "wax"), el("option", { value: "candle", selected: form.loadOf === "candle" }, "scented melt")), messagePlace("loadOf")) : null),
-    el("p", { id: "load-hint", class: "soft" }),
-    el("div", { id: "oils", role: "group", "aria-label": "Oils" }),
-    el("div", { class: "row" },
-      el("button", { class: "main", id: "save", disabled: !state.changed }, "Save to the file"),
-      el("button", { type: "button", id: "drop", disabled: !state.changed, onclick: drop }, "Drop my changes"))));
+  const values = declared.values;
+  const details = `#/candle/${encodeURIComponent(declared.id)}/details`;
+  fill(place, el("h2", {}, t("Blend")), el("div", { id: "oils", role: "group", "aria-label": t("Oils") }),
+    values.temperatures ? figureField(t("Oil goes in at"), ["temperatures", "addFragranceCelsius"], "°C") : null,
+    figureField(t("Net weight"), ["netGrams"], "g"),
+    el("div", { class: "vessel" }, drawWicks(), el("p", {}, el("strong", {}, nameOf("vessel", values.vessel)), el("br"),
+      `${values.wicks?.count ?? "?"} × ${values.wicks?.kind ?? t("wick")}`, el("br"), nameOf("wax", values.wax), (values.extras ?? []).map((e) => [el("br"), nameOf("extra", e.extra)]),
+      values.topUp ? [el("br"), values.topUp.scented === "yes" ? t("second pour, scented") : t("second pour, no scent")] : null)),
+    el("p", {}, el("a", { href: details }, t("Vessel, wax, wicks, places"))));
   drawOils();
-}
-
-/** Both meanings of the load, and what each oil comes to. */
-export function drawHints() {
-  const hint = document.getElementById("load-hint");
-  if (!hint) return;
-  // What was reckoned from other figures does not stay beside these.
-  for (const cell of document.querySelectorAll("[data-grams]")) cell.textContent = "";
-  const l = state.desk.assessments[0]?.loadPercent;
-  hint.textContent = !l ? "" : `${figure(l.meltOfWax)} % of the wax = ${figure(l.meltOfCandle)} % of the scented melt = ${figure(l.finishedCandle)} % of the finished candle.`;
-  for (const oil of state.desk.recipe ?? []) {
-    const cell = document.querySelector(`[data-grams="${CSS.escape(oil.id)}"]`);
-    if (cell) cell.textContent = `per candle ${[`${figure(oil.grams)} g`, oil.millilitres ? `${figure(oil.millilitres, 3)} ml` : null, oil.drops ? `${Math.round(oil.drops)} drops` : null].filter(Boolean).join(" · ")}`;
-  }
 }

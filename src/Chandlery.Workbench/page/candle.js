@@ -1,82 +1,128 @@
-// One candle: its form, what follows from it, and its papers.
-import { askJson, el, fill, list, main, say, showMaker, showNothing } from "./elements.js";
-import { edits, state } from "./state.js";
-import { formOf } from "./amounts.js";
-import { drawEditor, drawHints, showAmounts } from "./blend.js";
-import { drawProblems } from "./problems.js";
-import { drawPlot } from "./plot.js";
-import { drawResults } from "./results.js";
+// One candle or batch: what it is made of, what follows from it, and its papers.
+import { askJson } from "./ask.js";
+import { el, fill, list, main, say, whisper } from "./elements.js";
+import { t } from "./words.js";
+import { amountsOf, write } from "./amounts.js";
+import { drawBench } from "./bench.js";
+import { drawBlend, showAmounts } from "./blend.js";
+import { Declared, merged } from "./declared.js";
+import { drawDetails } from "./details.js";
+import { drawFollows, drawVerdict } from "./follows.js";
+import { drawLabel, drawPreview } from "./label.js";
+import { drawLoadLine } from "./loadline.js";
 import { drawPapers } from "./papers.js";
+import { drawPast } from "./past.js";
+import { drawProblems } from "./problems.js";
+import { state, wish } from "./state.js";
 
-const typingPause = 250;
-const narrow = matchMedia("(max-width: 60rem)");
+const tabs = { candle: ["Candle", "batch", "candle"], details: ["Details", "batch", "candle"], papers: ["Papers", "batch", "candle"], pour: ["Pour a batch", "candle"], past: ["History", "batch", "candle"] }; // told by t()
+let tab = "candle";
 
-export async function showCandle(id) {
+export async function showCandle(id, wanted) {
+  const desk = await open(id);
+  if (!desk) return undefined;
+  await show(wanted in tabs ? wanted : "candle");
+  return () => leave();
+}
+
+/** Asks for a candle and lays it on the desk; null when another was asked for meanwhile. */
+async function open(id, values = null) {
   const visit = ++state.visit;
-  let desk;
-  try {
-    desk = await askJson("/api/desk", { id });
-  } catch (error) {
-    if (error.status !== 404) throw error;
-    showNothing(`There is no candle or batch '${id}' in this folder.`);
-    return;
-  }
-  if (visit !== state.visit) return;
+  // A candle that stays on the desk while its tabs change keeps its paper.
+  if (state.declared?.id !== id) state.paper = { kind: null, edition: null, language: null, count: 6 };
+  const desk = await askJson("/api/desk", { id, paper: state.paper });
+  if (visit !== state.visit) return null;
+  lay(desk, values);
+  return desk;
+}
+
+function lay(desk, values) {
+  state.declared = new Declared(desk, () => nameNow());
+  if (values) state.declared.values = values;
+  state.declared.reload = reload;
   state.desk = desk;
-  state.changed = false;
-  refused = false;
-  state.form = formOf(desk);
-  showMaker(desk.maker);
+  state.sound = desk.assessments.length ? desk : null;
+  state.form = desk.declares === "candle" && desk.values ? amountsOf(state.declared.values) : null;
+}
+
+const nameNow = () => state.declared.values.name ?? state.desk.assessments[0]?.name ?? state.declared.values.code ?? state.declared.id;
+
+async function reload(mine, base) {
+  const desk = await open(state.declared.id);
+  if (!desk) return;
+  if (!mine) { await show(tab); say(t("Loaded as the file is now.")); return; }
+  const { values, both } = merged(desk.values, mine, base);
+  lay(desk, values);
+  await show(tab);
+  if (both.length) fill(document.getElementById("conflict"), el("section", { class: "problems" }, el("h2", {}, t("The file and you changed the same")),
+    el("p", {}, t("Yours stands here; the file had:")), list(both.map((k) => `${k}: ${JSON.stringify(desk.values[k])}`), "plain")));
+  document.getElementById("title").focus();
+  touched();
+}
+
+async function show(wanted) {
+  tab = wanted;
+  const { declared } = state;
+  const href = (name) => `#/candle/${encodeURIComponent(declared.id)}${name === "candle" ? "" : `/${name}`}`;
   fill(main,
-    el("h1", { id: "title", tabindex: "-1" }, state.form?.name ?? desk.assessments[0]?.name ?? id),
-    el("div", { id: "conflict" }), el("div", { id: "summary" }), el("div", { id: "verdict" }),
-    el("div", { class: "desk" }, el("div", { id: "work" }, el("div", { id: "editor" }), el("div", { id: "load-plot" }), el("div", { id: "results" })), el("div", { id: "papers" })));
-  arrange();
-  drawEditor();
+    el("div", { class: "path" },
+      el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/" }, t("Candles")), el("span", { "aria-hidden": "true" }, " / "), el("h1", { id: "title", tabindex: "-1" }, nameNow())),
+      el("nav", { class: "tabs", "aria-label": t("Parts of the candle") }, Object.entries(tabs).filter(([, [, ...kinds]]) => kinds.includes(declared.declares))
+        .map(([name, [title]]) => el("a", { href: href(name), "aria-current": name === tab ? "page" : null }, t(title))))),
+    el("div", { id: "conflict" }), el("div", { id: "summary" }), el("div", { id: "verdict" }), el("div", { id: "tab" }));
+  document.body.className = `on-candle tab-${tab}`;
+  const place = document.getElementById("tab");
+  if (tab === "candle") {
+    fill(place, el("div", { class: "desk" }, el("section", { id: "blend", "aria-label": t("Blend") }), el("section", { id: "the-label", "aria-label": t("Label") }), el("section", { id: "follows", "aria-label": t("What follows") })), el("section", { id: "load", "aria-label": t("Load") }));
+    drawBlend();
+    drawLabel();
+  } else if (tab === "details") drawDetails(place);
+  else if (tab === "papers") await drawPapers(place);
+  else if (tab === "pour") await drawBench(place);
+  else await drawPast(place, declared.declares, declared.id);
   drawAll();
-  await drawPapers();
-  say(desk.problems.length ? "This candle has problems." : "Assessed.");
 }
 
-/** On a phone the papers stand right below the verdict; the order of reading is the order on the screen. */
-function arrange() {
-  const papers = document.getElementById("papers");
-  if (!papers) return;
-  if (narrow.matches) papers.parentElement.prepend(papers); else papers.parentElement.append(papers);
+async function leave() {
+  const next = location.hash;
+  const own = `#/candle/${encodeURIComponent(state.declared.id)}`;
+  const may = await state.declared.leave();
+  if (may && next !== own && !next.startsWith(`${own}/`)) { state.visit++; state.dragging = false; document.body.className = ""; }
+  return may;
 }
-narrow.addEventListener("change", arrange);
 
-export function leaveCandle() {
-  state.visit++;
-  state.dragging = false;
-  clearTimeout(waiting);
+/** What the page itself knows of an amount goes before what the program says of the empty field. */
+function problemsNow() {
+  const own = (state.form?.oils ?? []).map((o, i) => ({ text: o.why, field: `oils.${i}` })).filter((p) => p.text);
+  if (state.form?.loadWhy) own.push({ text: state.form.loadWhy, field: "load" });
+  return [...own, ...state.desk.problems.filter((p) => own.every((o) => !p.field?.startsWith(o.field)))];
 }
 
 function drawAll() {
-  drawProblems();
-  drawResults();
-  drawHints();
-  // A new plot under the finger would end the drag.
-  if (!state.dragging) drawPlot();
+  const n = drawProblems(problemsNow(), document.getElementById("summary"));
+  drawVerdict();
+  if (tab === "candle") {
+    drawFollows();
+    drawLoadLine();
+    showAmounts(document.activeElement);
+    drawPreview(state.desk.preview);
+  }
+  return n;
 }
 
-let waiting;
 let asking = false;
 let again = false;
-/** After a save was refused its reason stays in the status line until something is changed. */
-let refused = false;
 
-/** After every change: what follows is asked for after a pause in typing, at once while dragging. */
-export function touched(pause = typingPause) {
-  refused = false;
-  state.changed = edits() !== null;
-  for (const id of ["save", "drop"]) { const button = document.getElementById(id); if (button) button.disabled = !state.changed; }
-  drawProblems();
-  clearTimeout(waiting);
-  if (pause === 0) follow(); else waiting = setTimeout(follow, pause);
+/** After every change: at once, and one question at a time, so that answers come in order. */
+export function touched() {
+  const { declared, form } = state;
+  if (form) write(form, declared.values);
+  declared.refused = null;
+  document.getElementById("title").textContent = nameNow();
+  declared.keepSoon();
+  return follow();
 }
 
-/** One question at a time, so that answers come in order; what changed meanwhile is asked next. */
 async function follow() {
   if (asking) { again = true; return; }
   asking = true;
@@ -92,72 +138,18 @@ async function follow() {
 
 async function askOnce() {
   const visit = state.visit;
-  if (!refused) say("Assessing…");
   try {
-    const answer = await askJson("/api/desk", { id: state.desk.id, edits: edits() });
+    const answer = await askJson("/api/desk", wish());
     // While dragging, each answer is nearer to the finger than the one before; else only the last one counts.
     if (visit !== state.visit || (again && !state.dragging)) return;
-    state.desk = { ...answer, form: state.desk.form, hash: state.desk.hash };
-    drawAll();
+    state.desk = answer;
+    if (answer.assessments.length) state.sound = answer;
+    state.declared.problems = problemsNow();
+    const n = drawAll();
     if (again || state.dragging) return;
-    drawPapers();
-    const problems = drawProblems();
-    if (!refused) say(problems ? `${problems} problem${problems > 1 ? "s" : ""}, told at the top and beside the field.` : state.changed ? "Assessed with your changes; not saved yet." : "Assessed.");
+    state.declared.keepSoon();
+    if (!state.declared.refused) whisper(n ? t("Not kept: {n} told at the top and beside the field.", { n }) : document.getElementById("sentence")?.textContent ?? "");
   } catch (error) {
     if (visit === state.visit) say(error.message);
   }
-}
-
-/** Shows the candle anew; the focus goes back to where it was, or to the title when that is gone or has nothing more to do. */
-async function reopen() {
-  const was = document.activeElement?.id;
-  await showCandle(state.desk.id);
-  const back = was ? document.getElementById(was) : null;
-  (back && !back.disabled ? back : document.getElementById("title"))?.focus();
-}
-
-export async function drop() {
-  await reopen();
-  say("Your changes are dropped.");
-}
-
-export async function save() {
-  try {
-    await askJson("/api/save", { id: state.desk.id, edits: edits(), hash: state.desk.hash });
-    await reopen();
-    say("Saved. Comments and order of the file were kept.");
-  } catch (error) {
-    refused = true;
-    say(error.message);
-    if (error.status === 409) offerMerge(error.message);
-  }
-}
-
-function offerMerge(message) {
-  fill(document.getElementById("conflict"), el("section", { "aria-label": "Changed on disk" }, el("h2", {}, "Not saved"), el("p", { class: "stop" }, message),
-    el("div", { class: "row" },
-      el("button", { type: "button", class: "main", id: "merge", onclick: () => merge().catch((e) => say(e.message)) }, "Load it with my changes"),
-      el("button", { type: "button", onclick: () => drop().catch((e) => say(e.message)) }, "Load it without my changes"))));
-  document.getElementById("merge").focus();
-}
-
-const fieldNames = { name: "the name", netGrams: "the net grams", loadPercent: "the load", loadOf: "what the load is of", wickCount: "the wicks", oils: "the oils" };
-
-/** Puts the maker's changes on what the file says now. Where both changed the same, the maker's stands and is told. */
-async function merge() {
-  const mine = edits();
-  const before = state.desk.form;
-  await showCandle(state.desk.id);
-  if (!state.form || mine === null) return;
-  const bare = (value) => JSON.stringify(value);
-  const keys = Object.keys(fieldNames).filter((k) => mine[k] !== null);
-  const both = keys.filter((k) => bare(before[k]) !== bare(state.desk.form[k]));
-  state.form = formOf({ form: { ...state.form, ...Object.fromEntries(keys.map((k) => [k, mine[k]])) } });
-  drawEditor();
-  document.getElementById("title").textContent = state.form.name;
-  if (both.length) fill(document.getElementById("conflict"), el("section", { "aria-label": "Changed by both" },
-    el("p", {}, `The file and you both changed ${both.map((k) => fieldNames[k]).join(", ")}. Yours stands here; the file had:`),
-    list(both.map((k) => k === "oils" ? state.desk.form.oils.map((o) => `${o.oil} ${o.amount} ${o.measure}`).join(", ") : String(state.desk.form[k])), "plain")));
-  document.getElementById("title").focus();
-  touched(0);
 }

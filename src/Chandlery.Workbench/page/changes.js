@@ -1,20 +1,40 @@
-// What another day's law would change.
-import { askJson, el, fill, list, main, say } from "./elements.js";
+// What another day's law, or a new version of an oil or wax, would change.
+import { askJson } from "./ask.js";
+import { el, fill, list, main, say, whisper } from "./elements.js";
+import { nameOf, supplies } from "./folder.js";
+import { count, t } from "./words.js";
+import { showWouldChange } from "./declaration.js";
 
-export async function showChanges() {
+const words = { begins: "begins", ends: "ends" }; // told by t()
+
+/** The candles that change, each with what begins and ends, and its batches. */
+export function drawChanges(place, data) {
+  const sold = data.changes.flatMap((c) => c.batches);
+  fill(place,
+    el("p", { class: "sentence" }, data.changes.length ? `${count(data.changes.length, "1 candle changes.", "{n} candles change.")} ${sold.length ? count(sold.length, "1 batch was poured before.", "{n} batches were poured before.") : ""}` : t("Nothing changes.")),
+    data.changes.map((c) => el("section", { "aria-label": c.name ?? c.change.id }, el("h2", {}, el("a", { href: `#/candle/${encodeURIComponent(c.change.id)}` }, c.name ?? c.change.id), el("span", { class: "soft" }, ` ${c.change.edition}`)),
+      c.change.remark ? el("p", {}, c.change.remark) : null,
+      list(c.change.changes.map((x) => el("span", {}, el("strong", {}, `${t(x.begins ? words.begins : words.ends)}: ${x.text}`), el("span", { class: "soft" }, ` ${x.subject} · ${x.why}`))), "plain"),
+      c.batches.length ? el("p", {}, c.batches.map((b) => t("Batch {code}: {made} made, {sent} sent out.", { code: b.code, made: b.made ?? "?", sent: b.dispatched })).join(" ")) : null)));
+  whisper(count(data.changes.length, "1 candle changes.", "{n} candles change."));
+}
+
+export async function showChanges(kind, id) {
+  if (kind) { await showWouldChange(kind, id); return; }
   const today = new Date().toISOString().slice(0, 10);
   const from = el("input", { id: "from", type: "date", value: today });
-  const to = el("input", { id: "to", type: "date", value: "2028-01-01" });
+  const to = el("input", { id: "to", type: "date", value: `${new Date().getFullYear() + 2}-01-01` });
   const body = el("div", { "aria-live": "polite" });
   const draw = async () => {
-    const data = await askJson(`/api/changes?from=${from.value}&to=${to.value}`);
-    if (data.problems) { fill(body, list(data.problems, "problems")); return; }
-    fill(body, data.changes.length ? null : el("p", {}, "Nothing changes."), ...data.changes.map((c) => el("section", {}, el("h2", {}, `${c.id} (${c.edition})`), c.remark ? el("p", {}, c.remark) : "",
-      list(c.changes.map((x) => el("span", {}, el("strong", {}, `${x.begins ? "begins" : "ends"}: ${x.subject}: ${x.text}`), el("br"), el("span", { class: "soft" }, x.why))), "plain"))));
-    say(`${data.changes.length} candles change.`);
+    try {
+      drawChanges(body, await askJson(`/api/changes?from=${from.value}&to=${to.value}`));
+    } catch (error) {
+      fill(body, list(error.problems ?? [error.message], "problems"));
+    }
   };
-  fill(main, el("h1", {}, "What would change"), el("section", { "aria-label": "Days" },
-    el("p", {}, "Compares the folder under the law of two days. For a new oil revision or another folder use the command 'changes'."),
-    el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw().catch((x) => say(x.message)); } },
-      el("div", {}, el("label", { for: "from" }, "Law of"), from), el("div", {}, el("label", { for: "to" }, "and of"), to), el("button", { class: "main" }, "Compare"))), body);
+  fill(main, el("h1", {}, t("What would change")),
+    el("section", { "aria-labelledby": "by-day" }, el("h2", { id: "by-day" }, t("Another day's law")),
+      el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw(); } }, el("label", { for: "from" }, t("Law of")), from, el("label", { for: "to" }, t("and of")), to, el("button", { class: "main" }, t("Compare")))),
+    el("section", { "aria-labelledby": "by-sheet" }, el("h2", { id: "by-sheet" }, t("A new version of an oil or wax")), el("p", {}, t("A new sheet as PDF comes in under Supplies: its draft stands beside the old oil until you sign it.")),
+      el("ul", { class: "rows" }, ["oil", "wax"].flatMap((k) => supplies(k).map((s) => el("li", {}, el("a", { href: `#/changes/${k}/${encodeURIComponent(s.id)}` }, nameOf(k, s.id)), el("span", { class: "soft" }, s.detail)))))), body);
 }

@@ -1,46 +1,56 @@
 // What is wrong: a summary on top with links, and a message beside each field.
 import { el, fill } from "./elements.js";
-import { state } from "./state.js";
+import { count } from "./words.js";
 
-const names = { name: "Name", netGrams: "Net grams", loadPercent: "Load, %", loadOf: "Load of", wickCount: "Wicks" };
-
-export const fieldId = (field) => `f-${field}`;
-export const messageId = (field) => `e-${field}`;
+export const fieldId = (path) => `f-${path}`;
+const messageId = (path) => `e-${path}`;
 
 /** The place for a field's message. */
-export const messagePlace = (field) => el("p", { class: "wrong", id: messageId(field), hidden: true });
+export const messagePlace = (path) => el("p", { class: "wrong", id: messageId(path), hidden: true });
 
-const nameOf = (field) => names[field] ?? (field === "oils" ? "Oils" : state.desk.oils.find((o) => `oil:${o.id}` === field)?.name ?? field.slice(4));
-
-/** All that is wrong now. What the page itself knows of an amount goes before what the program says of the empty field. */
-function problemsNow() {
-  const own = (state.form?.oils ?? []).filter((o) => o.why).map((o) => ({ text: o.why, field: `oil:${o.oil}` }));
-  if (state.form?.loadWhy) own.push({ text: state.form.loadWhy, field: "loadPercent" });
-  return [...own, ...state.desk.problems.filter((p) => own.every((o) => o.field !== p.field))];
-}
-
-function goTo(field) {
-  const target = document.getElementById(fieldId(field)) ?? document.querySelector("#together button, #oils input");
-  target?.focus();
-  target?.scrollIntoView({ block: "center" });
-}
-
-export function drawProblems() {
-  const problems = problemsNow();
-  for (const message of document.querySelectorAll("#editor .wrong")) {
-    const field = message.id.slice(2);
-    const input = document.getElementById(fieldId(field));
-    const own = problems.filter((p) => p.field === field).map((p) => p.text).join(" ");
-    message.textContent = own;
-    message.hidden = own === "";
-    if (own) { input?.setAttribute("aria-invalid", "true"); input?.setAttribute("aria-describedby", message.id); }
-    else { input?.removeAttribute("aria-invalid"); input?.removeAttribute("aria-describedby"); }
+/** The message's place for a field, or for the nearest group that it stands in; null when neither is drawn. */
+function nearest(path) {
+  for (let steps = path.split("."); steps.length; steps = steps.slice(0, -1)) {
+    const place = document.getElementById(messageId(steps.join(".")));
+    if (place) return place;
   }
-  const linked = (p) => p.field && document.getElementById(messageId(p.field));
-  fill(document.getElementById("summary"), problems.length ? el("section", { "aria-label": "Problems" },
-    el("h2", {}, problems.length > 1 ? `${problems.length} problems` : "1 problem"),
-    el("ul", { class: "problems" }, problems.map((p) => el("li", {}, linked(p)
-      ? [el("a", { href: `#${fieldId(p.field)}`, onclick: (e) => { e.preventDefault(); goTo(p.field); } }, nameOf(p.field)), document.createTextNode(`: ${p.text}`)]
+  return null;
+}
+
+const inputOf = (place) => document.getElementById(fieldId(place.id.slice(2)));
+
+function goTo(place) {
+  const input = inputOf(place) ?? place.parentElement.querySelector("input, select, textarea, button");
+  for (let around = input?.closest("details:not([open])"); around; around = around.parentElement.closest("details:not([open])")) around.open = true;
+  input?.focus();
+  input?.scrollIntoView({ block: "center" });
+}
+
+const nameOf = (place) => {
+  const input = inputOf(place);
+  return input?.getAttribute("aria-label") ?? input?.labels?.[0]?.textContent ?? place.closest("fieldset, [role=group]")?.querySelector("legend, .what")?.textContent ?? place.id.slice(2);
+};
+
+/** Draws problems, each { text, field }, and returns how many there are. */
+export function drawProblems(problems, summary) {
+  const beside = new Map();
+  for (const problem of problems) {
+    const place = problem.field ? nearest(problem.field) : null;
+    if (place) beside.set(place, [...beside.get(place) ?? [], problem.text]);
+    problem.place = place;
+  }
+  for (const message of document.querySelectorAll(".wrong[id^='e-']")) {
+    const texts = beside.get(message) ?? [];
+    const input = inputOf(message);
+    message.textContent = texts.join(" ");
+    message.hidden = texts.length === 0;
+    if (texts.length) { input?.setAttribute("aria-invalid", "true"); input?.setAttribute("aria-describedby", message.id); }
+    else { input?.removeAttribute("aria-invalid"); if (input?.getAttribute("aria-describedby") === message.id) input.removeAttribute("aria-describedby"); }
+  }
+  fill(summary, problems.length ? el("section", { class: "problems", "aria-labelledby": "problems-title" },
+    el("h2", { id: "problems-title" }, count(problems.length, "1 problem", "{n} problems")),
+    el("ul", {}, problems.map((p) => el("li", {}, p.place
+      ? [el("a", { href: `#${p.place.id}`, onclick: (e) => { e.preventDefault(); goTo(p.place); } }, nameOf(p.place)), document.createTextNode(`: ${p.text}`)]
       : p.text)))) : null);
   return problems.length;
 }

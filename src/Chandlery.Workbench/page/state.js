@@ -1,25 +1,20 @@
-// The candle on the desk, shared by the parts of its page.
+// The candle on the desk, shared by the parts of its view.
 export const state = {
-  /** What the program last said of the candle; its form and hash stay those of the file. */
-  desk: null,
-  /** What the fields hold now; null for what cannot be edited. */
+  /** The declaration and what its fields say. */
+  declared: null,
+  /** The amounts of its blend, as they are typed, dragged and converted; null for a batch. */
   form: null,
-  changed: false,
-  /** True while a finger holds the mark of the plot. */
+  /** What the program last said of it. */
+  desk: null,
+  /** The last answer without problems: what is shown beside a field that is wrong. */
+  sound: null,
+  /** Which paper is shown. */
+  paper: { kind: null, edition: null, language: null, count: 6 },
+  /** True while a finger holds the handle of the load line. */
   dragging: false,
   /** Counts the candles that were opened: what was asked for an earlier one is dropped. */
   visit: 0,
 };
 
-const text = (value) => value === null || value === undefined ? null : String(value);
-const bare = (oils) => oils.map((o) => ({ oil: o.oil, amount: o.amount, measure: o.measure }));
-
-/** Only what differs from the file goes to the program; null when nothing does. */
-export function edits() {
-  const { desk, form } = state;
-  if (!form || !desk.form) return null;
-  const differs = (key) => text(form[key]) !== text(desk.form[key]) ? text(form[key]) : null;
-  const oils = JSON.stringify(bare(form.oils)) === JSON.stringify(bare(desk.form.oils)) ? null : bare(form.oils);
-  const all = { name: differs("name"), netGrams: differs("netGrams"), loadPercent: differs("loadPercent"), loadOf: differs("loadOf"), wickCount: differs("wickCount"), oils };
-  return Object.values(all).every((v) => v === null) ? null : all;
-}
+/** The paper as the program is asked for it. */
+export const wish = (more = {}) => ({ id: state.declared.id, edits: state.declared.edits(), paper: { ...state.paper, ...more } });

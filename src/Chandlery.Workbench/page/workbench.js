@@ -1,46 +1,105 @@
-// The workbench: one page, no framework, and the way to each of its parts.
-import { el, fill, main, say, showNothing } from "./elements.js";
-import { state } from "./state.js";
-import { leaveCandle, showCandle } from "./candle.js";
-import { showCatalogue } from "./catalogue.js";
+// The workbench: one page, no framework, and the way to each of its views.
+import { el, fill, main, say } from "./elements.js";
+import { folder, isEmpty, readFolder, showKept, whenStepped } from "./folder.js";
+import { learn, t } from "./words.js";
+import { showBegin } from "./begin.js";
+import { showCandle } from "./candle.js";
+import { showCandles } from "./candles.js";
 import { showChanges } from "./changes.js";
+import { showDeclaration } from "./declaration.js";
+import { showNew } from "./new.js";
+import { showNotebook } from "./notebook.js";
 import { showRegister } from "./register.js";
+import { showSheet } from "./sheet.js";
+import { showSupplies } from "./supplies.js";
 
-/** Where the address points; null when it is not one. */
+const views = [["#/", "Candles"], ["#/notebook", "Notebook"], ["#/supplies", "Supplies"], ["#/register", "Register"], ["#/changes", "What would change"]]; // told by t()
+
+/** Addresses and who shows them; a star stands for a name. */
+const routes = [
+  ["/", () => isEmpty() ? showBegin() : showCandles()],
+  ["/new", showNew],
+  ["/candle/*", (id) => showCandle(id, "candle")],
+  ["/candle/*/*", showCandle],
+  ["/notebook", () => showNotebook()],
+  ["/supplies", showSupplies],
+  ["/sheet/*", showSheet],
+  ["/declaration/*", (kind) => showDeclaration(kind, "")],
+  ["/declaration/*/*", showDeclaration],
+  ["/register", showRegister],
+  ["/changes", () => showChanges()],
+  ["/changes/*/*", showChanges],
+];
+
+/** Where the address points, step by step; null when it is not one. */
 function place() {
   try {
-    return decodeURIComponent(location.hash.slice(1) || "/");
+    return (location.hash.slice(1) || "/").split("/").map(decodeURIComponent).slice(1).filter((s, i) => s || i === 0);
   } catch {
     return null;
   }
 }
 
+function matching(steps) {
+  for (const [path, show] of routes) {
+    const wanted = path.split("/").slice(1);
+    if (steps && wanted.length === steps.length && wanted.every((w, i) => w === "*" ? steps[i] : w === steps[i])) return [show, steps.filter((_, i) => wanted[i] === "*")];
+  }
+  return null;
+}
+
+/** What must be done before another view is shown: keep what is not kept yet. */
+let leave = async () => true;
+
+export function showNothing(what) {
+  fill(main, el("h1", {}, t("Not found")), el("p", {}, what), el("p", {}, el("a", { href: "#/" }, t("Back to the candles"))));
+  say(what);
+}
+
+function drawViews(steps) {
+  const own = steps?.[0] === "candle" || steps?.[0] === "new" ? "" : steps?.[0] === "sheet" || steps?.[0] === "declaration" ? "supplies" : steps?.[0] ?? "";
+  fill(document.getElementById("views"), isEmpty() && !own ? null : views.map(([href, name]) => el("a", { href, "aria-current": href === `#/${own}` ? "page" : null }, t(name))));
+}
+
 async function route() {
-  const path = place();
-  leaveCandle();
-  for (const link of document.querySelectorAll("nav a")) {
-    const own = link.getAttribute("href").slice(1);
-    if (own === path || (own === "/" && path?.startsWith("/candle/"))) link.setAttribute("aria-current", "page"); else link.removeAttribute("aria-current");
-  }
+  const steps = place();
+  const found = matching(steps);
+  document.body.className = "";
+  showKept("");
   try {
-    if (path?.startsWith("/candle/")) await showCandle(path.slice(8));
-    else if (path === "/register") await showRegister();
-    else if (path === "/changes") await showChanges();
-    else if (path === "/") await showCatalogue();
-    else showNothing("There is no page of this address.");
+    await readFolder();
+    drawViews(steps);
+    leave = async () => true;
+    if (found) leave = await found[0](...found[1]) ?? leave; else showNothing(t("There is no page of this address."));
   } catch (error) {
-    fill(main, el("h1", {}, "That did not work"), el("p", { class: "stop" }, error.message), el("p", {}, el("a", { href: "#/" }, "Back to the candles")));
-    say(error.message);
+    if (error.status === 404) showNothing(t("There is nothing of this name in the folder."));
+    else {
+      fill(main, el("h1", {}, t("That did not work")), el("p", { class: "stop" }, error.message), el("p", {}, el("a", { href: "#/" }, t("Back to the candles"))));
+      say(error.message);
+    }
   }
-  document.title = `${main.querySelector("h1")?.textContent ?? "Workbench"} · Chandlery`;
+  document.title = `${main.querySelector("h1")?.textContent ?? "Chandlery"} · ${folder?.maker ?? "Chandlery"}`;
 }
 
 let here = location.hash;
-addEventListener("hashchange", () => {
-  if (state.changed && location.hash !== here && !confirm("Leave without saving your changes?")) { history.replaceState(null, "", here || "#/"); return; }
-  state.changed = false;
+
+async function follow() {
+  if (location.hash === here) return;
+  if (!await leave()) { history.replaceState(null, "", here || "#/"); return; }
   here = location.hash;
-  route().then(() => main.focus());
-});
-addEventListener("beforeunload", (e) => { if (state.changed) e.preventDefault(); });
-route();
+  showing = route();
+  main.focus({ preventScroll: true });
+  scrollTo(0, 0);
+}
+
+// One view after the other: what an earlier one still waits for must not be drawn over a later one.
+let showing = Promise.resolve();
+addEventListener("hashchange", () => { showing = showing.then(follow); });
+addEventListener("beforeunload", (e) => { if (document.body.dataset.unkept) e.preventDefault(); });
+whenStepped(route);
+
+await learn();
+document.getElementById("skip").textContent = t("Skip to the work");
+document.getElementById("views").setAttribute("aria-label", t("Views"));
+fill(document.getElementById("foot"), el("p", {}, t("This helps and does not replace local law, its authorities, or a competent person. It knows only what your suppliers' sheets declare; read what could not be assessed.")));
+await route();

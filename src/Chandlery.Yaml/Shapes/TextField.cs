@@ -9,6 +9,9 @@ public sealed record TextField(string Key, string About, string Example) : Field
     /// <summary>What the text must look like, a regular expression; null for anything.</summary>
     public string? Pattern { get; init; }
 
+    /// <summary>Kind of declaration that it names; null when it names none.</summary>
+    public string? Names { get; init; }
+
     /// <summary>The bounds when people write it as a plain number too; null when they do not.</summary>
     public NumberField? AsNumber { get; init; }
 }

@@ -8,6 +8,9 @@ public sealed record TextsField(string Key, string About) : Field(Key, About)
     /// <summary>What each text must look like, a regular expression; null for anything.</summary>
     public string? Pattern { get; init; }
 
+    /// <summary>Kind of declaration that each text names; null when they name none.</summary>
+    public string? Names { get; init; }
+
     /// <summary>True when an empty list says nothing.</summary>
     public bool NotEmpty { get; init; }
 }

@@ -74,4 +74,32 @@ public sealed class YamlEditTests
     [InlineData("oils: [")]
     [InlineData("a: 1")]
     public void What_is_not_there_is_said(string text) => Assert.Throws<FormatException>(() => YamlEdit.Add(text, ["oils"], "x"));
+
+    [Theory]
+    [InlineData("a: 1\n", "b", "b: 2\n", "2")]
+    [InlineData("a: 1\n", "g.b", "g: { b: 2 }\n", "2")]
+    [InlineData("g: { a: 1 }\n", "g.b", "g: { a: 1, b: 2 }\n", "2")]
+    [InlineData("g:\n  a: 1\n", "g.b.c", "  b: { c: 2 }\n", "2")]
+    [InlineData("l: [x]\n", "l.1", "l: [x, 2]\n", "2")]
+    [InlineData("l:\n  - x # first\n", "l.1", "  - x # first\n  - 2\n", "2")]
+    [InlineData("a: 1\n", "l.0.b", "l: [{ b: 2 }]\n", "2")]
+    [InlineData("l:\n- x\n- y\nz: 1\n", "l", "l: [2]\nz: 1\n", "[2]")]
+    [InlineData("g:\n  a: 1\n  b: 2\nz: 1\n", "g", "g: none\nz: 1\n", "none")]
+    [InlineData("a:\nz: 1\n", "a", "a: 2\n", "2")]
+    [InlineData("g: { a: 1, b: 2 } # why\nz: 1\n", "g", "g: { c: 3 } # why\nz: 1\n", "{ c: 3 }")]
+    [InlineData("l: [{ a: 1 }, { a: 2 }]\nz: 1\n", "l", "l: [3]\nz: 1\n", "[3]")]
+    [InlineData("l: [{ a: 1 }]\nz: 1\n", "l.1", "l: [{ a: 1 }, { a: 2 }]\nz: 1\n", "{ a: 2 }")]
+    [InlineData("l: [\n  x, # }\n]\nz: 1\n", "l", "l: [3]\nz: 1\n", "[3]")]
+    [InlineData("g: {}\n", "g.a", "g: { a: 2 }", "2")]
+    public void What_is_put_stands_where_the_path_leads_whatever_was_there(string text, string path, string expected, string written)
+    {
+        object[] steps = [.. path.Split('.').Select(s => int.TryParse(s, out int at) ? at : (object)s)];
+        string put = YamlEdit.Put(text, steps, written);
+        Assert.Contains(expected, put, StringComparison.Ordinal);
+        Assert.NotNull(YamlText.Read(put, "f", new Problems()));
+    }
+
+    [Fact]
+    public void The_last_of_a_block_takes_the_block_with_it() =>
+        Assert.Equal("a: 1\nz: 2\n", YamlEdit.Remove("a: 1\nl:\n  - only\nz: 2\n", ["l", 0]));
 }

@@ -122,7 +122,7 @@ public sealed class PaperListTests : IDisposable
         CopyDemo(folder);
         var problems = new Problems();
         PaperList papers = With(new NotePaper());
-        await using WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, papers, problems)!, 0);
+        await using WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, papers, null, problems)!, 0);
         using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
         client.DefaultRequestHeaders.Add("X-Workbench", "1");
         await client.GetAsync(server.WayIn);
@@ -143,38 +143,28 @@ public sealed class PaperListTests : IDisposable
         );
         Assert.Empty(offered.Single(o => Text(o, "id") == "thank-you").GetProperty("languages").GetProperty("eu-clp").EnumerateArray());
 
-        JsonElement german = await Ask(
-            "/api/preview",
-            new
-            {
-                id = "harbour-bowl",
-                kind = "safety-sheet",
-                language = "de",
-            }
-        );
+        JsonElement german = await Ask("/api/preview", new { id = "harbour-bowl", paper = new { kind = "safety-sheet", language = "de" } });
         Assert.Contains("Only headings and statements are in Deutsch", german.GetProperty("warnings").ToString(), StringComparison.Ordinal);
         JsonElement english = await Ask(
             "/api/preview",
-            new
-            {
-                id = "harbour-bowl",
-                kind = "safety-sheet",
-                language = "en",
-            }
+            new { id = "harbour-bowl", paper = new { kind = "safety-sheet", language = "en" } }
         );
         Assert.DoesNotContain("Only headings", english.GetProperty("warnings").ToString(), StringComparison.Ordinal);
         Assert.Contains("Not assessed: ", english.GetProperty("warnings").ToString(), StringComparison.Ordinal);
-        JsonElement note = await Ask("/api/preview", new { id = "harbour-bowl", kind = "thank-you" });
+        JsonElement note = await Ask("/api/preview", new { id = "harbour-bowl", paper = new { kind = "thank-you" } });
         Assert.Equal("[\"Sign it.\"]", note.GetProperty("warnings").ToString());
         Assert.Equal(1, note.GetProperty("pages").GetArrayLength());
 
         const string Storm = "candles/storm-jar.yaml";
         File.Copy(Path.Combine(TestLaw.StoppedFolder, Storm), Path.Combine(folder, Storm));
-        JsonElement stopped = await Ask("/api/preview", new { id = "storm-jar", kind = "safety-sheet" });
+        JsonElement stopped = await Ask("/api/preview", new { id = "storm-jar", paper = new { kind = "safety-sheet" } });
         Assert.Equal("Safety data sheet not printed: something stops the sale; the assessment says what.", Text(stopped, "whyNot"));
-        Assert.Equal("There is no such paper.", Text(await Ask("/api/preview", new { id = "fig-tin", kind = "pamphlet" }), "whyNot"));
+        Assert.Equal(
+            "There is no such paper.",
+            Text(await Ask("/api/preview", new { id = "fig-tin", paper = new { kind = "pamphlet" } }), "whyNot")
+        );
 
-        Assert.Equal(1, (await Ask("/api/register", new { id = "hb-2611", by = "M. Hale" })).GetProperty("number").GetInt32());
+        Assert.Equal(1, (await Ask("/api/enter", new { id = "hb-2611", by = "M. Hale" })).GetProperty("number").GetInt32());
         using RegisterFile register = RegisterFile.OpenToRead(Path.Combine(folder, RegisterWriter.FileName));
         Assert.Equal(
             ["hb-2611-label.pdf", "hb-2611-thank-you.pdf"],

@@ -13,6 +13,8 @@ public sealed class BrowserFixture : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
+        // A machine that builds beside it is slow; what never comes still fails.
+        Assertions.SetDefaultExpectTimeout(20_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
@@ -30,9 +32,9 @@ public sealed class BrowserFixture : IAsyncLifetime
     }
 
     /// <summary>A page on a fresh copy of the demo, with the candle that must not be sold.</summary>
-    internal async Task<Visit> Open(int width = 1280, int height = 900, bool dark = false)
+    internal Task<Visit> Open(int width = 1440, int height = 900, bool dark = false)
     {
-        string folder = Directory.CreateTempSubdirectory("chandlery-workbench-").FullName;
+        string folder = NewFolder();
         foreach (string file in Directory.GetFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
         {
             string copy = Path.Combine(folder, Path.GetRelativePath(TestLaw.DemoFolder, file));
@@ -43,6 +45,15 @@ public sealed class BrowserFixture : IAsyncLifetime
         const string Stopped = "candles/storm-jar.yaml";
         File.Copy(Path.Combine(TestLaw.StoppedFolder, Stopped), Path.Combine(folder, Stopped));
 
+        return Over(folder, width, height, dark);
+    }
+
+    /// <summary>A page on an empty folder.</summary>
+    internal Task<Visit> OpenEmpty(int width = 1440, int height = 900) => Over(NewFolder(), width, height, dark: false);
+
+    /// <summary>A page on a folder, which goes with the visit.</summary>
+    internal async Task<Visit> Over(string folder, int width, int height, bool dark)
+    {
         var problems = new Problems();
         WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, problems)!, 0);
         IBrowserContext context = await browser!.NewContextAsync(
@@ -51,11 +62,14 @@ public sealed class BrowserFixture : IAsyncLifetime
                 ViewportSize = new ViewportSize { Width = width, Height = height },
                 ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
                 AcceptDownloads = true,
+                Locale = "en-GB",
             }
         );
         IPage page = await context.NewPageAsync();
         return new Visit(folder, server, context, page);
     }
+
+    private static string NewFolder() => Directory.CreateTempSubdirectory("chandlery-workbench-").FullName;
 }
 
 /// <summary>A visit to the workbench.</summary>
@@ -109,6 +123,32 @@ internal sealed class Visit(string folder, WorkbenchServer server, IBrowserConte
     }
 
     public ILocator Status => page.Locator("#status");
+
+    public ILocator Sentence => page.Locator("#sentence");
+
+    public ILocator Load => page.GetByLabel("Load, %", new() { Exact = true });
+
+    public ILocator Amount(string oil) => page.GetByLabel("Amount of " + oil);
+
+    public ILocator Button(string name) => page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
+
+    /// <summary>Waits until what was changed is in the files.</summary>
+    public Task Kept() => Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("All changes kept");
+
+    /// <summary>Waits until the page says that something is wrong and so was not kept.</summary>
+    public Task NotKept() => Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Not kept: see the problem");
+
+    public Task Says(string text) => Assertions.Expect(Status).ToContainTextAsync(text);
+
+    /// <summary>A picture of the whole page, for people to look at.</summary>
+    public async Task Picture(string name) =>
+        await page.ScreenshotAsync(
+            new PageScreenshotOptions
+            {
+                Path = Path.Combine(TestLaw.Repository, "tests", ".cache", "workbench", name + ".png"),
+                FullPage = true,
+            }
+        );
 
     public string Read(string file) => File.ReadAllText(Path.Combine(folder, file));
 

@@ -12,7 +12,7 @@ public sealed class EntranceTests(BrowserFixture browser) : IClassFixture<Browse
     [InlineData("/?key=")]
     [InlineData("/?key=0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef")]
     [InlineData("/workbench.js")]
-    [InlineData("/api/catalogue")]
+    [InlineData("/api/candles")]
     [InlineData("/api/symbol?name=GHS07")]
     public async Task Without_the_key_nothing_is_answered(string path)
     {

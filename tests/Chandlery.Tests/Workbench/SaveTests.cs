@@ -7,12 +7,14 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Workbench;
 
-/// <summary>Saves as the program takes them, without a browser.</summary>
-public sealed class SaveTests : IDisposable
+/// <summary>Changes as the program keeps them, without a browser.</summary>
+public sealed class SaveTests : IAsyncLifetime, IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("chandlery-save-").FullName;
+    private readonly HttpClient client = new();
+    private WorkbenchServer? server;
 
-    public SaveTests()
+    public async Task InitializeAsync()
     {
         foreach (string file in Directory.GetFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
         {
@@ -20,54 +22,186 @@ public sealed class SaveTests : IDisposable
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
             File.Copy(file, copy);
         }
+
+        server = await WorkbenchServer.Start(Workroom.Open(folder, new Problems())!, 0);
+        client.BaseAddress = new Uri(server.Address);
+        client.DefaultRequestHeaders.Add("X-Workbench", "1");
+        await client.GetAsync(server.WayIn);
     }
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    public void Dispose() => client.Dispose();
 
-    private string Tin => Path.Combine(folder, "candles", "slate-jar.yaml");
+    public async Task DisposeAsync()
+    {
+        await server!.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private string Jar => Path.Combine(folder, "candles", "slate-jar.yaml");
+
+    private async Task<JsonElement> Ask(string path, object body) =>
+        await (await client.PostAsJsonAsync(path, body)).Content.ReadFromJsonAsync<JsonElement>();
+
+    private static object Edit(object value, params object[] path) => new { path, value };
+
+    private async Task<string> Hash(string kind, string id) =>
+        (await Ask("/api/form", new { declares = kind, id })).GetProperty("hash").GetString()!;
+
+    private async Task<HttpResponseMessage> Keep(string kind, string id, string? hash, params object[] edits) =>
+        await client.PostAsJsonAsync(
+            "/api/keep",
+            new
+            {
+                declares = kind,
+                id,
+                hash,
+                edits,
+            }
+        );
 
     [Fact]
     public async Task Of_two_saves_at_once_from_one_base_one_wins_and_the_other_is_told()
     {
         if (!OperatingSystem.IsWindows())
         {
-            File.SetUnixFileMode(Tin, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+            File.SetUnixFileMode(Jar, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         }
 
-        await using WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, new Problems())!, 0);
-        using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
-        client.DefaultRequestHeaders.Add("X-Workbench", "1");
-        await client.GetAsync(server.WayIn);
         for (int round = 0; round < 10; round++)
         {
-            string hash = (
-                await (await client.PostAsJsonAsync("/api/desk", new { id = "slate-jar" })).Content.ReadFromJsonAsync<JsonElement>()
-            )
-                .GetProperty("hash")
-                .GetString()!;
+            string hash = await Hash("candle", "slate-jar");
             string[] loads = [$"{3 + (round % 2)}.25", $"{3 + (round % 2)}.75"];
             HttpResponseMessage[] answers = await Task.WhenAll(
-                loads.Select(loadPercent =>
-                    client.PostAsJsonAsync(
-                        "/api/save",
-                        new
-                        {
-                            id = "slate-jar",
-                            hash,
-                            edits = new { loadPercent },
-                        }
-                    )
-                )
+                loads.Select(load => Keep("candle", "slate-jar", hash, Edit(load, "load", "percent")))
             );
             Assert.Equal([HttpStatusCode.OK, HttpStatusCode.Conflict], answers.Select(a => a.StatusCode).Order());
             int winner = Array.FindIndex(answers, a => a.StatusCode == HttpStatusCode.OK);
-            Assert.Contains($"percent: {loads[winner]}", File.ReadAllText(Tin), StringComparison.Ordinal);
+            Assert.Contains($"percent: {loads[winner]}", File.ReadAllText(Jar), StringComparison.Ordinal);
             Assert.Contains("changed on disk", await answers[1 - winner].Content.ReadAsStringAsync(), StringComparison.Ordinal);
         }
 
         if (!OperatingSystem.IsWindows())
         {
-            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(Tin));
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(Jar));
         }
+    }
+
+    [Fact]
+    public async Task What_is_wrong_is_not_kept_and_is_told_beside_its_field()
+    {
+        string before = File.ReadAllText(Jar);
+        HttpResponseMessage answer = await Keep("candle", "slate-jar", await Hash("candle", "slate-jar"), Edit("2,900", "netGrams"));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Equal(before, File.ReadAllText(Jar));
+        foreach (
+            (object edit, string field) in new[]
+            {
+                (Edit("2,900", "netGrams"), "netGrams"),
+                (Edit("nobody", "oils", 0, "oil"), "oils.0.oil"),
+            }
+        )
+        {
+            JsonElement desk = await Ask("/api/desk", new { id = "slate-jar", edits = new[] { edit } });
+            Assert.Equal([field], desk.GetProperty("problems").EnumerateArray().Select(p => p.GetProperty("field").GetString()));
+        }
+    }
+
+    [Fact]
+    public async Task Every_change_can_be_taken_back_and_done_again_and_the_file_is_as_it_was()
+    {
+        string first = File.ReadAllText(Jar);
+        await Keep("candle", "slate-jar", await Hash("candle", "slate-jar"), Edit("5", "load", "percent"));
+        string second = File.ReadAllText(Jar);
+        await Ask(
+            "/api/file",
+            new
+            {
+                @do = "copy",
+                declares = "candle",
+                id = "slate-jar",
+                name = "Rainy Jar",
+            }
+        );
+        string copy = Path.Combine(folder, "candles", "rainy-jar.yaml");
+        Assert.Contains("name: Rainy Jar", File.ReadAllText(copy), StringComparison.Ordinal);
+        Assert.DoesNotContain("gtin", File.ReadAllText(copy), StringComparison.Ordinal);
+        await Ask(
+            "/api/file",
+            new
+            {
+                @do = "away",
+                declares = "candle",
+                id = "rainy-jar",
+            }
+        );
+        Assert.False(File.Exists(copy));
+
+        await Ask("/api/step", new { again = false });
+        Assert.True(File.Exists(copy));
+        await Ask("/api/step", new { again = false });
+        Assert.False(File.Exists(copy));
+        await Ask("/api/step", new { again = false });
+        Assert.Equal(first, File.ReadAllText(Jar));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await client.PostAsJsonAsync("/api/step", new { again = false })).StatusCode);
+        await Ask("/api/step", new { again = true });
+        Assert.Equal(second, File.ReadAllText(Jar));
+
+        // What somebody else wrote meanwhile is not overwritten by going back.
+        File.AppendAllText(Jar, "# by hand\n");
+        Assert.Equal(HttpStatusCode.InternalServerError, (await client.PostAsJsonAsync("/api/step", new { again = false })).StatusCode);
+        Assert.Equal(second + "# by hand\n", File.ReadAllText(Jar));
+    }
+
+    [Fact]
+    public async Task What_others_need_is_not_put_away()
+    {
+        HttpResponseMessage answer = await client.PostAsJsonAsync(
+            "/api/file",
+            new
+            {
+                @do = "away",
+                declares = "oil",
+                id = "fig-leaf",
+            }
+        );
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("Fig Tin", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(folder, "oils", "fig-leaf.yaml")));
+    }
+
+    [Fact]
+    public async Task Comments_and_order_stay_whatever_kind_of_value_is_put()
+    {
+        string before = File.ReadAllText(Jar);
+        object[] edits =
+        [
+            Edit(new { percent = "5", of = "wax" }, "load"),
+            Edit(new { oil = "fig-leaf", share = "20" }, "oils", 1),
+            Edit("80", "oils", 0, "share"),
+            Edit(new[] { "IE" }, "soldIn"),
+            Edit(new { scented = true }, "topUp"),
+        ];
+        HttpResponseMessage answer = await Keep("candle", "slate-jar", await Hash("candle", "slate-jar"), edits);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        string expected = before
+            .Replace("load: { percent: 6, of: candle }", "load: { percent: 5, of: wax }", StringComparison.Ordinal)
+            .Replace(
+                "  - { oil: rain-on-slate, share: 100 }\n",
+                "  - { oil: rain-on-slate, share: 80 }\n  - { oil: fig-leaf, share: 20 }\n",
+                StringComparison.Ordinal
+            )
+            .Replace("soldIn: [IE, DE]", "soldIn: [IE]", StringComparison.Ordinal);
+        Assert.Equal(expected + "topUp: { scented: yes }\n", File.ReadAllText(Jar));
+    }
+
+    [Theory]
+    [InlineData("candle", "../maker")]
+    [InlineData("passwd", "root")]
+    [InlineData("oil", "/etc/passwd")]
+    [InlineData("oil", ".history/x")]
+    public async Task No_name_leads_out_of_its_folder(string kind, string id)
+    {
+        Assert.Equal(HttpStatusCode.NotFound, (await client.PostAsJsonAsync("/api/form", new { declares = kind, id })).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await Keep(kind, id, null, Edit("x", "name"))).StatusCode);
     }
 }

@@ -103,8 +103,11 @@ public sealed class CeilingFinder
         return ceilings;
     }
 
-    /// <summary>What holds at a fraction, for tests and plots.</summary>
+    /// <summary>What holds at a fraction.</summary>
     public IReadOnlyCollection<string> HoldsAt(double x) => StateAt(x).Keys;
+
+    /// <summary>What holds at a fraction, each with its kind.</summary>
+    public IReadOnlyDictionary<string, ConsequenceKind> KindsAt(double x) => StateAt(x).ToDictionary(s => s.Key, s => s.Value.Kind);
 
     private double UnknownAt(double x) =>
         unknown0 + ((unknown1 - unknown0) * x) + substances.Where(s => !s.Substance.IsKnown).Sum(s => s.High(x));

@@ -8,6 +8,7 @@ internal static class BatchShape
     public static readonly TextField Candle = new("candle", "The candle's file name without .yaml.", WaxShape.ReferenceExample)
     {
         Needed = true,
+        Names = "candle",
     };
     public static readonly TextField Code = new("code", "Batch code on the label.", "HL-2611-03") { Needed = true };
     public static readonly DayField Poured = new("poured", "Day of pouring.") { Needed = true };
@@ -36,7 +37,10 @@ internal static class BatchShape
         LowAllowed = true,
     };
 
-    public static readonly TextsField Lots = new("lots", "The lots that went into it, by their files' names without .yaml.");
+    public static readonly TextsField Lots = new("lots", "The lots that went into it, by their files' names without .yaml.")
+    {
+        Names = "lot",
+    };
 
     public static readonly Shape Batch = new("batch", "What was really weighed for a batch", [Candle, Code, Poured, Made, Lots, Weighed]);
 }

@@ -10,9 +10,14 @@ internal static class CandleShape
     public static readonly TextField Vessel = new("vessel", "The vessel's file name without .yaml.", WaxShape.ReferenceExample)
     {
         Needed = true,
+        Names = "vessel",
     };
     public static readonly NumberField Net = new("netGrams", "Nominal quantity on the label, g.", "180", 0, 100_000) { Needed = true };
-    public static readonly TextField Wax = new("wax", "The wax's file name without .yaml.", WaxShape.ReferenceExample) { Needed = true };
+    public static readonly TextField Wax = new("wax", "The wax's file name without .yaml.", WaxShape.ReferenceExample)
+    {
+        Needed = true,
+        Names = "wax",
+    };
 
     public static readonly NumberField WaxWeight = new(
         "waxGrams",

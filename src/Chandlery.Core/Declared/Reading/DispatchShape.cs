@@ -8,7 +8,11 @@ internal static class DispatchShape
     /// <summary>More than anybody sends at once.</summary>
     public const double MostPieces = 10_000_000;
 
-    public static readonly TextField Batch = new("batch", "The batch's file name without .yaml.", "hb-2611") { Needed = true };
+    public static readonly TextField Batch = new("batch", "The batch's file name without .yaml.", "hb-2611")
+    {
+        Needed = true,
+        Names = "batch",
+    };
     public static readonly DayField On = new("on", "The day.") { Needed = true };
     public static readonly NumberField Pieces = new("pieces", "How many candles.", "6", 0, MostPieces) { Whole = true, Needed = true };
     public static readonly TextField Country = PartyShape.Country with

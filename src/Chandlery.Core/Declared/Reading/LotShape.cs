@@ -29,5 +29,5 @@ internal static class LotShape
         Variants = Variant.OneOf(["oil"], ["wax"], ["extra"], ["vessel"], ["wick"]),
     };
 
-    private static TextField Bought(string key, string about) => new(key, about, WaxShape.ReferenceExample);
+    private static TextField Bought(string key, string about) => new(key, about, WaxShape.ReferenceExample) { Names = key };
 }

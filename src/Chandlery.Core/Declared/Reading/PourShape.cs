@@ -5,7 +5,11 @@ namespace Chandlery.Core.Declared.Reading;
 /// <summary>Fields of what goes into a melt: oils, extras and a second pour, as planned or as weighed.</summary>
 internal static class PourShape
 {
-    public static readonly TextField Oil = new("oil", "The oil's file name without .yaml.", WaxShape.ReferenceExample) { Needed = true };
+    public static readonly TextField Oil = new("oil", "The oil's file name without .yaml.", WaxShape.ReferenceExample)
+    {
+        Needed = true,
+        Names = "oil",
+    };
     public static readonly NumberField Share = new("share", "Percent of the oil blend.", "40", 0, 100);
     public static readonly NumberField Grams = new("grams", "Grams.", "40", 0, MostGrams);
     public static readonly NumberField Millilitres = new("millilitres", "Millilitres; needs the oil's density.", "40", 0, MostGrams);
@@ -13,6 +17,7 @@ internal static class PourShape
     public static readonly TextField Extra = new("extra", "The extra's file name without .yaml.", WaxShape.ReferenceExample)
     {
         Needed = true,
+        Names = "extra",
     };
     public static readonly NumberField PercentOfWax = new("percentOfWax", "Percent of the wax in the scented melt.", "1", 0, 100);
 

@@ -7,7 +7,11 @@ internal static class WaxShape
 {
     public static readonly TextField Name = new("name", "Trade name.", "Soft container blend") { Needed = true };
     public static readonly TextField Supplier = new("supplier", "Who sells it.", "the name on the sheet") { Needed = true };
-    public static readonly TextField Part = new("wax", "The other wax's file name without .yaml.", ReferenceExample) { Needed = true };
+    public static readonly TextField Part = new("wax", "The other wax's file name without .yaml.", ReferenceExample)
+    {
+        Needed = true,
+        Names = "wax",
+    };
     public static readonly NumberField Percent = new("percent", "Share of the blend.", "60", 0, 100) { Needed = true };
 
     public static readonly GroupsField Blend = new(

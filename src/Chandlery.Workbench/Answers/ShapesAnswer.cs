@@ -1,0 +1,13 @@
+using Chandlery.Workbench.Forms;
+
+namespace Chandlery.Workbench.Answers;
+
+/// <summary>What the page must know once.</summary>
+/// <param name="Forms">The fields of each kind of declaration.</param>
+/// <param name="Places">Places of sale.</param>
+/// <param name="Designs">Designs of fronts.</param>
+internal sealed record ShapesAnswer(
+    IReadOnlyDictionary<string, IReadOnlyList<FormField>> Forms,
+    IReadOnlyList<PlaceOffer> Places,
+    IReadOnlyList<DesignOffer> Designs
+);

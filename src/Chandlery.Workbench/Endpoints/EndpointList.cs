@@ -1,0 +1,37 @@
+namespace Chandlery.Workbench.Endpoints;
+
+/// <summary>All that the page can ask of the program.</summary>
+internal static class EndpointList
+{
+    public static IReadOnlyList<Endpoint> Of(Rooms rooms) =>
+        [
+            .. PageEndpoints.All(),
+            WordsEndpoint.Of(),
+            ShapesEndpoint.Of(rooms),
+            BeginEndpoint.Of(rooms),
+            FolderEndpoint.Of(rooms),
+            CandlesEndpoint.Of(rooms),
+            DeskEndpoint.Of(rooms),
+            DesignsEndpoint.Of(rooms),
+            PreviewEndpoint.Of(rooms),
+            PaperEndpoint.Of(rooms),
+            SymbolEndpoint.Of(rooms),
+            FormEndpoint.Of(rooms),
+            KeepEndpoint.Of(rooms),
+            StepEndpoint.Of(rooms),
+            FileEndpoint.Of(rooms),
+            HistoryEndpoint.Of(rooms),
+            HistoryEndpoint.Text(rooms),
+            SheetsEndpoint.Of(rooms),
+            SheetEndpoint.Of(rooms),
+            AnswerEndpoint.Of(rooms),
+            NotebookEndpoint.Of(rooms),
+            BenchEndpoint.Of(rooms),
+            EnterEndpoint.Of(rooms),
+            RegisterEndpoint.Of(rooms),
+            RegisterEndpoint.File(rooms),
+            DeclarationTextEndpoint.Of(rooms),
+            ChangesEndpoint.OfDays(rooms),
+            ChangesEndpoint.OfDeclaration(rooms),
+        ];
+}

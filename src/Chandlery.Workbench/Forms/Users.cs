@@ -1,0 +1,36 @@
+using Chandlery.Core.Declared;
+
+namespace Chandlery.Workbench.Forms;
+
+/// <summary>Finds what names a declaration.</summary>
+internal static class Users
+{
+    /// <summary>What people call the candles, batches, waxes and lots that name it.</summary>
+    public static IEnumerable<string> Of(Catalogue catalogue, string kind, string id) =>
+        catalogue.All.Where(d => Names(d, kind).Contains(id)).Select(Called).Distinct();
+
+    private static IEnumerable<string> Names(IDeclaration declared, string kind) =>
+        (declared, kind) switch
+        {
+            (Candle c, "vessel") => [c.Vessel.Id],
+            (Candle c, "wax") => [c.Wax.Id],
+            (Candle c, "oil") => c.Oils.Select(o => o.Oil.Id),
+            (Candle c, "extra") => c.Extras.Select(e => e.Extra.Id),
+            (Wax w, "wax") => w.Blend.Select(p => p.Wax.Id),
+            (Batch b, "candle") => [b.Candle.Id],
+            (Batch b, "lot") => b.Lots.Select(l => l.Id),
+            (Lot l, _) when l.Content.ToString().Equals(kind, StringComparison.OrdinalIgnoreCase) => [l.Of.Id],
+            (Dispatch d, "batch") => [d.Batch.Id],
+            _ => [],
+        };
+
+    private static string Called(IDeclaration declared) =>
+        declared switch
+        {
+            Candle c => c.Name,
+            Wax w => w.Name,
+            Batch b => b.Code,
+            Lot l => l.Code,
+            _ => declared.Id,
+        };
+}

@@ -1,0 +1,65 @@
+using System.Security.Cryptography;
+using Chandlery.Files;
+using Chandlery.Intake.Drafts;
+using Chandlery.Intake.Pages;
+using Chandlery.Workbench.Forms;
+using Chandlery.Workbench.Keeping;
+using Chandlery.Yaml;
+
+namespace Chandlery.Workbench.Sheets;
+
+/// <summary>Takes suppliers' PDFs in: each is kept beside the declarations, and drafts an oil that waits for its review.</summary>
+internal static class SheetDesk
+{
+    private const string Folder = "sheets";
+
+    /// <summary>Drafts an oil from the PDFs of one supplier's oil, and keeps them.</summary>
+    /// <param name="room">The folder.</param>
+    /// <param name="files">The PDFs with the names that people know them by.</param>
+    /// <returns>Name of the oil's declaration; refused with the reason in words.</returns>
+    public static Parsed<string> Draft(Workroom room, IReadOnlyList<(string Name, byte[] Content)> files)
+    {
+        var pdfs = new List<SupplierPdf>();
+        foreach ((string name, byte[] content) in files)
+        {
+            Parsed<IReadOnlyList<SheetPage>> pages = room.ReadsPdf(content);
+            if (!pages.Success)
+            {
+                return Parsed.Not<string>($"{name}: {pages.Reason}");
+            }
+
+            pdfs.Add(new SupplierPdf(name, content, pages.Value));
+        }
+
+        var problems = new Problems();
+        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
+        if (DraftMaker.Make(pdfs, data, room.Lawbook.Vocabulary, problems) is not { } draft || !problems.None)
+        {
+            return Parsed.Not<string>(string.Join(' ', problems.Found.Select(room.Shown)));
+        }
+
+        foreach (SupplierPdf pdf in pdfs)
+        {
+            AtomicFile.Write(FileOf(room, Convert.ToHexStringLower(SHA256.HashData(pdf.Content))), pdf.Content);
+        }
+
+        string yaml = DraftYaml.Write(draft).Text;
+        lock (room.Writing)
+        {
+            string id = DeclaredFile.NewId(room.Folder(), "oil", draft.Name?.Value ?? Path.GetFileNameWithoutExtension(files[0].Name));
+            room.History.Keep($"{id} drafted from {files[0].Name}", [new FileText(DeclaredFile.Of(room.Folder(), "oil", id)!, null, yaml)]);
+            return Parsed.As(id);
+        }
+    }
+
+    /// <summary>The pages of a PDF that was taken in; null when it is not there or cannot be read any more.</summary>
+    public static IReadOnlyList<SheetPage>? Pages(Workroom room, string sha256)
+    {
+        string file = FileOf(room, sha256);
+        return sha256.Length == 64 && sha256.All(char.IsAsciiHexDigitLower) && File.Exists(file)
+            ? room.ReadsPdf(File.ReadAllBytes(file)).OrNull()
+            : null;
+    }
+
+    private static string FileOf(Workroom room, string sha256) => Path.Combine(room.Root, Folder, sha256 + ".pdf");
+}

@@ -1,0 +1,72 @@
+// The opened folder: its maker, its supplies, and what can be taken back.
+import { askJson } from "./ask.js";
+import { button, el, fill, icon, say } from "./elements.js";
+import { choose, languages, t } from "./words.js";
+
+/** What the program last said of the folder. */
+export let folder = null;
+
+/** Forms, places and designs, which do not change while the program runs. */
+export let shapes = null;
+
+export const supplies = (kind) => folder.supplies[kind] ?? [];
+export const nameOf = (kind, id) => supplies(kind).find((s) => s.id === id)?.name ?? id;
+export const isEmpty = () => Object.keys(folder.supplies).length === 0 && folder.problems.length === 0;
+
+export async function readFolder() {
+  shapes ??= await askJson("/api/shapes");
+  folder = await askJson("/api/folder");
+  document.getElementById("maker").textContent = folder.maker ?? folder.folder ?? t("Example");
+  drawTools();
+}
+
+/** After something was kept: what can be taken back has changed. */
+export function kept(answer) {
+  folder.undo = answer.undo;
+  folder.redo = answer.redo;
+  drawTools();
+}
+
+let again = () => {};
+/** Who shows the view anew after something was taken back. */
+export function whenStepped(work) { again = work; }
+
+async function step(redo) {
+  try {
+    const what = redo ? folder.redo : folder.undo;
+    await askJson("/api/step", { again: redo });
+    await readFolder();
+    await again();
+    say(t(redo ? "Done again: {what}." : "Taken back: {what}.", { what }));
+  } catch (error) {
+    say(error.message);
+  }
+}
+
+addEventListener("keydown", (e) => {
+  if (!(e.ctrlKey || e.metaKey) || e.key.toLowerCase() !== "z" || e.target.matches("input, textarea, select")) return;
+  e.preventDefault();
+  if (e.shiftKey ? folder?.redo : folder?.undo) step(e.shiftKey);
+});
+
+const stepButton = (name, what, redo, label) => el("button", { type: "button", class: "bare", id: name, "aria-label": what ? `${label}: ${what}` : label, title: what ? `${label}: ${what}` : label, disabled: !what, onclick: () => step(redo) }, icon(name));
+
+function drawTools() {
+  const tools = document.getElementById("tools");
+  const was = document.activeElement?.id;
+  fill(tools,
+    el("span", { id: "kept" }, keptText),
+    stepButton("undo", folder.undo, false, t("Undo")), stepButton("redo", folder.redo, true, t("Redo")),
+    folder.folder === null ? button(t("Leave the example"), async () => { await askJson("/api/begin", { example: false }).catch(() => {}); location.hash = "#/"; location.reload(); }) : null,
+    el("label", { class: "unseen", for: "page-language" }, t("Language of the page")),
+    el("select", { id: "page-language", onchange: (e) => choose(e.target.value) }, [...languages].map(([code, name]) => el("option", { value: code, lang: code, selected: code === document.documentElement.lang }, name))));
+  if (was === "undo" || was === "redo") document.getElementById(was)?.focus();
+}
+
+let keptText = "";
+/** Says whether all that was changed is in the files. */
+export function showKept(text) {
+  keptText = text;
+  const place = document.getElementById("kept");
+  if (place) place.textContent = text;
+}

@@ -1,0 +1,24 @@
+// What a declaration was at each time, and how to get that back.
+import { ask, askJson } from "./ask.js";
+import { button, el, fill, say } from "./elements.js";
+import { kept, readFolder } from "./folder.js";
+import { moment, t } from "./words.js";
+
+export async function drawPast(place, declares, id, again = () => location.reload()) {
+  const history = await askJson(`/api/history?declares=${declares}&id=${encodeURIComponent(id)}`);
+  const text = el("pre", { tabindex: "0", hidden: true, "aria-label": t("The text as it was") });
+  const show = async (hash) => { text.textContent = await (await ask(`/api/history/text?hash=${hash}`)).text(); text.hidden = false; text.focus(); };
+  const back = async (hash) => {
+    try {
+      kept(await askJson("/api/file", { do: "text", declares, id, hash }));
+      await readFolder();
+      await again();
+      say(t("It is as it was then. Undo takes that back."));
+    } catch (error) {
+      say(error.message);
+    }
+  };
+  fill(place, el("section", { class: "past", "aria-label": t("History") }, el("p", { class: "lead" }, history.texts.length ? t("Every change made on this page, the latest first.") : t("Nothing was changed on this page yet.")),
+    el("ol", { class: "rows" }, history.texts.map((k, i) => el("li", {}, el("span", { class: "soft when" }, moment(k.at)), el("span", {}, k.what),
+      k.hash ? el("span", { class: "row" }, button(t("Look"), () => show(k.hash).catch((e) => say(e.message))), i > 0 ? button(t("Put back as it was"), () => back(k.hash)) : null) : el("span", { class: "soft" }, t("put away"))))), text));
+}
