@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Asked.Trials;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Making.Stores;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Cli.Commands;
@@ -65,6 +66,9 @@ internal static class BlendCommand
             aims,
             also,
             folder.Problems
+    private static CostBound? Bound(KeptFolder folder, double? most) =>
+        most is { } money ? new CostBound(new Prices(folder.Catalogue, folder.AsOf).OilsPerGram(), money) : null;
+
         );
         if (json)
         {
@@ -83,27 +87,27 @@ internal static class BlendCommand
 
     private static void Tell(KeptFolder folder, Trial trial, TrialQuestion question, TrialSolution s)
     {
-        folder.WriteWrapped(
+        folder.Session.WriteWrapped(
             $"{trial.Name}, {question.Load} of {question.Wax.Name}, for {string.Join(", ", s.Places.Select(p => p.Code))} ({s.Edition.Id})"
         );
         foreach (string missed in s.MissedNow)
         {
-            folder.WriteWrapped($"  not kept now: {missed}");
+            folder.Session.WriteWrapped($"  not kept now: {missed}");
         }
 
         if (s.MissedNow.Count == 0)
         {
-            folder.WriteWrapped("  As it is it keeps to everything that you asked.");
+            folder.Session.WriteWrapped("  As it is it keeps to everything that you asked.");
         }
 
-        folder.WriteWrapped(
+        folder.Session.WriteWrapped(
             s.LargestLoad is { } load ? $"  largest load of this blend: {Figures.Plain(load.Load.Percent.Value)} % of the wax{Beyond(load)}"
             : question.Wax.HighestLoad is null ? $"  largest load: not known, because {question.Wax.Name} declares no highest load."
             : "  largest load: none, however small, keeps to it."
         );
         if (s.MissedNow.Count > 0)
         {
-            folder.WriteWrapped(
+            folder.Session.WriteWrapped(
                 s.Nearest is { } near
                     ? $"  nearest blend at this load, {Figures.Plain(near.MovedPercent)} % of the blend exchanged: {string.Join(", ", TrialLine.BlendOf(near.Recipe))}"
                     : "  nearest blend: none was found at this load; try less, or other oils with --also."
@@ -112,7 +116,7 @@ internal static class BlendCommand
 
         foreach (string open in (s.Nearest ?? s.LargestLoad)?.Verdict.Unassessed ?? [])
         {
-            folder.WriteWrapped($"  not known: {open}");
+            folder.Session.WriteWrapped($"  not known: {open}");
         }
 
         folder.Session.Output.WriteLine();

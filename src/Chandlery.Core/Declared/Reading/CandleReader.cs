@@ -267,12 +267,33 @@ internal static class CandleReader
             (int)group.Number(CandleShape.WickCount),
             group.OptionalText(CandleShape.WickKind),
             new Millimetres(group.Number(CandleShape.TrimTo))
-        );
+        )
+        {
+            Spacing = ReadSpacing(group),
+        };
         group.Done();
         return wicks;
     }
 
     private static WorkingTemperatures ReadTemperatures(Fields fields)
+    private static WickSpacing? ReadSpacing(Fields wicks)
+    {
+        if (wicks.OptionalGroup(CandleShape.WickSpacing) is not { } group)
+        {
+            return null;
+        }
+
+        double from = group.Number(CandleShape.SpacingFrom);
+        double to = group.Number(CandleShape.SpacingTo);
+        if (from > to)
+        {
+            group.Problems.Add(group.Place, $"The least distance of {from} mm is more than the greatest of {to} mm.");
+        }
+
+        group.Done();
+        return new WickSpacing(new Millimetres(from), new Millimetres(to));
+    }
+
     {
         Fields? group = fields.OptionalGroup(CandleShape.Temperatures);
         if (group is null)

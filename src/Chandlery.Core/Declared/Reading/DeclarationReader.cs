@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
@@ -23,12 +24,12 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     public IDeclaration? Read(string text, string file, string id, Problems problems)
     {
         var own = new Problems();
-        IDeclaration? declaration = YamlText.Read(text, file, own) is { } map ? ReadKind(new Fields(map, own), id) : null;
+        IDeclaration? declaration = YamlText.Read(text, file, own) is { } map ? ReadKind(new Fields(map, own), map, id) : null;
         problems.AddRange(own.Found);
         return own.None ? declaration : null;
     }
 
-    private IDeclaration? ReadKind(Fields fields, string id)
+    private IDeclaration? ReadKind(Fields fields, YamlMap map, string id)
     {
         string? kind = fields.OptionalText("declares");
         IDeclaration? declaration = kind switch
@@ -270,14 +271,24 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         Millimetres? length = Length(size, VesselShape.Length);
         Millimetres? width = Length(size, VesselShape.Width);
         var height = new Millimetres(size.Number(VesselShape.Height));
-        if ((diameter is null) == (length is null) || (length is null) != (width is null))
+        bool isOutline = size.Has(VesselShape.Outline);
+        if (
+            isOutline
+                ? diameter is not null || length is not null || width is not null
+                : (diameter is null) == (length is null) || (length is null) != (width is null)
+        )
         {
-            size.Problems.Add(size.Place, $"'{field.Key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'.");
+            size.Problems.Add(
+                size.Place,
+                $"'{field.Key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'{(field == VesselShape.Inner ? ", or 'outlineMm'" : "")}."
+            );
         }
 
         size.Done();
         CrossSection section =
-            length is { } one && width is { } other ? new RectangularSection(one, other) : new RoundSection(diameter ?? new Millimetres(1));
+            outline is not null ? outline
+            : length is { } one && width is { } other ? new RectangularSection(one, other)
+            : new RoundSection(diameter ?? new Millimetres(1));
         return new VesselSize(section, height);
     }
 
@@ -304,6 +315,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
                 group.Place,
                 "'flashPoint' must have either 'celsius' or 'aboveCelsius'.",
                 "A sheet that prints '> 93' means aboveCelsius: 93."
+        OutlineSection? outline = field == VesselShape.Inner ? OutlineReader.Read(size) : null;
             );
         }
 
