@@ -18,6 +18,8 @@ internal static class BlendCommand
         ("ifra", TrialAim.Ifra),
     ];
 
+    private const double MostMoney = 1_000_000;
+
     public static Command Build()
     {
         Option<bool> json = KeptFolder.Json();
@@ -35,6 +37,11 @@ internal static class BlendCommand
             Description = "Oils that may be mixed in beside the trial's own (file names without .yaml).",
             AllowMultipleArgumentsPerToken = true,
         };
+        var cost = new Option<double?>("--oil-cost")
+        {
+            Description = "The most that the oil of a kilogram of candle may cost, by your newest lots, in your currency.",
+            CustomParser = result => Numbers.Decimal("--oil-cost", 0, MostMoney)(result),
+        };
         return KeptFolder.Build(
             "blend",
             "Find the largest load of a trial's blend, and the nearest blend at its load, that keep to what you ask. Solved exactly along lines of mixtures.",
@@ -43,14 +50,24 @@ internal static class BlendCommand
                 && folder.Find<Trial>(parse.GetValue(trial)!, "--trial") is { } found
                 && read.QuestionFor(found, folder) is { } question
                 && Oils(folder, parse.GetValue(also) ?? []) is { } oils
-                    ? Run(folder, found, question, new TrialAims(Aims(parse.GetValue(keep)), null), oils, parse.GetValue(json))
+                    ? Run(
+                        folder,
+                        found,
+                        question,
+                        new TrialAims(Aims(parse.GetValue(keep)), Bound(folder, parse.GetValue(cost))),
+                        oils,
+                        parse.GetValue(json)
+                    )
                     : ExitCode.BadInput,
-            [trial, keep, also, .. setting.All, json]
+            [trial, keep, also, cost, .. setting.All, json]
         );
     }
 
     private static List<TrialAim> Aims(string[]? words) =>
         words is not { Length: > 0 } ? [TrialAim.Sale] : [.. Words.Where(w => words.Contains(w.Word)).Select(w => w.Aim)];
+
+    private static CostBound? Bound(KeptFolder folder, double? most) =>
+        most is { } money ? new CostBound(new Prices(folder.Catalogue, folder.AsOf).OilsPerGram(), money) : null;
 
     private static List<Oil>? Oils(KeptFolder folder, string[] ids)
     {
@@ -66,9 +83,6 @@ internal static class BlendCommand
             aims,
             also,
             folder.Problems
-    private static CostBound? Bound(KeptFolder folder, double? most) =>
-        most is { } money ? new CostBound(new Prices(folder.Catalogue, folder.AsOf).OilsPerGram(), money) : null;
-
         );
         if (json)
         {

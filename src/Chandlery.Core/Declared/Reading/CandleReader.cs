@@ -48,6 +48,7 @@ internal static class CandleReader
             InformationUrl = ReadUrl(fields),
             Answers = AnswersReader.Read(fields),
             Packaging = KeepingReader.ReadPackaging(fields),
+            WorkMinutes = fields.OptionalNumber(CandleShape.Minutes),
             EMark = fields.OptionalFlag(PackagingShape.EMark) ?? false,
         };
     }
@@ -275,7 +276,6 @@ internal static class CandleReader
         return wicks;
     }
 
-    private static WorkingTemperatures ReadTemperatures(Fields fields)
     private static WickSpacing? ReadSpacing(Fields wicks)
     {
         if (wicks.OptionalGroup(CandleShape.WickSpacing) is not { } group)
@@ -294,6 +294,7 @@ internal static class CandleReader
         return new WickSpacing(new Millimetres(from), new Millimetres(to));
     }
 
+    private static WorkingTemperatures ReadTemperatures(Fields fields)
     {
         Fields? group = fields.OptionalGroup(CandleShape.Temperatures);
         if (group is null)

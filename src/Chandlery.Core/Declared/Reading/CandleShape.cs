@@ -120,6 +120,8 @@ internal static class CandleShape
         Pattern = "^https?://",
     };
 
+    public static readonly NumberField Minutes = new("minutes", "Minutes of work that one takes, for its cost.", "12", 0, 10_000);
+
     public static readonly Shape Candle = new(
         "candle",
         "A candle as planned",

@@ -240,9 +240,37 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         var brimful = new Millilitres(fields.Number(VesselShape.Brimful));
         Millilitres? fill = fields.OptionalNumber(VesselShape.Fill) is { } f ? new Millilitres(f) : null;
         if (fill is { } line && line.Value > brimful.Value)
+            Rates = ReadRates(fields),
         {
             fields.Problems.Add(fields.PlaceOf(VesselShape.Fill), $"The fill of {line} is more than the {brimful} to the brim.");
         }
+    private static Rates? ReadRates(Fields fields)
+    {
+        if (fields.OptionalGroup(MakerShape.Rates) is not { } group)
+        {
+            return null;
+        }
+
+        string currency = group.Text(MakerShape.Currency);
+        if (group.Has(MakerShape.Currency) && !Regex.IsMatch(currency, MakerShape.Currency.Pattern!))
+        {
+            group.Problems.Add(
+                group.PlaceOf(MakerShape.Currency),
+                $"'{currency}' in 'currency' is no currency.",
+                "Write its three letters, such as EUR."
+            );
+        }
+
+        var rates = new Rates(
+            currency,
+            group.OptionalNumber(MakerShape.PerHour) is { } hour ? new Money((decimal)hour) : null,
+            group.OptionalNumber(MakerShape.Margin),
+            group.OptionalNumber(MakerShape.Tax)
+        );
+        group.Done();
+        return rates;
+    }
+
 
         return new Vessel
         {
@@ -277,6 +305,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
                 ? diameter is not null || length is not null || width is not null
                 : (diameter is null) == (length is null) || (length is null) != (width is null)
         )
+        OutlineSection? outline = field == VesselShape.Inner ? OutlineReader.Read(size) : null;
         {
             size.Problems.Add(
                 size.Place,
@@ -315,7 +344,6 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
                 group.Place,
                 "'flashPoint' must have either 'celsius' or 'aboveCelsius'.",
                 "A sheet that prints '> 93' means aboveCelsius: 93."
-        OutlineSection? outline = field == VesselShape.Inner ? OutlineReader.Read(size) : null;
             );
         }
 
