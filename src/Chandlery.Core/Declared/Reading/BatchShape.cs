@@ -38,5 +38,9 @@ internal static class BatchShape
 
     public static readonly TextsField Lots = new("lots", "The lots that went into it, by their files' names without .yaml.");
 
-    public static readonly Shape Batch = new("batch", "What was really weighed for a batch", [Candle, Code, Poured, Made, Lots, Weighed]);
+    public static readonly Shape Batch = new(
+        "batch",
+        "What was really weighed for a batch",
+        [Candle, Code, Poured, Made, Lots, Weighed, ConfirmedShape.Confirmed]
+    );
 }

@@ -153,6 +153,8 @@ internal static class CandleShape
             AnswersShape.Answers,
             PackagingShape.Packaging,
             PackagingShape.EMark,
+            Minutes,
+            ConfirmedShape.Confirmed,
         ]
     )
     {

@@ -61,6 +61,16 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             return null;
         }
 
+        declaration = declaration switch
+        {
+            Candle candle => candle with { Writing = WritingReader.Read(fields, map) },
+            Batch batch => batch with { Writing = WritingReader.Read(fields, map) },
+            Vessel vessel => vessel with { Writing = WritingReader.Read(fields, map) },
+            Wax wax => wax with { Writing = WritingReader.Read(fields, map) },
+            Oil oil => oil with { Writing = WritingReader.Read(fields, map) },
+            Maker maker => maker with { Writing = WritingReader.Read(fields, map) },
+            _ => declaration,
+        };
         fields.Done();
         return declaration;
     }
@@ -230,20 +240,10 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             Vat = number,
             ProductCategory = NotifiedShape.ReadProductCategory(fields),
             Parties = PartyReader.Read(fields),
+            Rates = ReadRates(fields),
         };
     }
 
-    private static Vessel ReadVessel(Fields fields, string id)
-    {
-        string name = fields.Text(VesselShape.Name);
-        string material = fields.Text(VesselShape.Material);
-        var brimful = new Millilitres(fields.Number(VesselShape.Brimful));
-        Millilitres? fill = fields.OptionalNumber(VesselShape.Fill) is { } f ? new Millilitres(f) : null;
-        if (fill is { } line && line.Value > brimful.Value)
-            Rates = ReadRates(fields),
-        {
-            fields.Problems.Add(fields.PlaceOf(VesselShape.Fill), $"The fill of {line} is more than the {brimful} to the brim.");
-        }
     private static Rates? ReadRates(Fields fields)
     {
         if (fields.OptionalGroup(MakerShape.Rates) is not { } group)
@@ -271,6 +271,16 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         return rates;
     }
 
+    private static Vessel ReadVessel(Fields fields, string id)
+    {
+        string name = fields.Text(VesselShape.Name);
+        string material = fields.Text(VesselShape.Material);
+        var brimful = new Millilitres(fields.Number(VesselShape.Brimful));
+        Millilitres? fill = fields.OptionalNumber(VesselShape.Fill) is { } f ? new Millilitres(f) : null;
+        if (fill is { } line && line.Value > brimful.Value)
+        {
+            fields.Problems.Add(fields.PlaceOf(VesselShape.Fill), $"The fill of {line} is more than the {brimful} to the brim.");
+        }
 
         return new Vessel
         {
@@ -295,6 +305,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             return null;
         }
 
+        OutlineSection? outline = field == VesselShape.Inner ? OutlineReader.Read(size) : null;
         Millimetres? diameter = Length(size, VesselShape.Diameter);
         Millimetres? length = Length(size, VesselShape.Length);
         Millimetres? width = Length(size, VesselShape.Width);
@@ -305,7 +316,6 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
                 ? diameter is not null || length is not null || width is not null
                 : (diameter is null) == (length is null) || (length is null) != (width is null)
         )
-        OutlineSection? outline = field == VesselShape.Inner ? OutlineReader.Read(size) : null;
         {
             size.Problems.Add(
                 size.Place,

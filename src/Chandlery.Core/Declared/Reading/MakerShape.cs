@@ -76,6 +76,8 @@ internal static class MakerShape
             PartyShape.Importers,
             PartyShape.ResponsiblePersons,
             NotifiedShape.ProductCategory,
+            Rates,
+            ConfirmedShape.Confirmed,
         ]
     )
     {

@@ -68,6 +68,6 @@ internal static class VesselShape
     public static readonly Shape Vessel = new(
         "vessel",
         "What the candle is poured into",
-        [Name, Material, Brimful, Fill, Inner, Outer, ChildResistant, TactileWarning]
+        [Name, Material, Brimful, Fill, Inner, Outer, ChildResistant, TactileWarning, ConfirmedShape.Confirmed]
     );
 }
