@@ -22,6 +22,7 @@ internal static class WritingCommands
             ["sheet", Path.Combine(Repository.Demo, "candles", "fig-tin.yaml"), "--stock", "a4-3x4-circles-60", "--out", Out("sheet")],
             ["safety-sheet", bowl, "--out", Out("safety")],
             ["bench-sheet", bowl, "--out", Out("bench")],
+            ["wicks", bowl, "--out", Out("wicks")],
             ["technical-file", bowl, "--out", Out("technical-file")],
             ["recall", Repository.Demo, "--batch", "hb-2611", "--hazard", "en: It can crack.", "--out", Out("recall")],
             ["incidents", Repository.Demo, "--out", Out("incidents")],

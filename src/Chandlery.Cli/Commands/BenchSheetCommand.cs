@@ -24,6 +24,7 @@ internal static class BenchSheetCommand
             CustomParser = Numbers.Decimal("--waste", 0, 50),
             DefaultValueFactory = _ => PaperSettings.UsualWastePercent,
         };
+        var pour = new PourOptions();
         var command = new Command(
             "bench-sheet",
             "What to weigh for a number of candles, temperatures beside the flash points, wicks and filling, with room to write down what was weighed."
@@ -32,6 +33,7 @@ internal static class BenchSheetCommand
         paper.AddTo(command);
         command.Add(count);
         command.Add(waste);
+        pour.AddTo(command);
         command.SetAction(parse =>
             Session.Print(
                 parse,
@@ -39,7 +41,7 @@ internal static class BenchSheetCommand
                 paper,
                 (session, printer, assessments) =>
                 {
-                    var settings = new PaperSettings(parse.GetValue(count), parse.GetValue(waste));
+                    var settings = new PaperSettings(parse.GetValue(count), parse.GetValue(waste)) { Pour = pour.Read(parse) };
                     var run = new PaperRun(session, printer, assessments, settings);
                     run.MakeAll([.. papers.All.OfType<BenchSheetPaper>()]);
                     int code = run.Finish();

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Asked.Trials;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Making.Stores;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Cli.Commands;
@@ -16,6 +17,8 @@ internal static class BlendCommand
         ("no-euh208", TrialAim.NoSensitiser),
         ("ifra", TrialAim.Ifra),
     ];
+
+    private const double MostMoney = 1_000_000;
 
     public static Command Build()
     {
@@ -34,6 +37,11 @@ internal static class BlendCommand
             Description = "Oils that may be mixed in beside the trial's own (file names without .yaml).",
             AllowMultipleArgumentsPerToken = true,
         };
+        var cost = new Option<double?>("--oil-cost")
+        {
+            Description = "The most that the oil of a kilogram of candle may cost, by your newest lots, in your currency.",
+            CustomParser = result => Numbers.Decimal("--oil-cost", 0, MostMoney)(result),
+        };
         return KeptFolder.Build(
             "blend",
             "Find the largest load of a trial's blend, and the nearest blend at its load, that keep to what you ask. Solved exactly along lines of mixtures.",
@@ -42,14 +50,24 @@ internal static class BlendCommand
                 && folder.Find<Trial>(parse.GetValue(trial)!, "--trial") is { } found
                 && read.QuestionFor(found, folder) is { } question
                 && Oils(folder, parse.GetValue(also) ?? []) is { } oils
-                    ? Run(folder, found, question, new TrialAims(Aims(parse.GetValue(keep)), null), oils, parse.GetValue(json))
+                    ? Run(
+                        folder,
+                        found,
+                        question,
+                        new TrialAims(Aims(parse.GetValue(keep)), Bound(folder, parse.GetValue(cost))),
+                        oils,
+                        parse.GetValue(json)
+                    )
                     : ExitCode.BadInput,
-            [trial, keep, also, .. setting.All, json]
+            [trial, keep, also, cost, .. setting.All, json]
         );
     }
 
     private static List<TrialAim> Aims(string[]? words) =>
         words is not { Length: > 0 } ? [TrialAim.Sale] : [.. Words.Where(w => words.Contains(w.Word)).Select(w => w.Aim)];
+
+    private static CostBound? Bound(KeptFolder folder, double? most) =>
+        most is { } money ? new CostBound(new Prices(folder.Catalogue, folder.AsOf).OilsPerGram(), money) : null;
 
     private static List<Oil>? Oils(KeptFolder folder, string[] ids)
     {
@@ -83,27 +101,27 @@ internal static class BlendCommand
 
     private static void Tell(KeptFolder folder, Trial trial, TrialQuestion question, TrialSolution s)
     {
-        folder.WriteWrapped(
+        folder.Session.WriteWrapped(
             $"{trial.Name}, {question.Load} of {question.Wax.Name}, for {string.Join(", ", s.Places.Select(p => p.Code))} ({s.Edition.Id})"
         );
         foreach (string missed in s.MissedNow)
         {
-            folder.WriteWrapped($"  not kept now: {missed}");
+            folder.Session.WriteWrapped($"  not kept now: {missed}");
         }
 
         if (s.MissedNow.Count == 0)
         {
-            folder.WriteWrapped("  As it is it keeps to everything that you asked.");
+            folder.Session.WriteWrapped("  As it is it keeps to everything that you asked.");
         }
 
-        folder.WriteWrapped(
+        folder.Session.WriteWrapped(
             s.LargestLoad is { } load ? $"  largest load of this blend: {Figures.Plain(load.Load.Percent.Value)} % of the wax{Beyond(load)}"
             : question.Wax.HighestLoad is null ? $"  largest load: not known, because {question.Wax.Name} declares no highest load."
             : "  largest load: none, however small, keeps to it."
         );
         if (s.MissedNow.Count > 0)
         {
-            folder.WriteWrapped(
+            folder.Session.WriteWrapped(
                 s.Nearest is { } near
                     ? $"  nearest blend at this load, {Figures.Plain(near.MovedPercent)} % of the blend exchanged: {string.Join(", ", TrialLine.BlendOf(near.Recipe))}"
                     : "  nearest blend: none was found at this load; try less, or other oils with --also."
@@ -112,7 +130,7 @@ internal static class BlendCommand
 
         foreach (string open in (s.Nearest ?? s.LargestLoad)?.Verdict.Unassessed ?? [])
         {
-            folder.WriteWrapped($"  not known: {open}");
+            folder.Session.WriteWrapped($"  not known: {open}");
         }
 
         folder.Session.Output.WriteLine();

@@ -102,16 +102,6 @@ internal sealed class KeptFolder
         }
     }
 
-    /// <summary>Writes a paragraph, broken at the width of tables; later lines are set in like the first.</summary>
-    public void WriteWrapped(string text)
-    {
-        string inset = text[..(text.Length - text.TrimStart().Length)];
-        foreach (string line in TextTable.Wrap(TextTable.Harmless(text.TrimStart()), AssessCommand.Width - inset.Length))
-        {
-            Session.Output.WriteLine(inset + line);
-        }
-    }
-
     /// <summary>Writes a document as a PDF when a folder is named.</summary>
     public void Write(KeptRecord kept, string name, string? into)
     {

@@ -117,6 +117,16 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         return ExitCode.BadInput;
     }
 
+    /// <summary>Writes a paragraph, broken at the width of tables; later lines are set in like the first.</summary>
+    public void WriteWrapped(string text)
+    {
+        string inset = text[..(text.Length - text.TrimStart().Length)];
+        foreach (string line in TextTable.Wrap(TextTable.Harmless(text.TrimStart()), AssessCommand.Width - inset.Length))
+        {
+            output.WriteLine(inset + line);
+        }
+    }
+
     /// <summary>Prints a message on the error stream.</summary>
     public void Complain(string message) => errors.WriteLine(message);
 

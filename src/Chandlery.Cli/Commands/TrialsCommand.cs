@@ -78,20 +78,20 @@ internal static class TrialsCommand
 
     private static void Describe(KeptFolder folder, TrialLine first, List<TrialLine> lines)
     {
-        folder.WriteWrapped($"{first.Id}: {first.Name}, {first.On}, in {first.Wax}: {string.Join(", ", first.Blend)}");
+        folder.Session.WriteWrapped($"{first.Id}: {first.Name}, {first.On}, in {first.Wax}: {string.Join(", ", first.Blend)}");
         if (first.Smells is { } smells)
         {
-            folder.WriteWrapped($"  smells: {smells}");
+            folder.Session.WriteWrapped($"  smells: {smells}");
         }
 
         foreach (string stop in lines.SelectMany(l => l.Stops).Distinct())
         {
-            folder.WriteWrapped($"  stops: {stop}");
+            folder.Session.WriteWrapped($"  stops: {stop}");
         }
 
         foreach (string open in lines.SelectMany(l => l.NotChecked.Concat(l.Unassessed)).Distinct())
         {
-            folder.WriteWrapped($"  not known: {open}");
+            folder.Session.WriteWrapped($"  not known: {open}");
         }
     }
 }

@@ -85,6 +85,8 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             LimitChecker.Check(candle, vessel, wax, recipe)
         )
         {
+            Wax = wax,
+            Declarant = maker,
             Contents = Contents.Of(vessel, candle.NetMass, wax),
         };
         var assessments = new List<Assessment>();

@@ -4,6 +4,7 @@ using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Core.Limits;
 
 namespace Chandlery.Core.Assessed;
 
@@ -79,6 +80,15 @@ internal static class FindingList
         foreach (Finding finding in BlendStops.Of(subject.Recipe, subject.Limits, verdict))
         {
             yield return finding;
+        }
+
+        foreach (Doubt doubt in Doubts.Of(subject.Candle, subject.Batch, subject.Vessel, subject.Wax, subject.Recipe, subject.Declarant))
+        {
+            yield return new Finding(
+                Gravity.Stop,
+                $"{doubt.Place}: {doubt.What} Mend it, or if it is meant so, add 'confirmed: [{doubt.Field}]' to that file.",
+                Citation.None
+            );
         }
 
         foreach (Finding finding in PackagingFindings.Of(subject.Vessel, verdict))

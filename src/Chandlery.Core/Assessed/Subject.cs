@@ -16,6 +16,12 @@ internal sealed record Subject(
     IReadOnlyList<LimitCheck> Limits
 )
 {
+    /// <summary>The wax or blend of waxes, as declared.</summary>
+    public required Wax Wax { get; init; }
+
+    /// <summary>The maker as declared, whoever stands on the label.</summary>
+    public required Maker Declarant { get; init; }
+
     /// <summary>What is in the vessel.</summary>
     public required Millilitres Contents { get; init; }
 }

@@ -9,6 +9,9 @@ public sealed record Batch : IDeclaration
     /// <summary>File name without its ending.</summary>
     public required string Id { get; init; }
 
+    /// <summary>How it was written.</summary>
+    public Writing Writing { get; init; } = Writing.Plain;
+
     /// <summary>Where it is declared.</summary>
     public required TextPlace Place { get; init; }
 

@@ -90,6 +90,12 @@ public sealed record Candle : IDeclaration
     /// <summary>What it is packed in; null when not declared.</summary>
     public IReadOnlyList<PackagingPart>? Packaging { get; init; }
 
+    /// <summary>Minutes of work that one takes; null when not declared.</summary>
+    public double? WorkMinutes { get; init; }
+
+    /// <summary>How it was written.</summary>
+    public Writing Writing { get; init; } = Writing.Plain;
+
     /// <summary>Whether the e-mark stands beside the quantity.</summary>
     public bool EMark { get; init; }
 }

@@ -35,4 +35,10 @@ public sealed record Lot : IDeclaration
 
     /// <summary>How many, when counted.</summary>
     public required int? Pieces { get; init; }
+
+    /// <summary>What was paid for all of it, in the maker's currency; null when not noted.</summary>
+    public Money? Paid { get; init; }
+
+    /// <summary>The day until which it is best; null when not noted.</summary>
+    public DateOnly? BestBefore { get; init; }
 }

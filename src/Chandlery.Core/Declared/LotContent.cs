@@ -17,4 +17,7 @@ public enum LotContent
 
     /// <summary>Wicks, by their kind.</summary>
     Wick,
+
+    /// <summary>Boxes, tags and the like, by what the candles call them.</summary>
+    Packaging,
 }

@@ -35,6 +35,12 @@ public sealed record Maker : IDeclaration
     /// <summary>Product category for the poison centres where a candle declares none; null when not declared.</summary>
     public string? ProductCategory { get; init; }
 
+    /// <summary>What prices are reckoned by; null when not declared.</summary>
+    public Rates? Rates { get; init; }
+
+    /// <summary>How it was written.</summary>
+    public Writing Writing { get; init; } = Writing.Plain;
+
     /// <summary>Who stands behind the candle beside the maker.</summary>
     public MarketParties Parties { get; init; } = MarketParties.None;
 }

@@ -10,6 +10,9 @@ public sealed record Oil : IDeclaration
     /// <summary>File name without its ending.</summary>
     public required string Id { get; init; }
 
+    /// <summary>How it was written.</summary>
+    public Writing Writing { get; init; } = Writing.Plain;
+
     /// <summary>Where it is declared.</summary>
     public required TextPlace Place { get; init; }
 

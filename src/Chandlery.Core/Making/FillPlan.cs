@@ -9,11 +9,8 @@ namespace Chandlery.Core.Making;
 /// <param name="ShrinkPercent">How much the volume shrinks on setting, percent; null without both densities.</param>
 /// <param name="NetForRoom">Net mass that would fill the room when set; null when not known.</param>
 /// <param name="Note">In words.</param>
-public sealed record FillPlan(
-    Millilitres? Hot,
-    Millilitres? Cold,
-    Millilitres? Room,
-    double? ShrinkPercent,
-    Grams? NetForRoom,
-    string Note
-);
+public sealed record FillPlan(Millilitres? Hot, Millilitres? Cold, Millilitres? Room, double? ShrinkPercent, Grams? NetForRoom, string Note)
+{
+    /// <summary>Volume to the brim by the size of the inside, beside the declared water measure; null when the inside is not declared.</summary>
+    public Millilitres? ByGeometry { get; init; }
+}

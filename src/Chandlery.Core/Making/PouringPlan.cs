@@ -23,14 +23,20 @@ public sealed record PouringPlan
     /// <summary>What goes into the second pour; empty when there is none or it comes from the same melt.</summary>
     public required IReadOnlyList<Portion> TopUp { get; init; }
 
-    /// <summary>First pour into one vessel.</summary>
-    public required Grams FirstPourEach { get; init; }
+    /// <summary>What goes into each vessel, the candle itself first.</summary>
+    public required IReadOnlyList<SizePlan> Sizes { get; init; }
 
-    /// <summary>Second pour into one vessel; zero when there is none.</summary>
-    public required Grams TopUpEach { get; init; }
+    /// <summary>First pour into one vessel of the candle.</summary>
+    public Grams FirstPourEach => Sizes[0].FirstEach;
 
-    /// <summary>Temperatures.</summary>
+    /// <summary>Second pour into one vessel of the candle; zero when there is none.</summary>
+    public Grams TopUpEach => Sizes[0].TopUpEach;
+
+    /// <summary>Temperatures, in the order in which they happen.</summary>
     public required IReadOnlyList<TemperatureStep> Temperatures { get; init; }
+
+    /// <summary>Times, in the order in which they pass.</summary>
+    public required IReadOnlyList<TimeStep> Times { get; init; }
 
     /// <summary>Wicks.</summary>
     public required WickPlan Wicks { get; init; }
@@ -41,54 +47,136 @@ public sealed record PouringPlan
     /// <summary>Most candles that one plan is made for.</summary>
     public const int MostCandles = 10_000;
 
-    // Common practice, no source: wicks of a wide candle stand 3 to 4 cm apart unless the wick maker says otherwise. The upper end is
-    // not used: whoever is told to add wicks is told to make a larger fire.
-    private const double ClosestWickMm = 30;
-
-    /// <summary>Plans a number of candles.</summary>
+    /// <summary>Plans a number of candles of one size.</summary>
     /// <param name="a">The candle, as planned or as a batch was weighed.</param>
     /// <param name="wax">Its wax or blend.</param>
     /// <param name="count">How many, from 1.</param>
     /// <param name="wastePercent">Allowance in percent of the mass, 0 to 50.</param>
     /// <exception cref="ArgumentOutOfRangeException">Count or allowance are outside their ranges.</exception>
-    public static PouringPlan Make(Assessment a, Wax wax, int count, double wastePercent)
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostCandles);
-        ArgumentOutOfRangeException.ThrowIfNegative(wastePercent);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(wastePercent, 50);
-        Recipe recipe = a.Composition.Recipe;
-        double net = a.Candle.NetMass.Value;
-        double total = net * count * (1 + (wastePercent / 100));
-        Grams Of(MassPercent share) => new(total * share.Value / 100);
+    public static PouringPlan Make(Assessment a, Wax wax, int count, double wastePercent) =>
+        Make(a, wax, new PourOrder(count, wastePercent));
 
-        double plain = recipe.TopUp.Value;
-        double waxShare = recipe.Waxes.Sum(w => w.Share.Value);
+    /// <summary>Plans a pour.</summary>
+    /// <param name="a">The candle, as planned or as a batch was weighed.</param>
+    /// <param name="wax">Its wax or blend.</param>
+    /// <param name="order">
+    /// What is poured; its other sizes are of the same melt (<see cref="MeltParts.WhyNotOne"/>), and its leftover can go into it
+    /// (<see cref="LeftoverMelt.WhyNot"/>).
+    /// </param>
+    /// <exception cref="ArgumentOutOfRangeException">A count or the allowance is outside its range.</exception>
+    public static PouringPlan Make(Assessment a, Wax wax, PourOrder order)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(order.WastePercent);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(order.WastePercent, 50);
+        Recipe recipe = a.Composition.Recipe;
+        List<PourSize> sizes = [new PourSize(a.Candle, a.Vessel, recipe, order.Count), .. order.Also];
+        foreach (PourSize size in sizes)
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThan(size.Count, 1);
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(size.Count, MostCandles);
+        }
+
+        double melt = MeltFor(sizes, order.WastePercent).Value;
+        double plain = sizes.Sum(s => s.Count * s.Candle.NetMass.Value * s.Recipe.TopUp.Value / 100) * Allowance(order.WastePercent);
         List<Portion> first =
         [
-            .. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", Of(new MassPercent(w.Share.Value * (waxShare - plain) / waxShare)))),
-            .. recipe.Oils.Select(o => new Portion(o.Oil.Name, "fragrance oil", Of(o.Share))),
-            .. recipe.Extras.Select(e => new Portion(e.Extra.Name, e.Extra.Purpose, Of(e.Share))),
+            .. MeltParts
+                .Of(recipe)
+                .Select(p => new Portion(
+                    p.Name,
+                    p.Kind,
+                    new Grams(Math.Max(0, (melt * p.Fraction) - (order.Leftover?.GramsOf(p.Key) ?? 0)))
+                )),
         ];
-        List<Portion> second =
-            plain > 0
-                ? [.. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", Of(new MassPercent(w.Share.Value * plain / waxShare))))]
-                : [];
-        double topUpEach = plain > 0 ? net * plain / 100 : HeldBack(a.Candle, net);
+        if (order.Leftover is { } leftover)
+        {
+            first.Add(new Portion($"{leftover.Name}, melt left over", "leftover", leftover.Mass));
+        }
+
+        double waxes = recipe.Waxes.Sum(w => w.Share.Value);
+        List<SizePlan> each = [.. sizes.Select(s => PlanSize(s, wax, order.Gap))];
         return new PouringPlan
         {
-            Count = count,
-            WastePercent = wastePercent,
-            Total = new Grams(total),
+            Count = order.Count,
+            WastePercent = order.WastePercent,
+            Total = new Grams(melt + plain),
             FirstPour = first,
-            TopUp = second,
-            FirstPourEach = new Grams(net - topUpEach),
-            TopUpEach = new Grams(topUpEach),
-            Temperatures = [.. Steps(a.Candle, recipe)],
-            Wicks = PlanWicks(a.Candle, a.Vessel),
+            TopUp =
+                plain > 0 ? [.. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", new Grams(plain * w.Share.Value / waxes)))] : [],
+            Sizes = each,
+            Temperatures = [.. Steps(a.Candle, recipe, order.Leftover)],
+            Times = [.. TimesOf(a.Candle, recipe)],
+            Wicks = WickPlan.Of(a.Candle.Wicks, a.Vessel),
             Fill = PlanFill(a.Candle, a.Vessel, wax),
         };
     }
+
+    /// <summary>How much scented melt sizes need, with the allowance.</summary>
+    public static Grams MeltFor(IEnumerable<PourSize> sizes, double wastePercent) =>
+        new(sizes.Sum(s => s.Count * s.Candle.NetMass.Value * (100 - s.Recipe.TopUp.Value) / 100) * Allowance(wastePercent));
+
+    private static double Allowance(double wastePercent) => 1 + (wastePercent / 100);
+
+    private static SizePlan PlanSize(PourSize size, Wax wax, Millimetres? gap)
+    {
+        double net = size.Candle.NetMass.Value;
+        double plain = size.Recipe.TopUp.Value;
+        double topUp = plain > 0 ? net * plain / 100 : HeldBack(size.Candle, net);
+        if (gap is not { } left)
+        {
+            return new SizePlan(size.Candle.Name, size.Count, new Grams(net - topUp), new Grams(topUp), "");
+        }
+
+        if (FirstUpTo(size.Candle, size.Vessel, wax, left) is not { } first)
+        {
+            string why =
+                "The gap cannot be reckoned: it needs the vessel's inside, a fill line or headspace, and the density of the molten wax.";
+            return new SizePlan(size.Candle.Name, size.Count, new Grams(net - topUp), new Grams(topUp), why);
+        }
+
+        double rest = net - first.Value;
+        string up = $"A first pour up to {left} below the fill line is {Rounded(first)}";
+        if (rest <= 0)
+        {
+            return new SizePlan(
+                size.Candle.Name,
+                size.Count,
+                new Grams(net - topUp),
+                new Grams(topUp),
+                $"{up}, which is more than the whole candle: the gap is too small, or the vessel is not filled."
+            );
+        }
+
+        // A scented second pour whose amount nobody declared is what the gap leaves; every other is what the declaration says.
+        return size.Candle.TopUp is ScentedTopUp { Amount: null }
+            ? new SizePlan(
+                size.Candle.Name,
+                size.Count,
+                first,
+                new Grams(rest),
+                $"{up}; the rest of {Rounded(new Grams(rest))} tops it up."
+            )
+            : new SizePlan(
+                size.Candle.Name,
+                size.Count,
+                new Grams(net - topUp),
+                new Grams(topUp),
+                $"{up}, and {Rounded(new Grams(rest))} would top it up; "
+                    + (
+                        size.Candle.TopUp is null
+                            ? "the candle declares no second pour: add 'topUp', for it is part of what is in the candle."
+                        : topUp > 0 ? $"the candle declares {Rounded(new Grams(topUp))}, and that is what was assessed."
+                        : "the candle declares another amount."
+                    )
+            );
+    }
+
+    private static Grams? FirstUpTo(Candle candle, Vessel vessel, Wax wax, Millimetres gap) =>
+        RoomOf(candle, vessel) is { } room && vessel.Inner is { } inner && wax.LiquidDensity is { } liquid
+            ? liquid.MassOf(new Millilitres(Math.Max(0, room.Value - (inner.Section.AreaSquareMillimetres * gap.Value / 1000))))
+            : null;
+
+    private static string Rounded(Grams mass) => new Grams(Math.Round(mass.Value, mass.Value >= 1000 ? 0 : 1)).ToString();
 
     // Held back from the same melt: it dilutes nothing.
     private static double HeldBack(Candle candle, double net) =>
@@ -99,73 +187,58 @@ public sealed record PouringPlan
             _ => 0,
         };
 
-    private static IEnumerable<TemperatureStep> Steps(Candle candle, Recipe recipe)
+    private static IEnumerable<TemperatureStep> Steps(Candle candle, Recipe recipe, LeftoverMelt? leftover)
     {
         WorkingTemperatures t = candle.Temperatures;
-        List<Oil> known = [.. recipe.Oils.Select(o => o.Oil).Where(o => o.FlashPoint is not null)];
-        List<string> unknown = [.. recipe.Oils.Select(o => o.Oil).Where(o => o.FlashPoint is null).Select(o => o.Name)];
-        string flash = string.Join(", ", known.Select(o => $"{o.Name} {o.FlashPoint}"));
-        string silent = unknown.Count > 0 ? $" Unknown: {string.Join(", ", unknown)}: ask the supplier." : "";
-        yield return new TemperatureStep("Melt the wax", t.Melt, "Never leave melting wax; use a water bath or a thermostat.");
-        if (recipe.Oils.Count > 0)
+        List<Oil> oils = [.. recipe.Oils.Select(o => o.Oil)];
+        string again = leftover is { IsScented: true }
+            ? $" The leftover holds oil: {FlashNote.Of(t.Melt, [.. leftover.Recipe.Oils.Select(o => o.Oil)])}"
+            : "";
+        yield return new TemperatureStep("Melt the wax", t.Melt, $"Never leave melting wax; use a water bath or a thermostat.{again}");
+        if (oils.Count > 0)
         {
-            yield return new TemperatureStep(
-                "Stir in the oil",
-                t.AddFragrance,
-                $"Stay below the lowest flash point: {(flash.Length == 0 ? "none is declared." : flash + ".")}{silent}"
-            );
+            yield return new TemperatureStep("Stir in the oil", t.AddFragrance, FlashNote.Of(t.AddFragrance, oils));
         }
 
-        yield return new TemperatureStep("Pour", t.Pour, "Warm, dry vessels; wicks centred and straight.");
+        yield return new TemperatureStep(
+            "Pour",
+            t.Pour,
+            $"Warm, dry vessels; wicks centred and straight.{(oils.Count > 0 && t.Pour is not null ? " " + FlashNote.Of(t.Pour, oils) : "")}"
+        );
         if (candle.TopUp is { } topUp)
         {
             yield return new TemperatureStep(
                 "Top up, when the first pour has set",
                 t.TopUp,
-                topUp is ScentedTopUp ? "From the same scented melt." : "Plain wax: it dilutes the fragrance."
+                topUp is PlainTopUp ? "Plain wax: it dilutes the fragrance."
+                    : oils.Count > 0 && t.TopUp is not null ? $"From the same scented melt. {FlashNote.Of(t.TopUp, oils)}"
+                    : "From the same scented melt."
             );
         }
     }
 
-    private static WickPlan PlanWicks(Candle candle, Vessel vessel)
+    private static IEnumerable<TimeStep> TimesOf(Candle candle, Recipe recipe)
     {
-        int count = candle.Wicks.Count;
-        if (vessel.Inner is not { } inner)
+        const string common = "common practice, no source";
+        if (candle.TopUp is not null)
         {
-            return new WickPlan(count, null, "The vessel's inside is not declared, so the spacing is not known.");
+            yield return new TimeStep("Set before the second pour", "until the next day", common);
         }
 
-        double area = inner.Section.AreaSquareMillimetres;
-        if (count == 1)
+        yield return new TimeStep("Set before it is moved", "a day, out of moving air", common);
+        if (recipe.Oils.Count > 0)
         {
-            return new WickPlan(
-                1,
-                null,
-                $"One wick in the middle of {Figures.Plain(inner.Section.Across.Value)} mm: choose its size by the wick maker's table for this wax, and test."
-            );
+            yield return new TimeStep("Cure before a burn test", "one to two weeks", common);
         }
 
-        // Each wick has its equal share of the surface; neighbours on such a grid stand the share's side apart.
-        double spacing = Math.Sqrt(area / count);
-        string verdict =
-            spacing < ClosestWickMm
-                ? "That is closer: flames that stand close run into one fire. Use fewer wicks."
-                : "More wicks make a larger fire: how many there may be is the wick maker's to say, and a burn test's to confirm.";
-        return new WickPlan(
-            count,
-            new Millimetres(spacing),
-            $"Spread evenly they stand about {spacing / 10:0.0} cm apart. Common practice (no source) keeps at least {ClosestWickMm / 10:0} cm between wicks, unless the wick maker says otherwise. {verdict}"
-        );
+        yield return new TimeStep("Trim the wick before sale", $"to {candle.Wicks.TrimTo}", "as declared");
     }
 
     private static FillPlan PlanFill(Candle candle, Vessel vessel, Wax wax)
     {
         Millilitres? hot = wax.LiquidDensity is { } liquid ? liquid.VolumeOf(candle.NetMass) : null;
         Millilitres? cold = wax.SolidDensity is { } solid ? solid.VolumeOf(candle.NetMass) : null;
-        Millilitres? room =
-            vessel.Fill is { } fill ? fill
-            : candle.Headspace is { } headspace ? vessel.Below(headspace)
-            : null;
+        Millilitres? room = RoomOf(candle, vessel);
         double? shrink = wax is { LiquidDensity: { } l, SolidDensity: { } s } ? 100 * (1 - (l.Value / s.Value)) : null;
         Grams? net = room is { } r && wax.SolidDensity is { } d ? new Grams(r.Value * d.Value) : null;
         string note =
@@ -174,6 +247,11 @@ public sealed record PouringPlan
             : hot.Value.Value > vessel.Brimful.Value ? $"Poured at once it would overflow: {hot} hot, {vessel.Brimful} to the brim."
             : cold.Value.Value > room.Value.Value ? $"When set it stands above the fill line: {cold} in {room}."
             : $"Fits: {hot} when poured, {cold} when set, room for {room}.";
-        return new FillPlan(hot, cold, room, shrink, net, note);
+        return new FillPlan(hot, cold, room, shrink, net, note) { ByGeometry = VesselVolume.ByGeometry(vessel) };
     }
+
+    private static Millilitres? RoomOf(Candle candle, Vessel vessel) =>
+        vessel.Fill is { } fill ? fill
+        : candle.Headspace is { } headspace ? vessel.Below(headspace)
+        : null;
 }

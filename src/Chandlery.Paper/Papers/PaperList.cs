@@ -7,6 +7,7 @@ using Chandlery.Paper.Papers.ProductInformation;
 using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Paper.Papers.ShopCards;
 using Chandlery.Paper.Papers.TechnicalFiles;
+using Chandlery.Paper.Papers.WickTemplates;
 
 namespace Chandlery.Paper.Papers;
 
@@ -22,6 +23,7 @@ public sealed record PaperList(IReadOnlyList<PaperKind> All)
             new PocketCardPaper(),
             new ShopCardPaper(),
             new BenchSheetPaper(),
+            new WickTemplatePaper(),
             new PoisonFactsPaper(),
             new SafetySheetPaper(),
             new ProductInformationPaper(),

@@ -4,12 +4,17 @@ namespace Chandlery.Paper.Papers;
 /// <param name="Count">How many candles, from 1.</param>
 /// <param name="WastePercent">Allowance for what stays in the jug, percent, 0 to 50.</param>
 /// <param name="Revision">Number of a sheet's revision, from 1.</param>
+/// <param name="Wicks">How many wicks to lay out; null for as many as the candle declares.</param>
 public sealed record PaperSettings(
     int Count = 1,
     double WastePercent = PaperSettings.UsualWastePercent,
-    int Revision = PaperSettings.FirstRevision
+    int Revision = PaperSettings.FirstRevision,
+    int? Wicks = null
 )
 {
+    /// <summary>What is chosen of a pour.</summary>
+    public PourSettings Pour { get; init; } = new();
+
     /// <summary>Allowance for what stays in the jug, percent (common practice, no source).</summary>
     public const double UsualWastePercent = 3;
 

@@ -137,6 +137,27 @@ public sealed class SchemaTests
                  "importers":[{"name":"In","address":["Three Road"],"country":"IE","web":"https://in.example"}],
                  "responsiblePersons":[{"name":"RP","address":["Four Road"],"country":"IE","email":"r@p.example","telephone":"2"}]}
                 """,
+            """
+                {"declares":"trial","name":"One","on":"2026-01-02","oils":[{"oil":"a","drops":12},{"oil":"b","millilitres":0.5},{"oil":"c","grams":2}],
+                 "smells":"green","stars":4,"wax":"soy","load":{"percent":6,"of":"wax"}}
+                """,
+            """
+                {"declares":"vessel","name":"V","material":"glass","brimfulMl":300,"fillMl":280,
+                 "inner":{"outlineMm":["0 0","100 0","100 60.5","0 60"],"heightMm":80},"outer":{"diameterMm":90,"heightMm":85},
+                 "childResistant":"yes","tactileWarning":"no","confirmed":["brimfulMl"]}
+                """,
+            """
+                {"declares":"candle","name":"Tar","use":"indoor","vessel":"jar","netGrams":180,"wax":"soy","load":{"percent":0.5,"of":"wax"},
+                 "oils":[{"oil":"one","share":100}],"wicks":{"count":3,"trimToMm":5,"spacing":{"fromMm":30,"toMm":40}},"soldIn":["IE"],
+                 "minutes":12,"confirmed":["load"]}
+                """,
+            """
+                {"declares":"maker","name":"Nobody","address":["One Road"],"telephone":"+353 1 555 0100","email":"a@maker.example",
+                 "rates":{"currency":"EUR","perHour":24,"marginPercent":40,"taxPercent":23},"confirmed":["telephone"]}
+                """,
+            """
+                {"declares":"lot","packaging":"box","code":"L1","bought":"2026-01-02","from":"Nobody","pieces":20,"paid":12.5,"bestBefore":"2027-01-02"}
+                """,
             """{"declares":"stock","name":"Roll","label":{"shape":"band","heightMm":40},"bleedMm":0,"roll":{"dotsPerInch":203}}""",
         ];
 

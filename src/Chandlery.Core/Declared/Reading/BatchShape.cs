@@ -42,5 +42,9 @@ internal static class BatchShape
         Names = "lot",
     };
 
-    public static readonly Shape Batch = new("batch", "What was really weighed for a batch", [Candle, Code, Poured, Made, Lots, Weighed]);
+    public static readonly Shape Batch = new(
+        "batch",
+        "What was really weighed for a batch",
+        [Candle, Code, Poured, Made, Lots, Weighed, ConfirmedShape.Confirmed]
+    );
 }

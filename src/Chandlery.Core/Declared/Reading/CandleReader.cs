@@ -48,6 +48,7 @@ internal static class CandleReader
             InformationUrl = ReadUrl(fields),
             Answers = AnswersReader.Read(fields),
             Packaging = KeepingReader.ReadPackaging(fields),
+            WorkMinutes = fields.OptionalNumber(CandleShape.Minutes),
             EMark = fields.OptionalFlag(PackagingShape.EMark) ?? false,
         };
     }
@@ -267,9 +268,30 @@ internal static class CandleReader
             (int)group.Number(CandleShape.WickCount),
             group.OptionalText(CandleShape.WickKind),
             new Millimetres(group.Number(CandleShape.TrimTo))
-        );
+        )
+        {
+            Spacing = ReadSpacing(group),
+        };
         group.Done();
         return wicks;
+    }
+
+    private static WickSpacing? ReadSpacing(Fields wicks)
+    {
+        if (wicks.OptionalGroup(CandleShape.WickSpacing) is not { } group)
+        {
+            return null;
+        }
+
+        double from = group.Number(CandleShape.SpacingFrom);
+        double to = group.Number(CandleShape.SpacingTo);
+        if (from > to)
+        {
+            group.Problems.Add(group.Place, $"The least distance of {from} mm is more than the greatest of {to} mm.");
+        }
+
+        group.Done();
+        return new WickSpacing(new Millimetres(from), new Millimetres(to));
     }
 
     private static WorkingTemperatures ReadTemperatures(Fields fields)

@@ -37,7 +37,20 @@ internal static class CandleShape
     public static readonly TextField WickKind = new("kind", "Kind.", "cotton 6");
     public static readonly NumberField TrimTo = new("trimToMm", "Length that the buyer trims to, mm.", "5", 0, 30) { Needed = true };
 
-    public static readonly GroupField Wicks = new("wicks", "The wicks.", new Shape("wicks", "The wicks.", [WickCount, WickKind, TrimTo]))
+    public static readonly NumberField SpacingFrom = new("fromMm", "The least distance, mm.", "30", 0, 1000) { Needed = true };
+    public static readonly NumberField SpacingTo = new("toMm", "The greatest distance, mm.", "40", 0, 1000) { Needed = true };
+
+    public static readonly GroupField WickSpacing = new(
+        "spacing",
+        "How far apart the wick maker wants them, from middle to middle; left out: common practice.",
+        new Shape("wickSpacing", "The wick maker's distance between neighbours.", [SpacingFrom, SpacingTo])
+    );
+
+    public static readonly GroupField Wicks = new(
+        "wicks",
+        "The wicks.",
+        new Shape("wicks", "The wicks.", [WickCount, WickKind, TrimTo, WickSpacing])
+    )
     {
         Needed = true,
     };
@@ -112,6 +125,8 @@ internal static class CandleShape
         Pattern = "^https?://",
     };
 
+    public static readonly NumberField Minutes = new("minutes", "Minutes of work that one takes, for its cost.", "12", 0, 10_000);
+
     public static readonly Shape Candle = new(
         "candle",
         "A candle as planned",
@@ -143,6 +158,8 @@ internal static class CandleShape
             AnswersShape.Answers,
             PackagingShape.Packaging,
             PackagingShape.EMark,
+            Minutes,
+            ConfirmedShape.Confirmed,
         ]
     )
     {

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
@@ -23,12 +24,12 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     public IDeclaration? Read(string text, string file, string id, Problems problems)
     {
         var own = new Problems();
-        IDeclaration? declaration = YamlText.Read(text, file, own) is { } map ? ReadKind(new Fields(map, own), id) : null;
+        IDeclaration? declaration = YamlText.Read(text, file, own) is { } map ? ReadKind(new Fields(map, own), map, id) : null;
         problems.AddRange(own.Found);
         return own.None ? declaration : null;
     }
 
-    private IDeclaration? ReadKind(Fields fields, string id)
+    private IDeclaration? ReadKind(Fields fields, YamlMap map, string id)
     {
         string? kind = fields.OptionalText("declares");
         IDeclaration? declaration = kind switch
@@ -60,6 +61,16 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             return null;
         }
 
+        declaration = declaration switch
+        {
+            Candle candle => candle with { Writing = WritingReader.Read(fields, map) },
+            Batch batch => batch with { Writing = WritingReader.Read(fields, map) },
+            Vessel vessel => vessel with { Writing = WritingReader.Read(fields, map) },
+            Wax wax => wax with { Writing = WritingReader.Read(fields, map) },
+            Oil oil => oil with { Writing = WritingReader.Read(fields, map) },
+            Maker maker => maker with { Writing = WritingReader.Read(fields, map) },
+            _ => declaration,
+        };
         fields.Done();
         return declaration;
     }
@@ -229,7 +240,35 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             Vat = number,
             ProductCategory = NotifiedShape.ReadProductCategory(fields),
             Parties = PartyReader.Read(fields),
+            Rates = ReadRates(fields),
         };
+    }
+
+    private static Rates? ReadRates(Fields fields)
+    {
+        if (fields.OptionalGroup(MakerShape.Rates) is not { } group)
+        {
+            return null;
+        }
+
+        string currency = group.Text(MakerShape.Currency);
+        if (group.Has(MakerShape.Currency) && !Regex.IsMatch(currency, MakerShape.Currency.Pattern!))
+        {
+            group.Problems.Add(
+                group.PlaceOf(MakerShape.Currency),
+                $"'{currency}' in 'currency' is no currency.",
+                "Write its three letters, such as EUR."
+            );
+        }
+
+        var rates = new Rates(
+            currency,
+            group.OptionalNumber(MakerShape.PerHour) is { } hour ? new Money((decimal)hour) : null,
+            group.OptionalNumber(MakerShape.Margin),
+            group.OptionalNumber(MakerShape.Tax)
+        );
+        group.Done();
+        return rates;
     }
 
     private static Vessel ReadVessel(Fields fields, string id)
@@ -266,18 +305,29 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             return null;
         }
 
+        OutlineSection? outline = field == VesselShape.Inner ? OutlineReader.Read(size) : null;
         Millimetres? diameter = Length(size, VesselShape.Diameter);
         Millimetres? length = Length(size, VesselShape.Length);
         Millimetres? width = Length(size, VesselShape.Width);
         var height = new Millimetres(size.Number(VesselShape.Height));
-        if ((diameter is null) == (length is null) || (length is null) != (width is null))
+        bool isOutline = size.Has(VesselShape.Outline);
+        if (
+            isOutline
+                ? diameter is not null || length is not null || width is not null
+                : (diameter is null) == (length is null) || (length is null) != (width is null)
+        )
         {
-            size.Problems.Add(size.Place, $"'{field.Key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'.");
+            size.Problems.Add(
+                size.Place,
+                $"'{field.Key}' must have either 'diameterMm' or both 'lengthMm' and 'widthMm'{(field == VesselShape.Inner ? ", or 'outlineMm'" : "")}."
+            );
         }
 
         size.Done();
         CrossSection section =
-            length is { } one && width is { } other ? new RectangularSection(one, other) : new RoundSection(diameter ?? new Millimetres(1));
+            outline is not null ? outline
+            : length is { } one && width is { } other ? new RectangularSection(one, other)
+            : new RoundSection(diameter ?? new Millimetres(1));
         return new VesselSize(section, height);
     }
 

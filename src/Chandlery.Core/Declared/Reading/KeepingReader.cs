@@ -38,6 +38,8 @@ internal static class KeepingReader
             Document = fields.OptionalText(LotShape.Document),
             Weight = fields.OptionalNumber(LotShape.Grams) is { } grams ? new Grams(grams) : null,
             Pieces = fields.OptionalNumber(LotShape.Pieces) is { } pieces ? (int)pieces : null,
+            Paid = fields.OptionalNumber(LotShape.Paid) is { } paid ? new Money((decimal)paid) : null,
+            BestBefore = fields.OptionalDay(LotShape.BestBefore),
         };
     }
 

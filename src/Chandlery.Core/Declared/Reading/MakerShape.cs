@@ -32,6 +32,33 @@ internal static class MakerShape
         "'+353 1 555 0100'"
     );
 
+    public static readonly TextField Currency = new("currency", "Three letters: what all amounts are in.", "EUR")
+    {
+        Needed = true,
+        Pattern = "^[A-Z]{3}$",
+    };
+
+    public static readonly NumberField PerHour = new("perHour", "What an hour of work costs.", "24", 0, 10_000);
+
+    public static readonly NumberField Margin = new(
+        "marginPercent",
+        "Margin, percent of the price before tax: what costs 6 has a price of 10 with a margin of 40.",
+        "40",
+        0,
+        99
+    )
+    {
+        LowAllowed = true,
+    };
+
+    public static readonly NumberField Tax = new("taxPercent", "Tax on the price, percent.", "23", 0, 100) { LowAllowed = true };
+
+    public static readonly GroupField Rates = new(
+        "rates",
+        "What prices are reckoned by: your own figures, held against no tax law.",
+        new Shape("rates", "What prices are reckoned by.", [Currency, PerHour, Margin, Tax])
+    );
+
     public static readonly Shape Maker = new(
         "maker",
         "Who makes the candle and answers for the label",
@@ -49,6 +76,8 @@ internal static class MakerShape
             PartyShape.Importers,
             PartyShape.ResponsiblePersons,
             NotifiedShape.ProductCategory,
+            Rates,
+            ConfirmedShape.Confirmed,
         ]
     )
     {

@@ -125,6 +125,7 @@ internal static class OilShape
             .. NotifiedShape.Source,
             Draft,
             Note,
+            ConfirmedShape.Confirmed,
         ]
     );
 }

@@ -25,17 +25,36 @@ internal static class VesselShape
     public static readonly NumberField Width = new("widthMm", "Short side.", "80", 0, LongestMm);
     public static readonly NumberField Height = new("heightMm", "Height.", "90", 0, LongestMm) { Needed = true };
 
-    private static readonly Shape Size = new(
-        "vesselSize",
-        "A size in millimetres, round or with two sides.",
-        [Diameter, Length, Width, Height]
+    public static readonly TextsField Outline = new(
+        "outlineMm",
+        "Corners of any other outline, right and up, one after the other around it: [0 0, 120 0, 60 100]."
     )
     {
-        Variants = Variant.OneOf(["diameterMm"], ["lengthMm", "widthMm"]),
+        Pattern = "^ *[0-9]+([.][0-9]+)? +[0-9]+([.][0-9]+)? *$",
+        NotEmpty = true,
     };
 
-    public static readonly GroupField Inner = new("inner", "Size of the inside.", Size);
-    public static readonly GroupField Outer = new("outer", "Size of the outside.", Size);
+    public static readonly GroupField Inner = new(
+        "inner",
+        "Size of the inside.",
+        new Shape(
+            "innerSize",
+            "A size in millimetres: round, with two sides, or of any outline.",
+            [Diameter, Length, Width, Outline, Height]
+        )
+        {
+            Variants = Variant.OneOf(["diameterMm"], ["lengthMm", "widthMm"], ["outlineMm"]),
+        }
+    );
+
+    public static readonly GroupField Outer = new(
+        "outer",
+        "Size of the outside.",
+        new Shape("vesselSize", "A size in millimetres, round or with two sides.", [Diameter, Length, Width, Height])
+        {
+            Variants = Variant.OneOf(["diameterMm"], ["lengthMm", "widthMm"]),
+        }
+    );
 
     public static readonly FlagField ChildResistant = new(
         "childResistant",
@@ -44,11 +63,11 @@ internal static class VesselShape
 
     public static readonly FlagField TactileWarning = new("tactileWarning", "yes: it bears a warning that can be felt (EN ISO 11683).");
 
-    private const double LongestMm = 5000;
+    public const double LongestMm = 5000;
 
     public static readonly Shape Vessel = new(
         "vessel",
         "What the candle is poured into",
-        [Name, Material, Brimful, Fill, Inner, Outer, ChildResistant, TactileWarning]
+        [Name, Material, Brimful, Fill, Inner, Outer, ChildResistant, TactileWarning, ConfirmedShape.Confirmed]
     );
 }

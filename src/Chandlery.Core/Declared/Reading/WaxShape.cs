@@ -41,7 +41,18 @@ internal static class WaxShape
     public static readonly Shape Wax = new(
         "wax",
         "A wax or a blend of waxes",
-        [Name, Supplier, IngredientShape.Table, Blend, HighestLoad, SolidDensity, LiquidDensity, Melting, .. NotifiedShape.Source]
+        [
+            Name,
+            Supplier,
+            IngredientShape.Table,
+            Blend,
+            HighestLoad,
+            SolidDensity,
+            LiquidDensity,
+            Melting,
+            .. NotifiedShape.Source,
+            ConfirmedShape.Confirmed,
+        ]
     )
     {
         Variants = Variant.OneOf(["ingredients"], ["blend"]),

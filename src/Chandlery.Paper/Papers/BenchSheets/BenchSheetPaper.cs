@@ -22,7 +22,12 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
         Assessment a = request.Assessment;
-        var plan = PouringPlan.Make(a, request.Wax, request.Settings.Count, request.Settings.WastePercent);
+        if (PourOrders.Read(request, problems) is not { } order)
+        {
+            return MissingPaper.Because(problems, isDue: true);
+        }
+
+        var plan = PouringPlan.Make(a, request.Wax, order);
         PaperDocument? sheet = request.Shop.Read(View(a, plan), problems) is { } document
             ? ManyPages.Lay(
                 document,
@@ -44,8 +49,8 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
             [.. plan.FirstPour.Select(Portion)],
             [.. plan.TopUp.Select(Portion)],
-            Weighed(plan.FirstPourEach),
-            plan.TopUpEach.Value > 0 ? Weighed(plan.TopUpEach) : "",
+            [.. plan.Sizes.Select(Size)],
+            plan.Sizes.Any(s => s.TopUpEach.Value > 0) ? "yes" : "",
             a.Composition.Recipe.Oils.Count > 0 ? FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax) : "",
             FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle),
             FigureFormat.English.About(a.Composition.Recipe.Load),
@@ -56,15 +61,18 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
                     t.Note
                 )),
             ],
-            $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim",
+            [.. plan.Times.Select(t => new TimeView(t.Step, t.Time, t.Source))],
+            $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim by water{(plan.Fill.ByGeometry is { } g ? $", {new Millilitres(Math.Round(g.Value))} by its size" : "")}",
             plan.Fill.Note,
             plan.Fill.ShrinkPercent is { } shrink ? $"{shrink:0.0}" : "",
             plan.Fill.NetForRoom is { } net ? Weighed(net) : "",
             $"{plan.Wicks.Count}",
             a.Candle.Wicks.Kind ?? "",
-            plan.Wicks.Note,
-            a.Candle.Wicks.TrimTo.ToString()
+            plan.Wicks.Note
         );
+
+    private static SizeView Size(SizePlan s) =>
+        new(s.Name, $"{s.Count}", Weighed(s.FirstEach), s.TopUpEach.Value > 0 ? Weighed(s.TopUpEach) : "-", s.Gap);
 
     private static PortionView Portion(Portion p) => new(p.Name, p.Kind, Weighed(p.Mass));
 

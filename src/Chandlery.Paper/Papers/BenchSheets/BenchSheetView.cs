@@ -11,12 +11,13 @@ namespace Chandlery.Paper.Papers.BenchSheets;
 /// <param name="Stops">What stops the sale.</param>
 /// <param name="First">What goes into the scented melt.</param>
 /// <param name="Second">What goes into the second pour.</param>
-/// <param name="FirstEach">First pour into one vessel.</param>
-/// <param name="TopUpEach">Second pour into one vessel.</param>
+/// <param name="Sizes">What goes into each vessel, the candle itself first.</param>
+/// <param name="HasSecond">Anything when there is a second pour; empty when there is none.</param>
 /// <param name="LoadWax">Load, of the wax; empty for a candle without oil.</param>
 /// <param name="LoadMelt">Load, of the melt.</param>
 /// <param name="LoadCandle">Load, of the finished candle.</param>
 /// <param name="Temperatures">Temperatures.</param>
+/// <param name="Times">Times.</param>
 /// <param name="Vessel">The vessel.</param>
 /// <param name="Fill">How full it gets.</param>
 /// <param name="Shrink">How much the wax shrinks, percent without its sign.</param>
@@ -24,7 +25,6 @@ namespace Chandlery.Paper.Papers.BenchSheets;
 /// <param name="WickCount">How many wicks.</param>
 /// <param name="WickKind">Their kind.</param>
 /// <param name="WickNote">How they stand.</param>
-/// <param name="Trim">To what they are trimmed.</param>
 internal sealed record BenchSheetView(
     string Name,
     string Count,
@@ -34,20 +34,20 @@ internal sealed record BenchSheetView(
     IReadOnlyList<string> Stops,
     IReadOnlyList<PortionView> First,
     IReadOnlyList<PortionView> Second,
-    string FirstEach,
-    string TopUpEach,
+    IReadOnlyList<SizeView> Sizes,
+    string HasSecond,
     string LoadWax,
     string LoadMelt,
     string LoadCandle,
     IReadOnlyList<TemperatureView> Temperatures,
+    IReadOnlyList<TimeView> Times,
     string Vessel,
     string Fill,
     string Shrink,
     string NetForRoom,
     string WickCount,
     string WickKind,
-    string WickNote,
-    string Trim
+    string WickNote
 ) : ITemplateView
 {
     /// <inheritdoc/>
@@ -64,12 +64,13 @@ internal sealed record BenchSheetView(
             ("stops", Stops),
             ("first", First),
             ("second", Second),
-            ("first_each", FirstEach),
-            ("top_up_each", TopUpEach),
+            ("sizes", Sizes),
+            ("has_second", HasSecond),
             ("load_wax", LoadWax),
             ("load_melt", LoadMelt),
             ("load_candle", LoadCandle),
             ("temperatures", Temperatures),
+            ("times", Times),
             ("vessel", Vessel),
             ("fill", Fill),
             ("shrink", Shrink),
@@ -77,6 +78,5 @@ internal sealed record BenchSheetView(
             ("wick_count", WickCount),
             ("wick_kind", WickKind),
             ("wick_note", WickNote),
-            ("trim", Trim),
         ];
 }

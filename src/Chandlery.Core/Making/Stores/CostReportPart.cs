@@ -1,0 +1,8 @@
+namespace Chandlery.Core.Making.Stores;
+
+/// <summary>A part of a cost, as told to programs.</summary>
+/// <param name="What">What it is.</param>
+/// <param name="Amount">How much of it, with its unit.</param>
+/// <param name="Cost">What it costs; null when not known.</param>
+/// <param name="By">By which lot or rate, or what is missing.</param>
+public sealed record CostReportPart(string What, string Amount, decimal? Cost, string By);
