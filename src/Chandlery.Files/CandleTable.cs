@@ -48,17 +48,20 @@ public static class CandleTable
         "revised",
     ];
 
-    /// <summary>A row for each candle.</summary>
+    /// <summary>Whether the columns hold all of a product: those of container candles do, other kinds have parts of their own.</summary>
+    public static bool Holds(Candle candle) => candle.Kind is null;
+
+    /// <summary>A row for each container candle.</summary>
     public static string Candles(IEnumerable<Candle> candles) =>
         Csv.Write(
             CandleHeads,
-            candles.Select(c =>
+            candles.Where(Holds).Select(c =>
                 new[]
                 {
                     c.Id,
                     c.Name,
                     c.Use == CandleUse.Outdoor ? "outdoor" : "indoor",
-                    c.Vessel.Id,
+                    c.Vessel?.Id ?? "",
                     Number(c.NetMass.Value),
                     c.Wax.Id,
                     c.Load is { } load ? Number(load.Percent.Value) : "",

@@ -63,14 +63,23 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             return [];
         }
 
-        Vessel? vessel = catalogue.Find<Vessel>(candle.Vessel, problems);
+        ProductKind? kind = KindCheck.Of(candle, lawbook.Kinds, problems);
+        Vessel? vessel =
+            candle.Vessel is { } named ? catalogue.Find<Vessel>(named, problems)
+            : candle.Size is { } size ? Vessel.Standing(candle, size)
+            : null;
         Wax? wax = catalogue.Find<Wax>(candle.Wax, problems);
         Maker? maker = TheMaker(candle, problems);
         Recipe? recipe = batch is null
             ? RecipeMaker.FromPlan(candle, catalogue, problems)
             : RecipeMaker.FromBatch(batch, candle, catalogue, problems);
         List<Place> places = PlacesOf(candle, onlyPlace, problems);
-        if (vessel is null || wax is null || maker is null || recipe is null || places.Count == 0)
+        if (kind is not null && wax is not null)
+        {
+            KindCheck.CheckBase(candle, kind, wax, problems);
+        }
+
+        if (kind is null || vessel is null || wax is null || maker is null || recipe is null || places.Count == 0)
         {
             return [];
         }
@@ -82,10 +91,11 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             vessel,
             recipe,
             Composer.Compose(recipe),
-            LimitChecker.Check(candle, vessel, wax, recipe)
+            LimitChecker.Check(candle, KindCheck.LimitedAs(candle, kind), vessel, wax, recipe)
         )
         {
-            Contents = Contents.Of(vessel, candle.NetMass, wax),
+            Kind = kind,
+            Contents = Contents.Of(vessel, candle, wax),
         };
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
@@ -138,6 +148,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         return new Assessment
         {
             Candle = candle,
+            Kind = subject.Kind,
             Batch = subject.Batch,
             Maker = subject.Maker,
             Roles = roles,

@@ -54,9 +54,9 @@ internal sealed class NotificationKin(Catalogue catalogue)
 
     private IEnumerable<SoldPackage> PackageOf(Candle candle, Problems problems)
     {
-        if (catalogue.Find<Vessel>(candle.Vessel, problems) is { } vessel && catalogue.Find<Wax>(candle.Wax, problems) is { } wax)
+        if (candle.Vessel is { } named && catalogue.Find<Vessel>(named, problems) is { } vessel && catalogue.Find<Wax>(candle.Wax, problems) is { } wax)
         {
-            yield return PackageOf(vessel, Contents.Of(vessel, candle.NetMass, wax), candle);
+            yield return PackageOf(vessel, Contents.Of(vessel, candle, wax), candle);
         }
     }
 

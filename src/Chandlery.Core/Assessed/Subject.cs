@@ -1,5 +1,6 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
 
@@ -16,6 +17,9 @@ internal sealed record Subject(
     IReadOnlyList<LimitCheck> Limits
 )
 {
+    /// <summary>What kind of product it is.</summary>
+    public required ProductKind Kind { get; init; }
+
     /// <summary>What is in the vessel.</summary>
     public required Millilitres Contents { get; init; }
 }

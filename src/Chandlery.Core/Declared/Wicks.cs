@@ -6,4 +6,8 @@ namespace Chandlery.Core.Declared;
 /// <param name="Count">How many.</param>
 /// <param name="Kind">Kind, in the maker's words.</param>
 /// <param name="TrimTo">Length that the buyer trims them to.</param>
-public sealed record Wicks(int Count, string? Kind, Millimetres TrimTo);
+public sealed record Wicks(int Count, string? Kind, Millimetres TrimTo)
+{
+    /// <summary>Those of a product that has none.</summary>
+    public static Wicks None { get; } = new(0, null, new Millimetres(0));
+}

@@ -126,7 +126,7 @@ public sealed class CeilingFinder
         }
     }
 
-    private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.Vessel, wax, line.At(x));
+    private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.LimitedAs, assessment.Vessel, wax, line.At(x));
 
     private Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> StateAt(double x)
     {

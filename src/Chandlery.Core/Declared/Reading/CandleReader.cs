@@ -7,14 +7,16 @@ namespace Chandlery.Core.Declared.Reading;
 /// <summary>Reads candles and batches.</summary>
 internal static class CandleReader
 {
-    public static Candle ReadCandle(Fields fields, string id)
+    public static Candle ReadCandle(Fields fields, string id, IngredientReader ingredients)
     {
         string name = fields.Text(CandleShape.Name);
         CandleUse use = fields.Choice(CandleShape.Use) == "outdoor" ? CandleUse.Outdoor : CandleUse.Indoor;
-        Reference vessel = DeclarationReader.ReadReference(fields, CandleShape.Vessel);
-        var netMass = new Grams(fields.Number(CandleShape.Net));
-        Reference wax = DeclarationReader.ReadReference(fields, CandleShape.Wax);
-        Grams? waxWeight = ReadGrams(fields, CandleShape.WaxWeight);
+        Reference? kind = Optional(fields, CandleShape.Kind);
+        Reference? vessel = kind is null ? DeclarationReader.ReadReference(fields, CandleShape.Vessel) : Optional(fields, CandleShape.Vessel);
+        LiquidFacts? liquid = LiquidReader.Read(fields, ingredients);
+        (Grams netMass, Millilitres? netVolume) = LiquidReader.ReadNet(fields, liquid);
+        Reference wax = ReadWaxOrBase(fields);
+        Grams? waxWeight = ReadGrams(fields, CandleShape.WaxWeight) ?? ReadGrams(fields, CandleShape.BaseWeight);
         FragranceLoad? load = DeclarationReader.ReadLoad(fields, CandleShape.Load);
         List<OilPart> oils = ReadOils(fields, PourShape.Oils);
         CheckRecipe(fields, waxWeight, load, oils);
@@ -23,16 +25,21 @@ internal static class CandleReader
             Id = id,
             Place = fields.Place,
             Name = name,
+            Kind = kind,
             Use = use,
             Vessel = vessel,
+            Size = DeclarationReader.ReadSize(fields, CandleShape.Size),
             NetMass = netMass,
+            NetVolume = netVolume,
+            Liquid = liquid,
+            IfraCategory = fields.OptionalText(CandleShape.IfraCategory),
             Wax = wax,
             WaxWeight = waxWeight,
             Load = load,
             Oils = oils,
             Extras = ReadExtras(fields, PourShape.Extras),
             TopUp = ReadTopUp(fields, PourShape.TopUp),
-            Wicks = ReadWicks(fields),
+            Wicks = kind is null || fields.Has(CandleShape.Wicks) ? ReadWicks(fields) : Wicks.None,
             Headspace = fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
             Temperatures = ReadTemperatures(fields),
             SoldIn = ReadCountries(fields),
@@ -52,6 +59,30 @@ internal static class CandleReader
         };
     }
 
+    private static Reference? Optional(Fields fields, TextField field) =>
+        fields.Has(field) ? DeclarationReader.ReadReference(fields, field) : null;
+
+    // Which of the two a kind takes is asked when the kind is known.
+    private static Reference ReadWaxOrBase(Fields fields)
+    {
+        if (!fields.Has(CandleShape.Base))
+        {
+            return DeclarationReader.ReadReference(fields, CandleShape.Wax);
+        }
+
+        if (fields.Has(CandleShape.Wax))
+        {
+            fields.Take(CandleShape.Wax);
+            fields.Problems.Add(
+                fields.PlaceOf(CandleShape.Base),
+                "'wax' and 'base' stand side by side.",
+                "A solid has a wax, a liquid has a base: keep one of the two."
+            );
+        }
+
+        return DeclarationReader.ReadReference(fields, CandleShape.Base);
+    }
+
     private static LabelPlace ReadLabelPlace(Fields fields) =>
         !fields.Has(CandleShape.LabelStands)
             ? LabelPlace.OnVessel
@@ -68,7 +99,7 @@ internal static class CandleReader
         string code = fields.Text(BatchShape.Code);
         DateOnly poured = fields.Day(BatchShape.Poured);
         Fields weighed = fields.Group(BatchShape.Weighed, "A batch is what was really weighed: 'waxGrams' and 'oils' with grams.");
-        var waxWeight = new Grams(weighed.Number(BatchShape.WaxWeight));
+        var waxWeight = new Grams(weighed.Number(weighed.Has(CandleShape.BaseWeight) ? CandleShape.BaseWeight : BatchShape.WaxWeight));
         if (!weighed.Has(PourShape.WeighedOils))
         {
             weighed.Lacks(PourShape.WeighedOils, "List each oil with its grams; write 'oils: []' when the batch was poured without any.");

@@ -6,13 +6,60 @@ namespace Chandlery.Core.Declared.Reading;
 internal static class CandleShape
 {
     public static readonly TextField Name = new("name", "Trade name.", "Harbour Light") { Needed = true };
-    public static readonly ChoiceField Use = new("use", "Where it burns.", ["indoor", "outdoor"]) { Needed = true };
-    public static readonly TextField Vessel = new("vessel", "The vessel's file name without .yaml.", WaxShape.ReferenceExample)
+    public static readonly TextField Kind = new(
+        "kind",
+        "What kind of product it is, a name from 'chandlery kinds'; left out: a container candle. The kind says which other fields are needed.",
+        "pillar"
+    );
+    public static readonly ChoiceField Use = new("use", "Where it burns or is used.", ["indoor", "outdoor"]) { Needed = true };
+    public static readonly TextField Vessel = new(
+        "vessel",
+        "The vessel's file name without .yaml; needed unless the kind stands by itself.",
+        WaxShape.ReferenceExample
+    );
+
+    public static readonly GroupField Size = new("size", "Size of a body that stands by itself.", VesselShape.Size);
+
+    public static readonly NumberField Net = new(
+        "netGrams",
+        "Nominal quantity on the label, g; needed of all that is solid.",
+        "180",
+        0,
+        100_000
+    );
+
+    public static readonly NumberField NetVolume = new(
+        "netMillilitres",
+        "Nominal quantity of a liquid on the label, ml; needs 'liquid: { densityGramsPerMl }'.",
+        "100",
+        0,
+        100_000
+    );
+
+    public static readonly TextField Wax = new(
+        "wax",
+        "The wax's file name without .yaml; needed of all that is solid.",
+        WaxShape.ReferenceExample
+    );
+
+    public static readonly TextField Base = new("base", "A liquid's base: its file name without .yaml.", WaxShape.ReferenceExample);
+
+    public static readonly NumberField BaseWeight = new(
+        "baseGrams",
+        "Grams of base, when everything is weighed.",
+        "750",
+        0,
+        PourShape.MostGrams
+    );
+
+    public static readonly TextField IfraCategory = new(
+        "ifraCategory",
+        "The category that the oils' IFRA certificates name for such a product; for candles it is 12.",
+        "'12'"
+    )
     {
-        Needed = true,
+        Pattern = "^[0-9]{1,2}[A-Z]?$",
     };
-    public static readonly NumberField Net = new("netGrams", "Nominal quantity on the label, g.", "180", 0, 100_000) { Needed = true };
-    public static readonly TextField Wax = new("wax", "The wax's file name without .yaml.", WaxShape.ReferenceExample) { Needed = true };
 
     public static readonly NumberField WaxWeight = new(
         "waxGrams",
@@ -32,10 +79,11 @@ internal static class CandleShape
     public static readonly TextField WickKind = new("kind", "Kind.", "cotton 6");
     public static readonly NumberField TrimTo = new("trimToMm", "Length that the buyer trims to, mm.", "5", 0, 30) { Needed = true };
 
-    public static readonly GroupField Wicks = new("wicks", "The wicks.", new Shape("wicks", "The wicks.", [WickCount, WickKind, TrimTo]))
-    {
-        Needed = true,
-    };
+    public static readonly GroupField Wicks = new(
+        "wicks",
+        "The wicks; needed of all that burns.",
+        new Shape("wicks", "The wicks.", [WickCount, WickKind, TrimTo])
+    );
 
     public static readonly NumberField Headspace = new("headspaceMm", "Room kept free below the brim, mm.", "10", 0, 1000);
     public static readonly NumberField Melt = Degrees("meltCelsius", "To melt the wax, °C.");
@@ -109,14 +157,21 @@ internal static class CandleShape
 
     public static readonly Shape Candle = new(
         "candle",
-        "A candle as planned",
+        "A candle as planned, or another scented product",
         [
             Name,
+            Kind,
             Use,
             Vessel,
+            Size,
             Net,
+            NetVolume,
             Wax,
             WaxWeight,
+            Base,
+            BaseWeight,
+            LiquidShape.Liquid,
+            IfraCategory,
             Load,
             PourShape.Oils,
             PourShape.Extras,
@@ -141,9 +196,9 @@ internal static class CandleShape
         ]
     )
     {
-        OneNeeded = ["load", "waxGrams"],
+        OneNeeded = ["load", "waxGrams", "baseGrams"],
         UnlessEmpty = "oils",
-        NotTogether = ["load", "waxGrams"],
+        NotTogether = ["load", "waxGrams", "baseGrams"],
     };
 
     private static NumberField Degrees(string key, string about) => new(key, about, "75", 0, 250);

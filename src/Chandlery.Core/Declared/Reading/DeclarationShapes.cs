@@ -8,6 +8,7 @@ internal static class DeclarationShapes
     /// <summary>The kinds by name.</summary>
     public static IReadOnlyList<Shape> All { get; } =
     [
+        BaseShape.Base,
         BatchShape.Batch,
         BrandShape.Brand,
         CandleShape.Candle,

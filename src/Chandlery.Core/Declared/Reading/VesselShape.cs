@@ -25,7 +25,7 @@ internal static class VesselShape
     public static readonly NumberField Width = new("widthMm", "Short side.", "80", 0, LongestMm);
     public static readonly NumberField Height = new("heightMm", "Height.", "90", 0, LongestMm) { Needed = true };
 
-    private static readonly Shape Size = new(
+    public static readonly Shape Size = new(
         "vesselSize",
         "A size in millimetres, round or with two sides.",
         [Diameter, Length, Width, Height]

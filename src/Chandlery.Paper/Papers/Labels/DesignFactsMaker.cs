@@ -32,7 +32,9 @@ internal static class DesignFactsMaker
             StrapLine = request?.StrapLine ?? brand?.StrapLine ?? "",
             Kind = language.Words[CandleWords.KindOf(a)],
             Scents = request?.ScentNotes ?? string.Join(", ", parts.Select(p => p.Name)),
-            Quantity = $"{language.Figures.Declared(grams)} g",
+            Quantity = a.Candle.NetVolume is { } volume
+                ? $"{language.Figures.Declared(volume.Value)} ml"
+                : $"{language.Figures.Declared(grams)} g",
             NetGrams = grams,
             WaxGrams = shows ? grams * (1 - (a.Composition.Recipe.Load.Value / 100)) : 0,
             Wicks = a.Candle.Wicks.Count,
