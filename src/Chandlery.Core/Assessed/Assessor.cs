@@ -90,7 +90,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             maker,
             vessel,
             recipe,
-            Composer.Compose(recipe),
+            Composer.Compose(recipe) with
+            {
+                Liquid = candle.Liquid,
+            },
             LimitChecker.Check(candle, KindCheck.LimitedAs(candle, kind), vessel, wax, recipe)
         )
         {
@@ -143,7 +146,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         Subject subject = declared with { Maker = roles.OnLabel(declared.Maker) };
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
-        Verdict verdict = law.ForStock(candle.OnMarketSince).Judge(subject.Composition);
+        Verdict verdict = law.ForState(subject.Kind.State).ForStock(candle.OnMarketSince).Judge(subject.Composition);
         Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, verdict);
         return new Assessment
         {
@@ -160,6 +163,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Unassessed = [.. verdict.Unassessed(), .. NotDeclared(subject.Recipe)],
             Findings =
             [
+                .. KindFindings.Of(subject, verdict),
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. roles.Findings,
                 .. AnswerFindings.Of(candle, places, lawbook.Safety, asOf),

@@ -49,7 +49,7 @@ internal sealed class NotificationKin(Catalogue catalogue)
         && GroupComparison.HaveSameClasses(
             rules.Group,
             verdict.Classification,
-            verdict.Law.ForStock(candle.OnMarketSince).Judge(Composer.Compose(other)).Classification
+            verdict.Law.ForStock(candle.OnMarketSince).Judge(Composer.Compose(other) with { Liquid = candle.Liquid }).Classification
         );
 
     private IEnumerable<SoldPackage> PackageOf(Candle candle, Problems problems)

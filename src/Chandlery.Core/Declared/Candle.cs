@@ -105,6 +105,9 @@ public sealed record Candle : IDeclaration
     /// <summary>What it is packed in; null when not declared.</summary>
     public IReadOnlyList<PackagingPart>? Packaging { get; init; }
 
+    /// <summary>Whether it is filled again from a station in the shop.</summary>
+    public bool IsRefilledInShop { get; init; }
+
     /// <summary>Whether the e-mark stands beside the quantity.</summary>
     public bool EMark { get; init; }
 }

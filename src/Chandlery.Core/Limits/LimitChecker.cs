@@ -62,6 +62,11 @@ public static class LimitChecker
             return Unknown(name, oil.Oil.Supplier, $"The highest load of {oil.Oil.Name} is not declared.");
         }
 
+        if (isLiquid && highest.Basis == LoadBasis.Wax)
+        {
+            return Unknown(name, oil.Oil.Supplier, $"The highest load of {oil.Oil.Name} is declared for wax; ask what its maker allows in a liquid.");
+        }
+
         double value = InBasis(highest.Basis, recipe) * oil.ShareOfBlend.Value / 100;
         return Compare(
             name,

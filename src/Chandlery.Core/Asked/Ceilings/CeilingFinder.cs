@@ -128,13 +128,17 @@ public sealed class CeilingFinder
 
     private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.LimitedAs, assessment.Vessel, wax, line.At(x));
 
+    // What was measured of a liquid is no ingredient's doing, and is taken as it is.
+    private static string SetBy(ClassResult result) =>
+        result.Working.Lines.Count > 0 ? result.Working.Lines[0].Substance : "the liquid as measured";
+
     private Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> StateAt(double x)
     {
         var state = new Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)>();
-        Verdict verdict = assessment.Verdict.Law.Judge(Composer.Compose(line.At(x)));
+        Verdict verdict = assessment.Verdict.Law.Judge(Composer.Compose(line.At(x)) with { Liquid = assessment.Composition.Liquid });
         foreach (ClassResult c in verdict.Classification.Classes)
         {
-            state[$"{c.Category.Code} ({c.Statement})"] = (ConsequenceKind.HazardClass, c.Working.Lines[0].Substance, c.Working.Clause);
+            state[$"{c.Category.Code} ({c.Statement})"] = (ConsequenceKind.HazardClass, SetBy(c), c.Working.Clause);
         }
 
         foreach (StatementChoice s in verdict.Label.Supplemental.Where(s => verdict.Classification.Supplemental == s.Code))
@@ -147,7 +151,7 @@ public sealed class CeilingFinder
         {
             state[$"signal word {word.Code}"] = (
                 ConsequenceKind.SignalWord,
-                verdict.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
+                SetBy(verdict.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!),
                 word.Clause
             );
         }

@@ -55,6 +55,7 @@ internal static class CandleReader
             InformationUrl = ReadUrl(fields),
             Answers = AnswersReader.Read(fields),
             Packaging = KeepingReader.ReadPackaging(fields),
+            IsRefilledInShop = fields.OptionalFlag(CandleShape.RefilledInShop) ?? false,
             EMark = fields.OptionalFlag(PackagingShape.EMark) ?? false,
         };
     }

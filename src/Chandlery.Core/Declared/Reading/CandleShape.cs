@@ -52,6 +52,11 @@ internal static class CandleShape
         PourShape.MostGrams
     );
 
+    public static readonly FlagField RefilledInShop = new(
+        "refilledInShop",
+        "yes: the buyer's own bottle is filled again from a station in the shop."
+    );
+
     public static readonly TextField IfraCategory = new(
         "ifraCategory",
         "The category that the oils' IFRA certificates name for such a product; for candles it is 12.",
@@ -172,6 +177,7 @@ internal static class CandleShape
             BaseWeight,
             LiquidShape.Liquid,
             IfraCategory,
+            RefilledInShop,
             Load,
             PourShape.Oils,
             PourShape.Extras,
