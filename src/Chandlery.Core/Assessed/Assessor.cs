@@ -147,7 +147,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
         Verdict verdict = law.ForState(subject.Kind.State).ForStock(candle.OnMarketSince).Judge(subject.Composition);
-        Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, verdict);
+        Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, subject.Kind, verdict);
         return new Assessment
         {
             Candle = candle,

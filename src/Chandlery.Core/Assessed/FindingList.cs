@@ -30,7 +30,7 @@ internal static class FindingList
             .. subject.Recipe.Oils.SelectMany(o => contradictions(o.Oil)).Select(text => new Finding(Gravity.Look, text, Citation.None)),
             .. edition
                 .Notices.Where(n => Holds(n.When, verdict.Classification))
-                .Select(n => new Finding(Gravity.Look, Words(n.Says, verdict.Classification), n.Clause)),
+                .Select(n => new Finding(Gravity.Look, Words(subject.Kind.Say(n.Says), verdict.Classification), n.Clause)),
             .. languages.SelectMany(l =>
                 StatementText
                     .Unsure(l, verdict.Label)
@@ -109,7 +109,7 @@ internal static class FindingList
         {
             foreach (PublicBan ban in edition.NotForPublic.Where(b => b.Hazards.Contains(result.Category)))
             {
-                yield return new Finding(Gravity.Stop, $"The candle is {result.Category.Code}: {ban.Says}", ban.Clause);
+                yield return new Finding(Gravity.Stop, subject.Kind.Say("The candle is") + $" {result.Category.Code}: {ban.Says}", ban.Clause);
             }
         }
 

@@ -12,15 +12,20 @@ public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> 
 {
     private const double SquareMmPerSquareInch = 25.4 * 25.4;
 
-    /// <summary>The least height for this quantity in this vessel.</summary>
-    public Millimetres HeightFor(Grams quantity, Vessel vessel)
+    /// <summary>
+    /// The least height for the nominal quantity of a product in this vessel. The bands in grams hold in millilitres too; the data
+    /// says where that stands.
+    /// </summary>
+    public Millimetres HeightFor(Candle candle, Vessel vessel)
     {
+        double quantity = candle.NetVolume?.Value ?? candle.NetMass.Value;
+
         // A vessel of unknown size gets the tallest figures: the stricter side.
         double area = vessel.Outer is { } outer
             ? PanelShareOfSide * outer.Height.Value * outer.Section.Perimeter.Value / SquareMmPerSquareInch
             : double.PositiveInfinity;
         return Bands
-            .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches)
+            .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity <= b.UpTo?.Value || area <= b.UpToSquareInches)
             .Height;
     }
 }

@@ -84,7 +84,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             ? $"{First.Words["emergencyTelephone"]}: {number}"
             : "";
 
-    private double Figure() => a.Edition.Formats.Quantity.HeightFor(a.Candle.NetMass, a.Vessel).Value;
+    private double Figure() => a.Edition.Formats.Quantity.HeightFor(a.Candle, a.Vessel).Value;
 
     private string Quantity()
     {
