@@ -164,7 +164,7 @@ internal static class AssessmentText
 
         foreach (NamedSubstance named in label.Named)
         {
-            table.Add("named", named.Cas ?? "-", $"{named.Name}: {named.Because}");
+            table.Add("named", named.Cas ?? "-", $"{named.Name}: {a.Kind.Say(named.Because)}");
         }
 
         return table.Render(width);

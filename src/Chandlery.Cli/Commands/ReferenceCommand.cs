@@ -72,6 +72,14 @@ internal static class ReferenceCommand
             );
         }
 
+        page.Append(
+            "\n## Kinds of product\n\n| kind | what it is | state | used | IFRA category | needs |\n|---|---|---|---|---|---|\n"
+        );
+        foreach (string[] row in KindsCommand.Rows(lawbook))
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| `{row[0]}` | {string.Join(" | ", row[1..])} |\n");
+        }
+
         page.Append("\n## Languages\n\n| code | name | statements | of them not sure | texts |\n|---|---|---|---|---|\n");
         foreach (Language language in lawbook.Languages)
         {

@@ -62,7 +62,9 @@ internal static class TransferCommands
                     {
                         foreach (Candle other in folder.Declarations.Asked.OfType<Candle>().Where(c => !CandleTable.Holds(c)))
                         {
-                            session.Complain($"{other.Id}: left out, because the table has the columns of container candles; '--what all' has it.");
+                            session.Complain(
+                                $"{other.Id}: left out, because the table has the columns of container candles; '--what all' has it."
+                            );
                         }
                     }
 

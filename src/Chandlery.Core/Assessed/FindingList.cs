@@ -109,7 +109,11 @@ internal static class FindingList
         {
             foreach (PublicBan ban in edition.NotForPublic.Where(b => b.Hazards.Contains(result.Category)))
             {
-                yield return new Finding(Gravity.Stop, subject.Kind.Say("The candle is") + $" {result.Category.Code}: {ban.Says}", ban.Clause);
+                yield return new Finding(
+                    Gravity.Stop,
+                    subject.Kind.Say("The candle is") + $" {result.Category.Code}: {ban.Says}",
+                    ban.Clause
+                );
             }
         }
 

@@ -49,7 +49,8 @@ internal static class KindCheck
     }
 
     /// <summary>As what it is checked against limits: the category is the product's own, or its kind's.</summary>
-    public static LimitedAs LimitedAs(Candle candle, ProductKind kind) => new(kind.Name, kind.Burns, candle.IfraCategory ?? kind.IfraCategory);
+    public static LimitedAs LimitedAs(Candle candle, ProductKind kind) =>
+        new(kind.Name, kind.Burns, candle.IfraCategory ?? kind.IfraCategory);
 
     /// <summary>Whether its wax or base is of the sort that the kind takes; another is a problem.</summary>
     public static void CheckBase(Candle candle, ProductKind kind, Wax wax, Problems problems)
@@ -58,7 +59,9 @@ internal static class KindCheck
         {
             problems.Add(
                 candle.Wax.Place,
-                wax.IsBase ? $"{wax.Name} is a liquid base; a {kind.Name} needs a wax." : $"{wax.Name} is a wax; a {kind.Name} needs a liquid base.",
+                wax.IsBase
+                    ? $"{wax.Name} is a liquid base; a {kind.Name} needs a wax."
+                    : $"{wax.Name} is a wax; a {kind.Name} needs a liquid base.",
                 wax.IsBase ? "Name a file with 'declares: wax' in 'wax'." : "Name a file with 'declares: base' in 'base'."
             );
         }

@@ -85,7 +85,10 @@ internal static class KindFindings
             yield break;
         }
 
-        List<string> banned = [.. verdict.Classification.Classes.Where(c => rule.Hazards.Contains(c.Category)).Select(c => c.Category.Code)];
+        List<string> banned =
+        [
+            .. verdict.Classification.Classes.Where(c => rule.Hazards.Contains(c.Category)).Select(c => c.Category.Code),
+        ];
         yield return banned.Count > 0
             ? new Finding(
                 Gravity.Stop,

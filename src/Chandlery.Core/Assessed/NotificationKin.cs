@@ -54,7 +54,11 @@ internal sealed class NotificationKin(Catalogue catalogue)
 
     private IEnumerable<SoldPackage> PackageOf(Candle candle, Problems problems)
     {
-        if (candle.Vessel is { } named && catalogue.Find<Vessel>(named, problems) is { } vessel && catalogue.Find<Wax>(candle.Wax, problems) is { } wax)
+        if (
+            candle.Vessel is { } named
+            && catalogue.Find<Vessel>(named, problems) is { } vessel
+            && catalogue.Find<Wax>(candle.Wax, problems) is { } wax
+        )
         {
             yield return PackageOf(vessel, Contents.Of(vessel, candle, wax), candle);
         }

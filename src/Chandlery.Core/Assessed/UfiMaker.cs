@@ -22,7 +22,8 @@ internal static class UfiMaker
             return null;
         }
 
-        string because = kind.Say("The candle is") + $" {calling.Category.Code}, so its label needs a UFI and the poison centres its composition.";
+        string because =
+            kind.Say("The candle is") + $" {calling.Category.Code}, so its label needs a UFI and the poison centres its composition.";
         if (maker.Vat is not { } vat || candle.FormulationNumber is not { } number)
         {
             return Parsed.Not<string>(

@@ -10,7 +10,11 @@ namespace Chandlery.Core.Classified;
 internal static class OpenQuestions
 {
     /// <summary>What could not be assessed.</summary>
-    public static IEnumerable<string> Unassessed(IReadOnlyList<NotComputed> notComputed, IReadOnlyList<Substance> substances, MassPercent undeclared)
+    public static IEnumerable<string> Unassessed(
+        IReadOnlyList<NotComputed> notComputed,
+        IReadOnlyList<Substance> substances,
+        MassPercent undeclared
+    )
     {
         foreach (Substance substance in substances.Where(s => !s.IsKnown))
         {

@@ -56,8 +56,7 @@ public sealed class LawInForce
         onMarketSince == OnMarketSince ? this : new LawInForce(Edition, Day, onMarketSince, resolver, State);
 
     /// <summary>The same law on the same day for products of a state.</summary>
-    public LawInForce ForState(PhysicalState state) =>
-        state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver, state);
+    public LawInForce ForState(PhysicalState state) => state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver, state);
 
     /// <summary>What the law makes of a composition.</summary>
     public Verdict Judge(Composition composition)
@@ -74,7 +73,7 @@ public sealed class LawInForce
         LabelElements ofClasses = LabelSelector.Select(Edition, classification);
         return ofClasses with
         {
-            Supplemental = 
+            Supplemental =
             [
                 .. ofClasses.Supplemental,
                 .. IngredientStatements.Due(Edition, substances, Day),

@@ -75,7 +75,8 @@ public sealed class Verdict
 
     /// <summary>Why nobody can say whether a liquid is flammable; null where it is known, and for solids.</summary>
     public (string What, Citation Clause)? FlammabilityUnknown =>
-        Law.Rules.OfType<FlashRule>().FirstOrDefault() is { } rule && FlashMethod.Answer(rule, Composition.Liquid) is { IsKnown: false } answer
+        Law.Rules.OfType<FlashRule>().FirstOrDefault() is { } rule
+        && FlashMethod.Answer(rule, Composition.Liquid) is { IsKnown: false } answer
             ? (answer.Because, answer.Clause)
             : null;
 

@@ -8,7 +8,12 @@ namespace Chandlery.Core.Labelled;
 public static class VapourStatements
 {
     /// <summary>The flammable ingredients behind it; empty when the question does not arise.</summary>
-    public static IReadOnlyList<Substance> Behind(VapourRule rule, FlashRule flash, Classification classification, IReadOnlyList<Substance> substances) =>
+    public static IReadOnlyList<Substance> Behind(
+        VapourRule rule,
+        FlashRule flash,
+        Classification classification,
+        IReadOnlyList<Substance> substances
+    ) =>
         classification.Classes.Any(c => flash.Results.Contains(c.Category))
             ? []
             : [.. substances.Where(s => s.Hazards.Any(h => rule.Hazards.Contains(h.Category)))];

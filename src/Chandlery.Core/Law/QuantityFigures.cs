@@ -16,16 +16,18 @@ public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> 
     /// The least height for the nominal quantity of a product in this vessel. The bands in grams hold in millilitres too; the data
     /// says where that stands.
     /// </summary>
-    public Millimetres HeightFor(Candle candle, Vessel vessel)
-    {
-        double quantity = candle.NetVolume?.Value ?? candle.NetMass.Value;
+    public Millimetres HeightFor(Candle candle, Vessel vessel) =>
+        HeightFor(new Grams(candle.NetVolume?.Value ?? candle.NetMass.Value), vessel);
 
+    /// <summary>The least height for this quantity in this vessel.</summary>
+    public Millimetres HeightFor(Grams quantity, Vessel vessel)
+    {
         // A vessel of unknown size gets the tallest figures: the stricter side.
         double area = vessel.Outer is { } outer
             ? PanelShareOfSide * outer.Height.Value * outer.Section.Perimeter.Value / SquareMmPerSquareInch
             : double.PositiveInfinity;
         return Bands
-            .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity <= b.UpTo?.Value || area <= b.UpToSquareInches)
+            .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches)
             .Height;
     }
 }

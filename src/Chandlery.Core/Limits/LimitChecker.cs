@@ -50,7 +50,9 @@ public static class LimitChecker
             highest.Percent.Value,
             UnitOf(highest.Basis, wax.IsBase),
             wax.Supplier,
-            wax.IsBase ? "More oil than the base dissolves parts from it." : "More oil than the wax holds sweats out, burns badly or catches fire."
+            wax.IsBase
+                ? "More oil than the base dissolves parts from it."
+                : "More oil than the wax holds sweats out, burns badly or catches fire."
         );
     }
 
@@ -64,7 +66,11 @@ public static class LimitChecker
 
         if (isLiquid && highest.Basis == LoadBasis.Wax)
         {
-            return Unknown(name, oil.Oil.Supplier, $"The highest load of {oil.Oil.Name} is declared for wax; ask what its maker allows in a liquid.");
+            return Unknown(
+                name,
+                oil.Oil.Supplier,
+                $"The highest load of {oil.Oil.Name} is declared for wax; ask what its maker allows in a liquid."
+            );
         }
 
         double value = InBasis(highest.Basis, recipe) * oil.ShareOfBlend.Value / 100;

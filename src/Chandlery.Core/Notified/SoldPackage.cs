@@ -9,4 +9,11 @@ namespace Chandlery.Core.Notified;
 /// <param name="Contents">What is in it; null where no fill line is declared.</param>
 /// <param name="Net">The nominal quantity.</param>
 /// <param name="Volume">The nominal quantity of a liquid; null for solids.</param>
-public sealed record SoldPackage(string Vessel, string Material, Millilitres Brimful, Millilitres? Contents, Grams Net, Millilitres? Volume = null);
+public sealed record SoldPackage(
+    string Vessel,
+    string Material,
+    Millilitres Brimful,
+    Millilitres? Contents,
+    Grams Net,
+    Millilitres? Volume = null
+);

@@ -29,7 +29,13 @@ internal sealed class SheetContext
             .ForState(assessment.Kind.State)
             .Judge(assessment.Composition)
             .Classification;
-        Transport = SheetTransport.Of(Rules.Transport, forTransport, assessment.Kind.State, assessment.Candle.NetMass, assessment.Candle.NetVolume);
+        Transport = SheetTransport.Of(
+            Rules.Transport,
+            forTransport,
+            assessment.Kind.State,
+            assessment.Candle.NetMass,
+            assessment.Candle.NetVolume
+        );
     }
 
     /// <summary>The candle.</summary>
@@ -67,7 +73,8 @@ internal sealed class SheetContext
         [.. RulesFor(area).Select(Assessment.Verdict.ResultOf).OfType<ClassResult>()];
 
     /// <summary>Hazards for health that are not computed.</summary>
-    public IEnumerable<NotComputed> HealthNotComputed => Assessment.Verdict.Law.NotComputed.Where(n => n.Hazards[0].Area == HazardArea.Health);
+    public IEnumerable<NotComputed> HealthNotComputed =>
+        Assessment.Verdict.Law.NotComputed.Where(n => n.Hazards[0].Area == HazardArea.Health);
 
     /// <summary>Substances with one of these hazards, at whatever share.</summary>
     public IReadOnlyList<Substance> With(IEnumerable<HazardCategory> hazards) =>

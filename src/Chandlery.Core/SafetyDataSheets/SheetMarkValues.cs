@@ -54,7 +54,9 @@ internal static class SheetMarkValues
             SheetMark.TransportClasses => string.Join(", ", context.Transport.Classes),
             SheetMark.TransportNames => string.Join(", ", context.Transport.Names),
             SheetMark.SmallUpTo => $"{context.Figures.Declared(transport.SmallUpTo.Value / 1000)} kg",
-            SheetMark.NetVolume => a.Candle.NetVolume is { } volume ? $"{context.Figures.Declared(volume.Value)} ml" : Grams(a.Candle.NetMass.Value, context.Figures),
+            SheetMark.NetVolume => a.Candle.NetVolume is { } volume
+                ? $"{context.Figures.Declared(volume.Value)} ml"
+                : Grams(a.Candle.NetMass.Value, context.Figures),
             SheetMark.SmallUpToLitres => Litres(transport.SmallLiquidUpTo, context.Figures),
             SheetMark.LimitedUpTo => context.Transport.Entry.LimitedUpTo is { } limited ? Litres(limited, context.Figures) : null,
             SheetMark.LimitedGross => $"{context.Figures.Declared(transport.LimitedGross.Value / 1000)} kg",

@@ -126,7 +126,8 @@ public sealed class CeilingFinder
         }
     }
 
-    private IReadOnlyList<LimitCheck> LimitsAt(double x) => LimitChecker.Check(assessment.Candle, assessment.LimitedAs, assessment.Vessel, wax, line.At(x));
+    private IReadOnlyList<LimitCheck> LimitsAt(double x) =>
+        LimitChecker.Check(assessment.Candle, assessment.LimitedAs, assessment.Vessel, wax, line.At(x));
 
     // What was measured of a liquid is no ingredient's doing, and is taken as it is.
     private static string SetBy(ClassResult result) =>

@@ -73,7 +73,8 @@ internal static class FlashMethod
                 }
             }
 
-            return rule.Relief is { } relief
+            return
+                rule.Relief is { } relief
                 && relief.Result == rung.Result
                 && flash.Temperature.Value > relief.FlashAbove.Value
                 && liquid.SustainsCombustion == false
@@ -83,7 +84,12 @@ internal static class FlashMethod
                     relief.Clause,
                     IsKnown: true
                 )
-                : new FlashAnswer(rung.Result, $"The flash point is {figure}{Boils(liquid)}; that is {rung.Result.Code}.", rule.Clause, IsKnown: true);
+                : new FlashAnswer(
+                    rung.Result,
+                    $"The flash point is {figure}{Boils(liquid)}; that is {rung.Result.Code}.",
+                    rule.Clause,
+                    IsKnown: true
+                );
         }
 
         return new FlashAnswer(null, $"The flash point is {figure}, beyond every category.", rule.Clause, IsKnown: true);

@@ -12,16 +12,6 @@ internal static class BaseShape
     public static readonly Shape Base = new(
         "base",
         "The liquid that the oils of a diffuser or spray are dissolved in",
-        [
-            WaxShape.Name,
-            WaxShape.Supplier,
-            IngredientShape.Table with
-            {
-                Needed = true,
-            },
-            HighestLoad,
-            Density,
-            .. NotifiedShape.Source,
-        ]
+        [WaxShape.Name, WaxShape.Supplier, IngredientShape.Table with { Needed = true }, HighestLoad, Density, .. NotifiedShape.Source]
     );
 }

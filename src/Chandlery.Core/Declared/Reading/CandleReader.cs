@@ -12,7 +12,9 @@ internal static class CandleReader
         string name = fields.Text(CandleShape.Name);
         CandleUse use = fields.Choice(CandleShape.Use) == "outdoor" ? CandleUse.Outdoor : CandleUse.Indoor;
         Reference? kind = Optional(fields, CandleShape.Kind);
-        Reference? vessel = kind is null ? DeclarationReader.ReadReference(fields, CandleShape.Vessel) : Optional(fields, CandleShape.Vessel);
+        Reference? vessel = kind is null
+            ? DeclarationReader.ReadReference(fields, CandleShape.Vessel)
+            : Optional(fields, CandleShape.Vessel);
         LiquidFacts? liquid = LiquidReader.Read(fields, ingredients);
         (Grams netMass, Millilitres? netVolume) = LiquidReader.ReadNet(fields, liquid);
         Reference wax = ReadWaxOrBase(fields);
@@ -323,7 +325,7 @@ internal static class CandleReader
         return temperatures;
     }
 
-    private static IReadOnlyList<Written<PlaceCode>> ReadCountries(Fields fields)
+    internal static IReadOnlyList<Written<PlaceCode>> ReadCountries(Fields fields)
     {
         IReadOnlyList<Written<PlaceCode>> countries = CodeLists.Places(fields, CandleShape.SoldIn.Key);
         if (countries.Count == 0 && !fields.Has(CandleShape.SoldIn))

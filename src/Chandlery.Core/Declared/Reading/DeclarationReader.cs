@@ -12,7 +12,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
     /// <summary>The kinds of declaration.</summary>
     public static IReadOnlyList<string> Kinds { get; } =
-    ["oil", "wax", "base", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing", "brand"];
+    ["oil", "wax", "base", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing", "brand", "set"];
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The YAML.</param>
@@ -41,6 +41,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             "vessel" => ReadVessel(fields, id),
             "candle" => CandleReader.ReadCandle(fields, id, ingredients),
             "batch" => CandleReader.ReadBatch(fields, id),
+            "set" => SetReader.Read(fields, id),
             "brand" => BrandReader.ReadBrand(fields, id),
             "lot" => KeepingReader.ReadLot(fields, id),
             "dispatch" => KeepingReader.ReadDispatch(fields, id),

@@ -18,6 +18,7 @@ internal static class DeclarationShapes
         LotShape.Lot,
         MakerShape.Maker,
         OilShape.Oil,
+        SetShape.Set,
         StockShape.Stock,
         TestShape.Test,
         VesselShape.Vessel,

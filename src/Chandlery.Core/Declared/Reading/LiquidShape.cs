@@ -12,7 +12,13 @@ internal static class LiquidShape
         About = "Flash point of the finished liquid, closed cup, with its method. It is never reckoned from the parts: have it measured.",
     };
 
-    public static readonly NumberField Boiling = new("boilingCelsius", "Initial boiling point of the finished liquid, °C.", "78", -100, 500);
+    public static readonly NumberField Boiling = new(
+        "boilingCelsius",
+        "Initial boiling point of the finished liquid, °C.",
+        "78",
+        -100,
+        500
+    );
 
     public static readonly ChoiceField Combustion = new(
         "sustainedCombustion",
@@ -42,7 +48,11 @@ internal static class LiquidShape
         ]
     );
 
-    public static readonly TextField Document = new("document", "The report or sheet that the figures stand in.", "report FL-118 of 2026-10-02");
+    public static readonly TextField Document = new(
+        "document",
+        "The report or sheet that the figures stand in.",
+        "report FL-118 of 2026-10-02"
+    );
 
     public static readonly GroupField Liquid = new(
         "liquid",

@@ -109,7 +109,8 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
     }
 
     private static List<T> All<T>(Fields fields, string key)
-        where T : struct, Enum => [.. fields.Choices(key, [.. Enum.GetValues<T>().Select(Name)]).Select(c => Enum.Parse<T>(c, ignoreCase: true))];
+        where T : struct, Enum =>
+        [.. fields.Choices(key, [.. Enum.GetValues<T>().Select(Name)]).Select(c => Enum.Parse<T>(c, ignoreCase: true))];
 
     private static string Name<T>(T value)
         where T : struct, Enum

@@ -104,7 +104,12 @@ public sealed class LawReader
             WithoutTexts = withoutTexts,
             Burning = BurningReader.Read(files.Open("burning.yaml")),
             Kinds = Shelf(
-                [.. files.Paths.Select(p => p.Split('/')).Where(p => p is [KindReader.Folder, _]).Select(p => Path.GetFileNameWithoutExtension(p[1]))],
+                [
+                    .. files
+                        .Paths.Select(p => p.Split('/'))
+                        .Where(p => p is [KindReader.Folder, _])
+                        .Select(p => Path.GetFileNameWithoutExtension(p[1])),
+                ],
                 id => new KindReader(LanguageReader.WordKeys(files)).Read(id, files.Open($"{KindReader.Folder}/{id}.yaml"))
             ),
             SheetWords = Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),

@@ -92,11 +92,7 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
         var transport = new TransportRules
         {
             ClassifiedBy = ReadEdition(group),
-            Solid = ReadEntry(group) with
-            {
-                NamesSubstances = true,
-                IsFreeWhenSmall = true,
-            },
+            Solid = ReadEntry(group) with { NamesSubstances = true, IsFreeWhenSmall = true },
             Liquids = [.. group.Groups("liquids").Select(ReadLiquid)],
             LimitedGross = new Grams(limited.Number("grossKilograms", 0, 1000, "30") * GramsPerKilogram),
             LimitedClause = LawCodes.Citation(limited),

@@ -71,10 +71,19 @@ public static class ListingMaker
     private static IEnumerable<string> Texts(ListingPart part, Assessment a, Language language, SafetyWords words, Lawbook law) =>
         part switch
         {
-            ListingPart.Product => [a.Candle.Name, language.Words[a.Candle.Use == CandleUse.Outdoor ? a.Kind.Called.Outdoors : a.Kind.Called.Scented]],
+            ListingPart.Product =>
+            [
+                a.Candle.Name,
+                language.Words[a.Candle.Use == CandleUse.Outdoor ? a.Kind.Called.Outdoors : a.Kind.Called.Scented],
+            ],
             ListingPart.Picture => [$"{a.Candle.Id}.jpg"],
             ListingPart.Identifier => Identifiers(a, language, words),
-            ListingPart.Quantity => [a.Candle.NetVolume is { } volume ? $"{language.Figures.Declared(volume.Value)} ml" : $"{language.Figures.Declared(a.Candle.NetMass.Value)} g"],
+            ListingPart.Quantity =>
+            [
+                a.Candle.NetVolume is { } volume
+                    ? $"{language.Figures.Declared(volume.Value)} ml"
+                    : $"{language.Figures.Declared(a.Candle.NetMass.Value)} g",
+            ],
             ListingPart.Maker => Contact(a.Roles.Maker, a.Maker.Parties.ContactPoint),
             ListingPart.ResponsiblePerson => a.Roles.Others.Select(o => o.Party).Distinct().SelectMany(p => Contact(p, null)),
             ListingPart.Pictograms => a.Label.Pictograms.Select(p => words.Words[p.Code.Code]),

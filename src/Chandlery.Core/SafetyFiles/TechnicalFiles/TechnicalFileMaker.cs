@@ -50,9 +50,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                 new RecordSection("2 Composition and materials", [.. Materials()]),
                 new RecordSection("3 Risks", [.. Risks()]),
                 new RecordSection("4 Standards", Standards()),
-                a.Kind.Burns
-                    ? new RecordSection("5 Burn tests", TestRecord.Blocks(tests))
-                    : new RecordSection("5 Tests", [.. Tests()]),
+                a.Kind.Burns ? new RecordSection("5 Burn tests", TestRecord.Blocks(tests)) : new RecordSection("5 Tests", [.. Tests()]),
                 new RecordSection("6 Classification", [.. Classification()]),
                 new RecordSection("7 Label", [.. Label()]),
                 new RecordSection("8 Batches", Batches()),
@@ -235,7 +233,9 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             );
         }
 
-        yield return new SheetText($"No test of a {a.Kind.Name} in use is kept by the program: note here what was tried, by whom and when.");
+        yield return new SheetText(
+            $"No test of a {a.Kind.Name} in use is kept by the program: note here what was tried, by whom and when."
+        );
     }
 
     private IEnumerable<SheetBlock> Classification()
@@ -245,7 +245,11 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             SheetBlock block in RecordSection.Table(
                 [26, 44, 30],
                 ["Class", "How it was found", "Where it stands"],
-                [.. classes.Select(c => new[] { $"{c.Category.Code} ({c.Statement})", a.Kind.Say(c.Working.Sentence), c.Working.Clause.Text })],
+                [
+                    .. classes.Select(c =>
+                        new[] { $"{c.Category.Code} ({c.Statement})", a.Kind.Say(c.Working.Sentence), c.Working.Clause.Text }
+                    ),
+                ],
                 "No class is reached on the declared data."
             )
         )

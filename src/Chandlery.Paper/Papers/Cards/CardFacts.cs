@@ -35,5 +35,9 @@ internal sealed class CardFacts(Assessment a, Language language, BurnAdvice advi
 
     /// <summary>The messages that its kind has at a place, with their figures.</summary>
     public IReadOnlyList<CardMessageView> Messages(MessageList list) =>
-        [.. BurnMessages.Keys(a.Candle, a.Kind, list).Select(key => new CardMessageView(SafetyMessages.SignOf(key), BurnFigures.Fill(language.Safety[key], figures)))];
+        [
+            .. BurnMessages
+                .Keys(a.Candle, a.Kind, list)
+                .Select(key => new CardMessageView(SafetyMessages.SignOf(key), BurnFigures.Fill(language.Safety[key], figures))),
+        ];
 }

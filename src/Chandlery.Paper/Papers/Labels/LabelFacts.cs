@@ -90,7 +90,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
     {
         double grams = a.Candle.NetMass.Value;
         return a.Edition.Label.QuantityUnits.Contains(QuantityUnit.Ounces)
-            ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({First.Figures.Declared(grams)} g)"
+                ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({First.Figures.Declared(grams)} g)"
             : a.Candle.NetVolume is { } volume ? $"{First.Figures.Declared(volume.Value)} ml"
             : $"{First.Figures.Declared(grams)} g";
     }

@@ -65,7 +65,9 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
                     .Select(i => new IngredientView(i.Name, i.Cas ?? "-", i.Ec ?? "-", i.Band, i.Hazards)),
             ],
             Unknown: a.Composition.HasUndeclared
-                ? a.Kind.Say($"Up to {FigureFormat.English.AtMost(a.Composition.UnknownHigh)} of the candle is not declared by its suppliers.")
+                ? a.Kind.Say(
+                    $"Up to {FigureFormat.English.AtMost(a.Composition.UnknownHigh)} of the candle is not declared by its suppliers."
+                )
                 : "",
             Mixtures: [.. mixtures.Select(BoughtMixtureView.Of)],
             Generics: [.. GenericUses.Of(rules, a.Composition.Recipe, a.Substances).Select(GenericView.Of)],
@@ -119,8 +121,7 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
         string.Join(" and ", rules.SameClassesFor.Select(a => a.ToString().ToLowerInvariant()));
 
     private static string Colour(Assessment a) =>
-        WaxFigures.Dyes(a.Composition.Recipe) is { Count: > 0 } dyes
-            ? $"dyed with {string.Join(", ", dyes)}"
-            : a.Kind.State == PhysicalState.Liquid ? "that of the liquid (no dye is declared)"
-            : "that of the wax (no dye is declared)";
+        WaxFigures.Dyes(a.Composition.Recipe) is { Count: > 0 } dyes ? $"dyed with {string.Join(", ", dyes)}"
+        : a.Kind.State == PhysicalState.Liquid ? "that of the liquid (no dye is declared)"
+        : "that of the wax (no dye is declared)";
 }
