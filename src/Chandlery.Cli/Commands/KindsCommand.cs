@@ -5,13 +5,13 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 
-/// <summary><c>chandlery kinds</c>: the kinds of product, what each asks for and which papers are made of it.</summary>
+/// <summary><c>chandlery kinds</c>: the kinds of product, what each asks for and which papers are not made of it.</summary>
 internal static class KindsCommand
 {
     public static Command Build()
     {
         Option<string?> data = new CommonOptions().Data;
-        var command = new Command("kinds", "The kinds of product: what each asks for, and which papers are made of it.") { data };
+        var command = new Command("kinds", "The kinds of product: what each asks for, and which papers are not made of it.") { data };
         command.SetAction(parse => Session.Guard(parse, session => Run(session, parse.GetValue(data))));
         return command;
     }
@@ -48,7 +48,9 @@ internal static class KindsCommand
         foreach (ProductKind kind in lawbook.Kinds)
         {
             session.Output.WriteLine();
-            session.Output.WriteLine($"{kind.Id}: papers: {string.Join(", ", kind.Papers)}");
+            session.Output.WriteLine(
+                $"{kind.Id}: {(kind.WithoutPapers.Count == 0 ? "all papers" : $"all papers but {string.Join(", ", kind.WithoutPapers)}")}"
+            );
             session.Output.WriteLine($"  signs: {kind.Source}.");
         }
 

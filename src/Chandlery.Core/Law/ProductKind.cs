@@ -53,8 +53,8 @@ public sealed record ProductKind
     /// <summary>Keys of the messages of a listing, in their order.</summary>
     public required IReadOnlyList<string> Listing { get; init; }
 
-    /// <summary>Short names of the papers that are made of it.</summary>
-    public required IReadOnlyList<string> Papers { get; init; }
+    /// <summary>Short names of the papers that are not made of it.</summary>
+    public required IReadOnlyList<string> WithoutPapers { get; init; }
 
     /// <summary>Where its signs and messages come from.</summary>
     public required string Source { get; init; }

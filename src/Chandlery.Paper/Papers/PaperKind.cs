@@ -58,7 +58,7 @@ public abstract class PaperKind
     protected virtual string EndingFor(Assessment a) => Id;
 
     /// <summary>Whether the product's kind has it.</summary>
-    public bool IsFor(Assessment a) => a.Kind.Papers.Contains(Id);
+    public bool IsFor(Assessment a) => !a.Kind.WithoutPapers.Contains(Id);
 
     /// <summary>What it is called where it could be mistaken for its like in another language.</summary>
     public string CalledIn(Assessment a, Language language) =>

@@ -88,7 +88,7 @@ public class CliTests : IDisposable
     {
         using JsonDocument document = JsonDocument.Parse(Run("assess", TestLaw.DemoFolder, "--json").Output);
         Schema.Fulfils("assessment", document.RootElement);
-        Assert.Equal(4, document.RootElement.GetArrayLength());
+        Assert.Equal(12, document.RootElement.GetArrayLength());
     }
 
     [Fact]

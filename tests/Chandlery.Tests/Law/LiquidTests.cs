@@ -1,6 +1,5 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;

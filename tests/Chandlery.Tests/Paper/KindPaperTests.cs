@@ -14,9 +14,9 @@ namespace Chandlery.Tests.Paper;
 public sealed class KindPaperTests
 {
     // Words that a paper of a sort of product must not hold. Fire may be spoken of everywhere: a wax melt's sheet says how it burns.
-    private const string OfCandles = @"candles?|wicks?|lighting";
-    private const string OfFlames = @"burn\w*|wax(es)?";
-    private const string OfWarmers = @"warmers?|wax melts?";
+    private const string OfCandles = @"candles?|wicks?";
+    private const string OfFlames = @"burn\w*|wax(es)?|lighting";
+    private const string OfWarmers = @"warmers?";
     private const string OfLiquids = @"reeds?|diffusers?|refills?|sprays?|linen|pump";
 
     private static readonly string[] Products =

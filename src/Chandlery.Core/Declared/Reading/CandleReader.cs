@@ -17,8 +17,8 @@ internal static class CandleReader
             : Optional(fields, CandleShape.Vessel);
         LiquidFacts? liquid = LiquidReader.Read(fields, ingredients);
         (Grams netMass, Millilitres? netVolume) = LiquidReader.ReadNet(fields, liquid);
-        Reference wax = ReadWaxOrBase(fields);
-        Grams? waxWeight = ReadGrams(fields, CandleShape.WaxWeight) ?? ReadGrams(fields, CandleShape.BaseWeight);
+        Reference wax = ReadWaxOrBase(fields, kind);
+        Grams? waxWeight = ReadGrams(fields, CandleShape.WaxWeight);
         FragranceLoad? load = DeclarationReader.ReadLoad(fields, CandleShape.Load);
         List<OilPart> oils = ReadOils(fields, PourShape.Oils);
         CheckRecipe(fields, waxWeight, load, oils);
@@ -65,11 +65,20 @@ internal static class CandleReader
     private static Reference? Optional(Fields fields, TextField field) =>
         fields.Has(field) ? DeclarationReader.ReadReference(fields, field) : null;
 
-    // Which of the two a kind takes is asked when the kind is known.
-    private static Reference ReadWaxOrBase(Fields fields)
+    // A liquid has a base in the place of a wax, and is of a kind that says so.
+    private static Reference ReadWaxOrBase(Fields fields, Reference? kind)
     {
-        if (!fields.Has(CandleShape.Base))
+        if (!fields.Has(CandleShape.Base) && !fields.Has(CandleShape.NetVolume))
         {
+            if (fields.Take(LiquidShape.Liquid) is { } liquid)
+            {
+                fields.Problems.Add(
+                    liquid.Place,
+                    "'liquid' is of liquids alone.",
+                    "Write 'base' and 'netMillilitres', or leave 'liquid' out."
+                );
+            }
+
             return DeclarationReader.ReadReference(fields, CandleShape.Wax);
         }
 
@@ -77,9 +86,18 @@ internal static class CandleReader
         {
             fields.Take(CandleShape.Wax);
             fields.Problems.Add(
-                fields.PlaceOf(CandleShape.Base),
-                "'wax' and 'base' stand side by side.",
-                "A solid has a wax, a liquid has a base: keep one of the two."
+                fields.PlaceOf(CandleShape.Wax),
+                "'wax' is of solids, and 'base' or 'netMillilitres' say that this is a liquid.",
+                "Keep 'base' and leave 'wax' out, or the other way round."
+            );
+        }
+
+        if (kind is null)
+        {
+            fields.Problems.Add(
+                fields.Place,
+                "A liquid needs its 'kind'.",
+                "Write 'kind: reed-diffuser' or another; 'chandlery kinds' lists them."
             );
         }
 

@@ -44,13 +44,7 @@ internal static class CandleShape
 
     public static readonly TextField Base = new("base", "A liquid's base: its file name without .yaml.", WaxShape.ReferenceExample);
 
-    public static readonly NumberField BaseWeight = new(
-        "baseGrams",
-        "Grams of base, when everything is weighed.",
-        "750",
-        0,
-        PourShape.MostGrams
-    );
+    public static readonly NumberField BaseWeight = new("baseGrams", "Grams of base, of a liquid.", "750", 0, PourShape.MostGrams);
 
     public static readonly FlagField RefilledInShop = new(
         "refilledInShop",
@@ -160,6 +154,8 @@ internal static class CandleShape
         Pattern = "^https?://",
     };
 
+    private static readonly string[] OfLiquids = ["netMillilitres", "base", "liquid"];
+
     public static readonly Shape Candle = new(
         "candle",
         "A candle as planned, or another scented product",
@@ -174,7 +170,6 @@ internal static class CandleShape
             Wax,
             WaxWeight,
             Base,
-            BaseWeight,
             LiquidShape.Liquid,
             IfraCategory,
             RefilledInShop,
@@ -202,9 +197,16 @@ internal static class CandleShape
         ]
     )
     {
-        OneNeeded = ["load", "waxGrams", "baseGrams"],
+        // A file without a kind is a container candle; of the others a liquid has a base and a volume, a solid a wax and a mass.
+        Variants =
+        [
+            new Variant(["vessel", "netGrams", "wax", "wicks"], ["kind", .. OfLiquids]),
+            new Variant(["kind", "netGrams", "wax"], OfLiquids),
+            new Variant(["kind", .. OfLiquids], ["netGrams", "wax"]),
+        ],
+        OneNeeded = ["load", "waxGrams"],
         UnlessEmpty = "oils",
-        NotTogether = ["load", "waxGrams", "baseGrams"],
+        NotTogether = ["load", "waxGrams"],
     };
 
     private static NumberField Degrees(string key, string about) => new(key, about, "75", 0, 250);

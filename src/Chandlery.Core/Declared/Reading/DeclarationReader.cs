@@ -12,7 +12,23 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
     /// <summary>The kinds of declaration.</summary>
     public static IReadOnlyList<string> Kinds { get; } =
-    ["oil", "wax", "base", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing", "brand", "set"];
+    [
+        "oil",
+        "wax",
+        "base",
+        "extra",
+        "maker",
+        "vessel",
+        "candle",
+        "batch",
+        "lot",
+        "dispatch",
+        "incident",
+        "test",
+        "weighing",
+        "brand",
+        "set",
+    ];
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The YAML.</param>

@@ -15,21 +15,15 @@ internal static class LiquidReader
 
         var facts = new LiquidFacts
         {
-            Density = DeclarationReader.ReadDensity(group, LiquidShape.Density),
+            Density = new GramsPerMillilitre(group.Number(LiquidShape.Density)),
             FlashPoint = DeclarationReader.ReadFlashPoint(group),
             Boiling = group.OptionalNumber(LiquidShape.Boiling) is { } boiling ? new Celsius(boiling) : null,
             SustainsCombustion = group.Has(LiquidShape.Combustion) ? group.Choice(LiquidShape.Combustion) == "positive" : null,
             Viscosity = group.OptionalNumber(LiquidShape.Viscosity) is { } viscosity ? new SquareMillimetresPerSecond(viscosity) : null,
             FormsFlammableVapour = group.OptionalFlag(LiquidShape.Vapour),
             Classes = ingredients.ReadClaims(group),
-            Document = group.OptionalText(LiquidShape.Document),
+            Document = group.Text(LiquidShape.Document),
         };
-        bool isMeasured = facts.FlashPoint is not null || facts.SustainsCombustion is not null || facts.Classes is not null;
-        if (isMeasured && facts.Document is null)
-        {
-            group.Lacks(LiquidShape.Document, "Name the report or sheet that the figures stand in: nobody can check them without it.");
-        }
-
         if (facts.FlashPoint is { Method: null })
         {
             group.Problems.Add(
@@ -46,7 +40,7 @@ internal static class LiquidReader
     /// <summary>The nominal quantity: grams, or millilitres turned into grams by the liquid's density.</summary>
     public static (Grams Mass, Millilitres? Volume) ReadNet(Fields fields, LiquidFacts? liquid)
     {
-        if (fields.OptionalNumber(CandleShape.NetVolume) is not { } millilitres)
+        if (!fields.Has(CandleShape.NetVolume) && !fields.Has(CandleShape.Base))
         {
             return (new Grams(fields.Number(CandleShape.Net)), null);
         }
@@ -55,22 +49,18 @@ internal static class LiquidReader
         {
             fields.Take(CandleShape.Net);
             fields.Problems.Add(
-                fields.PlaceOf(CandleShape.NetVolume),
-                "'netGrams' and 'netMillilitres' stand side by side.",
-                "Keep the one that stands on the label: millilitres for a liquid."
+                fields.PlaceOf(CandleShape.Net),
+                "'netGrams' is the quantity of a solid, and 'base' or 'netMillilitres' say that this is a liquid.",
+                "Write 'netMillilitres' and the density under 'liquid', or a 'wax'."
             );
         }
 
-        if (liquid?.Density is not { } density)
+        var volume = new Millilitres(fields.Number(CandleShape.NetVolume));
+        if (liquid is null && !fields.Has(LiquidShape.Liquid))
         {
-            fields.Problems.Add(
-                fields.PlaceOf(CandleShape.NetVolume),
-                "The density of the liquid is not declared, so its mass is not known.",
-                "Weigh 100 ml of it and write 'liquid: { densityGramsPerMl: 0.86 }'."
-            );
-            return (new Grams(millilitres), new Millilitres(millilitres));
+            fields.Lacks(LiquidShape.Liquid, "Weigh 100 ml of it and write 'liquid: { densityGramsPerMl: 0.86, document: own weighing }'.");
         }
 
-        return (density.MassOf(new Millilitres(millilitres)), new Millilitres(millilitres));
+        return (liquid?.Density is { } density ? density.MassOf(volume) : new Grams(volume.Value), volume);
     }
 }

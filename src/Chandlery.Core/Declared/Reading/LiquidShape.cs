@@ -5,12 +5,23 @@ namespace Chandlery.Core.Declared.Reading;
 /// <summary>Fields of what was measured of a finished liquid.</summary>
 internal static class LiquidShape
 {
-    public static readonly NumberField Density = new("densityGramsPerMl", "Density of the finished liquid, g/ml.", "0.86", 0, 25);
-
-    public static readonly GroupField FlashPoint = OilShape.FlashPoint with
+    public static readonly NumberField Density = new("densityGramsPerMl", "Density of the finished liquid, g/ml.", "0.86", 0, 25)
     {
-        About = "Flash point of the finished liquid, closed cup, with its method. It is never reckoned from the parts: have it measured.",
+        Needed = true,
     };
+
+    public static readonly GroupField FlashPoint = new(
+        OilShape.FlashPoint.Key,
+        "Flash point of the finished liquid, closed cup, with its method. It is never reckoned from the parts: have it measured.",
+        new Shape(
+            "measuredFlashPoint",
+            "A measured flash point.",
+            [OilShape.Celsius, OilShape.AboveCelsius, OilShape.Method with { Needed = true }]
+        )
+        {
+            Variants = Variant.OneOf(["celsius"], ["aboveCelsius"]),
+        }
+    );
 
     public static readonly NumberField Boiling = new(
         "boilingCelsius",
@@ -52,7 +63,10 @@ internal static class LiquidShape
         "document",
         "The report or sheet that the figures stand in.",
         "report FL-118 of 2026-10-02"
-    );
+    )
+    {
+        Needed = true,
+    };
 
     public static readonly GroupField Liquid = new(
         "liquid",

@@ -33,5 +33,9 @@ internal static class SetShape
         "yes: every label inside can be read without opening the box; otherwise the box bears them too."
     );
 
-    public static readonly Shape Set = new("set", "A gift set: several products in one box", [Name, Contains, SeenThrough, CandleShape.SoldIn]);
+    public static readonly Shape Set = new(
+        "set",
+        "A gift set: several products in one box",
+        [Name, Contains, SeenThrough, CandleShape.SoldIn]
+    );
 }

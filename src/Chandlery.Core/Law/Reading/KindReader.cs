@@ -37,7 +37,7 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
             OnlyWhen = ReadConditions(fields),
             Messages = messages,
             Listing = listing.Count > 0 ? listing : [.. Cards.SelectMany(l => messages[l]).Distinct()],
-            Papers = fields.Texts("papers"),
+            WithoutPapers = fields.Texts("withoutPapers"),
             Source = fields.Text("source", "common practice, no source"),
         };
         fields.Done();
