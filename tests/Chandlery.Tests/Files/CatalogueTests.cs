@@ -39,11 +39,12 @@ public sealed class CatalogueTests
             Assess(With("cedar-smoke", t => t.Replace("share: 2.5 - <5 %", "share: 5 - <10 %", StringComparison.Ordinal)))
         );
         Assert.Equal(["breakwater-pillar", "harbour-bowl", "hb-2611"], changes.Select(c => c.Id));
-        Assert.Equal(["named substance", "poison centres"], changes[0].Changes.Select(c => c.Subject));
-        StateChange named = changes[0].Changes[0];
+        CandleChange bowl = changes.Single(c => c.Id == "harbour-bowl");
+        Assert.Equal(["named substance", "poison centres"], bowl.Changes.Select(c => c.Subject));
+        StateChange named = bowl.Changes[0];
         Assert.Equal(("named substance", true, "Eugenol"), (named.Subject, named.Begins, named.Text));
         Assert.Contains("0.1 %", named.Why, StringComparison.Ordinal);
-        Assert.Contains("Eugenol goes from", changes[0].Changes[1].Text, StringComparison.Ordinal);
+        Assert.Contains("Eugenol goes from", bowl.Changes[1].Text, StringComparison.Ordinal);
     }
 
     [Fact]

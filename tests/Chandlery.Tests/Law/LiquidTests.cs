@@ -173,6 +173,26 @@ public sealed class LiquidTests
         SmallPackages.MayLeaveOff(TestLaw.Eu, verdict.Classification, verdict.Label, new Millilitres(millilitres)).Select(s => s.Code.Text);
 
     [Theory]
+    [InlineData(10, "Skin Sens. 1B", true)]
+    [InlineData(10.1, "Skin Sens. 1B", false)]
+    [InlineData(10, "Asp. Tox. 1", false)]
+    [Outside("CLP Annex I, 1.5.2.4.1, as replaced by Regulation (EU) 2024/2865")]
+    public void A_flammable_sample_of_10_ml_may_go_without_most_of_its_label(double millilitres, string other, bool may)
+    {
+        Verdict verdict = Judge(Facts(20, 80), TestLaw.Line("s", 12, [other]));
+        InnerPackage? inner = InnerPackages.Of(
+            TestLaw.Eu.SmallPackages,
+            TestLaw.Today,
+            verdict.Classification,
+            verdict.Label,
+            new Millilitres(millilitres),
+            LabelPlace.OnVessel
+        );
+        Assert.Equal(may, inner is not null);
+        Assert.DoesNotContain("GHS02", inner?.Pictograms.Select(p => p.Code) ?? []);
+    }
+
+    [Theory]
     [InlineData(20, 30, "UN 1993", "I", 100, false)]
     [InlineData(20, 80, "UN 1266", "II", 5000, true)]
     [InlineData(20, 80, "UN 1266", "II", 5001, false)]
