@@ -18,9 +18,9 @@ internal static class AssessmentText
         string title = a.Batch is null ? a.Candle.Name : $"{a.Candle.Name}, batch {a.Batch.Code}";
         text.AppendLine(title).AppendLine(new string('=', title.Length));
         text.AppendLine($"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}; sold in {string.Join(", ", a.Places.Select(p => p.Name))}");
-        text.AppendLine(LoadLine(a.Composition.Recipe)).AppendLine();
+        text.AppendLine(LoadLine(a)).AppendLine();
         Verdict(text, a, width);
-        Heading(text, "In the finished candle");
+        Heading(text, a.Kind.Say("In the finished candle"));
         text.Append(CompositionTable(a).Render(width));
         text.AppendLine(
             a.Composition.UnknownHigh.Value > 0.005
@@ -34,7 +34,7 @@ internal static class AssessmentText
         List(text, "May be left off this small package", a.SmallPackageRelief.Select(r => $"{r.Code}: {r.Because} [{r.Clause}]"), width);
         Heading(text, "Limits");
         text.Append(Limits(a).Render(width));
-        List(text, "Could not be assessed", a.Unassessed, width);
+        List(text, "Could not be assessed", a.Unassessed.Select(a.Kind.Say), width);
         List(text, "To look at", a.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What), width);
         List(text, "Known changes of the law", Changes(a), width);
         text.AppendLine();
@@ -55,8 +55,14 @@ internal static class AssessmentText
         }
     }
 
-    private static string LoadLine(Recipe recipe)
+    private static string LoadLine(Assessment a)
     {
+        Recipe recipe = a.Composition.Recipe;
+        if (a.Kind.State == PhysicalState.Liquid)
+        {
+            return $"Fragrance load: {recipe.MeltLoadOfWax} of the base = {recipe.MeltLoadOfCandle} of the finished liquid";
+        }
+
         string topUp = recipe.TopUp.Value > 0 ? $"; after the unscented second pour {recipe.Load} of the finished candle" : "";
         return $"Fragrance load: {recipe.MeltLoadOfWax} of the wax = {recipe.MeltLoadOfCandle} of the melt{topUp}";
     }
@@ -109,7 +115,7 @@ internal static class AssessmentText
         var table = new TextTable("Class", "Statement", "Why");
         foreach (ClassResult c in a.Classification.Classes)
         {
-            table.Add(c.Category.Code, c.Statement, $"{c.Working.Sentence} [{c.Working.Clause}]");
+            table.Add(c.Category.Code, c.Statement, $"{a.Kind.Say(c.Working.Sentence)} [{c.Working.Clause}]");
         }
 
         return table.Render(width);
@@ -120,7 +126,8 @@ internal static class AssessmentText
         LabelElements label = a.Label;
         if (!label.All.Any())
         {
-            return "Nothing that the law on hazardous mixtures asks for. Name, address, batch, quantity and burn-safety messages stand there all the same.\n";
+            string safety = a.Kind.Burns ? "burn-safety messages" : "messages on safe use";
+            return $"Nothing that the law on hazardous mixtures asks for. Name, address, batch, quantity and {safety} stand there all the same.\n";
         }
 
         Language language = a.Languages.FirstOrDefault(l => l.Code == "en") ?? a.Languages[0];
@@ -157,7 +164,7 @@ internal static class AssessmentText
 
         foreach (NamedSubstance named in label.Named)
         {
-            table.Add("named", named.Cas ?? "-", $"{named.Name}: {named.Because}");
+            table.Add("named", named.Cas ?? "-", $"{named.Name}: {a.Kind.Say(named.Because)}");
         }
 
         return table.Render(width);

@@ -48,37 +48,42 @@ public static class CandleTable
         "revised",
     ];
 
-    /// <summary>A row for each candle.</summary>
+    /// <summary>Whether the columns hold all of a product: those of container candles do, other kinds have parts of their own.</summary>
+    public static bool Holds(Candle candle) => candle.Kind is null;
+
+    /// <summary>A row for each container candle.</summary>
     public static string Candles(IEnumerable<Candle> candles) =>
         Csv.Write(
             CandleHeads,
-            candles.Select(c =>
-                new[]
-                {
-                    c.Id,
-                    c.Name,
-                    c.Use == CandleUse.Outdoor ? "outdoor" : "indoor",
-                    c.Vessel.Id,
-                    Number(c.NetMass.Value),
-                    c.Wax.Id,
-                    c.Load is { } load ? Number(load.Percent.Value) : "",
-                    c.Load is { } basis ? (basis.Basis == LoadBasis.Wax ? "wax" : "candle") : "",
-                    string.Join("; ", c.Oils.Select(o => $"{o.Oil.Id}={Number(o.Amount)} {MeasureName(o.Measure)}")),
-                    c.Wicks.Count.ToString(CultureInfo.InvariantCulture),
-                    Number(c.Wicks.TrimTo.Value),
-                    string.Join(' ', c.SoldIn.Select(s => s.Code)),
-                    c.WaxWeight is { } wax ? Number(wax.Value) : "",
-                    string.Join("; ", c.Extras.Select(e => $"{e.Extra.Id}={AmountText(e.Amount, "percentOfWax")}")),
-                    TopUpText(c.TopUp),
-                    c.Headspace is { } headspace ? Number(headspace.Value) : "",
-                    string.Join(' ', c.Languages.Select(l => l.Code)),
-                    c.FormulationNumber?.ToString(CultureInfo.InvariantCulture) ?? "",
-                    Degrees(c.Temperatures.Melt),
-                    Degrees(c.Temperatures.AddFragrance),
-                    Degrees(c.Temperatures.Pour),
-                    Degrees(c.Temperatures.TopUp),
-                }
-            )
+            candles
+                .Where(Holds)
+                .Select(c =>
+                    new[]
+                    {
+                        c.Id,
+                        c.Name,
+                        c.Use == CandleUse.Outdoor ? "outdoor" : "indoor",
+                        c.Vessel?.Id ?? "",
+                        Number(c.NetMass.Value),
+                        c.Wax.Id,
+                        c.Load is { } load ? Number(load.Percent.Value) : "",
+                        c.Load is { } basis ? (basis.Basis == LoadBasis.Wax ? "wax" : "candle") : "",
+                        string.Join("; ", c.Oils.Select(o => $"{o.Oil.Id}={Number(o.Amount)} {MeasureName(o.Measure)}")),
+                        c.Wicks.Count.ToString(CultureInfo.InvariantCulture),
+                        Number(c.Wicks.TrimTo.Value),
+                        string.Join(' ', c.SoldIn.Select(s => s.Code)),
+                        c.WaxWeight is { } wax ? Number(wax.Value) : "",
+                        string.Join("; ", c.Extras.Select(e => $"{e.Extra.Id}={AmountText(e.Amount, "percentOfWax")}")),
+                        TopUpText(c.TopUp),
+                        c.Headspace is { } headspace ? Number(headspace.Value) : "",
+                        string.Join(' ', c.Languages.Select(l => l.Code)),
+                        c.FormulationNumber?.ToString(CultureInfo.InvariantCulture) ?? "",
+                        Degrees(c.Temperatures.Melt),
+                        Degrees(c.Temperatures.AddFragrance),
+                        Degrees(c.Temperatures.Pour),
+                        Degrees(c.Temperatures.TopUp),
+                    }
+                )
         );
 
     /// <summary>A row for each oil of each candle, with what it comes to in the finished candle.</summary>

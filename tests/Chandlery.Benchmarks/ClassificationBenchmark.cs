@@ -102,7 +102,7 @@ public class ClassificationBenchmark
 
     [Benchmark]
     public Classification Classify80Ingredients() =>
-        Classifier.Classify(law.Rules, new MixtureIndex(substances, edition.HighestCategory), composition.UnknownHigh);
+        Classifier.Classify(law.Rules, new MixtureIndex(substances, edition.HighestCategory), composition);
 
     [Benchmark]
     public Composition Compose3OilsOf60Ingredients() => Composer.Compose(recipe);

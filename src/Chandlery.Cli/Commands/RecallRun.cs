@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Recalls;
@@ -58,11 +59,20 @@ internal sealed class RecallRun(KeptFolder folder)
             file.Write(into, folder.Session.Output);
         }
 
+        foreach (string name in recall.Batches.Where(b => !Burns(b.Candle)).Select(b => b.Candle.Name).Distinct())
+        {
+            folder.Session.Complain(
+                $"{name} is no candle, and the texts of notice, letters and shelf card speak of candles: change them before they go out."
+            );
+        }
+
         folder.Session.Complain(
             "Add a picture of the candle to notice, shelf card and web page: the law asks for one, and none is declared."
         );
         return ExitCode.StopsSale;
     }
+
+    private bool Burns(Candle candle) => folder.Lawbook.Kinds.Find(candle.Kind?.Id ?? ProductKind.Usual)?.Burns ?? true;
 
     private static TextTable Table(RecallResult recall)
     {

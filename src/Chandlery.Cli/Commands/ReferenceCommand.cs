@@ -72,6 +72,12 @@ internal static class ReferenceCommand
             );
         }
 
+        page.Append("\n## Kinds of product\n\n| kind | what it is | state | used | IFRA category | needs |\n|---|---|---|---|---|---|\n");
+        foreach (string[] row in KindsCommand.Rows(lawbook))
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| `{row[0]}` | {string.Join(" | ", row[1..])} |\n");
+        }
+
         page.Append("\n## Languages\n\n| code | name | statements | of them not sure | texts |\n|---|---|---|---|---|\n");
         foreach (Language language in lawbook.Languages)
         {
@@ -133,6 +139,36 @@ internal static class ReferenceCommand
             : text;
     }
 
+    private static void Liquids(StringBuilder page, Edition edition)
+    {
+        if (edition.Liquids is not { } liquids)
+        {
+            return;
+        }
+
+        page.Append("\n| of liquids alone | clause | confidence | stricter reading taken |\n|---|---|---|---|\n");
+        foreach (ClassRule rule in liquids.Rules)
+        {
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {rule.Group} | {Cell(rule.Clause)} | {Cell(rule.Confidence)} | {Cell(rule.Stricter)} |\n"
+            );
+        }
+
+        IEnumerable<(string What, string Clause)> others =
+        [
+            ("methods of the flash point", liquids.Flash.MethodsClause.Text),
+            .. liquids.Flash.Relief is { } relief ? new[] { ($"no category where {relief.Test} is negative", relief.Clause.Text) } : [],
+            .. liquids.Vapour is { } vapour ? new[] { (vapour.Statement.Text, vapour.Clause.Text) } : [],
+            .. liquids.Refill is { } refill ? new[] { ($"refilling in a shop, from {IsoDay.Plain(refill.From)}", refill.Clause.Text) } : [],
+            .. liquids.NotComputed.Select(n => ($"not computed: {string.Join(", ", n.Hazards.Select(h => h.Code))}", n.Clause.Text)),
+        ];
+        foreach ((string what, string clause) in others)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| {Cell(what)} | {Cell(clause)} | | |\n");
+        }
+    }
+
     private static string Law(Lawbook lawbook)
     {
         var page = new StringBuilder(
@@ -165,6 +201,7 @@ internal static class ReferenceCommand
                 );
             }
 
+            Liquids(page, edition);
             if (edition.Wordings.Count > 0)
             {
                 page.Append("\n| worded twice | printed as in | not as in | why | clause | confidence |\n|---|---|---|---|---|---|\n");

@@ -58,6 +58,16 @@ internal static class TransferCommands
                         "all" => AssessmentJson.Write(entries.SelectMany(e => e.Results)),
                         _ => CandleTable.Candles(folder.Declarations.Asked.OfType<Candle>()),
                     };
+                    if (parse.GetValue(what) == "candles")
+                    {
+                        foreach (Candle other in folder.Declarations.Asked.OfType<Candle>().Where(c => !CandleTable.Holds(c)))
+                        {
+                            session.Complain(
+                                $"{other.Id}: left out, because the table has the columns of container candles; '--what all' has it."
+                            );
+                        }
+                    }
+
                     if (parse.GetValue(output) is { } file)
                     {
                         AtomicFile.Write(file, text);

@@ -15,6 +15,9 @@ public sealed record Assessment
     /// <summary>The candle.</summary>
     public required Candle Candle { get; init; }
 
+    /// <summary>What kind of product it is.</summary>
+    public required ProductKind Kind { get; init; }
+
     /// <summary>The batch, when what was weighed was assessed.</summary>
     public required Batch? Batch { get; init; }
 
@@ -24,7 +27,7 @@ public sealed record Assessment
     /// <summary>Who stands behind it at these places.</summary>
     public required MarketRoles Roles { get; init; }
 
-    /// <summary>What it is poured into.</summary>
+    /// <summary>What it is filled into; what stands by itself is its own.</summary>
     public required Vessel Vessel { get; init; }
 
     /// <summary>Places of sale under this edition.</summary>
@@ -56,6 +59,9 @@ public sealed record Assessment
 
     /// <summary>What its notification to the poison centres shares with other candles; found when somebody asks.</summary>
     public required Lazy<SharedNotification> Notification { get; init; }
+
+    /// <summary>As what it is checked against limits.</summary>
+    public LimitedAs LimitedAs => KindCheck.LimitedAs(Candle, Kind);
 
     /// <summary>The law.</summary>
     public Edition Edition => Verdict.Law.Edition;

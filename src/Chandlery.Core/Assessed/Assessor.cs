@@ -63,14 +63,23 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             return [];
         }
 
-        Vessel? vessel = catalogue.Find<Vessel>(candle.Vessel, problems);
+        ProductKind? kind = KindCheck.Of(candle, lawbook.Kinds, problems);
+        Vessel? vessel =
+            candle.Vessel is { } named ? catalogue.Find<Vessel>(named, problems)
+            : candle.Size is { } size ? Vessel.Standing(candle, size)
+            : null;
         Wax? wax = catalogue.Find<Wax>(candle.Wax, problems);
         Maker? maker = TheMaker(candle, problems);
         Recipe? recipe = batch is null
             ? RecipeMaker.FromPlan(candle, catalogue, problems)
             : RecipeMaker.FromBatch(batch, candle, catalogue, problems);
         List<Place> places = PlacesOf(candle, onlyPlace, problems);
-        if (vessel is null || wax is null || maker is null || recipe is null || places.Count == 0)
+        if (kind is not null && wax is not null)
+        {
+            KindCheck.CheckBase(candle, kind, wax, problems);
+        }
+
+        if (kind is null || vessel is null || wax is null || maker is null || recipe is null || places.Count == 0)
         {
             return [];
         }
@@ -81,13 +90,17 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             maker,
             vessel,
             recipe,
-            Composer.Compose(recipe),
-            LimitChecker.Check(candle, vessel, wax, recipe)
+            Composer.Compose(recipe) with
+            {
+                Liquid = candle.Liquid,
+            },
+            LimitChecker.Check(candle, KindCheck.LimitedAs(candle, kind), vessel, wax, recipe)
         )
         {
+            Kind = kind,
             Wax = wax,
             Declarant = maker,
-            Contents = Contents.Of(vessel, candle.NetMass, wax),
+            Contents = Contents.Of(vessel, candle, wax),
         };
         var assessments = new List<Assessment>();
         foreach (IGrouping<string, Place> group in places.GroupBy(p => p.EditionId))
@@ -138,11 +151,12 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         Subject subject = declared with { Maker = roles.OnLabel(declared.Maker) };
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
-        Verdict verdict = law.ForStock(candle.OnMarketSince).Judge(subject.Composition);
-        Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, verdict);
+        Verdict verdict = law.ForState(subject.Kind.State).ForStock(candle.OnMarketSince).Judge(subject.Composition);
+        Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, subject.Kind, verdict);
         return new Assessment
         {
             Candle = candle,
+            Kind = subject.Kind,
             Batch = subject.Batch,
             Maker = subject.Maker,
             Roles = roles,
@@ -154,6 +168,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Unassessed = [.. verdict.Unassessed(), .. NotDeclared(subject.Recipe)],
             Findings =
             [
+                .. KindFindings.Of(subject, verdict),
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. roles.Findings,
                 .. AnswerFindings.Of(candle, places, lawbook.Safety, asOf),

@@ -12,7 +12,7 @@ namespace Chandlery.Core.Assessed;
 /// <summary>What stops the sale by what is in the candle alone: broken limits, unread drafts, unknown substances, banned classes.</summary>
 internal static class BlendStops
 {
-    public static IEnumerable<Finding> Of(Recipe recipe, IReadOnlyList<LimitCheck> limits, Verdict verdict)
+    public static IEnumerable<Finding> Of(Recipe recipe, IReadOnlyList<LimitCheck> limits, ProductKind kind, Verdict verdict)
     {
         Edition edition = verdict.Law.Edition;
         foreach (LimitCheck check in limits.Where(l => l.Holds == false))
@@ -46,7 +46,7 @@ internal static class BlendStops
         {
             foreach (PublicBan ban in edition.NotForPublic.Where(b => b.Hazards.Contains(result.Category)))
             {
-                yield return new Finding(Gravity.Stop, $"The candle is {result.Category.Code}: {ban.Says}", ban.Clause);
+                yield return new Finding(Gravity.Stop, kind.Say("The candle is") + $" {result.Category.Code}: {ban.Says}", ban.Clause);
             }
         }
     }

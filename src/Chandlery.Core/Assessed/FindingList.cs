@@ -29,7 +29,7 @@ internal static class FindingList
             .. subject.Recipe.Oils.SelectMany(o => contradictions(o.Oil)).Select(text => new Finding(Gravity.Look, text, Citation.None)),
             .. edition
                 .Notices.Where(n => Holds(n.When, verdict.Classification))
-                .Select(n => new Finding(Gravity.Look, Words(n.Says, verdict.Classification), n.Clause)),
+                .Select(n => new Finding(Gravity.Look, Words(subject.Kind.Say(n.Says), verdict.Classification), n.Clause)),
             .. languages.SelectMany(l =>
                 StatementText
                     .Unsure(l, verdict.Label)
@@ -77,7 +77,7 @@ internal static class FindingList
     private static IEnumerable<Finding> Stops(Subject subject, Verdict verdict)
     {
         Edition edition = verdict.Law.Edition;
-        foreach (Finding finding in BlendStops.Of(subject.Recipe, subject.Limits, verdict))
+        foreach (Finding finding in BlendStops.Of(subject.Recipe, subject.Limits, subject.Kind, verdict))
         {
             yield return finding;
         }

@@ -49,19 +49,23 @@ internal sealed class NotificationKin(Catalogue catalogue)
         && GroupComparison.HaveSameClasses(
             rules.Group,
             verdict.Classification,
-            verdict.Law.ForStock(candle.OnMarketSince).Judge(Composer.Compose(other)).Classification
+            verdict.Law.ForStock(candle.OnMarketSince).Judge(Composer.Compose(other) with { Liquid = candle.Liquid }).Classification
         );
 
     private IEnumerable<SoldPackage> PackageOf(Candle candle, Problems problems)
     {
-        if (catalogue.Find<Vessel>(candle.Vessel, problems) is { } vessel && catalogue.Find<Wax>(candle.Wax, problems) is { } wax)
+        if (
+            candle.Vessel is { } named
+            && catalogue.Find<Vessel>(named, problems) is { } vessel
+            && catalogue.Find<Wax>(candle.Wax, problems) is { } wax
+        )
         {
-            yield return PackageOf(vessel, Contents.Of(vessel, candle.NetMass, wax), candle);
+            yield return PackageOf(vessel, Contents.Of(vessel, candle, wax), candle);
         }
     }
 
     private static SoldPackage PackageOf(Vessel vessel, Millilitres contents, Candle candle) =>
-        new(vessel.Name, vessel.Material, vessel.Brimful, vessel.Fill is null ? null : contents, candle.NetMass);
+        new(vessel.Name, vessel.Material, vessel.Brimful, vessel.Fill is null ? null : contents, candle.NetMass, candle.NetVolume);
 
     private static bool SoldInOne(Candle candle, IReadOnlyList<Place> places) => candle.SoldIn.Any(s => places.Any(p => p.Code == s.Code));
 }

@@ -1,5 +1,6 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
 
@@ -21,6 +22,9 @@ internal sealed record Subject(
 
     /// <summary>The maker as declared, whoever stands on the label.</summary>
     public required Maker Declarant { get; init; }
+
+    /// <summary>What kind of product it is.</summary>
+    public required ProductKind Kind { get; init; }
 
     /// <summary>What is in the vessel.</summary>
     public required Millilitres Contents { get; init; }

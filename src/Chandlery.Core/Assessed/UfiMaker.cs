@@ -11,7 +11,7 @@ namespace Chandlery.Core.Assessed;
 internal static class UfiMaker
 {
     /// <summary>The UFI; null when none is needed, refused when one is needed and cannot be made.</summary>
-    public static Parsed<string>? Make(Maker maker, Candle candle, Verdict verdict)
+    public static Parsed<string>? Make(Maker maker, Candle candle, ProductKind kind, Verdict verdict)
     {
         Edition edition = verdict.Law.Edition;
         ClassResult? calling = verdict.Classification.Classes.FirstOrDefault(c =>
@@ -22,7 +22,8 @@ internal static class UfiMaker
             return null;
         }
 
-        string because = $"The candle is {calling.Category.Code}, so its label needs a UFI and the poison centres its composition.";
+        string because =
+            kind.Say("The candle is") + $" {calling.Category.Code}, so its label needs a UFI and the poison centres its composition.";
         if (maker.Vat is not { } vat || candle.FormulationNumber is not { } number)
         {
             return Parsed.Not<string>(

@@ -1,4 +1,5 @@
 using Chandlery.Core.Classified.Methods;
+using Chandlery.Core.Composed;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -11,9 +12,10 @@ internal static class Classifier
     /// <summary>The classification of a mixture.</summary>
     /// <param name="rules">The rules that hold.</param>
     /// <param name="index">What is in the mixture.</param>
-    /// <param name="undeclared">Greatest share that nobody has declared.</param>
-    public static Classification Classify(IReadOnlyList<ClassRule> rules, MixtureIndex index, MassPercent undeclared)
+    /// <param name="composition">The mixture: how much of it nobody has declared, and what was measured of a liquid.</param>
+    public static Classification Classify(IReadOnlyList<ClassRule> rules, MixtureIndex index, Composition composition)
     {
+        MassPercent undeclared = composition.UnknownHigh;
         var classes = new List<ClassResult>();
         var sensitisers = new List<Sensitiser>();
         IReadOnlyList<Substance> substances = index.Substances;
@@ -30,10 +32,14 @@ internal static class Classifier
                 result = AcuteToxicityMethod.Evaluate(acute, substances, unknown);
                 toxicity ??= greatest.Reaches(acute.Unknown.SaidFrom) ? acute.Unknown : null;
             }
+            else if (rules[i] is FlashRule flash)
+            {
+                result = FlashMethod.Evaluate(flash, composition.Liquid);
+            }
             else
             {
                 var limit = (LimitRule)rules[i];
-                result = Evaluate(limit, index, classes);
+                result = IsTooThick(limit, composition) ? null : Evaluate(limit, index, classes);
                 aquatic ??= limit.Unknown is { } said && greatest.Reaches(said.SaidFrom) ? said : null;
                 if (limit.Elicitation is not null)
                 {
@@ -55,6 +61,10 @@ internal static class Classifier
             aquatic is null ? null : new UnknownStatement(unlisted, aquatic.Clause)
         );
     }
+
+    // A viscosity that nobody has measured may be as low as the rule asks: the stricter reading.
+    private static bool IsTooThick(LimitRule rule, Composition composition) =>
+        rule.HighestViscosity is { } highest && composition.Liquid?.Viscosity is { } viscosity && viscosity.Value > highest.Value;
 
     // One ingredient must reach the share; many traces together do not.
     private static MassPercent GreatestUnknown(IReadOnlyList<Substance> substances) =>

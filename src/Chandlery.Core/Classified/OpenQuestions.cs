@@ -10,7 +10,11 @@ namespace Chandlery.Core.Classified;
 internal static class OpenQuestions
 {
     /// <summary>What could not be assessed.</summary>
-    public static IEnumerable<string> Unassessed(Edition edition, IReadOnlyList<Substance> substances, MassPercent undeclared)
+    public static IEnumerable<string> Unassessed(
+        IReadOnlyList<NotComputed> notComputed,
+        IReadOnlyList<Substance> substances,
+        MassPercent undeclared
+    )
     {
         foreach (Substance substance in substances.Where(s => !s.IsKnown))
         {
@@ -33,7 +37,7 @@ internal static class OpenQuestions
             }
         }
 
-        foreach (NotComputed rule in edition.NotComputed)
+        foreach (NotComputed rule in notComputed)
         {
             List<string> who = [.. substances.Where(s => s.Hazards.Any(h => rule.Hazards.Contains(h.Category))).Select(s => s.Name)];
             if (who.Count > 0)

@@ -1,3 +1,4 @@
+using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Composed;
@@ -18,6 +19,9 @@ public sealed record Composition(
 {
     // Below this (percent) the undeclared rest is a rounding of the suppliers' sheets. Our own choice: no law sets it.
     private const double RoundingPercent = 0.005;
+
+    /// <summary>What was measured of a finished liquid; null when nothing is declared, and for solids.</summary>
+    public LiquidFacts? Liquid { get; init; }
 
     /// <summary>Whether more may be undeclared than a rounding of the suppliers' sheets.</summary>
     public bool HasUndeclared => IsMoreThanRounding(UnknownHigh);

@@ -3,7 +3,7 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Core.Declared;
 
-/// <summary>A candle as planned.</summary>
+/// <summary>A candle, or another scented product, as planned.</summary>
 public sealed record Candle : IDeclaration
 {
     /// <summary>File name without its ending.</summary>
@@ -18,13 +18,28 @@ public sealed record Candle : IDeclaration
     /// <summary>Indoors or outdoors.</summary>
     public required CandleUse Use { get; init; }
 
-    /// <summary>What it is poured into.</summary>
-    public required Reference Vessel { get; init; }
+    /// <summary>What kind of product it is; null for a container candle.</summary>
+    public Reference? Kind { get; init; }
 
-    /// <summary>Nominal quantity on the label.</summary>
+    /// <summary>What it is filled into; null when it stands by itself.</summary>
+    public required Reference? Vessel { get; init; }
+
+    /// <summary>Size of a body that stands by itself; null for what is filled into a vessel.</summary>
+    public VesselSize? Size { get; init; }
+
+    /// <summary>Nominal quantity on the label; of a liquid its mass, reckoned with its density.</summary>
     public required Grams NetMass { get; init; }
 
-    /// <summary>Its wax.</summary>
+    /// <summary>Nominal quantity of a liquid; null for what is sold by mass.</summary>
+    public Millilitres? NetVolume { get; init; }
+
+    /// <summary>What was measured of a liquid; null when nothing is declared, and for solids.</summary>
+    public LiquidFacts? Liquid { get; init; }
+
+    /// <summary>The IFRA category that its oils' certificates name for such a product; null for the kind's.</summary>
+    public string? IfraCategory { get; init; }
+
+    /// <summary>Its wax, or the liquid base that its oils are dissolved in.</summary>
     public required Reference Wax { get; init; }
 
     /// <summary>Grams of wax in the scented melt, when the recipe is by mass.</summary>
@@ -42,7 +57,7 @@ public sealed record Candle : IDeclaration
     /// <summary>Second pour, if any.</summary>
     public required TopUp? TopUp { get; init; }
 
-    /// <summary>Its wicks.</summary>
+    /// <summary>Its wicks; none for what does not burn.</summary>
     public required Wicks Wicks { get; init; }
 
     /// <summary>Room kept free below the brim.</summary>
@@ -95,6 +110,9 @@ public sealed record Candle : IDeclaration
 
     /// <summary>How it was written.</summary>
     public Writing Writing { get; init; } = Writing.Plain;
+
+    /// <summary>Whether it is filled again from a station in the shop.</summary>
+    public bool IsRefilledInShop { get; init; }
 
     /// <summary>Whether the e-mark stands beside the quantity.</summary>
     public bool EMark { get; init; }

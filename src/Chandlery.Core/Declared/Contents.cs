@@ -10,16 +10,19 @@ internal static class Contents
     /// vessel is taken as full to the brim.
     /// </summary>
     /// <param name="vessel">The vessel.</param>
-    /// <param name="net">The nominal quantity.</param>
+    /// <param name="candle">Whose nominal quantity it is.</param>
     /// <param name="wax">The wax, whose cold density counts when it is declared.</param>
-    public static Millilitres Of(Vessel vessel, Grams net, Wax wax)
+    public static Millilitres Of(Vessel vessel, Candle candle, Wax wax)
     {
         if (vessel.Fill is not { } fill)
         {
             return vessel.Brimful;
         }
 
-        double taken = wax.SolidDensity is { } density ? net.Value / density.Value : 0;
+        double taken =
+            candle.NetVolume is { } volume ? volume.Value
+            : wax.SolidDensity is { } density ? candle.NetMass.Value / density.Value
+            : 0;
         return new Millilitres(Math.Max(fill.Value, taken));
     }
 }

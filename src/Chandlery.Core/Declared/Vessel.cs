@@ -39,6 +39,25 @@ public sealed record Vessel : IDeclaration
     /// <summary>True when it is declared to bear a warning of danger that can be felt.</summary>
     public required bool HasTactileWarning { get; init; }
 
+    /// <summary>
+    /// What stands by itself, in the place of a vessel: its body is what is measured and labelled, and its volume is the package's
+    /// capacity, since nothing around it can hold less.
+    /// </summary>
+    public static Vessel Standing(Candle candle, VesselSize size) =>
+        new()
+        {
+            Id = candle.Id,
+            Place = candle.Place,
+            Name = "no vessel",
+            Material = "stands by itself",
+            Brimful = new Millilitres(size.Section.AreaSquareMillimetres * size.Height.Value / 1000),
+            Fill = null,
+            Inner = null,
+            Outer = size,
+            IsChildResistant = false,
+            HasTactileWarning = false,
+        };
+
     /// <summary>Volume below a headspace kept free under the brim; null when the inner size is not declared.</summary>
     public Millilitres? Below(Millimetres headspace) =>
         Inner is { } inner

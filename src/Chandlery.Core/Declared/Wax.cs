@@ -3,7 +3,7 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Core.Declared;
 
-/// <summary>A wax, or a blend of waxes.</summary>
+/// <summary>A wax, a blend of waxes, or the liquid base that a diffuser's or a spray's oils are dissolved in.</summary>
 public sealed record Wax : IDeclaration
 {
     /// <summary>File name without its ending.</summary>
@@ -35,6 +35,9 @@ public sealed record Wax : IDeclaration
 
     /// <summary>Density of the molten wax, when declared.</summary>
     public required GramsPerMillilitre? LiquidDensity { get; init; }
+
+    /// <summary>True for a liquid base; its density is that of the liquid.</summary>
+    public bool IsBase { get; init; }
 
     /// <summary>Melting point, when declared.</summary>
     public Celsius? MeltingPoint { get; init; }

@@ -8,6 +8,9 @@ namespace Chandlery.Core.Declared;
 /// <param name="TrimTo">Length that the buyer trims them to.</param>
 public sealed record Wicks(int Count, string? Kind, Millimetres TrimTo)
 {
+    /// <summary>Those of a product that has none.</summary>
+    public static Wicks None { get; } = new(0, null, new Millimetres(0));
+
     /// <summary>The spacing that the wick maker gives; null when not declared.</summary>
     public WickSpacing? Spacing { get; init; }
 }

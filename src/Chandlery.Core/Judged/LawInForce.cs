@@ -13,13 +13,20 @@ public sealed class LawInForce
 {
     private readonly SubstanceResolver resolver;
 
-    internal LawInForce(Edition edition, DateOnly day, DateOnly? onMarketSince, SubstanceResolver resolver)
+    internal LawInForce(
+        Edition edition,
+        DateOnly day,
+        DateOnly? onMarketSince,
+        SubstanceResolver resolver,
+        PhysicalState state = PhysicalState.Solid
+    )
     {
         this.resolver = resolver;
+        State = state;
         Edition = edition;
         Day = day;
         OnMarketSince = onMarketSince;
-        Rules = [.. edition.Rules.Where(r => r.InForce.On(day, onMarketSince))];
+        Rules = [.. edition.RulesFor(state).Where(r => r.InForce.On(day, onMarketSince))];
         Format = edition.Formats.On(day);
     }
 
@@ -32,6 +39,12 @@ public sealed class LawInForce
     /// <summary>Since when the candle has been sold; null for a new one.</summary>
     public DateOnly? OnMarketSince { get; }
 
+    /// <summary>What the products are that it is asked about.</summary>
+    public PhysicalState State { get; }
+
+    /// <summary>Hazards that are not computed of them.</summary>
+    public IReadOnlyList<NotComputed> NotComputed => Edition.NotComputedFor(State);
+
     /// <summary>The classification rules that hold, in the edition's order.</summary>
     public IReadOnlyList<ClassRule> Rules { get; }
 
@@ -40,21 +53,32 @@ public sealed class LawInForce
 
     /// <summary>The same law on the same day for a candle that has been on the market since another day; null for a new one.</summary>
     public LawInForce ForStock(DateOnly? onMarketSince) =>
-        onMarketSince == OnMarketSince ? this : new LawInForce(Edition, Day, onMarketSince, resolver);
+        onMarketSince == OnMarketSince ? this : new LawInForce(Edition, Day, onMarketSince, resolver, State);
+
+    /// <summary>The same law on the same day for products of a state.</summary>
+    public LawInForce ForState(PhysicalState state) => state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver, state);
 
     /// <summary>What the law makes of a composition.</summary>
     public Verdict Judge(Composition composition)
     {
         IReadOnlyList<Substance> substances = resolver.Resolve(composition);
         var index = new MixtureIndex(substances, Edition.HighestCategory);
-        Classification classification = Classifier.Classify(Rules, index, composition.UnknownHigh);
-        LabelElements label = Edition.Label.ShowsHazards ? Label(classification, substances) : LabelElements.None;
+        Classification classification = Classifier.Classify(Rules, index, composition);
+        LabelElements label = Edition.Label.ShowsHazards ? Label(classification, substances, composition) : LabelElements.None;
         return new Verdict(this, composition, substances, classification, label, index);
     }
 
-    private LabelElements Label(Classification classification, IReadOnlyList<Substance> substances)
+    private LabelElements Label(Classification classification, IReadOnlyList<Substance> substances, Composition composition)
     {
         LabelElements ofClasses = LabelSelector.Select(Edition, classification);
-        return ofClasses with { Supplemental = [.. ofClasses.Supplemental, .. IngredientStatements.Due(Edition, substances, Day)] };
+        return ofClasses with
+        {
+            Supplemental =
+            [
+                .. ofClasses.Supplemental,
+                .. IngredientStatements.Due(Edition, substances, Day),
+                .. State == PhysicalState.Liquid ? VapourStatements.Due(Edition, classification, substances, composition.Liquid) : [],
+            ],
+        };
     }
 }

@@ -71,7 +71,20 @@ public sealed class Verdict
     }
 
     /// <summary>What could not be assessed.</summary>
-    public IEnumerable<string> Unassessed() => OpenQuestions.Unassessed(Law.Edition, Substances, Composition.UnknownHigh);
+    public IEnumerable<string> Unassessed() => OpenQuestions.Unassessed(Law.NotComputed, Substances, Composition.UnknownHigh);
+
+    /// <summary>Why nobody can say whether a liquid is flammable; null where it is known, and for solids.</summary>
+    public (string What, Citation Clause)? FlammabilityUnknown =>
+        Law.Rules.OfType<FlashRule>().FirstOrDefault() is { } rule
+        && FlashMethod.Answer(rule, Composition.Liquid) is { IsKnown: false } answer
+            ? (answer.Because, answer.Clause)
+            : null;
+
+    /// <summary>A class that rests on a viscosity which nobody has measured; null for none.</summary>
+    public ClassResult? RestsOnViscosity =>
+        Composition.Liquid?.Viscosity is null
+            ? Classification.Classes.FirstOrDefault(c => c.Rule is LimitRule { HighestViscosity: not null })
+            : null;
 
     /// <summary>Where adding shares may fail, with the clause: for a competent person to decide.</summary>
     public IEnumerable<(string What, Citation Clause)> WhereAddingMayFail() =>

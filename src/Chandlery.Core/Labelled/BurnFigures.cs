@@ -42,6 +42,11 @@ public static class BurnFigures
     // Each wick melts its own part of the surface: the width of that part decides how long the first burn takes.
     private static double FirstBurnHours(Candle candle, Vessel vessel, BurnAdvice advice)
     {
+        if (candle.Wicks.Count == 0)
+        {
+            return 0;
+        }
+
         double areaMm2 = (vessel.Inner ?? vessel.Outer)?.Section.AreaSquareMillimetres ?? 0;
         double widthPerWickCm = 2 * Math.Sqrt(areaMm2 / candle.Wicks.Count / Math.PI) / 10;
         return Math.Max(1, Math.Ceiling(widthPerWickCm * advice.FirstBurnHoursPerCm));

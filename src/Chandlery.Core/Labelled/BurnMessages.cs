@@ -3,40 +3,29 @@ using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Labelled;
 
-/// <summary>All that the burn-safety card says of a candle, as sentences.</summary>
+/// <summary>What is said of the safe use of a product: its kind's messages, as far as they hold of it.</summary>
 public static class BurnMessages
 {
-    /// <summary>The sentences in one language, in the order of the card.</summary>
-    public static IReadOnlyList<string> All(Candle candle, Vessel vessel, BurnAdvice advice, Language language)
+    /// <summary>All of them as sentences in one language, in the order of a listing.</summary>
+    public static IReadOnlyList<string> All(Candle candle, ProductKind kind, Vessel vessel, BurnAdvice advice, Language language)
     {
         IReadOnlyDictionary<string, string> figures = BurnFigures.Of(candle, vessel, advice, language.Figures);
-        return [.. Keys(candle).Select(key => BurnFigures.Fill(language.Safety[key], figures))];
+        return [.. Holding(candle, kind, kind.Listing).Select(key => BurnFigures.Fill(language.Safety[key], figures))];
     }
 
-    private static IEnumerable<string> Keys(Candle candle)
-    {
-        bool several = candle.Wicks.Count > 1;
-        return
-        [
-            "attended",
-            "childrenAndPets",
-            "distance",
-            "flammable",
-            candle.Use == CandleUse.Outdoor ? "outdoorOnly" : "draught",
-            "surface",
-            several ? "trimWicks" : "trimWick",
-            "firstBurn",
-            "longestBurn",
-            "poolClear",
-            "noMoving",
-            "hotVessel",
-            .. several ? new[] { "allWicks" } : [],
-            "snuff",
-            "noLiquid",
-            "relight",
-            "stop",
-            "tallFlame",
-            "fire",
-        ];
-    }
+    /// <summary>The keys of the messages that stand at a place.</summary>
+    public static IReadOnlyList<string> Keys(Candle candle, ProductKind kind, MessageList list) =>
+        Holding(candle, kind, kind.Messages[list]);
+
+    private static List<string> Holding(Candle candle, ProductKind kind, IReadOnlyList<string> keys) =>
+        [.. keys.Where(key => !kind.OnlyWhen.TryGetValue(key, out MessageWhen when) || Holds(when, candle))];
+
+    private static bool Holds(MessageWhen when, Candle candle) =>
+        when switch
+        {
+            MessageWhen.OneWick => candle.Wicks.Count == 1,
+            MessageWhen.SeveralWicks => candle.Wicks.Count > 1,
+            MessageWhen.Indoor => candle.Use == CandleUse.Indoor,
+            _ => candle.Use == CandleUse.Outdoor,
+        };
 }

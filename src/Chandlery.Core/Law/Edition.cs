@@ -35,6 +35,23 @@ public sealed record Edition
     /// <summary>Hazards that are not computed.</summary>
     public required IReadOnlyList<NotComputed> NotComputed { get; init; }
 
+    /// <summary>What it says of liquids beside that; null where nothing is known.</summary>
+    public required LiquidRules? Liquids { get; init; }
+
+    /// <summary>The classification rules for a product of a state: those of liquids stand before those of every mixture.</summary>
+    public IReadOnlyList<ClassRule> RulesFor(PhysicalState state) =>
+        state == PhysicalState.Liquid && Liquids is { } liquids ? [.. liquids.Rules, .. Rules] : Rules;
+
+    /// <summary>What is not computed of a product of a state.</summary>
+    public IReadOnlyList<NotComputed> NotComputedFor(PhysicalState state) =>
+        state == PhysicalState.Liquid && Liquids is { } liquids
+            ? [.. liquids.NotComputed, .. NotComputed.Where(n => !n.Hazards.Any(h => LiquidHazards.Contains(h)))]
+            : NotComputed;
+
+    // What the rules of liquids answer, or say themselves that they do not, is not said a second time for solids.
+    private IEnumerable<HazardCategory> LiquidHazards =>
+        Liquids is { } liquids ? liquids.Rules.SelectMany(r => r.Results).Concat(liquids.NotComputed.SelectMany(n => n.Hazards)) : [];
+
     /// <summary>Label elements by category.</summary>
     public required IReadOnlyList<LabelElement> Elements { get; init; }
 
@@ -114,11 +131,11 @@ public sealed record Edition
     public Edition() => highestCategory = new Lazy<int>(FindHighestCategory);
 
     private int FindHighestCategory() =>
-        Rules
+        RulesFor(PhysicalState.Liquid)
             .OfType<LimitRule>()
             .SelectMany(r => r.Rungs.Concat(r.WhereAddingMayFail?.Rungs ?? []))
             .SelectMany(r => r.Terms.SelectMany(t => t.Hazards).Append(r.Result))
-            .Concat(Rules.OfType<LimitRule>().SelectMany(r => r.Elicitation?.Limits.Select(l => l.Key) ?? []))
+            .Concat(RulesFor(PhysicalState.Liquid).OfType<LimitRule>().SelectMany(r => r.Elicitation?.Limits.Select(l => l.Key) ?? []))
             .Select(h => h.Index)
             .DefaultIfEmpty(0)
             .Max();

@@ -24,6 +24,9 @@ public sealed record Lawbook
     /// <summary>Why there are no texts in a language that a place needs, by its code.</summary>
     public required IReadOnlyDictionary<string, string> WithoutTexts { get; init; }
 
+    /// <summary>Kinds of product, by file name.</summary>
+    public required Shelf<ProductKind> Kinds { get; init; }
+
     /// <summary>Burn-safety figures.</summary>
     public required BurnAdvice Burning { get; init; }
 

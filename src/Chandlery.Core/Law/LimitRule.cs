@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Law;
 
@@ -22,6 +23,9 @@ public sealed record LimitRule : ClassRule
 
     /// <summary>When unknown hazards of this group are said; null where the law asks no such statement.</summary>
     public required UnknownAquatic? Unknown { get; init; }
+
+    /// <summary>The rule holds only of liquids whose kinematic viscosity at 40 °C is no higher; null where it does not matter.</summary>
+    public SquareMillimetresPerSecond? HighestViscosity { get; init; }
 
     /// <inheritdoc/>
     public override IEnumerable<HazardCategory> Results => Rungs.Select(r => r.Result).Distinct();

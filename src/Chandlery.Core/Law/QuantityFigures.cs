@@ -12,6 +12,13 @@ public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> 
 {
     private const double SquareMmPerSquareInch = 25.4 * 25.4;
 
+    /// <summary>
+    /// The least height for the nominal quantity of a product in this vessel. The bands in grams hold in millilitres too; the data
+    /// says where that stands.
+    /// </summary>
+    public Millimetres HeightFor(Candle candle, Vessel vessel) =>
+        HeightFor(new Grams(candle.NetVolume?.Value ?? candle.NetMass.Value), vessel);
+
     /// <summary>The least height for this quantity in this vessel.</summary>
     public Millimetres HeightFor(Grams quantity, Vessel vessel)
     {

@@ -123,6 +123,36 @@ public enum SheetCondition
     /// <summary>It is dangerous goods in a package that is too large to be free.</summary>
     DangerousGoodsInLargePackage,
 
+    /// <summary>It is dangerous goods, and its proper shipping name carries the names of substances.</summary>
+    NamedForTransport,
+
+    /// <summary>It is dangerous to waters, whatever its entry in the list of dangerous goods.</summary>
+    DangerousToWaters,
+
+    /// <summary>It may travel as a limited quantity.</summary>
+    LimitedQuantity,
+
+    /// <summary>It burns with a flame of its own.</summary>
+    Burns,
+
+    /// <summary>It is wax without a wick, for a warmer.</summary>
+    Warmed,
+
+    /// <summary>It is a liquid.</summary>
+    Liquid,
+
+    /// <summary>A flash point of the liquid was measured.</summary>
+    HasFlashPoint,
+
+    /// <summary>A boiling point of the liquid was measured.</summary>
+    HasBoilingPoint,
+
+    /// <summary>A viscosity of the liquid was measured.</summary>
+    HasViscosity,
+
+    /// <summary>A density of the liquid was measured.</summary>
+    HasLiquidDensity,
+
     /// <summary>Sections 2 and 3 name hazard statements.</summary>
     HasStatements,
 

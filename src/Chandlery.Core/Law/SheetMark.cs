@@ -114,6 +114,33 @@ public enum SheetMark
     /// <summary>Substances that the proper shipping name carries.</summary>
     TransportNames,
 
+    /// <summary>Net volume of a liquid.</summary>
+    NetVolume,
+
+    /// <summary>Packages of liquids up to this volume are free.</summary>
+    SmallUpToLitres,
+
+    /// <summary>The most that an inner package of a limited quantity holds.</summary>
+    LimitedUpTo,
+
+    /// <summary>The most that a package of limited quantities weighs, gross.</summary>
+    LimitedGross,
+
+    /// <summary>Where limited quantities stand.</summary>
+    LimitedClause,
+
+    /// <summary>Measured flash point of a liquid with its method.</summary>
+    FlashPoint,
+
+    /// <summary>Measured initial boiling point of a liquid.</summary>
+    BoilingPoint,
+
+    /// <summary>Measured kinematic viscosity of a liquid.</summary>
+    Viscosity,
+
+    /// <summary>Measured density of a liquid.</summary>
+    LiquidDensity,
+
     /// <summary>Packages up to this mass are free.</summary>
     SmallUpTo,
 

@@ -20,7 +20,13 @@ public static class SheetMarkNeeds
             SheetMark.MeltingLow or SheetMark.MeltingHigh => [SheetCondition.MeltsAtOneTemperature, SheetCondition.MeltsOverARange],
             SheetMark.DensityLow or SheetMark.DensityHigh => [SheetCondition.HasOneDensity, SheetCondition.HasSeveralDensities],
             SheetMark.FlashPoints => [SheetCondition.HasOils],
-            SheetMark.TransportClasses or SheetMark.TransportNames =>
+            SheetMark.FlashPoint => [SheetCondition.HasFlashPoint],
+            SheetMark.BoilingPoint => [SheetCondition.HasBoilingPoint],
+            SheetMark.Viscosity => [SheetCondition.HasViscosity],
+            SheetMark.LiquidDensity => [SheetCondition.HasLiquidDensity],
+            SheetMark.LimitedUpTo => [SheetCondition.LimitedQuantity],
+            SheetMark.TransportNames => [SheetCondition.NamedForTransport],
+            SheetMark.TransportClasses =>
             [
                 SheetCondition.DangerousGoods,
                 SheetCondition.DangerousGoodsInSmallPackage,

@@ -15,4 +15,8 @@ public sealed record SmallPackageRules(
     IReadOnlyList<Relief> Rows,
     IReadOnlyList<InnerPackageRule> Inner,
     TinyPackageRule? Tiny
-);
+)
+{
+    /// <summary>Where it stands that an outer package bears the labels that cannot be read through it; none where no rule is known.</summary>
+    public Citation OuterClause { get; init; } = Citation.None;
+}

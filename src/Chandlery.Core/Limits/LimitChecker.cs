@@ -7,33 +7,38 @@ namespace Chandlery.Core.Limits;
 /// <summary>Checks a candle against every limit that its declarations name.</summary>
 public static class LimitChecker
 {
-    /// <summary>The IFRA category of candles (IFRA, 49th Amendment, guidance on product categories).</summary>
-    public const string CandleCategory = "12";
-
     /// <summary>All checks.</summary>
-    public static IReadOnlyList<LimitCheck> Check(Candle candle, Vessel vessel, Wax wax, Recipe recipe)
+    public static IReadOnlyList<LimitCheck> Check(Candle candle, LimitedAs kind, Vessel vessel, Wax wax, Recipe recipe)
     {
-        List<LimitCheck> checks = [.. OfBlend(wax, recipe, candle.Temperatures.AddFragrance)];
+        List<LimitCheck> checks = [.. OfBlend(kind, wax, recipe, candle.Temperatures.AddFragrance)];
         checks.AddRange(recipe.Extras.Where(e => e.Extra.Highest is not null).Select(ExtraShare));
-        checks.Add(Volume(candle, vessel, wax));
+        checks.AddRange(
+            candle.NetVolume is { } volume ? [LiquidVolume(volume, vessel)]
+            : candle.Vessel is null ? []
+            : [Volume(candle, kind, vessel, wax)]
+        );
         return checks;
     }
 
-    /// <summary>The checks of the oils in their wax, whatever the vessel.</summary>
-    /// <param name="wax">The wax.</param>
+    /// <summary>The checks of the oils in their wax or base, whatever the vessel.</summary>
+    /// <param name="kind">As what sort of product.</param>
+    /// <param name="wax">The wax or base.</param>
     /// <param name="recipe">What is in it.</param>
     /// <param name="adding">The temperature at which the oil is added; null when not declared.</param>
-    public static IEnumerable<LimitCheck> OfBlend(Wax wax, Recipe recipe, Celsius? adding) =>
-        recipe.Oils.Count == 0
-            ? []
-            :
-            [
-                WaxLoad(wax, recipe),
-                .. recipe.Oils.Select(o => OilLoad(o, recipe)),
-                .. recipe.Oils.Select(Ifra),
-                IfraBlend(recipe),
-                .. recipe.Oils.Select(o => FlashPoint(o.Oil, adding)),
-            ];
+    public static IEnumerable<LimitCheck> OfBlend(LimitedAs kind, Wax wax, Recipe recipe, Celsius? adding)
+    {
+        if (recipe.Oils.Count == 0)
+        {
+            return [];
+        }
+
+        // A liquid is mixed cold.
+        IEnumerable<LimitCheck> flashPoints = wax.IsBase ? [] : recipe.Oils.Select(o => FlashPoint(o.Oil, adding));
+        IEnumerable<LimitCheck> ifra = kind.IfraCategory is { } category
+            ? [.. recipe.Oils.Select(o => Ifra(o, category, kind)), IfraBlend(recipe, category)]
+            : [NoCategory(kind)];
+        return [WaxLoad(wax, recipe), .. recipe.Oils.Select(o => OilLoad(o, recipe, wax.IsBase)), .. ifra, .. flashPoints];
+    }
 
     private static LimitCheck WaxLoad(Wax wax, Recipe recipe)
     {
@@ -48,13 +53,15 @@ public static class LimitChecker
             name,
             value,
             highest.Percent.Value,
-            UnitOf(highest.Basis),
+            UnitOf(highest.Basis, wax.IsBase),
             wax.Supplier,
-            "More oil than the wax holds sweats out, burns badly or catches fire."
+            wax.IsBase
+                ? "More oil than the base dissolves parts from it."
+                : "More oil than the wax holds sweats out, burns badly or catches fire."
         );
     }
 
-    private static LimitCheck OilLoad(OilShare oil, Recipe recipe)
+    private static LimitCheck OilLoad(OilShare oil, Recipe recipe, bool isLiquid)
     {
         string name = $"load of {oil.Oil.Name} against its maker's limit";
         if (oil.Oil.HighestLoad is not { } highest)
@@ -62,40 +69,56 @@ public static class LimitChecker
             return Unknown(name, oil.Oil.Supplier, $"The highest load of {oil.Oil.Name} is not declared.");
         }
 
+        if (isLiquid && highest.Basis == LoadBasis.Wax)
+        {
+            return Unknown(
+                name,
+                oil.Oil.Supplier,
+                $"The highest load of {oil.Oil.Name} is declared for wax; ask what its maker allows in a liquid."
+            );
+        }
+
         double value = InBasis(highest.Basis, recipe) * oil.ShareOfBlend.Value / 100;
         return Compare(
             name,
             value,
             highest.Percent.Value,
-            UnitOf(highest.Basis),
+            UnitOf(highest.Basis, isLiquid),
             oil.Oil.Supplier,
             "The fragrance house does not stand behind more."
         );
     }
 
-    private static LimitCheck Ifra(OilShare oil)
+    private static LimitCheck NoCategory(LimitedAs kind) =>
+        Unknown(
+            "IFRA category",
+            "all oils",
+            $"Which category a {kind.Name} is in stands on the oils' certificates: write it under 'ifraCategory'."
+        );
+
+    private static LimitCheck Ifra(OilShare oil, string category, LimitedAs kind)
     {
-        string name = $"IFRA category {CandleCategory}, {oil.Oil.Name}";
-        if (oil.Oil.Ifra is not { } certificate || !certificate.Limits.TryGetValue(CandleCategory, out IfraLimit? limit))
+        string name = $"IFRA category {category}, {oil.Oil.Name}";
+        if (oil.Oil.Ifra is not { } certificate || !certificate.Limits.TryGetValue(category, out IfraLimit? limit))
         {
-            return Unknown(name, oil.Oil.Supplier, $"No IFRA certificate for category {CandleCategory} is declared for {oil.Oil.Name}.");
+            return Unknown(name, oil.Oil.Supplier, $"No IFRA certificate for category {category} is declared for {oil.Oil.Name}.");
         }
 
         return Compare(
             name,
             oil.Share.Value,
             limit.Highest.Value,
-            "% of candle",
+            kind.Burns ? "% of candle" : "% of product",
             $"{oil.Oil.Supplier}, IFRA amendment {certificate.Amendment} of {certificate.Date:yyyy-MM-dd}",
             "A code of the fragrance trade, no law; the certificate gives the highest share of the finished product."
         );
     }
 
     // Oils may share a restricted substance, so each oil's use of its own allowance is added.
-    private static LimitCheck IfraBlend(Recipe recipe)
+    private static LimitCheck IfraBlend(Recipe recipe, string category)
     {
-        string name = $"IFRA category {CandleCategory}, all oils together";
-        var limits = recipe.Oils.Select(o => o.Oil.Ifra?.Limits.GetValueOrDefault(CandleCategory)?.Highest.Value).ToList();
+        string name = $"IFRA category {category}, all oils together";
+        var limits = recipe.Oils.Select(o => o.Oil.Ifra?.Limits.GetValueOrDefault(category)?.Highest.Value).ToList();
         if (limits.Any(l => l is null))
         {
             return Unknown(name, "all oils", "Not every oil has an IFRA certificate, so the blend could not be checked.");
@@ -149,9 +172,21 @@ public static class LimitChecker
             "Its maker does not stand behind more."
         );
 
-    private static LimitCheck Volume(Candle candle, Vessel vessel, Wax wax)
+    private static LimitCheck LiquidVolume(Millilitres volume, Vessel vessel) =>
+        Compare(
+            "volume of the liquid against its vessel",
+            volume.Value,
+            vessel.Fill?.Value ?? vessel.Brimful.Value,
+            "ml",
+            vessel.Name,
+            "A liquid that is filled to the brim leaks when it gets warm."
+        );
+
+    private static LimitCheck Volume(Candle candle, LimitedAs kind, Vessel vessel, Wax wax)
     {
-        const string name = "volume of the molten candle against the vessel below its headspace";
+        string name = kind.Burns
+            ? "volume of the molten candle against the vessel below its headspace"
+            : "volume of the molten wax against the vessel below its headspace";
         if (wax.LiquidDensity is not { } density)
         {
             return Unknown(name, wax.Supplier, $"The density of molten {wax.Name} is not declared.");
@@ -169,14 +204,21 @@ public static class LimitChecker
             Math.Min(free.Value, vessel.Fill?.Value ?? double.PositiveInfinity),
             "ml",
             vessel.Name,
-            "What does not fit runs over; a flame too near the brim heats the vessel."
+            kind.Burns ? "What does not fit runs over; a flame too near the brim heats the vessel." : "What does not fit runs over."
         );
     }
 
     private static double InBasis(LoadBasis basis, Recipe recipe) =>
         basis == LoadBasis.Wax ? recipe.MeltLoadOfWax.Value : recipe.MeltLoadOfCandle.Value;
 
-    private static string UnitOf(LoadBasis basis) => basis == LoadBasis.Wax ? "% of wax" : "% of candle";
+    private static string UnitOf(LoadBasis basis, bool isLiquid) =>
+        (basis, isLiquid) switch
+        {
+            (LoadBasis.Wax, false) => "% of wax",
+            (LoadBasis.Wax, true) => "% of base",
+            (_, false) => "% of candle",
+            _ => "% of product",
+        };
 
     private static LimitCheck Compare(string name, double value, double limit, string unit, string source, string explanation) =>
         new(name, value, limit, unit, value <= limit * (1 + MassPercent.RelativeTolerance), source, explanation);

@@ -8,4 +8,12 @@ namespace Chandlery.Core.Notified;
 /// <param name="Brimful">What it holds.</param>
 /// <param name="Contents">What is in it; null where no fill line is declared.</param>
 /// <param name="Net">The nominal quantity.</param>
-public sealed record SoldPackage(string Vessel, string Material, Millilitres Brimful, Millilitres? Contents, Grams Net);
+/// <param name="Volume">The nominal quantity of a liquid; null for solids.</param>
+public sealed record SoldPackage(
+    string Vessel,
+    string Material,
+    Millilitres Brimful,
+    Millilitres? Contents,
+    Grams Net,
+    Millilitres? Volume = null
+);

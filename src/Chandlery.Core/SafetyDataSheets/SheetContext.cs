@@ -14,7 +14,7 @@ internal sealed class SheetContext
     {
         Assessment = assessment;
         Language = language;
-        Texts = new SheetTexts(words, lawbook.SheetSentences.Phrases, language.Local);
+        Texts = new SheetTexts(words, lawbook.SheetSentences.Phrases, language.Local, assessment.Kind);
         Rules = assessment.Edition.SafetySheet;
         Abbreviations =
         [
@@ -26,9 +26,16 @@ internal sealed class SheetContext
         Classification forTransport = lawbook
             .Edition(Rules.Transport.ClassifiedBy)
             .On(assessment.AsOf)
+            .ForState(assessment.Kind.State)
             .Judge(assessment.Composition)
             .Classification;
-        Transport = SheetTransport.Of(Rules.Transport, forTransport, assessment.Candle.NetMass);
+        Transport = SheetTransport.Of(
+            Rules.Transport,
+            forTransport,
+            assessment.Kind.State,
+            assessment.Candle.NetMass,
+            assessment.Candle.NetVolume
+        );
     }
 
     /// <summary>The candle.</summary>
@@ -66,7 +73,8 @@ internal sealed class SheetContext
         [.. RulesFor(area).Select(Assessment.Verdict.ResultOf).OfType<ClassResult>()];
 
     /// <summary>Hazards for health that are not computed.</summary>
-    public IEnumerable<NotComputed> HealthNotComputed => Assessment.Edition.NotComputed.Where(n => n.Hazards[0].Area == HazardArea.Health);
+    public IEnumerable<NotComputed> HealthNotComputed =>
+        Assessment.Verdict.Law.NotComputed.Where(n => n.Hazards[0].Area == HazardArea.Health);
 
     /// <summary>Substances with one of these hazards, at whatever share.</summary>
     public IReadOnlyList<Substance> With(IEnumerable<HazardCategory> hazards) =>

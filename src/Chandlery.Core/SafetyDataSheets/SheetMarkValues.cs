@@ -46,14 +46,29 @@ internal static class SheetMarkValues
             SheetMark.ConcerningFrom => $"{context.Figures.Declared(context.Rules.Concerning.From.Value)} %",
             SheetMark.NamedFromClause => context.Rules.NamedFrom[0].Clause,
             SheetMark.NetMass => Grams(a.Candle.NetMass.Value, context.Figures),
-            SheetMark.UnNumber => transport.UnNumber,
-            SheetMark.UnName => transport.Name,
-            SheetMark.UnClass => transport.Class,
-            SheetMark.PackingGroup => transport.PackingGroup,
+            SheetMark.UnNumber => context.Transport.Entry.UnNumber,
+            SheetMark.UnName => context.Transport.Entry.Name,
+            SheetMark.UnClass => context.Transport.Entry.Class,
+            SheetMark.PackingGroup => context.Transport.Entry.PackingGroup,
             SheetMark.TransportClause => transport.Clause,
             SheetMark.TransportClasses => string.Join(", ", context.Transport.Classes),
             SheetMark.TransportNames => string.Join(", ", context.Transport.Names),
             SheetMark.SmallUpTo => $"{context.Figures.Declared(transport.SmallUpTo.Value / 1000)} kg",
+            SheetMark.NetVolume => a.Candle.NetVolume is { } volume
+                ? $"{context.Figures.Declared(volume.Value)} ml"
+                : Grams(a.Candle.NetMass.Value, context.Figures),
+            SheetMark.SmallUpToLitres => Litres(transport.SmallLiquidUpTo, context.Figures),
+            SheetMark.LimitedUpTo => context.Transport.Entry.LimitedUpTo is { } limited ? Litres(limited, context.Figures) : null,
+            SheetMark.LimitedGross => $"{context.Figures.Declared(transport.LimitedGross.Value / 1000)} kg",
+            SheetMark.LimitedClause => transport.LimitedClause,
+            SheetMark.FlashPoint => a.Candle.Liquid?.FlashPoint is { } flash
+                ? $"{(flash.IsLowerBound ? "> " : "")}{Degrees(flash.Temperature, context.Figures)}{(flash.Method is { } method ? $" ({method})" : "")}"
+                : null,
+            SheetMark.BoilingPoint => Degrees(a.Candle.Liquid?.Boiling, context.Figures),
+            SheetMark.Viscosity => a.Candle.Liquid?.Viscosity is { } viscosity
+                ? $"{context.Figures.Declared(viscosity.Value)} mm²/s"
+                : null,
+            SheetMark.LiquidDensity => Density(a.Candle.Liquid?.Density, context.Figures),
             SheetMark.SmallClause => transport.SmallClause,
             _ => Concerning(mark, context) ?? Property(mark, a.Composition.Recipe, context),
         };
@@ -104,6 +119,8 @@ internal static class SheetMarkValues
 
     private static IEnumerable<string> CodesOf(Substance s, IEnumerable<HazardCategory> hazards) =>
         s.Hazards.Where(h => hazards.Contains(h.Category)).Select(h => h.Category.Code);
+
+    private static string Litres(Millilitres volume, FigureFormat figures) => $"{figures.Declared(volume.Value / 1000)} l";
 
     private static string Grams(double grams, FigureFormat figures) => $"{figures.Declared(grams)} g";
 

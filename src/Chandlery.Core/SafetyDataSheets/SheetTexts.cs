@@ -6,7 +6,8 @@ namespace Chandlery.Core.SafetyDataSheets;
 /// <param name="words">Words of the sheet.</param>
 /// <param name="phrases">Phrases in English.</param>
 /// <param name="local">Words that are others where the sheet is handed out.</param>
-internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhrase, string> phrases, LocalWords local)
+/// <param name="kind">What the product is: our texts speak of candles.</param>
+internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhrase, string> phrases, LocalWords local, ProductKind kind)
 {
     private const string EnglishCode = "en";
     private readonly List<string> inEnglish = [];
@@ -48,11 +49,18 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
             inEnglish.Add(subsection);
         }
 
-        return text;
+        return kind.Say(text);
     }
 
+    // A translation speaks of candles as the English text does, and only the English one can be said of another kind.
     private string Translated(string key, string english)
     {
+        string said = kind.Say(english);
+        if (said != english)
+        {
+            return local.In(English(said));
+        }
+
         if (!words.Sentences.TryGetValue(key, out string? own))
         {
             return local.In(HasLetters(english) ? English(english) : english);

@@ -113,7 +113,7 @@ internal sealed record DesignView(
             facts.Kind,
             facts.Scents,
             facts.Quantity,
-            $"{facts.Wicks.ToString(CultureInfo.InvariantCulture)} {facts.Words.Wicks}",
+            facts.Wicks > 0 ? $"{facts.Wicks.ToString(CultureInfo.InvariantCulture)} {facts.Words.Wicks}" : "",
             facts.BurnHours > 0 ? $"{facts.Figures.Declared(facts.BurnHours)} {facts.Words.Hours}" : "",
             facts.Batch,
             facts.ShowsShares ? $"○ {facts.Figures.Declared(Tideline.RingPercent(facts.Parts.Count))} %" : "",

@@ -52,7 +52,13 @@ public abstract class PaperKind
 
     /// <summary>Name of its file, without format.</summary>
     public string FileName(Assessment a, Language language) =>
-        IsPerLanguage && a.Languages.Count > 1 ? $"{a.Id}-{language.Code}-{Id}" : $"{a.Id}-{Id}";
+        IsPerLanguage && a.Languages.Count > 1 ? $"{a.Id}-{language.Code}-{EndingFor(a)}" : $"{a.Id}-{EndingFor(a)}";
+
+    /// <summary>With what the names of its files end.</summary>
+    protected virtual string EndingFor(Assessment a) => Id;
+
+    /// <summary>Whether the product's kind has it.</summary>
+    public bool IsFor(Assessment a) => !a.Kind.WithoutPapers.Contains(Id);
 
     /// <summary>What it is called where it could be mistaken for its like in another language.</summary>
     public string CalledIn(Assessment a, Language language) =>
@@ -61,6 +67,11 @@ public abstract class PaperKind
     /// <summary>The paper, or why there is none.</summary>
     public PaperOutcome Make(PaperRequest request)
     {
+        if (!IsFor(request.Assessment))
+        {
+            return new MissingPaper($"none is made of a {request.Assessment.Kind.Name} so far.", IsDue: false, []);
+        }
+
         if (NeedsSale && request.Assessment.StopsSale)
         {
             return new MissingPaper("something stops the sale; the assessment says what.", IsDue: true, []);

@@ -1,19 +1,26 @@
 namespace Chandlery.Paper.Papers;
 
-/// <summary>Which burn-safety messages there are for whom, and the signs that stand beside them.</summary>
+/// <summary>The signs that stand beside messages on safe use.</summary>
 internal static class SafetyMessages
 {
-    /// <summary>Messages that EN 15494 asks of every candle (four; see the project's sources), in the order they are shown.</summary>
-    public static readonly IReadOnlyList<string> Compulsory = ["attended", "childrenAndPets", "distance", "flammable"];
-
-    /// <summary>The three that save lives, which cards set largest.</summary>
-    public static readonly IReadOnlyList<string> First = ["attended", "childrenAndPets", "flammable"];
-
     /// <summary>The sign of a message, or of a word of a law's own warning.</summary>
     public static string SignOf(string key) =>
         key switch
         {
             "trimWicks" => "trimWick",
+            "votiveHolder" => "holder",
+            "holderHot" => "hotVessel",
+            "meltChildren" or "liquidChildren" => "outOfReach",
+            "meltNoFlame" => "noMatch",
+            "meltFood" => "noFood",
+            "meltWaste" or "liquidDrain" => "noDrain",
+            "meltBurnt" => "coolBurn",
+            "liquidFlames" => "noFire",
+            "liquidHands" => "washHands",
+            "liquidAir" => "airRoom",
+            "liquidSpilt" => "wipeUp",
+            "liquidSwallowed" => "callForHelp",
+            "liquidEyes" => "rinseEyes",
             "astmSight" => "attended",
             "astmFire" => "flammable",
             "astmChildren" => "childrenAndPets",

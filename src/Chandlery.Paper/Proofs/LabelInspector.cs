@@ -134,13 +134,15 @@ public static class LabelInspector
 
     private static Inspection Figures(IReadOnlyList<MeasuredPage> pages, Assessment a)
     {
-        double required = a.Edition.Formats.Quantity.HeightFor(a.Candle.NetMass, a.Vessel).Value;
-        string grams = Core.Quantities.Figures.Plain(a.Candle.NetMass.Value) + " g";
-        MeasuredLine? line = pages.SelectMany(p => p.Lines).FirstOrDefault(l => l.Text.Contains(grams, StringComparison.Ordinal));
+        double required = a.Edition.Formats.Quantity.HeightFor(a.Candle, a.Vessel).Value;
+        string quantity = a.Candle.NetVolume is { } volume
+            ? Core.Quantities.Figures.Plain(volume.Value) + " ml"
+            : Core.Quantities.Figures.Plain(a.Candle.NetMass.Value) + " g";
+        MeasuredLine? line = pages.SelectMany(p => p.Lines).FirstOrDefault(l => l.Text.Contains(quantity, StringComparison.Ordinal));
         double? height = line?.FigureMm;
         return new Inspection(
             "figures of the quantity",
-            height is { } h ? $"{Mm(h)} mm" : $"'{grams}' not found",
+            height is { } h ? $"{Mm(h)} mm" : $"'{quantity}' not found",
             $"at least {Mm(required)} mm",
             height >= required - 0.02,
             a.Edition.Formats.Quantity.Clause

@@ -17,6 +17,7 @@ public sealed partial class DocumentedCommandTests : IDisposable
     [InlineData("data/guide/makers.md", 12)]
     [InlineData("data/guide/if-something-goes-wrong.md", 8)]
     [InlineData("data/guide/a-day-at-the-bench.md", 8)]
+    [InlineData("data/guide/kinds-of-product.md", 4)]
     public void Every_command_does_what_it_says(string document, int least)
     {
         Directory.CreateSymbolicLink(Path.Combine(folder, "data"), Path.Combine(TestLaw.Repository, "data"));

@@ -95,9 +95,9 @@ public sealed class FolderTests : IDisposable
         (int code, _, string errors) = Command.Run([command[0], In(""), .. command[1..]]);
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Equal(1, Times(errors, "'supplier' is missing"));
-        Assert.Equal(6, Times(errors, $"Not assessed, because {In("waxes/soy-flake.yaml")} has problems."));
+        Assert.Equal(8, Times(errors, $"Not assessed, because {In("waxes/soy-flake.yaml")} has problems."));
         Assert.DoesNotContain("There is no wax", errors, StringComparison.Ordinal);
-        Assert.Equal(9, errors.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Equal(11, errors.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
     }
 
     [Fact]
@@ -118,7 +118,7 @@ public sealed class FolderTests : IDisposable
         (int code, _, string errors) = Command.Run("assess", In(""));
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Equal(1, Times(errors, "'telephone' is missing"));
-        Assert.Equal(4, Times(errors, $"Not assessed, because {In("maker.yaml")} has problems."));
+        Assert.Equal(12, Times(errors, $"Not assessed, because {In("maker.yaml")} has problems."));
     }
 
     [Fact]

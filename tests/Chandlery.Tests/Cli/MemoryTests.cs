@@ -42,7 +42,7 @@ public sealed class MemoryTests
                     || l.Contains("data/law/northern-ireland/", StringComparison.Ordinal)
                 ),
         ];
-        Assert.Equal(7, left.Count(l => !l.Contains("poison-centres", StringComparison.Ordinal)));
+        Assert.Equal(8, left.Count(l => !l.Contains("poison-centres", StringComparison.Ordinal)));
         Assert.DoesNotContain(
             left,
             l => l.Contains("label-format", StringComparison.Ordinal) || l.Contains("precautions", StringComparison.Ordinal)

@@ -131,7 +131,7 @@ public sealed class VocabularyTests
     public void The_undeclared_rest_is_an_open_question()
     {
         string[] Said(double rest, params Ingredient[] lines) =>
-            [.. OpenQuestions.Unassessed(TestLaw.Eu, TestLaw.Substances(TestLaw.Mixture(lines)), new MassPercent(rest))];
+            [.. OpenQuestions.Unassessed(TestLaw.Eu.NotComputed, TestLaw.Substances(TestLaw.Mixture(lines)), new MassPercent(rest))];
 
         Assert.Empty(Said(0.005));
         Assert.Equal(["Up to 0.51 % of the candle is not declared by anybody; what is in it was not assessed."], Said(0.51));
@@ -143,7 +143,9 @@ public sealed class VocabularyTests
     public void What_is_not_computed_names_its_first_four_causes(int count, string start)
     {
         Ingredient[] lines = [.. Enumerable.Range(0, count).Select(i => TestLaw.Line($"oil {i}", 2, ["Flam. Liq. 3, H226"]))];
-        string said = Assert.Single(OpenQuestions.Unassessed(TestLaw.Eu, TestLaw.Substances(TestLaw.Mixture(lines)), MassPercent.Zero));
+        string said = Assert.Single(
+            OpenQuestions.Unassessed(TestLaw.Eu.NotComputed, TestLaw.Substances(TestLaw.Mixture(lines)), MassPercent.Zero)
+        );
         Assert.StartsWith(start, said, StringComparison.Ordinal);
     }
 }

@@ -1,3 +1,4 @@
+using Chandlery.Core.Law;
 using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Papers;
@@ -73,9 +74,10 @@ public sealed class SignTests
         foreach (CardPaper card in PaperList.Own.All.OfType<CardPaper>())
         {
             Scene page = TestLaw.Made(card.Id, TestLaw.Demo("candles/harbour-bowl.yaml")).Document.Pages[0];
-            double[] first = [.. page.Marks.Where(m => SafetyMessages.First.Contains(m.Name)).Select(m => m.WidthMm)];
-            double[] rest = [.. page.Marks.Where(m => !SafetyMessages.First.Contains(m.Name)).Select(m => m.WidthMm)];
-            Assert.Equal(SafetyMessages.First.Count, first.Length);
+            IReadOnlyList<string> saving = TestLaw.Lawbook.Kinds.Find(ProductKind.Usual)!.Messages[MessageList.First];
+            double[] first = [.. page.Marks.Where(m => saving.Contains(m.Name)).Select(m => m.WidthMm)];
+            double[] rest = [.. page.Marks.Where(m => !saving.Contains(m.Name)).Select(m => m.WidthMm)];
+            Assert.Equal(saving.Count, first.Length);
             Assert.All(rest, side => Assert.Equal(first[0] / 2, side, 2));
             Assert.All(rest, side => Assert.True(side >= SmallestSideMm, $"{card.Id}: {side} mm"));
         }

@@ -252,7 +252,9 @@ public sealed class SafetySheetTests
         return SheetTransport.Of(
             TestLaw.Eu.SafetySheet.Transport,
             TestLaw.Law(TestLaw.Lawbook.Edition("un-ghs")).Judge(composition).Classification,
-            new Grams(grams)
+            PhysicalState.Solid,
+            new Grams(grams),
+            volume: null
         );
     }
 

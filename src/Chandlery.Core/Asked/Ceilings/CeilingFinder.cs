@@ -35,7 +35,7 @@ public sealed class CeilingFinder
         : this(
             assessment.Verdict,
             MixingLine.Of(assessment.Composition.Recipe, varied, oilId),
-            recipe => LimitChecker.Check(assessment.Candle, assessment.Vessel, wax, recipe)
+            recipe => LimitChecker.Check(assessment.Candle, assessment.LimitedAs, assessment.Vessel, wax, recipe)
         ) { }
 
     /// <summary>Prepares any line of a recipe.</summary>
@@ -142,13 +142,17 @@ public sealed class CeilingFinder
 
     private IReadOnlyList<LimitCheck> LimitsAt(double x) => limits(line.At(x));
 
+    // What was measured of a liquid is no ingredient's doing, and is taken as it is.
+    private static string SetBy(ClassResult result) =>
+        result.Working.Lines.Count > 0 ? result.Working.Lines[0].Substance : "the liquid as measured";
+
     private Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> StateAt(double x)
     {
         var state = new Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)>();
-        Verdict at = verdict.Law.Judge(Composer.Compose(line.At(x)));
+        Verdict at = verdict.Law.Judge(Composer.Compose(line.At(x)) with { Liquid = verdict.Composition.Liquid });
         foreach (ClassResult c in at.Classification.Classes)
         {
-            state[$"{c.Category.Code} ({c.Statement})"] = (ConsequenceKind.HazardClass, c.Working.Lines[0].Substance, c.Working.Clause);
+            state[$"{c.Category.Code} ({c.Statement})"] = (ConsequenceKind.HazardClass, SetBy(c), c.Working.Clause);
         }
 
         foreach (StatementChoice s in at.Label.Supplemental.Where(s => at.Classification.Supplemental == s.Code))
@@ -161,7 +165,7 @@ public sealed class CeilingFinder
         {
             state[$"signal word {word.Code}"] = (
                 ConsequenceKind.SignalWord,
-                at.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!.Working.Lines[0].Substance,
+                SetBy(at.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!),
                 word.Clause
             );
         }

@@ -2,7 +2,6 @@ using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
-using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Asked.Trials;
@@ -35,9 +34,10 @@ public sealed record TrialAims(IReadOnlyList<TrialAim> Aims, CostBound? Cost)
 
         if (Aims.Contains(TrialAim.Ifra))
         {
-            foreach (OilShare oil in v.Recipe.Oils.Where(o => !HasCertificate(o.Oil)))
+            string? category = v.Question.Kind!.IfraCategory;
+            foreach (OilShare oil in v.Recipe.Oils.Where(o => !HasCertificate(o.Oil, category)))
             {
-                yield return $"No IFRA certificate for category {LimitChecker.CandleCategory} is declared for {oil.Oil.Name}, so nobody can say that it is kept.";
+                yield return $"No IFRA certificate for category {category} is declared for {oil.Oil.Name}, so nobody can say that it is kept.";
             }
         }
 
@@ -60,7 +60,7 @@ public sealed record TrialAims(IReadOnlyList<TrialAim> Aims, CostBound? Cost)
     internal double CostPerKilogram(Recipe recipe) =>
         recipe.Oils.Sum(o => GramsInKilogram * o.Share.Value / 100 * (Cost?.PerGramByOil.GetValueOrDefault(o.Oil.Id) ?? 0));
 
-    private static bool HasCertificate(Oil oil) => oil.Ifra?.Limits.ContainsKey(LimitChecker.CandleCategory) == true;
+    private static bool HasCertificate(Oil oil, string? category) => category is not null && oil.Ifra?.Limits.ContainsKey(category) == true;
 
     private static bool NamesSensitisers(Verdict verdict) =>
         verdict.Classification.Sensitisers.Count > 0

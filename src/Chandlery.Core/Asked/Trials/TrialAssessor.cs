@@ -83,7 +83,7 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
                 return [];
             }
 
-            laws.Add((question with { Places = [.. group] }, edition.On(asOf)));
+            laws.Add((question with { Places = [.. group], Kind = lawbook.Kinds.Find(ProductKind.Usual) }, edition.On(asOf)));
         }
 
         return laws;
@@ -101,12 +101,16 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
             Places = question.Places,
             Verdict = verdict,
             Limits = limits,
-            Stops = [.. BlendStops.Of(recipe, limits, verdict)],
+            Stops = [.. BlendStops.Of(recipe, limits, question.Kind!, verdict)],
             Unassessed = [.. verdict.Unassessed(), .. Assessor.NotDeclared(recipe)],
         };
     }
 
     /// <summary>The limits that a recipe of a trial has.</summary>
     internal static IReadOnlyList<LimitCheck> LimitsOf(TrialQuestion question, Recipe recipe) =>
-        [.. LimitChecker.OfBlend(question.Wax, recipe, question.AddingAt)];
+        [.. LimitChecker.OfBlend(As(question), question.Wax, recipe, question.AddingAt)];
+
+    /// <summary>As what sort of product a trial is checked against limits.</summary>
+    internal static LimitedAs As(TrialQuestion question) =>
+        new(question.Kind!.Name, question.Kind.Burns, question.Kind.IfraCategory);
 }

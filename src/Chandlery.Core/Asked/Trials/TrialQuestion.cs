@@ -12,4 +12,7 @@ public sealed record TrialQuestion(Wax Wax, FragranceLoad Load, IReadOnlyList<Pl
 {
     /// <summary>The temperature at which the oil would be added; null when nobody has said, and flash points are not checked then.</summary>
     public Celsius? AddingAt { get; init; }
+
+    /// <summary>What kind of product it would be: what is said and which category of certificates is asked follow from it.</summary>
+    internal ProductKind? Kind { get; init; }
 }

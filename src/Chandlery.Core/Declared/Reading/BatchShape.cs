@@ -13,10 +13,7 @@ internal static class BatchShape
     public static readonly TextField Code = new("code", "Batch code on the label.", "HL-2611-03") { Needed = true };
     public static readonly DayField Poured = new("poured", "Day of pouring.") { Needed = true };
 
-    public static readonly NumberField WaxWeight = new("waxGrams", "Grams of wax in the scented melt.", "4000", 0, PourShape.MostGrams)
-    {
-        Needed = true,
-    };
+    public static readonly NumberField WaxWeight = new("waxGrams", "Grams of wax in the scented melt.", "4000", 0, PourShape.MostGrams);
 
     public static readonly GroupField Weighed = new(
         "weighed",
@@ -24,8 +21,11 @@ internal static class BatchShape
         new Shape(
             "weighed",
             "What was really weighed.",
-            [WaxWeight, PourShape.WeighedOils, PourShape.WeighedExtras, PourShape.WeighedTopUp]
+            [WaxWeight, CandleShape.BaseWeight, PourShape.WeighedOils, PourShape.WeighedExtras, PourShape.WeighedTopUp]
         )
+        {
+            Variants = Variant.OneOf(["waxGrams"], ["baseGrams"]),
+        }
     )
     {
         Needed = true,

@@ -7,13 +7,17 @@ namespace Chandlery.Core.Declared.Reading;
 /// <summary>Reads candles and batches.</summary>
 internal static class CandleReader
 {
-    public static Candle ReadCandle(Fields fields, string id)
+    public static Candle ReadCandle(Fields fields, string id, IngredientReader ingredients)
     {
         string name = fields.Text(CandleShape.Name);
         CandleUse use = fields.Choice(CandleShape.Use) == "outdoor" ? CandleUse.Outdoor : CandleUse.Indoor;
-        Reference vessel = DeclarationReader.ReadReference(fields, CandleShape.Vessel);
-        var netMass = new Grams(fields.Number(CandleShape.Net));
-        Reference wax = DeclarationReader.ReadReference(fields, CandleShape.Wax);
+        Reference? kind = Optional(fields, CandleShape.Kind);
+        Reference? vessel = kind is null
+            ? DeclarationReader.ReadReference(fields, CandleShape.Vessel)
+            : Optional(fields, CandleShape.Vessel);
+        LiquidFacts? liquid = LiquidReader.Read(fields, ingredients);
+        (Grams netMass, Millilitres? netVolume) = LiquidReader.ReadNet(fields, liquid);
+        Reference wax = ReadWaxOrBase(fields, kind);
         Grams? waxWeight = ReadGrams(fields, CandleShape.WaxWeight);
         FragranceLoad? load = DeclarationReader.ReadLoad(fields, CandleShape.Load);
         List<OilPart> oils = ReadOils(fields, PourShape.Oils);
@@ -23,16 +27,21 @@ internal static class CandleReader
             Id = id,
             Place = fields.Place,
             Name = name,
+            Kind = kind,
             Use = use,
             Vessel = vessel,
+            Size = DeclarationReader.ReadSize(fields, CandleShape.Size),
             NetMass = netMass,
+            NetVolume = netVolume,
+            Liquid = liquid,
+            IfraCategory = fields.OptionalText(CandleShape.IfraCategory),
             Wax = wax,
             WaxWeight = waxWeight,
             Load = load,
             Oils = oils,
             Extras = ReadExtras(fields, PourShape.Extras),
             TopUp = ReadTopUp(fields, PourShape.TopUp),
-            Wicks = ReadWicks(fields),
+            Wicks = kind is null || fields.Has(CandleShape.Wicks) ? ReadWicks(fields) : Wicks.None,
             Headspace = fields.OptionalNumber(CandleShape.Headspace) is { } mm ? new Millimetres(mm) : null,
             Temperatures = ReadTemperatures(fields),
             SoldIn = ReadCountries(fields),
@@ -49,8 +58,51 @@ internal static class CandleReader
             Answers = AnswersReader.Read(fields),
             Packaging = KeepingReader.ReadPackaging(fields),
             WorkMinutes = fields.OptionalNumber(CandleShape.Minutes),
+            IsRefilledInShop = fields.OptionalFlag(CandleShape.RefilledInShop) ?? false,
             EMark = fields.OptionalFlag(PackagingShape.EMark) ?? false,
         };
+    }
+
+    private static Reference? Optional(Fields fields, TextField field) =>
+        fields.Has(field) ? DeclarationReader.ReadReference(fields, field) : null;
+
+    // A liquid has a base in the place of a wax, and is of a kind that says so.
+    private static Reference ReadWaxOrBase(Fields fields, Reference? kind)
+    {
+        if (!fields.Has(CandleShape.Base) && !fields.Has(CandleShape.NetVolume))
+        {
+            if (fields.Take(LiquidShape.Liquid) is { } liquid)
+            {
+                fields.Problems.Add(
+                    liquid.Place,
+                    "'liquid' is of liquids alone.",
+                    "Write 'base' and 'netMillilitres', or leave 'liquid' out."
+                );
+            }
+
+            return DeclarationReader.ReadReference(fields, CandleShape.Wax);
+        }
+
+        if (fields.Has(CandleShape.Wax))
+        {
+            fields.Take(CandleShape.Wax);
+            fields.Problems.Add(
+                fields.PlaceOf(CandleShape.Wax),
+                "'wax' is of solids, and 'base' or 'netMillilitres' say that this is a liquid.",
+                "Keep 'base' and leave 'wax' out, or the other way round."
+            );
+        }
+
+        if (kind is null)
+        {
+            fields.Problems.Add(
+                fields.Place,
+                "A liquid needs its 'kind'.",
+                "Write 'kind: reed-diffuser' or another; 'chandlery kinds' lists them."
+            );
+        }
+
+        return DeclarationReader.ReadReference(fields, CandleShape.Base);
     }
 
     private static LabelPlace ReadLabelPlace(Fields fields) =>
@@ -69,7 +121,7 @@ internal static class CandleReader
         string code = fields.Text(BatchShape.Code);
         DateOnly poured = fields.Day(BatchShape.Poured);
         Fields weighed = fields.Group(BatchShape.Weighed, "A batch is what was really weighed: 'waxGrams' and 'oils' with grams.");
-        var waxWeight = new Grams(weighed.Number(BatchShape.WaxWeight));
+        var waxWeight = new Grams(weighed.Number(weighed.Has(CandleShape.BaseWeight) ? CandleShape.BaseWeight : BatchShape.WaxWeight));
         if (!weighed.Has(PourShape.WeighedOils))
         {
             weighed.Lacks(PourShape.WeighedOils, "List each oil with its grams; write 'oils: []' when the batch was poured without any.");
@@ -313,7 +365,7 @@ internal static class CandleReader
         return temperatures;
     }
 
-    private static IReadOnlyList<Written<PlaceCode>> ReadCountries(Fields fields)
+    internal static IReadOnlyList<Written<PlaceCode>> ReadCountries(Fields fields)
     {
         IReadOnlyList<Written<PlaceCode>> countries = CodeLists.Places(fields, CandleShape.SoldIn.Key);
         if (countries.Count == 0 && !fields.Has(CandleShape.SoldIn))

@@ -6,17 +6,67 @@ namespace Chandlery.Core.Declared.Reading;
 internal static class CandleShape
 {
     public static readonly TextField Name = new("name", "Trade name.", "Harbour Light") { Needed = true };
-    public static readonly ChoiceField Use = new("use", "Where it burns.", ["indoor", "outdoor"]) { Needed = true };
-    public static readonly TextField Vessel = new("vessel", "The vessel's file name without .yaml.", WaxShape.ReferenceExample)
+    public static readonly TextField Kind = new(
+        "kind",
+        "What kind of product it is, a name from 'chandlery kinds'; left out: a container candle. The kind says which other fields are needed.",
+        "pillar"
+    );
+    public static readonly ChoiceField Use = new("use", "Where it burns or is used.", ["indoor", "outdoor"]) { Needed = true };
+    public static readonly TextField Vessel = new(
+        "vessel",
+        "The vessel's file name without .yaml; needed unless the kind stands by itself.",
+        WaxShape.ReferenceExample
+    )
     {
-        Needed = true,
         Names = "vessel",
     };
-    public static readonly NumberField Net = new("netGrams", "Nominal quantity on the label, g.", "180", 0, 100_000) { Needed = true };
-    public static readonly TextField Wax = new("wax", "The wax's file name without .yaml.", WaxShape.ReferenceExample)
+
+    public static readonly GroupField Size = new("size", "Size of a body that stands by itself.", VesselShape.Size);
+
+    public static readonly NumberField Net = new(
+        "netGrams",
+        "Nominal quantity on the label, g; needed of all that is solid.",
+        "180",
+        0,
+        100_000
+    );
+
+    public static readonly NumberField NetVolume = new(
+        "netMillilitres",
+        "Nominal quantity of a liquid on the label, ml; needs 'liquid: { densityGramsPerMl }'.",
+        "100",
+        0,
+        100_000
+    );
+
+    public static readonly TextField Wax = new(
+        "wax",
+        "The wax's file name without .yaml; needed of all that is solid.",
+        WaxShape.ReferenceExample
+    )
     {
-        Needed = true,
         Names = "wax",
+    };
+
+    public static readonly TextField Base = new("base", "A liquid's base: its file name without .yaml.", WaxShape.ReferenceExample)
+    {
+        Names = "base",
+    };
+
+    public static readonly NumberField BaseWeight = new("baseGrams", "Grams of base, of a liquid.", "750", 0, PourShape.MostGrams);
+
+    public static readonly FlagField RefilledInShop = new(
+        "refilledInShop",
+        "yes: the buyer's own bottle is filled again from a station in the shop."
+    );
+
+    public static readonly TextField IfraCategory = new(
+        "ifraCategory",
+        "The category that the oils' IFRA certificates name for such a product; for candles it is 12.",
+        "'12'"
+    )
+    {
+        Pattern = "^[0-9]{1,2}[A-Z]?$",
     };
 
     public static readonly NumberField WaxWeight = new(
@@ -48,12 +98,9 @@ internal static class CandleShape
 
     public static readonly GroupField Wicks = new(
         "wicks",
-        "The wicks.",
+        "The wicks; needed of all that burns.",
         new Shape("wicks", "The wicks.", [WickCount, WickKind, TrimTo, WickSpacing])
-    )
-    {
-        Needed = true,
-    };
+    );
 
     public static readonly NumberField Headspace = new("headspaceMm", "Room kept free below the brim, mm.", "10", 0, 1000);
     public static readonly NumberField Melt = Degrees("meltCelsius", "To melt the wax, °C.");
@@ -126,17 +173,25 @@ internal static class CandleShape
     };
 
     public static readonly NumberField Minutes = new("minutes", "Minutes of work that one takes, for its cost.", "12", 0, 10_000);
+    private static readonly string[] OfLiquids = ["netMillilitres", "base", "liquid"];
 
     public static readonly Shape Candle = new(
         "candle",
-        "A candle as planned",
+        "A candle as planned, or another scented product",
         [
             Name,
+            Kind,
             Use,
             Vessel,
+            Size,
             Net,
+            NetVolume,
             Wax,
             WaxWeight,
+            Base,
+            LiquidShape.Liquid,
+            IfraCategory,
+            RefilledInShop,
             Load,
             PourShape.Oils,
             PourShape.Extras,
@@ -163,6 +218,13 @@ internal static class CandleShape
         ]
     )
     {
+        // A file without a kind is a container candle; of the others a liquid has a base and a volume, a solid a wax and a mass.
+        Variants =
+        [
+            new Variant(["vessel", "netGrams", "wax", "wicks"], ["kind", .. OfLiquids]),
+            new Variant(["kind", "netGrams", "wax"], OfLiquids),
+            new Variant(["kind", .. OfLiquids], ["netGrams", "wax"]),
+        ],
         OneNeeded = ["load", "waxGrams"],
         UnlessEmpty = "oils",
         NotTogether = ["load", "waxGrams"],

@@ -13,7 +13,24 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
 
     /// <summary>The kinds of declaration.</summary>
     public static IReadOnlyList<string> Kinds { get; } =
-    ["oil", "wax", "extra", "maker", "vessel", "candle", "batch", "lot", "dispatch", "incident", "test", "weighing", "brand", "trial"];
+    [
+        "oil",
+        "wax",
+        "base",
+        "extra",
+        "maker",
+        "vessel",
+        "candle",
+        "batch",
+        "lot",
+        "dispatch",
+        "incident",
+        "test",
+        "weighing",
+        "brand",
+        "set",
+        "trial",
+    ];
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The YAML.</param>
@@ -36,11 +53,13 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         {
             "oil" => ReadOil(fields, id),
             "wax" => ReadWax(fields, id),
+            "base" => ReadBase(fields, id),
             "extra" => ReadExtra(fields, id),
             "maker" => ReadMaker(fields, id),
             "vessel" => ReadVessel(fields, id),
-            "candle" => CandleReader.ReadCandle(fields, id),
+            "candle" => CandleReader.ReadCandle(fields, id, ingredients),
             "batch" => CandleReader.ReadBatch(fields, id),
+            "set" => SetReader.Read(fields, id),
             "brand" => BrandReader.ReadBrand(fields, id),
             "lot" => KeepingReader.ReadLot(fields, id),
             "dispatch" => KeepingReader.ReadDispatch(fields, id),
@@ -185,6 +204,22 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         };
     }
 
+    private Wax ReadBase(Fields fields, string id) =>
+        new Wax
+        {
+            Id = id,
+            Place = fields.Place,
+            Name = fields.Text(WaxShape.Name),
+            Supplier = fields.Text(WaxShape.Supplier),
+            Ingredients = ingredients.ReadTable(fields, required: true),
+            Blend = [],
+            HighestLoad = ReadLoad(fields, BaseShape.HighestLoad),
+            SolidDensity = null,
+            LiquidDensity = ReadDensity(fields, BaseShape.Density),
+            IsBase = true,
+            Source = NotifiedShape.ReadSource(fields),
+        };
+
     private Extra ReadExtra(Fields fields, string id) =>
         new Extra
         {
@@ -297,7 +332,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
         };
     }
 
-    private static VesselSize? ReadSize(Fields fields, GroupField field)
+    internal static VesselSize? ReadSize(Fields fields, GroupField field)
     {
         Fields? size = fields.OptionalGroup(field);
         if (size is null)
@@ -334,10 +369,10 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
     private static Millimetres? Length(Fields fields, NumberField field) =>
         fields.OptionalNumber(field) is { } value ? new Millimetres(value) : null;
 
-    private static GramsPerMillilitre? ReadDensity(Fields fields, NumberField field) =>
+    internal static GramsPerMillilitre? ReadDensity(Fields fields, NumberField field) =>
         fields.OptionalNumber(field) is { } value ? new GramsPerMillilitre(value) : null;
 
-    private static FlashPoint? ReadFlashPoint(Fields fields)
+    internal static FlashPoint? ReadFlashPoint(Fields fields)
     {
         Fields? group = fields.OptionalGroup(OilShape.FlashPoint);
         if (group is null)
@@ -397,13 +432,13 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
                 double percent = group.Number(LoadShape.Percent);
                 string basis = group.Choice(LoadShape.Of);
                 group.Done();
-                if (basis == "candle" && percent >= 100)
+                if (basis is "candle" or "product" && percent >= 100)
                 {
-                    fields.Problems.Add(group.Place, "A candle of nothing but oil is no candle.");
+                    fields.Problems.Add(group.Place, $"A {basis} of nothing but oil is no {basis}.");
                     percent = 1;
                 }
 
-                return new FragranceLoad(new MassPercent(percent), basis == "wax" ? LoadBasis.Wax : LoadBasis.Candle);
+                return new FragranceLoad(new MassPercent(percent), basis is "wax" or "base" ? LoadBasis.Wax : LoadBasis.Candle);
             case { } other:
                 ExplainLoad(fields, field.Key, other);
                 return null;

@@ -8,6 +8,7 @@ internal static class DeclarationShapes
     /// <summary>The kinds by name.</summary>
     public static IReadOnlyList<Shape> All { get; } =
     [
+        BaseShape.Base,
         BatchShape.Batch,
         BrandShape.Brand,
         CandleShape.Candle,
@@ -17,6 +18,7 @@ internal static class DeclarationShapes
         LotShape.Lot,
         MakerShape.Maker,
         OilShape.Oil,
+        SetShape.Set,
         StockShape.Stock,
         TestShape.Test,
         TrialShape.Trial,

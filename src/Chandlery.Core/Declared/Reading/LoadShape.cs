@@ -13,8 +13,8 @@ internal static class LoadShape
 
     public static readonly ChoiceField Of = new(
         "of",
-        "wax: oil per 100 parts of wax. candle: oil in 100 parts of the scented melt.",
-        ["wax", "candle"]
+        "wax: oil per 100 parts of wax. candle: oil in 100 parts of the scented melt. base: oil per 100 parts of a liquid base. product: oil in 100 parts of the finished liquid.",
+        ["wax", "candle", "base", "product"]
     )
     {
         Needed = true,

@@ -47,14 +47,16 @@ internal static class VesselShape
         }
     );
 
-    public static readonly GroupField Outer = new(
-        "outer",
-        "Size of the outside.",
-        new Shape("vesselSize", "A size in millimetres, round or with two sides.", [Diameter, Length, Width, Height])
-        {
-            Variants = Variant.OneOf(["diameterMm"], ["lengthMm", "widthMm"]),
-        }
-    );
+    public static readonly Shape Size = new(
+        "vesselSize",
+        "A size in millimetres, round or with two sides.",
+        [Diameter, Length, Width, Height]
+    )
+    {
+        Variants = Variant.OneOf(["diameterMm"], ["lengthMm", "widthMm"]),
+    };
+
+    public static readonly GroupField Outer = new("outer", "Size of the outside.", Size);
 
     public static readonly FlagField ChildResistant = new(
         "childResistant",

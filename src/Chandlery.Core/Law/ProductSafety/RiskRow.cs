@@ -8,4 +8,8 @@ namespace Chandlery.Core.Law.ProductSafety;
 /// <param name="Severity">How grave it would be, from 1 (slight) to 5.</param>
 /// <param name="Measure">What is done about it.</param>
 /// <param name="Proof">What proves that.</param>
-public sealed record RiskRow(string Id, RiskWhen When, string Risk, int Likelihood, int Severity, string Measure, RiskProof Proof);
+public sealed record RiskRow(string Id, RiskWhen When, string Risk, int Likelihood, int Severity, string Measure, RiskProof Proof)
+{
+    /// <summary>The sorts of product that it is looked at for; those that burn where none is named.</summary>
+    public IReadOnlyList<RiskOf> Of { get; init; } = [RiskOf.Burning];
+}

@@ -22,7 +22,7 @@ internal sealed class ClassesReader(LawCodes codes)
         return (rules, notComputed);
     }
 
-    private ClassRule ReadRule(Fields fields)
+    public ClassRule ReadRule(Fields fields)
     {
         string group = ReadGroup(fields);
         string method = fields.Choice("method", "each-ingredient", "weighted-sum", "acute-toxicity-estimate");
@@ -36,7 +36,7 @@ internal sealed class ClassesReader(LawCodes codes)
         return rule;
     }
 
-    private string ReadGroup(Fields fields)
+    public string ReadGroup(Fields fields)
     {
         string group = fields.Text("group", "skin sensitisation");
         List<string> known = [.. codes.Vocabulary.Categories.Select(c => c.Group).Distinct()];
@@ -64,6 +64,9 @@ internal sealed class ClassesReader(LawCodes codes)
             Elicitation = ReadElicitation(fields),
             WhereAddingMayFail = ReadNonAdditive(fields),
             Unknown = ReadUnknownAquatic(fields),
+            HighestViscosity = fields.OptionalNumber("highestViscosityMm2PerSecond", 0, 1e6) is { } viscosity
+                ? new SquareMillimetresPerSecond(viscosity)
+                : null,
         };
 
     private AcuteToxicityRule ReadAcuteToxicity(Fields fields, string group)
@@ -249,7 +252,7 @@ internal sealed class ClassesReader(LawCodes codes)
         return elicitation;
     }
 
-    private NotComputed ReadNotComputed(Fields fields)
+    public NotComputed ReadNotComputed(Fields fields)
     {
         var row = new NotComputed(codes.Categories(fields, "hazards"), fields.Text("why", "a reason"), LawCodes.Citation(fields));
         fields.Done();

@@ -41,6 +41,7 @@ internal sealed class EditionReader(
             Relabelling = head.OptionalGroup("relabelling") is { } relabelling ? ReadRelabelling(relabelling) : null,
             Rules = [.. rules.Where(r => !leavesOut.Contains(r.Group)).Select(r => Without(r, leavesOutResults))],
             NotComputed = notComputed,
+            Liquids = new LiquidsReader(codes).Read(files.OpenFor(id, "liquids.yaml")),
             Elements = elements,
             Pictograms = pictograms,
             Statements = statements,

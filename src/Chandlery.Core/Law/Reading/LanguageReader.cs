@@ -10,7 +10,10 @@ internal static partial class LanguageReader
 {
     private const string StatementsFile = "/statements.yaml";
     private const string ReferenceLanguage = "languages/en" + StatementsFile;
-    private const string ReferenceWords = "languages/en/words.yaml";
+    private const string ReferenceWords = "languages/en" + WordsFile;
+    private const string ReferenceKinds = "languages/en" + KindsFile;
+    private const string WordsFile = "/words.yaml";
+    private const string KindsFile = "/kinds.yaml";
 
     /// <summary>The codes of all statements: those that English has, which every other language is measured by.</summary>
     public static IReadOnlyCollection<string> KnownStatements(LawFiles files)
@@ -47,9 +50,13 @@ internal static partial class LanguageReader
     public static Language Read(string folder, LawFiles files, IReadOnlyCollection<string> known)
     {
         Fields statements = files.Open($"languages/{folder}{StatementsFile}");
-        Fields words = files.Open($"languages/{folder}/words.yaml");
-        Fields english = files.Open(ReferenceWords);
+        Fields words = files.Open($"languages/{folder}{WordsFile}");
+        Fields kinds = files.Open($"languages/{folder}{KindsFile}");
+        Dictionary<string, string> english = EnglishWords(files);
         CheckFolder(words, folder);
+        CheckFolder(kinds, folder);
+        kinds.OptionalText("source");
+        kinds.OptionalText("checked");
         words.OptionalText("name");
         words.OptionalText("source");
         words.OptionalText("checked");
@@ -66,8 +73,8 @@ internal static partial class LanguageReader
             Apart = Apart(statements, origin, known),
             Official = Statements(statements, "statements", known),
             Printed = Statements(statements, "printed", known),
-            Words = Words(words, "words", english),
-            Safety = Words(words, "safety", english),
+            Words = Words([words, kinds], "words", english),
+            Safety = Words([words, kinds], "safety", english),
             Figures = Format(words),
             Caution = words.Text("caution", "a caution"),
             ForEyes = Statements(statements, "forEyes", known),
@@ -75,6 +82,7 @@ internal static partial class LanguageReader
         CheckNaming(statements, language, files.Open(ReferenceLanguage));
         statements.Done();
         words.Done();
+        kinds.Done();
         return language;
     }
 
@@ -103,10 +111,20 @@ internal static partial class LanguageReader
     }
 
     /// <summary>The keys of all words of our own: those that English has.</summary>
-    public static HashSet<string> WordKeys(LawFiles files)
+    public static HashSet<string> WordKeys(LawFiles files) => [.. EnglishWords(files).Keys];
+
+    private static Dictionary<string, string> EnglishWords(LawFiles files)
     {
-        Fields english = files.Open(ReferenceWords);
-        return [.. english.Entries("words").Concat(english.Entries("safety")).Select(e => e.Key)];
+        var texts = new Dictionary<string, string>();
+        foreach (Fields english in (Fields[])[files.Open(ReferenceWords), files.Open(ReferenceKinds)])
+        {
+            foreach (YamlEntry entry in english.Entries("words").Concat(english.Entries("safety")))
+            {
+                texts[entry.Key] = (entry.Value as YamlScalar)?.Text ?? "";
+            }
+        }
+
+        return texts;
     }
 
     private static Dictionary<StatementCode, string> Statements(Fields fields, string key, IReadOnlyCollection<string> known)
@@ -153,14 +171,10 @@ internal static partial class LanguageReader
     }
 
     // A language has every word that English has, and no other; what English leaves open must not get lost on the way.
-    private static Dictionary<string, string> Words(Fields fields, string key, Fields english)
+    private static Dictionary<string, string> Words(IReadOnlyList<Fields> files, string key, Dictionary<string, string> known)
     {
-        Dictionary<string, string> known = english
-            .Entries("words")
-            .Concat(english.Entries("safety"))
-            .ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? "");
         var texts = new Dictionary<string, string>();
-        foreach (YamlEntry entry in fields.Entries(key))
+        foreach ((Fields fields, YamlEntry entry) in files.SelectMany(f => f.Entries(key).Select(e => (f, e))))
         {
             if (!known.TryGetValue(entry.Key, out string? inEnglish))
             {

@@ -58,6 +58,7 @@ public sealed class LawReader
             lawbook.Languages.ReadAll();
             lawbook.SheetWords.ReadAll();
             lawbook.Safety.ReadAll();
+            lawbook.Kinds.ReadAll();
             _ = lawbook.Substances.Known;
             _ = lawbook.Substances.Table;
             problems.AddRange(reader.problems.Found);
@@ -102,6 +103,15 @@ public sealed class LawReader
             Languages = Shelf(languages, folder => LanguageReader.Read(folder, files, statements)),
             WithoutTexts = withoutTexts,
             Burning = BurningReader.Read(files.Open("burning.yaml")),
+            Kinds = Shelf(
+                [
+                    .. files
+                        .Paths.Select(p => p.Split('/'))
+                        .Where(p => p is [KindReader.Folder, _])
+                        .Select(p => Path.GetFileNameWithoutExtension(p[1])),
+                ],
+                id => new KindReader(LanguageReader.WordKeys(files)).Read(id, files.Open($"{KindReader.Folder}/{id}.yaml"))
+            ),
             SheetWords = Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
             SheetSentences = shared,
             Safety = OpenSafety(),

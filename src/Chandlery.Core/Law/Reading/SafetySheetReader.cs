@@ -7,6 +7,9 @@ namespace Chandlery.Core.Law.Reading;
 /// <summary>Reads what an edition of the law says on safety data sheets.</summary>
 internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sentences, IReadOnlyCollection<string> editions)
 {
+    private const double GramsPerKilogram = 1000;
+    private const double MillilitresPerLitre = 1000;
+
     public SafetySheetRules Read(Fields fields)
     {
         Fields duty = fields.Group("duty", "{ classified: ..., forPublic: ..., onRequest: ..., notDue: ... }");
@@ -85,25 +88,53 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
     {
         Fields group = fields.Group("transport", "{ classes: [...], unNumber: UN 3077, ... }");
         Fields small = group.Group("smallPackages", "{ upToKilograms: 5, clause: ... }");
+        Fields limited = group.Group("limited", "{ grossKilograms: 30, clause: ... }");
         var transport = new TransportRules
         {
             ClassifiedBy = ReadEdition(group),
-            Classes = codes.CategoriesOrClasses(group, "classes"),
-            UnNumber = group.Text("unNumber", "UN 3077"),
-            Name = group.Text("name", "the proper shipping name"),
-            Class = group.Text("class", "9"),
-            PackingGroup = group.Text("packingGroup", "III"),
+            Solid = ReadEntry(group) with { NamesSubstances = true, IsFreeWhenSmall = true },
+            Liquids = [.. group.Groups("liquids").Select(ReadLiquid)],
+            LimitedGross = new Grams(limited.Number("grossKilograms", 0, 1000, "30") * GramsPerKilogram),
+            LimitedClause = LawCodes.Citation(limited),
             MostNames = (int)group.Number("mostNames", 0, 10, "2"),
             Clause = LawCodes.Citation(group),
-            SmallUpTo = new Grams(small.Number("upToKilograms", 0, 1000, "5") * 1000),
+            SmallUpTo = new Grams(small.Number("upToKilograms", 0, 1000, "5") * GramsPerKilogram),
+            SmallLiquidUpTo = new Millilitres(small.Number("upToLitres", 0, 1000, "5") * MillilitresPerLitre),
             SmallClause = LawCodes.Citation(small),
         };
-        small.OptionalNumber("upToLitres", 0, 1000);
         small.Done();
+        limited.OptionalText("confidence");
+        limited.Done();
         group.OptionalText("confidence");
         group.Done();
         return transport;
     }
+
+    private TransportEntry ReadLiquid(Fields row)
+    {
+        TransportEntry entry = ReadEntry(row) with
+        {
+            NamesSubstances = row.OptionalFlag("namesSubstances") ?? false,
+            IsFreeWhenSmall = row.OptionalFlag("smallPackagesFree") ?? false,
+            LimitedUpTo =
+                row.Has("limitedLitres") && row.NumberFrom("limitedLitres", 0, 1000, "5") is > 0 and var litres
+                    ? new Millilitres(litres * MillilitresPerLitre)
+                    : null,
+        };
+        row.Done();
+        return entry;
+    }
+
+    private TransportEntry ReadEntry(Fields row) =>
+        new(
+            codes.CategoriesOrClasses(row, "classes"),
+            row.Text("unNumber", "UN 3077"),
+            row.Text("name", "the proper shipping name"),
+            row.Text("class", "9"),
+            row.Text("packingGroup", "III"),
+            NamesSubstances: false,
+            IsFreeWhenSmall: false
+        );
 
     private string ReadEdition(Fields fields)
     {

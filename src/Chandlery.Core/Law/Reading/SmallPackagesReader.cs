@@ -43,6 +43,13 @@ internal sealed class SmallPackagesReader(LawCodes codes)
             [.. fields.Groups("innerPackages").Select(ReadInner)],
             fields.OptionalGroup("tinyPackages") is { } tiny ? ReadTiny(tiny) : null
         );
+        if (fields.OptionalGroup("outerPackages") is { } outer)
+        {
+            rules = rules with { OuterClause = LawCodes.Citation(outer) };
+            outer.Text("confidence", "how it was checked");
+            outer.Done();
+        }
+
         fields.OptionalText("confidence");
         fields.Done();
         return rules;

@@ -35,7 +35,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
         }
 
         (DutyState state, string shown) = Shown(a, duty.By, places);
-        return new DutyLine(duty, places, state, shown);
+        return new DutyLine(duty with { Says = a.Kind.Say(duty.Says) }, places, state, a.Kind.Say(shown));
     }
 
     private (DutyState, string) Shown(Assessment a, Artefact by, IReadOnlyList<string> places) =>
@@ -88,6 +88,11 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
 
     private (DutyState, string) Tests(Assessment a)
     {
+        if (!a.Kind.Burns)
+        {
+            return (DutyState.ByHand, $"no test of a {a.Kind.Name} is kept by the program: note in the technical file what was tried");
+        }
+
         CandleTests tests = CandleTests.Of(a.Candle, catalogue, lawbook.Safety.File.Value);
         return tests.IsDone ? (DutyState.Done, tests.Valid[0].Test.Place.File) : (DutyState.Open, tests.Missing[0]);
     }

@@ -15,8 +15,8 @@ public static class LotCoverage
             .. batch.Oils.Select(p => (LotContent.Oil, p.Oil.Id)),
             .. wax is { Blend.Count: > 0 } ? wax.Blend.Select(p => (LotContent.Wax, p.Wax.Id)) : [(LotContent.Wax, candle.Wax.Id)],
             .. batch.Extras.Select(p => (LotContent.Extra, p.Extra.Id)),
-            (LotContent.Vessel, candle.Vessel.Id),
-            (LotContent.Wick, candle.Wicks.Kind ?? "the wick"),
+            .. candle.Vessel is { } vessel ? new[] { (LotContent.Vessel, vessel.Id) } : [],
+            .. candle.Wicks.Count > 0 ? new[] { (LotContent.Wick, candle.Wicks.Kind ?? "the wick") } : [],
         ];
         return
         [

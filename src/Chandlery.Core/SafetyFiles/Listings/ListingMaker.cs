@@ -60,7 +60,9 @@ public static class ListingMaker
         string key = part.ToString();
         return new ListingLine(
             part,
-            words.Words[char.ToLowerInvariant(key[0]) + key[1..]],
+            part == ListingPart.SafetyInformation && !a.Kind.Burns
+                ? language.Words[a.Kind.Title]
+                : words.Words[char.ToLowerInvariant(key[0]) + key[1..]],
             [.. Texts(part, a, language, words, law).Distinct()],
             clause
         );
@@ -69,10 +71,19 @@ public static class ListingMaker
     private static IEnumerable<string> Texts(ListingPart part, Assessment a, Language language, SafetyWords words, Lawbook law) =>
         part switch
         {
-            ListingPart.Product => [a.Candle.Name, language.Words[a.Candle.Use == CandleUse.Outdoor ? "outdoorCandle" : "scentedCandle"]],
+            ListingPart.Product =>
+            [
+                a.Candle.Name,
+                language.Words[a.Candle.Use == CandleUse.Outdoor ? a.Kind.Called.Outdoors : a.Kind.Called.Scented],
+            ],
             ListingPart.Picture => [$"{a.Candle.Id}.jpg"],
             ListingPart.Identifier => Identifiers(a, language, words),
-            ListingPart.Quantity => [$"{language.Figures.Declared(a.Candle.NetMass.Value)} g"],
+            ListingPart.Quantity =>
+            [
+                a.Candle.NetVolume is { } volume
+                    ? $"{language.Figures.Declared(volume.Value)} ml"
+                    : $"{language.Figures.Declared(a.Candle.NetMass.Value)} g",
+            ],
             ListingPart.Maker => Contact(a.Roles.Maker, a.Maker.Parties.ContactPoint),
             ListingPart.ResponsiblePerson => a.Roles.Others.Select(o => o.Party).Distinct().SelectMany(p => Contact(p, null)),
             ListingPart.Pictograms => a.Label.Pictograms.Select(p => words.Words[p.Code.Code]),
@@ -82,7 +93,7 @@ public static class ListingMaker
             ListingPart.SupplementalStatements => Statements(a.Label.Supplemental, a, language),
             ListingPart.NamedSubstances => a.Label.Named.Select(n => n.Name),
             ListingPart.Precautions => Statements(a.Label.Precautionary, a, language),
-            ListingPart.SafetyInformation => BurnMessages.All(a.Candle, a.Vessel, law.Burning, language),
+            ListingPart.SafetyInformation => BurnMessages.All(a.Candle, a.Kind, a.Vessel, law.Burning, language),
             _ => HasHazards(a) ? [words.Words["labelSentence"]] : [],
         };
 
@@ -109,7 +120,7 @@ public static class ListingMaker
     {
         if (lines.Exists(l => l.Part == ListingPart.Picture))
         {
-            yield return $"Show a picture of the candle: the listing names it {a.Candle.Id}.jpg.";
+            yield return a.Kind.Say("Show a picture of the candle") + $": the listing names it {a.Candle.Id}.jpg.";
         }
 
         if (a.BatchCode is null && lines.Exists(l => l.Part == ListingPart.Identifier))

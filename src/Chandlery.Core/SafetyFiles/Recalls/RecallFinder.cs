@@ -141,9 +141,9 @@ public sealed class RecallFinder(Catalogue catalogue)
             LotContent.Oil => candle.Oils.Any(p => p.Oil.Id == lot.Of.Id),
             LotContent.Extra => candle.Extras.Any(p => p.Extra.Id == lot.Of.Id),
             LotContent.Wax => candle.Wax.Id == lot.Of.Id || IsBlendOf(candle, lot.Of.Id),
-            LotContent.Vessel => candle.Vessel.Id == lot.Of.Id,
+            LotContent.Vessel => candle.Vessel?.Id == lot.Of.Id,
             LotContent.Packaging => candle.Packaging?.Any(p => p.Part == lot.Of.Id) ?? true,
-            _ => candle.Wicks.Kind is null || candle.Wicks.Kind == lot.Of.Id,
+            _ => candle.Wicks.Count > 0 && (candle.Wicks.Kind is null || candle.Wicks.Kind == lot.Of.Id),
         };
 
     private bool IsBlendOf(Candle candle, string wax) =>

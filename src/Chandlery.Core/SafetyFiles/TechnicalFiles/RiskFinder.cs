@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Tests;
 
@@ -10,7 +11,7 @@ public static class RiskFinder
 {
     /// <summary>The risks, in the order of the data.</summary>
     public static IReadOnlyList<RiskLine> Of(Assessment a, CandleTests tests, FileRules rules) =>
-        [.. rules.Risks.Where(r => Holds(r.When, a)).Select(r => Line(r, a, tests))];
+        [.. rules.Risks.Where(r => r.Of.Contains(SortOf(a)) && Holds(r.When, a)).Select(r => Line(r, a, tests))];
 
     private static bool Holds(RiskWhen when, Assessment a) =>
         when switch
@@ -25,24 +26,29 @@ public static class RiskFinder
             _ => true,
         };
 
+    private static RiskOf SortOf(Assessment a) =>
+        a.Kind.Burns ? RiskOf.Burning
+        : a.Kind.State == PhysicalState.Liquid ? RiskOf.Liquid
+        : RiskOf.Warmed;
+
     // The material is in the maker's own words.
     private static bool IsGlass(Assessment a) => a.Vessel.Material.Contains("glass", StringComparison.OrdinalIgnoreCase);
 
     private static RiskLine Line(RiskRow row, Assessment a, CandleTests tests) =>
         row.Proof switch
         {
-            RiskProof.Card => new RiskLine(row, "burn-safety card", true),
+            RiskProof.Card => new RiskLine(row, a.Kind.Burns ? "burn-safety card" : "card on safe use", true),
             RiskProof.Label => a.StopsSale
                 ? new RiskLine(row, "something stops the sale", false)
                 : new RiskLine(row, "classification and label", true),
-            RiskProof.Answers => Answers(row, a.Candle.Answers),
+            RiskProof.Answers => Answers(row, a.Candle.Answers, a.Kind),
             _ => Tested(row, Subject(row.Proof), tests),
         };
 
-    private static RiskLine Answers(RiskRow row, SafetyAnswers answers) =>
+    private static RiskLine Answers(RiskRow row, SafetyAnswers answers, ProductKind kind) =>
         answers.LooksLikeFood is null || answers.ForChildren is null ? new RiskLine(row, "not answered", null)
-        : answers.LooksLikeFood == true || answers.ForChildren == true ? new RiskLine(row, "answers of the candle", false)
-        : new RiskLine(row, "answers of the candle", true);
+        : answers.LooksLikeFood == true || answers.ForChildren == true ? new RiskLine(row, kind.Say("answers of the candle"), false)
+        : new RiskLine(row, kind.Say("answers of the candle"), true);
 
     private static RiskLine Tested(RiskRow row, TestSubject subject, CandleTests tests)
     {

@@ -26,7 +26,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
     public IReadOnlyList<string> Missing =>
         [
             .. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => $"Stops the sale: {f.What}"),
-            .. tests.Missing,
+            .. a.Kind.Burns ? tests.Missing : [],
             .. batches.Count == 0 ? ["No batch is declared."] : Array.Empty<string>(),
             .. batches
                 .Select(b => (b, Lacking: LotCoverage.Lacking(b, a.Candle, catalogue)))
@@ -50,7 +50,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                 new RecordSection("2 Composition and materials", [.. Materials()]),
                 new RecordSection("3 Risks", [.. Risks()]),
                 new RecordSection("4 Standards", Standards()),
-                new RecordSection("5 Burn tests", TestRecord.Blocks(tests)),
+                a.Kind.Burns ? new RecordSection("5 Burn tests", TestRecord.Blocks(tests)) : new RecordSection("5 Tests", [.. Tests()]),
                 new RecordSection("6 Classification", [.. Classification()]),
                 new RecordSection("7 Label", [.. Label()]),
                 new RecordSection("8 Batches", Batches()),
@@ -65,21 +65,34 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
 
     private SheetBlock Description() =>
         RecordSection.Pairs([
-            ("Kind", a.Candle.Use == CandleUse.Outdoor ? "candle for outdoors" : "candle for indoors"),
-            ("Contents", $"{FigureFormat.English.Declared(a.Candle.NetMass.Value)} g"),
-            ("Vessel", $"{a.Vessel.Name}, {a.Vessel.Material}, {a.Vessel.Brimful} to the brim"),
-            ("Wicks", $"{a.Candle.Wicks.Count} x {a.Candle.Wicks.Kind ?? "kind not declared"}"),
+            (
+                "Kind",
+                $"{(a.Kind.Id == ProductKind.Usual ? "candle" : a.Kind.Name)} for {(a.Candle.Use == CandleUse.Outdoor ? "outdoors" : "indoors")}"
+            ),
+            (
+                "Contents",
+                a.Candle.NetVolume is { } volume
+                    ? $"{FigureFormat.English.Declared(volume.Value)} ml"
+                    : $"{FigureFormat.English.Declared(a.Candle.NetMass.Value)} g"
+            ),
+            a.Candle.Vessel is null
+                ? ("Form", "stands by itself, without a vessel")
+                : ("Vessel", $"{a.Vessel.Name}, {a.Vessel.Material}, {a.Vessel.Brimful} to the brim"),
+            .. a.Kind.Burns
+                ? new[] { ("Wicks", $"{a.Candle.Wicks.Count} x {a.Candle.Wicks.Kind ?? "kind not declared"}") }
+                : Array.Empty<(string, string)>(),
             ("Maker", a.Roles.Maker.OnOneLine),
             .. a.Roles.Others.Select(o => (o.Role == MarketRole.Importer ? "Importer" : "Responsible person", o.Party.OnOneLine)),
             ("Identified by", a.BatchCode ?? "the batch code on each label"),
             ("Article number", a.Candle.Gtin?.ToString() ?? "none"),
-            ("Answers", Answers(a.Candle.Answers)),
+            ("Answers", Answers(a.Candle.Answers, a.Kind)),
         ]);
 
-    private static string Answers(SafetyAnswers answers) =>
+    private static string Answers(SafetyAnswers answers, ProductKind kind) =>
         string.Join(
             "; ",
             Enum.GetValues<SafetyQuestion>()
+                .Where(q => kind.Burns || q != SafetyQuestion.MetalCoreWick)
                 .Select(q =>
                     $"{Words(q)}: {answers.To(q) switch
                     {
@@ -121,7 +134,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                 .. recipe.Extras.Select(e => new[] { e.Extra.Name, FigureFormat.English.About(e.Share), e.Extra.Supplier }),
             ]
         );
-        yield return new SheetText("Substances of the finished candle", Strong: true);
+        yield return new SheetText(a.Kind.Say("Substances of the finished candle"), Strong: true);
         yield return new SheetTable(
             [40, 16, 16, 28],
             ["Substance", "CAS", "At most", "Classes that count"],
@@ -160,7 +173,9 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
     private IEnumerable<SheetBlock> Risks()
     {
         yield return new SheetText(
-            "Likelihood and severity without measures, 1 to 5: common practice, no source; a competent person weighs them for this candle."
+            a.Kind.Say(
+                "Likelihood and severity without measures, 1 to 5: common practice, no source; a competent person weighs them for this candle."
+            )
         );
         yield return new SheetTable(
             [24, 6, 6, 30, 26, 8],
@@ -192,9 +207,36 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
         RecordSection.Table(
             [20, 35, 45],
             ["Standard", "About", "Applied"],
-            [.. lawbook.Safety.File.Value.Standards.Select(s => new[] { s.Name, s.About, s.Applied })],
+            [.. lawbook.Safety.File.Value.Standards.Where(_ => a.Kind.Burns).Select(s => new[] { s.Name, s.About, s.Applied })],
             "None is named."
         );
+
+    // What does not burn is tested by nobody here; of a liquid the figures are named with their document.
+    private IEnumerable<SheetBlock> Tests()
+    {
+        if (a.Candle.Liquid is { } liquid)
+        {
+            yield return RecordSection.Pairs(
+                ("Flash point", liquid.FlashPoint is { } flash ? $"{flash} ({flash.Method})" : "not measured"),
+                ("Initial boiling point", liquid.Boiling?.ToString() ?? "not measured"),
+                ("Viscosity at 40 °C", liquid.Viscosity?.ToString() ?? "not measured"),
+                (
+                    "Sustained combustion",
+                    liquid.SustainsCombustion switch
+                    {
+                        true => "positive",
+                        false => "negative",
+                        _ => "not tested",
+                    }
+                ),
+                ("Document", liquid.Document ?? "none named")
+            );
+        }
+
+        yield return new SheetText(
+            $"No test of a {a.Kind.Name} in use is kept by the program: note here what was tried, by whom and when."
+        );
+    }
 
     private IEnumerable<SheetBlock> Classification()
     {
@@ -203,7 +245,11 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             SheetBlock block in RecordSection.Table(
                 [26, 44, 30],
                 ["Class", "How it was found", "Where it stands"],
-                [.. classes.Select(c => new[] { $"{c.Category.Code} ({c.Statement})", c.Working.Sentence, c.Working.Clause.Text })],
+                [
+                    .. classes.Select(c =>
+                        new[] { $"{c.Category.Code} ({c.Statement})", a.Kind.Say(c.Working.Sentence), c.Working.Clause.Text }
+                    ),
+                ],
                 "No class is reached on the declared data."
             )
         )
@@ -213,7 +259,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
 
         foreach (string open in a.Unassessed)
         {
-            yield return new SheetText($"Not assessed: {open}");
+            yield return new SheetText($"Not assessed: {a.Kind.Say(open)}");
         }
     }
 
@@ -285,8 +331,8 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             {
                 yield return new SheetText(
                     LastSent is { } last
-                        ? $"{place.Name}: keep it {keep.Years} years after the last candle was placed on the market: until {IsoDay.Plain(last.AddYears(keep.Years))} by the dispatches so far ({keep.Clause})."
-                        : $"{place.Name}: keep it {keep.Years} years after the last candle is placed on the market; no dispatch is declared yet ({keep.Clause})."
+                        ? $"{place.Name}: keep it {keep.Years} years after the last {Noun} was placed on the market: until {IsoDay.Plain(last.AddYears(keep.Years))} by the dispatches so far ({keep.Clause})."
+                        : $"{place.Name}: keep it {keep.Years} years after the last {Noun} is placed on the market; no dispatch is declared yet ({keep.Clause})."
                 );
             }
             else
@@ -298,6 +344,8 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
         yield return new SheetText("What has changed since the last version: compare the folders of both with 'chandlery changes'.");
         yield return new SheetText("Place, date, name: ______________________________");
     }
+
+    private string Noun => a.Kind.Say("candle");
 
     private DateOnly? LastSent =>
         catalogue.OfKind<Dispatch>().Where(d => batches.Exists(b => b.Id == d.Batch.Id)).Select(d => (DateOnly?)d.On).Max();

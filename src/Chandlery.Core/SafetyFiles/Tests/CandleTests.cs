@@ -46,9 +46,9 @@ public sealed record CandleTests(
 
     private static IEnumerable<string> Changes(Candle candle, Test test, double? oilShare)
     {
-        if (test.Vessel.Id != candle.Vessel.Id)
+        if (test.Vessel.Id != candle.Vessel?.Id)
         {
-            yield return $"the vessel is {candle.Vessel.Id}, tested was {test.Vessel.Id}";
+            yield return $"the vessel is {candle.Vessel?.Id ?? "none"}, tested was {test.Vessel.Id}";
         }
 
         if (test.Wax.Id != candle.Wax.Id)

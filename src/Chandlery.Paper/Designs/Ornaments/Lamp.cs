@@ -128,7 +128,7 @@ internal sealed class Lamp : IOrnament
 
     private static IEnumerable<SceneItem> Water(OrnamentRequest request, Box room, double horizon, double margin, Ink cream)
     {
-        int wicks = Math.Min(request.Facts.Wicks, 14);
+        int wicks = Math.Clamp(request.Facts.Wicks, 1, 14);
         double width = room.Width - (2 * margin);
         double column = Math.Min(width / wicks, width * 0.16);
         double start = room.CentreX - (column * wicks / 2);

@@ -84,7 +84,12 @@ internal sealed class Ledger : IOrnament
     private static List<LedgerRow> Rows(DesignFacts facts)
     {
         string decimals = facts.ShowsShares ? $"{facts.Figures.DecimalMark}0" : "";
-        var rows = new List<LedgerRow> { new("", facts.Words.Wicks, decimals) { Tally = facts.Wicks } };
+        var rows = new List<LedgerRow>();
+        if (facts.Wicks > 0)
+        {
+            rows.Add(new LedgerRow("", facts.Words.Wicks, decimals) { Tally = facts.Wicks });
+        }
+
         if (facts.BurnHours > 0)
         {
             rows.Add(new LedgerRow(facts.Figures.Declared(facts.BurnHours), facts.Words.Hours, decimals));

@@ -29,7 +29,7 @@ internal sealed class WickPlan : IOrnament
     public IEnumerable<SceneItem> Draw(OrnamentRequest request)
     {
         Box room = request.Room;
-        IReadOnlyList<(double X, double Y)> wicks = WickPlaces.Of(request.Facts.Wicks);
+        IReadOnlyList<(double X, double Y)> wicks = WickPlaces.Of(Math.Max(1, request.Facts.Wicks));
         double across = Math.Min(room.Width, room.Height);
         double radius = across / 2;
         (double cx, double cy) = (room.CentreX, room.CentreY);

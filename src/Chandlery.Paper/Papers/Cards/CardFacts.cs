@@ -1,5 +1,4 @@
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 
@@ -26,21 +25,19 @@ internal sealed class CardFacts(Assessment a, Language language, BurnAdvice advi
     public IReadOnlyList<CardMessageView> First =>
         Warning.Length > 0
             ? [.. a.Edition.Label.Warnings.Select(key => new CardMessageView(SafetyMessages.SignOf(key), language.Words[key]))]
-            : Messages(SafetyMessages.First);
+            : Messages(MessageList.First);
 
     /// <summary>For how many hours it may burn at a time.</summary>
     public double LongestBurnHours => BurnFigures.LongestBurnHours(a.Candle, a.Vessel, advice);
 
-    /// <summary>Key of the message where to burn it.</summary>
-    public string Place => a.Candle.Use == CandleUse.Outdoor ? "outdoorOnly" : "draught";
+    /// <summary>The heading of the card.</summary>
+    public string Title => language.Words[a.Kind.Title];
 
-    /// <summary>Key of the message on trimming.</summary>
-    public string Trim => HasSeveralWicks ? "trimWicks" : "trimWick";
-
-    /// <summary>Whether it has more than one wick.</summary>
-    public bool HasSeveralWicks => a.Candle.Wicks.Count > 1;
-
-    /// <summary>The messages with these keys, with their figures.</summary>
-    public IReadOnlyList<CardMessageView> Messages(params IEnumerable<string> keys) =>
-        [.. keys.Select(key => new CardMessageView(SafetyMessages.SignOf(key), BurnFigures.Fill(language.Safety[key], figures)))];
+    /// <summary>The messages that its kind has at a place, with their figures.</summary>
+    public IReadOnlyList<CardMessageView> Messages(MessageList list) =>
+        [
+            .. BurnMessages
+                .Keys(a.Candle, a.Kind, list)
+                .Select(key => new CardMessageView(SafetyMessages.SignOf(key), BurnFigures.Fill(language.Safety[key], figures))),
+        ];
 }

@@ -32,15 +32,17 @@ internal static class DesignFactsMaker
             StrapLine = request?.StrapLine ?? brand?.StrapLine ?? "",
             Kind = language.Words[CandleWords.KindOf(a)],
             Scents = request?.ScentNotes ?? string.Join(", ", parts.Select(p => p.Name)),
-            Quantity = $"{language.Figures.Declared(grams)} g",
-            NetGrams = grams,
+            Quantity = a.Candle.NetVolume is { } volume
+                ? $"{language.Figures.Declared(volume.Value)} ml"
+                : $"{language.Figures.Declared(grams)} g",
+            NetGrams = shows ? grams : a.Candle.NetVolume?.Value ?? grams,
             WaxGrams = shows ? grams * (1 - (a.Composition.Recipe.Load.Value / 100)) : 0,
             Wicks = a.Candle.Wicks.Count,
             Words = new DesignWords(
                 language.Words[a.Candle.Wicks.Count == 1 ? "wick" : "wicks"],
                 language.Words["hours"],
-                language.Words["grams"],
-                language.Words["wax"]
+                shows || a.Candle.NetVolume is null ? language.Words["grams"] : "ml",
+                language.Words[a.Kind.State == PhysicalState.Liquid ? "liquidBase" : "wax"]
             ),
             Figures = language.Figures,
             BurnHours = request?.BurnHours ?? 0,

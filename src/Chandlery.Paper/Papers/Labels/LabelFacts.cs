@@ -84,13 +84,14 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             ? $"{First.Words["emergencyTelephone"]}: {number}"
             : "";
 
-    private double Figure() => a.Edition.Formats.Quantity.HeightFor(a.Candle.NetMass, a.Vessel).Value;
+    private double Figure() => a.Edition.Formats.Quantity.HeightFor(a.Candle, a.Vessel).Value;
 
     private string Quantity()
     {
         double grams = a.Candle.NetMass.Value;
         return a.Edition.Label.QuantityUnits.Contains(QuantityUnit.Ounces)
-            ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({First.Figures.Declared(grams)} g)"
+                ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({First.Figures.Declared(grams)} g)"
+            : a.Candle.NetVolume is { } volume ? $"{First.Figures.Declared(volume.Value)} ml"
             : $"{First.Figures.Declared(grams)} g";
     }
 
@@ -128,14 +129,13 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
 
     private List<LabelSymbolView> Safety()
     {
-        bool outdoor = a.Candle.Use == CandleUse.Outdoor;
-        double distance = outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
-        IEnumerable<string> symbols = SafetyMessages.Compulsory.Prepend("warning").Concat(outdoor ? ["outdoorOnly"] : []);
+        double distance = a.Candle.Use == CandleUse.Outdoor ? advice.OutdoorDistanceCm : advice.IndoorDistanceCm;
+        IEnumerable<string> keys = BurnMessages.Keys(a.Candle, a.Kind, MessageList.Label).Prepend("warning");
         IReadOnlyDictionary<string, string> figures = BurnFigures.Of(a.Candle, a.Vessel, advice, First.Figures);
         return
         [
-            .. symbols.Select(s => new LabelSymbolView(
-                s,
+            .. keys.Select(s => new LabelSymbolView(
+                SafetyMessages.SignOf(s),
                 s == "distance" ? $"≥ {First.Figures.Declared(distance)} cm" : "",
                 First.Safety.TryGetValue(s, out string? message) ? BurnFigures.Fill(message, figures) : First.Words["warning"]
             )),

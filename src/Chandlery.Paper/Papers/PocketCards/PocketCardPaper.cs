@@ -1,3 +1,4 @@
+using Chandlery.Core.Law;
 using Chandlery.Paper.Papers.Cards;
 using Chandlery.Paper.Templates;
 
@@ -9,12 +10,12 @@ public sealed class PocketCardPaper() : CardPaper("pocket-card", "Pocket card", 
     /// <inheritdoc/>
     internal override ITemplateView View(CardFacts facts) =>
         new PocketCardView(
-            facts.Language.Words["cardTitle"],
+            facts.Title,
             facts.Language.Code,
             facts.Assessment.Candle.Name,
             facts.Warning,
             facts.First,
-            facts.Messages("distance", facts.Place, facts.Trim, "snuff"),
+            facts.Messages(MessageList.Pocket),
             facts.Maker
         );
 }

@@ -21,7 +21,7 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
         Assessment a = request.Assessment;
         if (a.Ufi is not { } ufi || a.Edition.PoisonCentres is not { } rules)
         {
-            return new MissingPaper("they are due with a UFI, and the candle has none.", IsDue: false, []);
+            return new MissingPaper(a.Kind.Say("they are due with a UFI, and the candle has none."), IsDue: false, []);
         }
 
         PaperDocument? page = request.Shop.Read(View(request, ufi, rules), problems) is { } document
@@ -45,11 +45,13 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
             Ufi: ufi,
             Maker: MakerView.Of(a.Maker),
             Places: string.Join("; ", a.Places.Select(Place)),
-            Use: a.Candle.Use == CandleUse.Outdoor
-                ? "scented candle for outdoors, consumer use"
-                : "scented candle for indoors, consumer use",
+            Use: $"{(a.Kind.Burns ? "scented candle" : a.Kind.Name)} for {(a.Candle.Use == CandleUse.Outdoor ? "outdoors" : "indoors")}, consumer use",
             Category: category ?? "unknown: none is declared ('productCategory')",
             Colour: Colour(a),
+            State: a.Kind.State == PhysicalState.Liquid ? "liquid" : "solid",
+            Acidity: a.Kind.State == PhysicalState.Liquid
+                ? "unknown: measure it, or say why it cannot be measured"
+                : "not applicable: solid, and wax does not dissolve in water",
             Packages: string.Join("; ", a.Notification.Value.Packages.Select(Package)),
             Classes: a.Classification.Classes.Count == 0
                 ? "not classified"
@@ -63,11 +65,13 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
                     .Select(i => new IngredientView(i.Name, i.Cas ?? "-", i.Ec ?? "-", i.Band, i.Hazards)),
             ],
             Unknown: a.Composition.HasUndeclared
-                ? $"Up to {FigureFormat.English.AtMost(a.Composition.UnknownHigh)} of the candle is not declared by its suppliers."
+                ? a.Kind.Say(
+                    $"Up to {FigureFormat.English.AtMost(a.Composition.UnknownHigh)} of the candle is not declared by its suppliers."
+                )
                 : "",
             Mixtures: [.. mixtures.Select(BoughtMixtureView.Of)],
             Generics: [.. GenericUses.Of(rules, a.Composition.Recipe, a.Substances).Select(GenericView.Of)],
-            Group: Group(a.Notification.Value.GroupWith, rules.Group),
+            Group: a.Kind.Say(Group(a.Notification.Value.GroupWith, rules.Group)),
             GroupClause: rules.Group.Clause,
             Toxicology: ToxicologyLines.Of(request, English(request), rules.ToxicologySection),
             Clause: rules.Clause,
@@ -81,13 +85,20 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
     private static string Place(Place place) => $"{place.Name}: {string.Join(place.EitherOf ? " or " : " and ", place.Languages)}";
 
     private static string Package(SoldPackage package) =>
-        $"{package.Vessel} ({package.Material}): holds {package.Brimful}, filled with {FigureFormat.English.Declared(package.Net.Value)} g, {(package.Contents is { } filled ? filled.ToString() : "volume unknown: no 'fillMl' is declared")}";
+        $"{package.Vessel} ({package.Material}): holds {package.Brimful}, filled with {Quantity(package)}, {(package.Contents is { } filled ? filled.ToString() : "volume unknown: no 'fillMl' is declared")}";
+
+    private static string Quantity(SoldPackage package) =>
+        package.Volume is { } volume
+            ? $"{FigureFormat.English.Declared(volume.Value)} ml"
+            : $"{FigureFormat.English.Declared(package.Net.Value)} g";
 
     private static IEnumerable<string> Lacking(Assessment a, string? category, IReadOnlyList<MixtureInMixture> mixtures)
     {
         if (category is null)
         {
-            yield return "The product category: look its code up in the product categorisation system of the portal and write 'productCategory' into the candle's file, or into the maker's for all candles.";
+            yield return a.Kind.Say(
+                "The product category: look its code up in the product categorisation system of the portal and write 'productCategory' into the candle's file, or into the maker's for all candles."
+            );
         }
 
         if (a.Maker.Email is null)
@@ -110,7 +121,7 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
         string.Join(" and ", rules.SameClassesFor.Select(a => a.ToString().ToLowerInvariant()));
 
     private static string Colour(Assessment a) =>
-        WaxFigures.Dyes(a.Composition.Recipe) is { Count: > 0 } dyes
-            ? $"dyed with {string.Join(", ", dyes)}"
-            : "that of the wax (no dye is declared)";
+        WaxFigures.Dyes(a.Composition.Recipe) is { Count: > 0 } dyes ? $"dyed with {string.Join(", ", dyes)}"
+        : a.Kind.State == PhysicalState.Liquid ? "that of the liquid (no dye is declared)"
+        : "that of the wax (no dye is declared)";
 }

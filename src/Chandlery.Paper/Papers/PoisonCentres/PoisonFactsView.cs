@@ -10,6 +10,8 @@ namespace Chandlery.Paper.Papers.PoisonCentres;
 /// <param name="Use">What it is used for.</param>
 /// <param name="Category">Code of its product category, or that none is declared.</param>
 /// <param name="Colour">Its colour, as far as declared.</param>
+/// <param name="State">Solid or liquid.</param>
+/// <param name="Acidity">Its pH, or why there is none.</param>
 /// <param name="Packages">The packages in which it is sold.</param>
 /// <param name="Classes">Its classes.</param>
 /// <param name="Label">Codes of its label elements.</param>
@@ -31,6 +33,8 @@ internal sealed record PoisonFactsView(
     string Use,
     string Category,
     string Colour,
+    string State,
+    string Acidity,
     string Packages,
     string Classes,
     string Label,
@@ -59,6 +63,8 @@ internal sealed record PoisonFactsView(
             ("use", Use),
             ("category", Category),
             ("colour", Colour),
+            ("state", State),
+            ("acidity", Acidity),
             ("packages", Packages),
             ("classes", Classes),
             ("label", Label),

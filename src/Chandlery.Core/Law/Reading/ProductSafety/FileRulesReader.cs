@@ -36,6 +36,12 @@ internal static class FileRulesReader
             row.Text("measure", "what is done"),
             row.Enumeration("proof", RiskProof.Card)
         );
+        if (row.Has("of"))
+        {
+            IReadOnlyList<string> sorts = row.Choices("of", "burning", "warmed", "liquid");
+            risk = risk with { Of = [.. sorts.Select(s => Enum.Parse<RiskOf>(s, ignoreCase: true))] };
+        }
+
         row.Done();
         return risk;
     }

@@ -1,0 +1,10 @@
+using Chandlery.Core.Hazards;
+
+namespace Chandlery.Core.Classified.Methods;
+
+/// <summary>What a liquid's measured values come to.</summary>
+/// <param name="Category">Its category; null for none, and where it is not known.</param>
+/// <param name="Because">What decided, as a sentence.</param>
+/// <param name="Clause">Where that stands.</param>
+/// <param name="IsKnown">False where nobody can say whether it is flammable.</param>
+internal sealed record FlashAnswer(HazardCategory? Category, string Because, Citation Clause, bool IsKnown);

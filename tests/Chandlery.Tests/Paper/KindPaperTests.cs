@@ -1,0 +1,138 @@
+using System.Text.RegularExpressions;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
+using Chandlery.Tests.Sheets;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Paper;
+
+/// <summary>No paper of one kind of product speaks of another kind.</summary>
+public sealed class KindPaperTests
+{
+    // Words that a paper of a sort of product must not hold. Fire may be spoken of everywhere: a wax melt's sheet says how it burns.
+    private const string OfCandles = @"candles?|wicks?";
+    private const string OfFlames = @"burn\w*|wax(es)?|lighting";
+    private const string OfWarmers = @"warmers?";
+    private const string OfLiquids = @"reeds?|diffusers?|refills?|sprays?|linen|pump";
+
+    private static readonly string[] Products =
+    [
+        "fig-tin",
+        "harbour-bowl",
+        "breakwater-pillar",
+        "quay-tea-lights",
+        "chapel-votive",
+        "slipway-torch",
+        "fig-melts",
+        "dune-reeds",
+        "dune-refill",
+        "sailcloth-spray",
+    ];
+
+    public static TheoryData<string> All() => [.. Products];
+
+    private static string Foreign(ProductKind kind) =>
+        kind.State == PhysicalState.Liquid ? $"{OfCandles}|{OfFlames}|{OfWarmers}"
+        : kind.Burns ? $"{OfWarmers}|{OfLiquids}"
+        : $"{OfCandles}|{OfLiquids}";
+
+    // Who made and supplied it may be called what they like, and water is sprayed on fires of every kind.
+    private static string Own(string text, Assessment a)
+    {
+        IEnumerable<string> names =
+        [
+            a.Maker.Name,
+            "Candle Shed",
+            "water spray",
+            "Reed and Rill",
+            .. a.Composition.Recipe.Waxes.SelectMany(w => new[] { w.Wax.Name, w.Wax.Supplier }),
+            .. a.Substances.Select(s => s.Name),
+            a.Candle.Name,
+            a.Id,
+            a.Vessel.Name,
+        ];
+        return names.OrderByDescending(n => n.Length).Aggregate(text, (t, n) => t.Replace(n, "", StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void No_paper_speaks_of_another_kind(string id)
+    {
+        Assessment a = TestLaw.Demo($"candles/{id}.yaml", "IE");
+        var words = new Regex($@"\b({Foreign(a.Kind)})\b", RegexOptions.IgnoreCase);
+        int read = 0;
+        foreach (PaperKind paper in PaperList.Own.All.Where(p => p.IsFor(a)))
+        {
+            if (TestLaw.Make(paper, a) is MadePaper made)
+            {
+                string text = Own(PrintedText.Of(PdfDrawing.Draw(made.Document)), a);
+                Assert.True(text.Length > 100, $"{paper.Id} of {id} says nothing");
+                Match found = words.Match(text);
+                Assert.False(found.Success, $"{paper.Id} of {id}: ...{Around(text, found)}...");
+                read++;
+            }
+        }
+
+        Assert.True(read >= 6, $"{read} papers of {id} were made");
+    }
+
+    private static string Around(string text, Match found) =>
+        found.Success ? text[Math.Max(0, found.Index - 40)..Math.Min(text.Length, found.Index + 60)] : "";
+
+    public static TheoryData<string> Languages() => [.. TestLaw.Lawbook.Languages.Codes];
+
+    // What a language calls a wick and wax stands in its words: a message on a liquid names neither, one on a melt no wick.
+    [Theory]
+    [MemberData(nameof(Languages))]
+    public void No_message_in_any_language_names_a_wick_where_there_is_none(string code)
+    {
+        Language language = TestLaw.Lawbook.FindLanguage(code)!;
+        foreach (ProductKind kind in TestLaw.Lawbook.Kinds.Where(k => !k.Burns))
+        {
+            string[] never =
+                kind.State == PhysicalState.Liquid
+                    ? [language.Words["wick"], language.Words["wicks"], language.Words["wax"]]
+                    : [language.Words["wick"], language.Words["wicks"]];
+            IEnumerable<string> said = kind
+                .Messages.Values.SelectMany(keys => keys)
+                .Distinct()
+                .Select(key => language.Safety[key])
+                .Append(language.Words[kind.Title])
+                .Append(language.Words[kind.Called.Scented]);
+            Assert.All(
+                said,
+                text =>
+                    Assert.All(never, word => Assert.DoesNotMatch(new Regex($@"\b{Regex.Escape(word)}\b", RegexOptions.IgnoreCase), text))
+            );
+        }
+    }
+
+    [Fact]
+    public void A_liquid_is_sold_by_volume_and_its_figures_are_as_high_as_the_law_asks()
+    {
+        Assessment a = TestLaw.Demo("candles/sailcloth-spray.yaml");
+        Assert.Contains("100 ml", PrintedText.Of("label", a, "en"), StringComparison.Ordinal);
+        Assert.DoesNotContain("86 g", PrintedText.Of("label", a, "en"), StringComparison.Ordinal);
+        Assert.Equal(3, a.Edition.Formats.Quantity.HeightFor(a.Candle, a.Vessel).Value);
+    }
+
+    [Fact]
+    public void Messages_follow_wicks_and_place()
+    {
+        Assessment torch = TestLaw.Demo("candles/slipway-torch.yaml");
+        IReadOnlyList<string> before = BurnMessages.Keys(torch.Candle, torch.Kind, MessageList.Before);
+        Assert.Contains("outdoorOnly", before);
+        Assert.Contains("trimWick", before);
+        Assert.DoesNotContain("trimWicks", before);
+        Candle indoors = torch.Candle with { Use = CandleUse.Indoor };
+        Assert.DoesNotContain("outdoorOnly", BurnMessages.Keys(indoors, torch.Kind, MessageList.Before));
+    }
+
+    [Fact]
+    public void No_label_of_a_candle_is_put_on_a_diffuser_in_the_united_states() =>
+        Assert.True(TestLaw.Demo("candles/dune-reeds.yaml", "US").StopsSale);
+}
