@@ -184,6 +184,12 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return new Found<string>(numbers[0], document, row.Page, BoxOf(cell, row), doubts);
         }
 
+        // A narrow column may break a number anywhere; its check digit tells that the parts belong together.
+        if (own is { Lines.Count: > 1 } && parse(string.Concat(own.Lines.Select(l => l.Text)).Trim()) is { Success: true })
+        {
+            return new Found<string>(string.Concat(own.Lines.Select(l => l.Text)).Trim(), document, row.Page, BoxOf(own, row), []);
+        }
+
         return own is not null && own.Text.Any(char.IsAsciiDigit) && isOnly
             ? new Found<string>(own.Text, document, row.Page, BoxOf(own, row), [$"'{own.Text}' is no {what} number"])
             : null;
@@ -376,7 +382,10 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     [GeneratedRegex(@"(?<![0-9])0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9xX]{4})?|(?<![0-9-])[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X](?![0-9-])")]
     private static partial Regex OtherNumbers();
 
-    [GeneratedRegex(@"(?:\b(?:no|nr|number|nummer|numéro|num)\.?|n°|:)\s*$|\b(?:CAS|EINECS|REACH)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"(?:\b(?:no|nr|number|nummer|numéro|num)\.?|n°|:)\s*$|\b(?:CAS|EINECS|REACH)\b|(?<!\p{L})n\.?[°º]",
+        RegexOptions.IgnoreCase
+    )]
     private static partial Regex LabelLeft();
 
     [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]

@@ -10,6 +10,7 @@ internal sealed class HeadingFinder(SheetWording wording)
     private const double FarthestOfTypeSize = 1.75;
     private const double WideBlankOfTypeSize = 0.5;
     private const double TallestHeadingMm = 30;
+    private const double SameEdgeMm = 0.4;
     private const int LongestWrappedHeading = 40;
     private const string LawInForce = "1272/2008";
 
@@ -86,6 +87,11 @@ internal sealed class HeadingFinder(SheetWording wording)
         bool IsKind(TextLine p) => ColumnKind.Of(p.Text, wording).Count > 0;
         bool IsWrapped(TextLine p, IEnumerable<TextLine> under) =>
             p.Text.Length < LongestWrappedHeading && under.Any(k => k.Frame.Left < p.Frame.Right && p.Frame.Left < k.Frame.Right);
+        if (phrases.Any(p => known.Any(k => Completes(k, p, heading))) && phrases.All(p => IsKind(p) || IsWrapped(p, known)))
+        {
+            return true;
+        }
+
         return phrases.Count > 1 && phrases.Any(IsKind)
             ? phrases.All(p => IsKind(p) || IsWrapped(p, known))
             : phrases.All(p =>
@@ -93,6 +99,42 @@ internal sealed class HeadingFinder(SheetWording wording)
                 || IsWrapped(p, known.Skip(1))
                 || p.Text.Contains(LawInForce, StringComparison.Ordinal)
             );
+    }
+
+    // A phrase over or under a heading, with which it names something that neither names alone: a wrapped heading, or a broken word.
+    private bool Completes(TextLine known, TextLine phrase, IReadOnlyList<TextLine> heading)
+    {
+        if (phrase.Text.Length >= LongestWrappedHeading || !phrase.Text.Any(char.IsLetterOrDigit) || !Overlap(known, phrase))
+        {
+            return false;
+        }
+
+        List<string> column =
+        [
+            .. heading
+                .SelectMany(h => h.Phrases())
+                .Where(p => p == known || Overlap(p, known))
+                .Append(phrase)
+                .OrderBy(p => p.Frame.Bottom)
+                .Select(p => p.Text),
+        ];
+        HashSet<string> alone = [.. column.SelectMany(t => ColumnKind.Of(t, wording))];
+        return known.Text.Count(char.IsLetterOrDigit) > 2
+            && ColumnKind.Of(string.Join('\n', column), wording).Any(k => k != ColumnKind.Ignored && !alone.Contains(k));
+    }
+
+    /// <summary>A heading's text with a line feed where one of its lines ends.</summary>
+    public static string LinedText(TextLine heading)
+    {
+        var text = new System.Text.StringBuilder(heading.Words[0].Text);
+        for (int w = 1; w < heading.Words.Count; w++)
+        {
+            Word word = heading.Words[w];
+            bool isLower = Math.Abs(word.Box.Bottom - heading.Words[w - 1].Box.Bottom) > 0.3 * word.TypeSize;
+            text.Append(isLower ? '\n' : ' ').Append(word.Text);
+        }
+
+        return text.ToString();
     }
 
     // A heading of several lines ("CAS No. / EC No. / REACH No.") in the first column: every line of it names a number.
@@ -106,7 +148,8 @@ internal sealed class HeadingFinder(SheetWording wording)
     public IReadOnlyList<TextLine> Clusters(IReadOnlyList<TextLine> heading, IReadOnlyList<double> gaps)
     {
         var groups = new List<List<TextLine>>();
-        foreach (TextLine phrase in heading.SelectMany(l => l.Phrases()).SelectMany(p => Parted(p, gaps)))
+        List<TextLine> phrases = [.. heading.SelectMany(l => l.Phrases())];
+        foreach (TextLine phrase in phrases.SelectMany(p => Aligned(p, phrases)).SelectMany(p => Parted(p, gaps)))
         {
             List<List<TextLine>> homes = [.. groups.Where(g => g.Any(p => Overlap(p, phrase)))];
             groups.RemoveAll(homes.Contains);
@@ -149,6 +192,28 @@ internal sealed class HeadingFinder(SheetWording wording)
 
     private static TextLine Joined(List<TextLine> group) => group[0].Only([.. group.OrderBy(p => p.Frame.Bottom).SelectMany(p => p.Words)]);
 
+    // Headings that stand close part where a word begins right under or over the beginning of a heading in another line.
+    private static IEnumerable<TextLine> Aligned(TextLine phrase, IReadOnlyList<TextLine> phrases)
+    {
+        int from = 0;
+        for (int w = 1; w < phrase.Words.Count; w++)
+        {
+            double left = phrase.Words[w].Box.Left;
+            bool begins = phrases.Any(p =>
+                Math.Abs(p.Frame.Left - left) < SameEdgeMm
+                && Math.Abs(p.Frame.Bottom - phrase.Frame.Bottom) > 0.5
+                && phrases.Any(o => o.Frame.Bottom == p.Frame.Bottom && o.Frame.Right < p.Frame.Left && o.Frame.Right > phrase.Frame.Left)
+            );
+            if (begins)
+            {
+                yield return phrase.Only([.. phrase.Words.Skip(from).Take(w - from)]);
+                from = w;
+            }
+        }
+
+        yield return phrase.Only([.. phrase.Words.Skip(from)]);
+    }
+
     private IEnumerable<TextLine> Parted(TextLine phrase, IReadOnlyList<double> gaps)
     {
         if (ColumnKind.Of(phrase.Text, wording) is [ColumnKind.From or ColumnKind.To])
@@ -158,21 +223,19 @@ internal sealed class HeadingFinder(SheetWording wording)
 
         foreach (double at in gaps.Where(s => s > phrase.Frame.Left && s < phrase.Frame.Right))
         {
-            List<Word> left = [.. phrase.Words.Where(w => w.Box.CentreX < at)];
-            List<Word> right = [.. phrase.Words.Where(w => w.Box.CentreX >= at)];
-            if (left.Count == 0 || right.Count == 0)
+            int nearest = phrase.Words.Count(w => w.Box.CentreX < at);
+            foreach (int cut in new[] { nearest, nearest + 1, nearest - 1 }.Where(c => c > 0 && c < phrase.Words.Count))
             {
-                continue;
-            }
-
-            bool isWide = right[0].Box.Left - left[^1].Box.Right > WideBlankOfTypeSize * right[0].TypeSize;
-            TextLine first = phrase.Only(left);
-            TextLine rest = phrase.Only(right);
-            IReadOnlyList<string> kinds = ColumnKind.Of(first.Text, wording);
-            IReadOnlyList<string> others = ColumnKind.Of(rest.Text, wording);
-            if (isWide || (kinds.Count > 0 && others.Count > 0 && !kinds.Intersect(others).Any()))
-            {
-                return Parted(rest, gaps).Prepend(first);
+                TextLine first = phrase.Only([.. phrase.Words.Take(cut)]);
+                TextLine rest = phrase.Only([.. phrase.Words.Skip(cut)]);
+                bool isWide = rest.Words[0].Box.Left - first.Words[^1].Box.Right > WideBlankOfTypeSize * rest.Words[0].TypeSize;
+                IReadOnlyList<string> kinds = ColumnKind.Of(first.Text, wording);
+                IReadOnlyList<string> others = ColumnKind.Of(rest.Text, wording);
+                bool areOthers = kinds.Count > 0 && others.Count > 0 && !kinds.Intersect(others).Any();
+                if (areOthers || (isWide && cut == nearest))
+                {
+                    return Parted(rest, gaps).Prepend(first);
+                }
             }
         }
 

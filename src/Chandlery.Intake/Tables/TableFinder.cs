@@ -53,17 +53,18 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
     private List<Column> Columns(IReadOnlyList<TextLine> clusters, IReadOnlyList<double> cuts)
     {
         var columns = new List<Column>();
-        string text = clusters[0].Text;
+        string text = HeadingFinder.LinedText(clusters[0]);
         for (int i = 1; i <= clusters.Count; i++)
         {
             if (i < clusters.Count && double.IsNaN(cuts[i - 1]))
             {
-                text += " " + clusters[i].Text;
+                text += " " + HeadingFinder.LinedText(clusters[i]);
                 continue;
             }
 
-            columns.Add(new Column(ColumnKind.Of(text.Replace("- ", "-", StringComparison.Ordinal), wording), text));
-            text = i < clusters.Count ? clusters[i].Text : "";
+            string heading = text.Replace("- ", "-", StringComparison.Ordinal);
+            columns.Add(new Column(ColumnKind.Of(heading, wording), text.Replace('\n', ' ')));
+            text = i < clusters.Count ? HeadingFinder.LinedText(clusters[i]) : "";
         }
 
         return columns;
