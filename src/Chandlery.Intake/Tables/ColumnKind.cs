@@ -83,7 +83,10 @@ internal static partial class ColumnKind
     }
 
     /// <summary>True when a text holds a CAS number, a statement's code or a share in figures, as rows do and headings do not.</summary>
-    public static bool HasData(string text) => Data().IsMatch(LawReference().Replace(text, ""));
+    public static bool HasData(string text) => Data().IsMatch(Act().Replace(LawReference().Replace(text, ""), ""));
+
+    /// <summary>True when a text names the law by which classes are given, as the second line of a heading does.</summary>
+    public static bool IsOfLaw(string text) => LawReference().IsMatch(text) || text.Contains(LawInForce, StringComparison.Ordinal);
 
     /// <summary>True when a text holds a CAS number or a statement's code, as nothing but rows of tables does.</summary>
     public static bool IsOfRow(string text) => OfRow().IsMatch(text);
@@ -116,8 +119,11 @@ internal static partial class ColumnKind
     [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]
     private static partial Regex PartsPerMillion();
 
-    [GeneratedRegex(@"\((?:ec|eg|ce|eu|we)\)\s*(?:no|nr|n°|nº|n)?\.?\s*[0-9]+/[0-9]+", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\((?:ec|eg|ce|eu|we)\)\s*(?:no|nr|n°|nº|n)?\.?(?:\s*[0-9]+/[0-9]+)?", RegexOptions.IgnoreCase)]
     private static partial Regex LawReference();
+
+    [GeneratedRegex(@"\b[0-9]{2,4}/[0-9]{2,4}\b")]
+    private static partial Regex Act();
 
     /// <summary>CAS numbers as printed, also with a wrong check digit.</summary>
     [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])")]

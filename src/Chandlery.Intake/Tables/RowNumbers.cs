@@ -33,7 +33,7 @@ internal static class RowNumbers
 
     // Notes under a row may begin as far left as the numbers do; a cell of the first column may not.
     private static bool IsLevelWith(TextLine line, double left, double right) =>
-        line.Words[0].Box.Left >= left && line.Words[0].Box.Right <= right;
+        line.Phrases()[0].Words.Count == 1 && line.Words[0].Box.Left >= left && line.Words[0].Box.Right <= right;
 
     private static int? NumberOf(TextLine line) =>
         int.TryParse(line.Words[0].Text.Trim('.', ')', '('), NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : null;

@@ -41,7 +41,10 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         List<TextLine> all = [.. heading, .. body];
         List<RuledLine> rules = [.. RulesOf(all, pages)];
         IReadOnlyList<double> ruled = ColumnFinder.Ruled(all, rules);
-        IReadOnlyList<TextLine> clusters = headings.Clusters(heading, ruled.Count > 0 ? ruled : ColumnFinder.Gaps(all));
+        IReadOnlyList<TextLine> clusters = headings.Clusters(
+            heading,
+            ruled.Count > 0 ? [.. ruled.Select(r => (r, r))] : ColumnFinder.Gaps(body)
+        );
         IReadOnlyList<double> cuts = ColumnFinder.Between(clusters, body, ruled);
         List<Column> columns = WithoutSecondUnit(Columns(clusters, cuts));
         List<double> separators = [.. cuts.Where(c => !double.IsNaN(c))];
