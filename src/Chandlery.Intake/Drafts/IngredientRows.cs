@@ -14,6 +14,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     /// <summary>The doubt of rows that say that a substance is absent.</summary>
     public const string Absent = "the document says that it is absent";
 
+    private const double LetterOfTypeSize = 0.6;
     private static readonly string[] ShareKinds = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
     private static readonly string[] IdentifyingKinds = [ColumnKind.Cas, ColumnKind.Ec, ColumnKind.Name];
     private static readonly string[] NeverIdentifying =
@@ -48,14 +49,27 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     /// <param name="isAbsent">Tells shares that say that there is nothing of it; such rows are doubted with <see cref="Absent"/>.</param>
     public IEnumerable<DraftIngredient> Of(Table table, Func<string, bool>? isAbsent = null)
     {
+        var all = new List<DraftIngredient>();
         foreach (Row row in table.Rows)
         {
-            if (Of(table, row) is { } ingredient)
+            if (Of(table, row) is not { } ingredient)
             {
-                bool absent = isAbsent is not null && table.CellOf(row, ColumnKind.Share) is { } share && isAbsent(share.Text);
-                yield return absent ? ingredient with { Doubts = [.. ingredient.Doubts, Absent] } : ingredient;
+                continue;
             }
+
+            if (ingredient is { Cas: null, Ec: null, Name.Value: "" } && all.Count > 0)
+            {
+                all[^1] = all[^1] with
+                {
+                    Doubts = [.. all[^1].Doubts, "under it stands a row without name and number, which may be its end"],
+                };
+            }
+
+            bool absent = isAbsent is not null && table.CellOf(row, ColumnKind.Share) is { } share && isAbsent(share.Text);
+            all.Add(absent ? ingredient with { Doubts = [.. ingredient.Doubts, Absent] } : ingredient);
         }
+
+        return all;
     }
 
     /// <summary>An ingredient from texts that stand beside labels instead of in a table.</summary>
@@ -103,6 +117,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         );
         (string nameText, string notes) = NameAndNotes(nameCell);
         Found<string> name = Name(nameCell, nameText, row);
+        if (nameCell is not null && IsBroken(nameCell, table))
+        {
+            name = name.Doubted("a line of the name is full to its column's edge: the column may have broken a word");
+        }
+
         notes = string.Join(" ; ", row.Notes.Select(n => n.Text).Append(notes).Where(t => t.Length > 0));
         if (cas is null && ec is null)
         {
@@ -145,6 +164,21 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         );
     }
 
+    // A narrow column breaks a word that does not fit wherever its line is full, without any mark.
+    private static bool IsBroken(Cell cell, Table table)
+    {
+        int column = table.Rows.Select(r => r.Cells.ToList().IndexOf(cell)).FirstOrDefault(c => c >= 0, -1);
+        IEnumerable<Cell> all = column < 0 ? [cell] : table.Rows.Select(r => r.Cells[column]);
+        double right = all.SelectMany(c => c.Lines).Max(l => l.Frame.Right);
+        return cell.Lines.Count > 1
+            && cell.Lines.Zip(cell.Lines.Skip(1))
+                .Any(p =>
+                    p.First.Frame.Right > right - (LetterOfTypeSize * p.First.Words[^1].TypeSize)
+                    && char.IsLetter(p.First.Text[^1])
+                    && char.IsLower(p.Second.Text[0])
+                );
+    }
+
     // True for a column that holds nothing else.
     private static bool IsOnly(Table table, string kind) => table.Columns.FirstOrDefault(c => c.Kinds.Contains(kind)) is { Kinds.Count: 1 };
 
@@ -182,6 +216,12 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             }
 
             return new Found<string>(numbers[0], document, row.Page, BoxOf(cell, row), doubts);
+        }
+
+        // A narrow column may break a number anywhere; its check digit tells that the parts belong together.
+        if (own is { Lines.Count: > 1 } && parse(string.Concat(own.Lines.Select(l => l.Text)).Trim()) is { Success: true })
+        {
+            return new Found<string>(string.Concat(own.Lines.Select(l => l.Text)).Trim(), document, row.Page, BoxOf(own, row), []);
         }
 
         return own is not null && own.Text.Any(char.IsAsciiDigit) && isOnly
@@ -376,7 +416,10 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     [GeneratedRegex(@"(?<![0-9])0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9xX]{4})?|(?<![0-9-])[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X](?![0-9-])")]
     private static partial Regex OtherNumbers();
 
-    [GeneratedRegex(@"(?:\b(?:no|nr|number|nummer|numéro|num)\.?|n°|:)\s*$|\b(?:CAS|EINECS|REACH)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"(?:\b(?:no|nr|number|nummer|numéro|num)\.?|n°|:)\s*$|\b(?:CAS|EINECS|REACH)\b|(?<!\p{L})n\.?[°º]",
+        RegexOptions.IgnoreCase
+    )]
     private static partial Regex LabelLeft();
 
     [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]

@@ -115,7 +115,8 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
         foreach ((TextLine line, string? between) in lines)
         {
             var own = new List<string>();
-            IReadOnlyList<ToxicityEstimate> read = hazards.ReadToxicity(line.Text, own, decimals);
+            string text = string.Join(' ', line.Phrases().Select(p => DecimalMark.WithoutBlanks(p.Text)));
+            IReadOnlyList<ToxicityEstimate> read = hazards.ReadToxicity(text, own, decimals);
             unread.AddRange(own.Where(d => !d.Contains(HazardText.IsBound, StringComparison.Ordinal)).Select(d => "section 11: " + d));
             foreach (ToxicityEstimate one in read)
             {

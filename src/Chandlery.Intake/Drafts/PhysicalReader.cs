@@ -102,7 +102,7 @@ internal sealed partial class PhysicalReader(SheetWording wording, LabelFinder l
     private static partial Regex Temperature();
 
     [GeneratedRegex(
-        @"(?<d>[0-9]+[.,][0-9]+|[0-9]{3,4}(?=\s*kg))(?:\s*(?:[-\u2013]|to|bis|à)\s*(?<to>[0-9]+[.,][0-9]+|[0-9]{3,4}))?\s*(?<unit>g\s*/\s*(?:cm|ml|cc)|kg\s*/\s*(?:l|dm)|(?<perCubicMetre>kg\s*/\s*m))?",
+        @"(?<d>[0-9]+[.,][0-9]+|[0-9](?=\s*(?:g\s*/|kg\s*/\s*(?:l|dm)))|[0-9]{3,4}(?=\s*kg))(?:\s*(?:[-\u2013]|to|bis|à)\s*(?<to>[0-9]+[.,][0-9]+|[0-9]{3,4}))?\s*(?<unit>g\s*/\s*(?:cm|ml|cc)|kg\s*/\s*(?:l|dm)|(?<perCubicMetre>kg\s*/\s*m))?",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex DensityPattern();

@@ -186,6 +186,7 @@ public static class PdfWords
             "\ufb03" => "ffi",
             "\ufb04" => "ffl",
             "\u00ad" or "\u2010" or "\u2011" or "\u2012" or "\u2212" => "-",
+            "\u2018" or "\u2019" or "\u02bc" or "\u2032" => "'",
             "\u2a7e" or "\u2267" => "\u2265",
             "\u2a7d" or "\u2266" => "\u2264",
             _ => letters,

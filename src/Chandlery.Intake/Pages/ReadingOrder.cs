@@ -10,6 +10,8 @@ internal static partial class ReadingOrder
     private const double RiverMm = 2;
     private const double LinesAround = 2.2;
     private const double MostCrossing = 0.25;
+    private const double LineOfTypeSize = 1.3;
+    private const int FewestHeadingsBeside = 2;
 
     /// <summary>The lines of all pages.</summary>
     /// <param name="pages">The pages.</param>
@@ -92,7 +94,25 @@ internal static partial class ReadingOrder
             }
         }
 
+        edges = edges.Count > 0 ? edges : [.. pages.SelectMany(p => BesideHeadings(p, isSectionHeading))];
         return edges.Count == 0 ? null : edges.GroupBy(e => Math.Round(e / SameEdgeMm)).MaxBy(g => g.Count())!.Min();
+    }
+
+    // Where text begins right beside headings of sections, which stand alone on a page with one column of text.
+    private static IEnumerable<double> BesideHeadings(SheetPage page, Func<TextLine, bool> isSectionHeading)
+    {
+        var edges = new List<double>();
+        foreach (TextLine heading in TextLine.Of(page.Number, page.Words).Select(l => l.Phrases()[0]).Where(isSectionHeading))
+        {
+            IEnumerable<Word> beside = page.Words.Where(w =>
+                w.Box.Left > Math.Max(heading.Frame.Right, 0.4 * page.WidthMm)
+                && w.Box.Left < 0.66 * page.WidthMm
+                && Math.Abs(w.Box.CentreY - heading.Frame.CentreY) < LineOfTypeSize * w.TypeSize
+            );
+            edges.AddRange(beside.Select(w => w.Box.Left).Order().Take(1));
+        }
+
+        return edges.Count >= FewestHeadingsBeside ? edges : [];
     }
 
     // Lines that cross the river are few, and those on its right begin at its edge.

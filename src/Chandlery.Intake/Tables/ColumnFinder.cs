@@ -25,8 +25,8 @@ internal static class ColumnFinder
             lines.GroupBy(l => (l.Page, l.ShiftMm)).Sum(p => p.Max(l => l.Frame.Bottom) - p.Min(l => l.Frame.Top))
         );
 
-    /// <summary>The middles of the gaps where hardly any line of several phrases has a word, millimetres from the left.</summary>
-    public static IReadOnlyList<double> Gaps(IReadOnlyList<TextLine> lines)
+    /// <summary>The gaps where hardly any line of several phrases has a word, millimetres from the left.</summary>
+    public static IReadOnlyList<(double From, double To)> Gaps(IReadOnlyList<TextLine> lines)
     {
         List<TextLine> rows = [.. lines.Where(l => l.Phrases().Count > 1)];
         rows = rows.Count < 2 ? [.. lines] : rows;
@@ -41,7 +41,11 @@ internal static class ColumnFinder
             }
         }
 
-        return [.. Runs(covered, rows.Count * MostCrossingOfGaps, NarrowestGapMm).Select(r => left + ((r.From + r.To) / 2.0 * StepMm))];
+        return
+        [
+            .. Runs(covered, rows.Count * MostCrossingOfGaps, NarrowestGapMm)
+                .Select(r => (left + (r.From * StepMm), left + ((r.To + 1) * StepMm))),
+        ];
     }
 
     /// <summary>Where each heading's column parts from the next one's; NaN where nothing parts them, so that they share a column.</summary>

@@ -27,10 +27,12 @@ internal static partial class ColumnKind
     private static readonly string[] OfCertificates = [Category, Maximum];
 
     /// <summary>All kinds that a heading of an ingredient table names; several when one column holds several things.</summary>
+    /// <param name="heading">The heading, with a line feed where one of its lines ends.</param>
+    /// <param name="wording">Headings of columns.</param>
     public static IReadOnlyList<string> Of(string heading, SheetWording wording)
     {
-        string plain = Phrase.Plain(heading);
-        if (wording.Columns[Old].Any(o => Phrase.IsIn(o, plain)) && !plain.Contains(LawInForce, StringComparison.Ordinal))
+        string plain = Phrase.PlainLined(heading);
+        if (wording.Columns[Old].Any(o => Phrase.FindLined(o, plain).At >= 0) && !plain.Contains(LawInForce, StringComparison.Ordinal))
         {
             return [Old];
         }
@@ -53,8 +55,8 @@ internal static partial class ColumnKind
         string rest = plain;
         foreach (string share in wording.Columns[Share].OrderByDescending(s => s.Length))
         {
-            int at = Phrase.IndexOf(share, rest);
-            rest = at < 0 ? rest : rest.Remove(at, share.Length);
+            (int at, int length) = Phrase.FindLined(share, rest);
+            rest = at < 0 ? rest : rest.Remove(at, length);
         }
 
         rest = new string([.. rest.Where(char.IsLetter)]);
@@ -81,7 +83,10 @@ internal static partial class ColumnKind
     }
 
     /// <summary>True when a text holds a CAS number, a statement's code or a share in figures, as rows do and headings do not.</summary>
-    public static bool HasData(string text) => Data().IsMatch(LawReference().Replace(text, ""));
+    public static bool HasData(string text) => Data().IsMatch(Act().Replace(LawReference().Replace(text, ""), ""));
+
+    /// <summary>True when a text names the law by which classes are given, as the second line of a heading does.</summary>
+    public static bool IsOfLaw(string text) => LawReference().IsMatch(text) || text.Contains(LawInForce, StringComparison.Ordinal);
 
     /// <summary>True when a text holds a CAS number or a statement's code, as nothing but rows of tables does.</summary>
     public static bool IsOfRow(string text) => OfRow().IsMatch(text);
@@ -92,7 +97,7 @@ internal static partial class ColumnKind
     // The longest phrase first, each taking its words away, so that "specific conc. limits" is no share.
     private static List<string> Of(string heading, SheetWording wording, string[] kinds)
     {
-        string rest = LawReference().Replace(Phrase.Plain(heading), " ");
+        string rest = LawReference().Replace(Phrase.PlainLined(heading), " ");
         var found = new List<string>();
         IEnumerable<(string Kind, string Text)> phrases = wording
             .Columns.Where(c => kinds.Contains(c.Key))
@@ -100,10 +105,10 @@ internal static partial class ColumnKind
             .OrderByDescending(p => p.text.Length);
         foreach ((string kind, string text) in phrases)
         {
-            int at = Phrase.IndexOf(text, rest);
+            (int at, int length) = Phrase.FindLined(text, rest);
             if (at >= 0)
             {
-                rest = string.Concat(rest.AsSpan(0, at), new string('#', text.Length), rest.AsSpan(at + text.Length));
+                rest = string.Concat(rest.AsSpan(0, at), new string('#', length), rest.AsSpan(at + length));
                 found.Add(kind);
             }
         }
@@ -114,8 +119,11 @@ internal static partial class ColumnKind
     [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]
     private static partial Regex PartsPerMillion();
 
-    [GeneratedRegex(@"\((?:ec|eg|ce|eu|we)\)\s*(?:no|nr|n°|nº|n)?\.?\s*[0-9]+/[0-9]+", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\((?:ec|eg|ce|eu|we)\)\s*(?:no|nr|n°|nº|n)?\.?(?:\s*[0-9]+/[0-9]+)?", RegexOptions.IgnoreCase)]
     private static partial Regex LawReference();
+
+    [GeneratedRegex(@"\b[0-9]{2,4}/[0-9]{2,4}\b")]
+    private static partial Regex Act();
 
     /// <summary>CAS numbers as printed, also with a wrong check digit.</summary>
     [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])")]
@@ -124,6 +132,8 @@ internal static partial class ColumnKind
     [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])|\b(?:EUH|H)[0-9]{3}")]
     private static partial Regex OfRow();
 
-    [GeneratedRegex(@"\b[1-9][0-9]{1,6}-[0-9]{2}-[0-9]\b|\b(?:EUH|H)[0-9]{3}|[0-9]\s*[-\u2013]\s*<?\s*[0-9]|[<>≤≥]=?\s*[0-9]")]
+    [GeneratedRegex(
+        @"\b[1-9][0-9]{1,6}-[0-9]{2}-[0-9]\b|\b(?:EUH|H)[0-9]{3}|[0-9]\s*%?\s*[-\u2013]\s*<?\s*[0-9]|[<>≤≥]=?\s*[0-9]|[0-9][.,][0-9]|[0-9]\s?(?:%|mg)"
+    )]
     private static partial Regex Data();
 }

@@ -10,8 +10,9 @@ internal sealed class HeadingFinder(SheetWording wording)
     private const double FarthestOfTypeSize = 1.75;
     private const double WideBlankOfTypeSize = 0.5;
     private const double TallestHeadingMm = 30;
+    private const double SameEdgeMm = 0.4;
     private const int LongestWrappedHeading = 40;
-    private const string LawInForce = "1272/2008";
+    private const int MostLinesAtOnce = 4;
 
     /// <summary>Index of the first line that is surely part of a heading; -1 when there is none.</summary>
     public int First(IReadOnlyList<TextLine> lines) =>
@@ -35,21 +36,39 @@ internal sealed class HeadingFinder(SheetWording wording)
             && Math.Abs(line.Frame.Bottom - lines[first].Frame.Bottom) < lines[first].Words[0].TypeSize;
         List<TextLine> heading = [lines[first]];
         int from = first;
-        while (
-            from > 0 && (IsBetween(lines[from - 1]) || (Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading)))
-        )
-        {
-            heading.Add(lines[--from]);
-        }
-
         int to = first;
-        while (
-            to + 1 < lines.Count
-            && (IsBetween(lines[to + 1]) || (Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading)))
-        )
+        int before;
+        do
         {
-            heading.Add(lines[++to]);
-        }
+            before = heading.Count;
+            while (
+                from > 0
+                && (IsBetween(lines[from - 1]) || (Belongs(lines[from - 1], lines[from]) && IsHeadingLine(lines[from - 1], heading)))
+            )
+            {
+                heading.Add(lines[--from]);
+            }
+
+            while (
+                to + 1 < lines.Count
+                && (IsBetween(lines[to + 1]) || (Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading)))
+            )
+            {
+                heading.Add(lines[++to]);
+            }
+
+            // Three or four lines may say together what the first of them does not.
+            for (int more = Math.Min(MostLinesAtOnce, lines.Count - to - 1); more > 1; more--)
+            {
+                List<TextLine> below = [.. lines.Skip(to + 1).Take(more)];
+                if (below.Select((l, at) => Belongs(l, lines[to + at])).All(b => b) && Complete(below, heading))
+                {
+                    heading.AddRange(below);
+                    to += more;
+                    break;
+                }
+            }
+        } while (heading.Count > before);
 
         return (from, to);
     }
@@ -81,18 +100,86 @@ internal sealed class HeadingFinder(SheetWording wording)
             return false;
         }
 
-        IReadOnlyList<TextLine> phrases = line.Phrases();
+        if (ColumnKind.IsTableHeading(line, wording))
+        {
+            return true;
+        }
+
+        List<TextLine> phrases = [.. line.Phrases().Where(p => p.Text.Any(char.IsLetterOrDigit))];
         List<TextLine> known = [.. heading.SelectMany(h => h.Phrases()).OrderBy(p => p.Frame.Left)];
         bool IsKind(TextLine p) => ColumnKind.Of(p.Text, wording).Count > 0;
         bool IsWrapped(TextLine p, IEnumerable<TextLine> under) =>
             p.Text.Length < LongestWrappedHeading && under.Any(k => k.Frame.Left < p.Frame.Right && p.Frame.Left < k.Frame.Right);
+        if (phrases.Any(p => known.Any(k => Completes(k, p, heading))) && phrases.All(p => IsKind(p) || IsWrapped(p, known)))
+        {
+            return true;
+        }
+
         return phrases.Count > 1 && phrases.Any(IsKind)
             ? phrases.All(p => IsKind(p) || IsWrapped(p, known))
             : phrases.All(p =>
                 (IsKind(p) && (p.Frame.Left > known[0].Frame.Right || p.Frame.Right < known[0].Frame.Left || IsUnderMany(p)))
                 || IsWrapped(p, known.Skip(1))
-                || p.Text.Contains(LawInForce, StringComparison.Ordinal)
+                || ColumnKind.IsOfLaw(p.Text)
             );
+    }
+
+    private bool Complete(IReadOnlyList<TextLine> below, IReadOnlyList<TextLine> heading)
+    {
+        if (below.Any(l => ColumnKind.HasData(l.Text)))
+        {
+            return false;
+        }
+
+        List<TextLine> known = [.. heading.SelectMany(h => h.Phrases())];
+        List<TextLine> phrases = [.. below.SelectMany(l => l.Phrases()).Where(p => p.Text.Any(char.IsLetterOrDigit))];
+        bool IsUnder(TextLine p, TextLine k) => k.Frame.Left < p.Frame.Right && p.Frame.Left < k.Frame.Right;
+        bool isHeading = phrases.All(p => p.Text.Length < LongestWrappedHeading && known.Any(k => IsUnder(p, k)));
+        return isHeading
+            && known.Any(k =>
+            {
+                List<string> column = [.. phrases.Where(p => IsUnder(p, k)).Select(p => p.Text)];
+                HashSet<string> alone = [.. column.Append(k.Text).SelectMany(t => ColumnKind.Of(t, wording)), ColumnKind.Ignored];
+                return column.Count > 1 && ColumnKind.Of(string.Join('\n', column.Prepend(k.Text)), wording).Any(x => !alone.Contains(x));
+            });
+    }
+
+    // A phrase over or under a heading, with which it names something that neither names alone: a wrapped heading, or a broken word.
+    private bool Completes(TextLine known, TextLine phrase, IReadOnlyList<TextLine> heading)
+    {
+        if (phrase.Text.Length >= LongestWrappedHeading || !phrase.Text.Any(char.IsLetterOrDigit) || !Overlap(known, phrase))
+        {
+            return false;
+        }
+
+        // Of headings that stand close, only the words above or below count.
+        List<Word> near = [.. known.Words.Where(w => w.Box.Left < phrase.Frame.Right && w.Box.Right > phrase.Frame.Left)];
+        if (near.Count > 0 && near.Count < known.Words.Count && Completes(known.Only(near), phrase, [known.Only(near)]))
+        {
+            return true;
+        }
+
+        List<TextLine> column = [.. heading.SelectMany(h => h.Phrases()).Where(p => p.Frame == known.Frame || Overlap(p, known))];
+        string Joined(IEnumerable<TextLine> parts) => string.Join('\n', parts.OrderBy(p => p.Frame.Bottom).Select(p => p.Text));
+        HashSet<string> alone = [.. ColumnKind.Of(Joined(column), wording)];
+        bool isBelow = phrase.Frame.Bottom > known.Frame.Bottom;
+        alone.UnionWith(isBelow ? ColumnKind.Of(phrase.Text, wording) : []);
+        return known.Text.Count(char.IsLetterOrDigit) > 2
+            && ColumnKind.Of(Joined(column.Append(phrase)), wording).Any(k => k != ColumnKind.Ignored && !alone.Contains(k));
+    }
+
+    /// <summary>A heading's text with a line feed where one of its lines ends.</summary>
+    public static string LinedText(TextLine heading)
+    {
+        var text = new System.Text.StringBuilder(heading.Words[0].Text);
+        for (int w = 1; w < heading.Words.Count; w++)
+        {
+            Word word = heading.Words[w];
+            bool isLower = Math.Abs(word.Box.Bottom - heading.Words[w - 1].Box.Bottom) > 0.3 * word.TypeSize;
+            text.Append(isLower ? '\n' : ' ').Append(word.Text);
+        }
+
+        return text.ToString();
     }
 
     // A heading of several lines ("CAS No. / EC No. / REACH No.") in the first column: every line of it names a number.
@@ -103,10 +190,11 @@ internal sealed class HeadingFinder(SheetWording wording)
     /// <summary>The headings of the columns from left to right: phrases under each other belong together.</summary>
     /// <param name="heading">The heading's lines.</param>
     /// <param name="gaps">Where the body's columns part; headings that stand so close that they look like one phrase part there.</param>
-    public IReadOnlyList<TextLine> Clusters(IReadOnlyList<TextLine> heading, IReadOnlyList<double> gaps)
+    public IReadOnlyList<TextLine> Clusters(IReadOnlyList<TextLine> heading, IReadOnlyList<(double From, double To)> gaps)
     {
         var groups = new List<List<TextLine>>();
-        foreach (TextLine phrase in heading.SelectMany(l => l.Phrases()).SelectMany(p => Parted(p, gaps)))
+        List<TextLine> phrases = [.. heading.SelectMany(l => l.Phrases())];
+        foreach (TextLine phrase in phrases.SelectMany(p => Aligned(p, phrases)).SelectMany(p => Parted(p, gaps)))
         {
             List<List<TextLine>> homes = [.. groups.Where(g => g.Any(p => Overlap(p, phrase)))];
             groups.RemoveAll(homes.Contains);
@@ -149,33 +237,65 @@ internal sealed class HeadingFinder(SheetWording wording)
 
     private static TextLine Joined(List<TextLine> group) => group[0].Only([.. group.OrderBy(p => p.Frame.Bottom).SelectMany(p => p.Words)]);
 
-    private IEnumerable<TextLine> Parted(TextLine phrase, IReadOnlyList<double> gaps)
+    // Headings that stand close part where a word begins right under or over the beginning of a heading in another line.
+    private static IEnumerable<TextLine> Aligned(TextLine phrase, IReadOnlyList<TextLine> phrases)
+    {
+        int from = 0;
+        for (int w = 1; w < phrase.Words.Count; w++)
+        {
+            double left = phrase.Words[w].Box.Left;
+            bool begins = phrases.Any(p =>
+                Math.Abs(p.Frame.Left - left) < SameEdgeMm
+                && Math.Abs(p.Frame.Bottom - phrase.Frame.Bottom) > 0.5
+                && phrases.Any(o => o.Frame.Bottom == p.Frame.Bottom && o.Frame.Right < p.Frame.Left && o.Frame.Right > phrase.Frame.Left)
+            );
+            if (begins)
+            {
+                yield return phrase.Only([.. phrase.Words.Skip(from).Take(w - from)]);
+                from = w;
+            }
+        }
+
+        yield return phrase.Only([.. phrase.Words.Skip(from)]);
+    }
+
+    private IEnumerable<TextLine> Parted(TextLine phrase, IReadOnlyList<(double From, double To)> gaps)
     {
         if (ColumnKind.Of(phrase.Text, wording) is [ColumnKind.From or ColumnKind.To])
         {
             return [phrase];
         }
 
-        foreach (double at in gaps.Where(s => s > phrase.Frame.Left && s < phrase.Frame.Right))
+        foreach ((double from, double to) in gaps.Where(g => g.To > phrase.Frame.Left && g.From < phrase.Frame.Right))
         {
-            List<Word> left = [.. phrase.Words.Where(w => w.Box.CentreX < at)];
-            List<Word> right = [.. phrase.Words.Where(w => w.Box.CentreX >= at)];
-            if (left.Count == 0 || right.Count == 0)
+            // A heading begins where its column does; else it is the nearest one.
+            double middle = (from + to) / 2;
+            int nearest = phrase.Words.Count(w => w.Box.CentreX < middle);
+            int aligned = Enumerable
+                .Range(0, phrase.Words.Count)
+                .FirstOrDefault(w => Math.Abs(phrase.Words[w].Box.Left - to) < SameEdgeMm, -1);
+            foreach (int cut in new[] { aligned, nearest, nearest + 1, nearest - 1 }.Where(c => c > 0 && c < phrase.Words.Count))
             {
-                continue;
-            }
-
-            bool isWide = right[0].Box.Left - left[^1].Box.Right > WideBlankOfTypeSize * right[0].TypeSize;
-            TextLine first = phrase.Only(left);
-            TextLine rest = phrase.Only(right);
-            IReadOnlyList<string> kinds = ColumnKind.Of(first.Text, wording);
-            IReadOnlyList<string> others = ColumnKind.Of(rest.Text, wording);
-            if (isWide || (kinds.Count > 0 && others.Count > 0 && !kinds.Intersect(others).Any()))
-            {
-                return Parted(rest, gaps).Prepend(first);
+                TextLine first = phrase.Only([.. phrase.Words.Take(cut)]);
+                TextLine rest = phrase.Only([.. phrase.Words.Skip(cut)]);
+                bool isWide = rest.Words[0].Box.Left - first.Words[^1].Box.Right > WideBlankOfTypeSize * rest.Words[0].TypeSize;
+                if ((isWide && cut == nearest) || IsBorder(first, rest, cut == aligned))
+                {
+                    return Parted(rest, gaps).Prepend(first);
+                }
             }
         }
 
         return [phrase];
+    }
+
+    // Two headings that name different things, or one that names something right where its column begins. What one column often holds
+    // together ("limits, M-factors and ATEs") is one heading.
+    private bool IsBorder(TextLine first, TextLine rest, bool isAligned)
+    {
+        IReadOnlyList<string> kinds = ColumnKind.Of(first.Text, wording);
+        IReadOnlyList<string> others = ColumnKind.Of(rest.Text, wording);
+        bool together = kinds.Concat(others).All(k => k is ColumnKind.Limits or ColumnKind.M or ColumnKind.Ate);
+        return !together && others.Count > 0 && !kinds.Intersect(others).Any() && (kinds.Count > 0 || isAligned);
     }
 }

@@ -17,6 +17,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     private const double WidestSplitShareMm = 6;
     private const double SameScore = 0.01;
     private readonly int[] shares = [.. Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)];
+    private readonly bool isPpm = Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)
+        .Any(c => ColumnKind.IsPartsPerMillion(columns[c].Heading));
     private readonly int[] classes = [.. Having(columns, ColumnKind.Classes, ColumnKind.Statements)];
     private readonly int[] names = [.. Having(columns, ColumnKind.Name)];
     private readonly int[] numbers =
@@ -140,6 +142,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         };
     }
 
+    private bool IsShare(string text) => ShareText.Read(text, wording, isPpm).Success;
+
     private bool HasCas(BodyLine line) => numbers.Any(c => line.Cells[c] is { } cell && ColumnKind.HasCas(cell.Text));
 
     private string Share(BodyLine line) =>
@@ -190,9 +194,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     private bool IsRestOf(BodyLine before, string text, BodyLine line, string share)
     {
         bool near = line.Line.Frame.Bottom - before.Line.Frame.Bottom < WidestSplitShareMm;
-        bool partial =
-            !ShareText.Parse(text, wording).Success || share.TrimStart() is ['<', ..] or ['≤', ..] or ['-', ..] or ['\u2013', ..];
-        return near && partial && ShareText.Parse(text + " " + share, wording).Success;
+        bool partial = !IsShare(text) || share.TrimStart() is ['<', ..] or ['≤', ..] or ['-', ..] or ['\u2013', ..];
+        return near && partial && IsShare(text + " " + share);
     }
 
     private List<RowSplit> Splits(List<BodyLine> lines, List<int> anchors, List<int> cas, IReadOnlyList<RuledLine> rules, bool isFirst)
@@ -372,7 +375,7 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         foreach (int share in shares)
         {
             string text = ColumnKind.CasPattern().Replace(cells[share].Text, " ");
-            score += (ShareText.Parse(text, wording).Success ? 2.0 : -2) / shares.Length;
+            score += (IsShare(text) ? 2.0 : -2) / shares.Length;
         }
 
         foreach (int name in names)

@@ -41,7 +41,10 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         List<TextLine> all = [.. heading, .. body];
         List<RuledLine> rules = [.. RulesOf(all, pages)];
         IReadOnlyList<double> ruled = ColumnFinder.Ruled(all, rules);
-        IReadOnlyList<TextLine> clusters = headings.Clusters(heading, ruled.Count > 0 ? ruled : ColumnFinder.Gaps(all));
+        IReadOnlyList<TextLine> clusters = headings.Clusters(
+            heading,
+            ruled.Count > 0 ? [.. ruled.Select(r => (r, r))] : ColumnFinder.Gaps(body)
+        );
         IReadOnlyList<double> cuts = ColumnFinder.Between(clusters, body, ruled);
         List<Column> columns = WithoutSecondUnit(Columns(clusters, cuts));
         List<double> separators = [.. cuts.Where(c => !double.IsNaN(c))];
@@ -53,17 +56,18 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
     private List<Column> Columns(IReadOnlyList<TextLine> clusters, IReadOnlyList<double> cuts)
     {
         var columns = new List<Column>();
-        string text = clusters[0].Text;
+        string text = HeadingFinder.LinedText(clusters[0]);
         for (int i = 1; i <= clusters.Count; i++)
         {
             if (i < clusters.Count && double.IsNaN(cuts[i - 1]))
             {
-                text += " " + clusters[i].Text;
+                text += " " + HeadingFinder.LinedText(clusters[i]);
                 continue;
             }
 
-            columns.Add(new Column(ColumnKind.Of(text.Replace("- ", "-", StringComparison.Ordinal), wording), text));
-            text = i < clusters.Count ? clusters[i].Text : "";
+            string heading = text.Replace("- ", "-", StringComparison.Ordinal);
+            columns.Add(new Column(ColumnKind.Of(heading, wording), text.Replace('\n', ' ')));
+            text = i < clusters.Count ? HeadingFinder.LinedText(clusters[i]) : "";
         }
 
         return columns;

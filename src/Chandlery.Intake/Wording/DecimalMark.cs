@@ -30,8 +30,14 @@ internal static partial class DecimalMark
     public static string WithoutThousands(string text, char decimals)
     {
         Regex marked = decimals == ',' ? PointsInThousands() : CommasInThousands();
-        return BlanksInThousands().Replace(marked.Replace(text, "${a}${b}"), "${a}${b}");
+        return marked.Replace(text, "${a}${b}");
     }
+
+    /// <summary>
+    /// The phrase without blanks in thousands, before a unit of mass by mass, at its start or after a sign; elsewhere the figure before the
+    /// blank may be another one.
+    /// </summary>
+    public static string WithoutBlanks(string phrase) => BlanksInThousands().Replace(phrase, "${a}${b}");
 
     // A decimal has one or two figures: three may be thousands; "1,2,4" in a name and "12.04.2026" are neither.
     [GeneratedRegex(@"(?<![0-9,.\p{L}-])[0-9]{1,3},[0-9]{1,2}(?![0-9,.-])")]
@@ -46,6 +52,6 @@ internal static partial class DecimalMark
     [GeneratedRegex(@"(?<![0-9.,])(?<a>[1-9][0-9]{0,2}),(?<b>[0-9]{3})(?=\s?mg\s?/\s?kg)")]
     private static partial Regex CommasInThousands();
 
-    [GeneratedRegex(@"(?<=[:=<>]\s?)(?<a>[1-9][0-9]{0,2})\s(?<b>[0-9]{3})(?=\s?mg\s?/\s?kg)")]
+    [GeneratedRegex(@"(?<=^|[:=<>]\s?)(?<a>[1-9][0-9]{0,2})\s(?<b>[0-9]{3})(?=\s?mg\s?/\s?kg)")]
     private static partial Regex BlanksInThousands();
 }

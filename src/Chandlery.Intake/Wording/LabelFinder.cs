@@ -7,6 +7,7 @@ namespace Chandlery.Intake.Wording;
 /// <param name="wording">Labels.</param>
 internal sealed partial class LabelFinder(SheetWording wording)
 {
+    private const string Company = "supplier";
     private static readonly string[] OftenInOneLine = ["document", "version", "revised", "issued", "otherDates"];
 
     /// <summary>The first value with one of the labels of this kind; null when there is none.</summary>
@@ -28,7 +29,7 @@ internal sealed partial class LabelFinder(SheetWording wording)
 
                 Labelled? value =
                     rest.Length > 0 ? new Labelled(Cut(rest, kind), lines[i].Page, phrases[p].Box, false, IsClose(phrases[p].Text, rest))
-                    : p + 1 < phrases.Count && !IsLabel(phrases[p + 1].Text) ? Beside(lines, i, phrases[p + 1])
+                    : p + 1 < phrases.Count && !IsLabel(phrases[p + 1].Text) ? Beside(lines, i, phrases[p + 1], kind)
                     : p == phrases.Count - 1 && i + 1 < lines.Count && !IsLabel(lines[i + 1].Text) && !Numbered().IsMatch(lines[i].Text)
                         ? new Labelled(lines[i + 1].Text, lines[i + 1].Page, lines[i + 1].Box, true)
                     : null;
@@ -63,7 +64,7 @@ internal sealed partial class LabelFinder(SheetWording wording)
     }
 
     // The rest of the value may stand in the lines below, under its first line and beside no label.
-    private Labelled Beside(IReadOnlyList<TextLine> lines, int at, TextLine value)
+    private Labelled Beside(IReadOnlyList<TextLine> lines, int at, TextLine value, string kind)
     {
         string text = value.Text.TrimStart(':', ' ');
         Box box = value.Box;
@@ -71,7 +72,9 @@ internal sealed partial class LabelFinder(SheetWording wording)
         {
             bool under =
                 Math.Abs(lines[i].Box.Left - value.Box.Left) < 0.7 && lines[i].Box.Bottom - box.Bottom < 1.5 * value.Words[0].TypeSize;
-            if (!under || IsLabel(lines[i].Text))
+            // Street and telephone under a company's name.
+            bool isAddress = kind == Company && lines[i].Text.Any(char.IsAsciiDigit);
+            if (!under || isAddress || IsLabel(lines[i].Text))
             {
                 break;
             }

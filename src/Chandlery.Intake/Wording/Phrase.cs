@@ -5,8 +5,9 @@ namespace Chandlery.Intake.Wording;
 /// <summary>Compares phrases without regard to capitals, dots and spacing.</summary>
 internal static partial class Phrase
 {
-    /// <summary>Small letters, single blanks, no dots, colons or stars.</summary>
-    public static string Plain(string text) => Blanks().Replace(Noise().Replace(text.ToLowerInvariant(), ""), " ").Trim();
+    /// <summary>Small letters, single blanks, straight apostrophes, no dots, colons or stars.</summary>
+    public static string Plain(string text) =>
+        Blanks().Replace(Noise().Replace(text.ToLowerInvariant().Replace('\u2019', '\''), ""), " ").Trim();
 
     /// <summary>True when the plain text holds the plain phrase as whole words.</summary>
     public static bool IsIn(string phrase, string text) => IndexOf(phrase, text) >= 0;
@@ -26,6 +27,55 @@ internal static partial class Phrase
         }
 
         return -1;
+    }
+
+    /// <summary>The same as <see cref="Plain"/>, with a line feed where a line ends.</summary>
+    public static string PlainLined(string text) => string.Join('\n', text.Split('\n').Select(Plain));
+
+    /// <summary>
+    /// Where the phrase stands in the text as whole words, and how long it is there; -1 when it does not. A line's end counts as a blank,
+    /// or as nothing where a narrow column broke a word, with or without a hyphen.
+    /// </summary>
+    public static (int At, int Length) FindLined(string phrase, string text)
+    {
+        for (int at = 0; at < text.Length; at++)
+        {
+            bool startsWord = at == 0 || !char.IsLetterOrDigit(text[at - 1]) || !char.IsLetterOrDigit(phrase[0]);
+            int length = startsWord ? LengthAt(phrase, text, at) : -1;
+            int end = at + length;
+            if (length > 0 && (end == text.Length || !char.IsLetterOrDigit(text[end]) || !char.IsLetterOrDigit(phrase[^1])))
+            {
+                return (at, length);
+            }
+        }
+
+        return (-1, 0);
+    }
+
+    // How much of the text the phrase takes from here on; -1 when it does not stand here.
+    private static int LengthAt(string phrase, string text, int from)
+    {
+        int at = from;
+        foreach (char wanted in phrase)
+        {
+            if (at > from && at < text.Length && text[at] == '\n' && wanted != ' ')
+            {
+                at++;
+            }
+            else if (at > from && at + 1 < text.Length && text[at] == '-' && text[at + 1] == '\n' && wanted is not ('-' or ' '))
+            {
+                at += 2;
+            }
+
+            if (at >= text.Length || (text[at] != wanted && !(wanted == ' ' && text[at] == '\n')))
+            {
+                return -1;
+            }
+
+            at++;
+        }
+
+        return at - from;
     }
 
     /// <summary>True when the text holds any of the phrases.</summary>

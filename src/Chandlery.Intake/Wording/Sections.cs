@@ -10,6 +10,8 @@ internal sealed partial class Sections
     private const int Last = 16;
     private const int Hazards = 2;
     private const int Composition = 3;
+    private const int MostLinesOfTitle = 2;
+    private const int LongestTitlePart = 30;
     private readonly Dictionary<int, List<TextLine>> bySection = [];
     private readonly Dictionary<int, int> printedNumber = [];
 
@@ -55,6 +57,7 @@ internal sealed partial class Sections
                 currentMeant = h.Meant;
                 sections.bySection[h.Meant] = [];
                 sections.printedNumber[h.Meant] = h.Printed;
+                i += RestOfTitle(lines, i, wording.SectionTitles.GetValueOrDefault(h.Meant) ?? []);
             }
             else if (current > 0 && heading?.Printed != current)
             {
@@ -63,6 +66,30 @@ internal sealed partial class Sections
         }
 
         return sections;
+    }
+
+    // How many lines below a heading hold the rest of its title.
+    private static int RestOfTitle(IReadOnlyList<TextLine> lines, int at, IReadOnlyList<string> titles)
+    {
+        string plain = Phrase.Plain(lines[at].Text);
+        string joined = lines[at].Text;
+        for (int more = 1; more <= MostLinesOfTitle && at + more < lines.Count && lines[at + more].IsBeside(lines[at]); more++)
+        {
+            joined += " " + lines[at + more].Text;
+            string whole = Phrase.Plain(joined);
+            if (
+                titles.Any(t =>
+                    whole.EndsWith(t, StringComparison.Ordinal)
+                    && !plain.EndsWith(t, StringComparison.Ordinal)
+                    && t.Length > LongestTitlePart
+                )
+            )
+            {
+                return more;
+            }
+        }
+
+        return 0;
     }
 
     /// <summary>True when the text is the heading of a section.</summary>

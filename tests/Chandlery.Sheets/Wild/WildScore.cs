@@ -17,6 +17,9 @@ public sealed class WildScore
     /// <summary>Rows by layout: all, and those that are whole.</summary>
     public SortedDictionary<string, FieldCount> Layouts { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>The same by what printed them, where a document's name says it ("1000.groff").</summary>
+    public SortedDictionary<string, FieldCount> Engines { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Every difference, with whether it was marked.</summary>
     public List<string> Differences { get; } = [];
 
@@ -65,6 +68,8 @@ public sealed class WildScore
         Rows(where, sheet, draft);
     }
 
+    private static string EngineOf(string where) => where.Split('.') is [_, var engine] ? engine : "own press";
+
     private void Ifra(string where, WildTruth truth, OilDraft draft, string layout)
     {
         IReadOnlyList<(string Category, Found<string> Limit)> read = draft.Ifra?.Limits ?? [];
@@ -96,6 +101,7 @@ public sealed class WildScore
             bool whole = row is not null && Row(at, t, row);
             Count(Fields, WholeRows, whole);
             Count(Layouts, sheet.Layout, whole);
+            Count(Engines, EngineOf(where), whole);
         }
 
         foreach (DraftIngredient extra in draft.Ingredients.Where(i => sheet.Truth.Ingredients.All(t => t.Cas != i.Cas?.Value)))
@@ -203,6 +209,8 @@ public sealed class WildScore
     /// <summary>Rows whole by layout.</summary>
     public string LayoutTable() =>
         string.Concat(
-            Layouts.Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Key} | {l.Value.Printed} | {l.Value.Recall:P1}\n"))
+            Layouts
+                .Concat(Engines)
+                .Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Key} | {l.Value.Printed} | {l.Value.Recall:P1}\n"))
         );
 }
