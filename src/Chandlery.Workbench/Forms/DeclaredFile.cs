@@ -32,7 +32,13 @@ internal static partial class DeclaredFile
     }
 
     /// <summary>The kind of a declaration, as its file names it.</summary>
-    public static string KindOf(IDeclaration declaration) => declaration.GetType().Name.ToLowerInvariant();
+    public static string KindOf(IDeclaration declaration) =>
+        declaration switch
+        {
+            Wax { IsBase: true } => "base",
+            GiftSet => "set",
+            _ => declaration.GetType().Name.ToLowerInvariant(),
+        };
 
     /// <summary>A name for a new declaration that no other of the folder has.</summary>
     public static string NewId(DeclarationFolder folder, string kind, string name)

@@ -12,8 +12,8 @@ internal static class Users
     private static IEnumerable<string> Names(IDeclaration declared, string kind) =>
         (declared, kind) switch
         {
-            (Candle c, "vessel") => [c.Vessel.Id],
-            (Candle c, "wax") => [c.Wax.Id],
+            (Candle { Vessel: { } vessel }, "vessel") => [vessel.Id],
+            (Candle c, "wax" or "base") => [c.Wax.Id],
             (Candle c, "oil") => c.Oils.Select(o => o.Oil.Id),
             (Candle c, "extra") => c.Extras.Select(e => e.Extra.Id),
             (Wax w, "wax") => w.Blend.Select(p => p.Wax.Id),

@@ -10,7 +10,7 @@ import { drawFields, fieldsOf } from "./form.js";
 import { drawPast } from "./past.js";
 import { drawProblems } from "./problems.js";
 
-const titles = { oil: "New oil", wax: "New wax", vessel: "New vessel", extra: "New extra", lot: "New lot", test: "New burn test", weighing: "New weighing", dispatch: "Something sent out", incident: "Complaint or accident", maker: "The maker", brand: "The brand", batch: "New batch" }; // told by t()
+const titles = { oil: "New oil", wax: "New wax", base: "New base of a liquid", set: "New gift set", vessel: "New vessel", extra: "New extra", lot: "New lot", test: "New burn test", weighing: "New weighing", dispatch: "Something sent out", incident: "Complaint or accident", maker: "The maker", brand: "The brand", batch: "New batch" }; // told by t()
 
 export async function showDeclaration(kind, id) {
   const answer = await askJson("/api/form", { declares: kind, id });

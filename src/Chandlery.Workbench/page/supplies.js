@@ -5,7 +5,7 @@ import { count, t } from "./words.js";
 import { putAway } from "./files.js";
 import { dropPlace } from "./drop.js";
 
-const groups = [["oil", "Oils"], ["wax", "Waxes"], ["vessel", "Vessels"], ["extra", "Dyes and other extras"], ["lot", "Lots"], ["test", "Burn tests"], ["weighing", "Weighings"], ["dispatch", "Sent out"], ["incident", "Complaints and accidents"]]; // told by t()
+const groups = [["oil", "Oils"], ["wax", "Waxes"], ["vessel", "Vessels"], ["base", "Bases of liquids"], ["extra", "Dyes and other extras"], ["set", "Gift sets"], ["lot", "Lots"], ["test", "Burn tests"], ["weighing", "Weighings"], ["dispatch", "Sent out"], ["incident", "Complaints and accidents"]]; // told by t()
 const alone = [["maker", "The maker"], ["brand", "The brand"]]; // told by t()
 
 export function showSupplies() {

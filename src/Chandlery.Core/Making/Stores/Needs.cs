@@ -53,10 +53,18 @@ public static class Needs
 
     private static IEnumerable<Need> Pieces(Candle candle, Catalogue catalogue, int? made)
     {
-        Vessel? vessel = catalogue.OfKind<Vessel>().FirstOrDefault(v => v.Id == candle.Vessel.Id);
-        yield return new Need(new Material(LotContent.Vessel, candle.Vessel.Id), vessel?.Name ?? candle.Vessel.Id, made);
-        string wick = candle.Wicks.Kind ?? SomeWick;
-        yield return new Need(new Material(LotContent.Wick, wick), wick, made * candle.Wicks.Count);
+        Vessel? vessel = null;
+        if (candle.Vessel is { } named)
+        {
+            vessel = catalogue.OfKind<Vessel>().FirstOrDefault(v => v.Id == named.Id);
+            yield return new Need(new Material(LotContent.Vessel, named.Id), vessel?.Name ?? named.Id, made);
+        }
+
+        if (candle.Wicks.Count > 0)
+        {
+            string wick = candle.Wicks.Kind ?? SomeWick;
+            yield return new Need(new Material(LotContent.Wick, wick), wick, made * candle.Wicks.Count);
+        }
 
         // The vessel stands in the list of packaging as well: it is one thing, bought once.
         foreach (PackagingPart part in (candle.Packaging ?? []).Where(p => !IsVessel(p, candle, vessel)))
@@ -66,6 +74,6 @@ public static class Needs
     }
 
     private static bool IsVessel(PackagingPart part, Candle candle, Vessel? vessel) =>
-        candle.Vessel.Id.Contains(part.Part, StringComparison.OrdinalIgnoreCase)
+        candle.Vessel?.Id.Contains(part.Part, StringComparison.OrdinalIgnoreCase) == true
         || vessel?.Name.Contains(part.Part, StringComparison.OrdinalIgnoreCase) == true;
 }
