@@ -26,7 +26,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
     {
         await using Visit visit = await browser.Open();
         await visit.Go("");
-        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Row)).ToHaveCountAsync(6);
+        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Row)).ToHaveCountAsync(7);
         await Assertions.Expect(visit.Page.GetByText("null")).ToHaveCountAsync(0);
         await Picture(visit, "catalogue");
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Harbour Bowl" }).First.ClickAsync();
