@@ -64,13 +64,13 @@ public sealed record DeclarationFolder(
                 "Name a candle's or batch's file, or the folder."
             );
         }
-        else if (asked.Count == 0 && !catalogue.Wrong.Any(w => IsAsked(w.File)) && (isFile || problems.None || catalogue.All.Count > 0))
+        else if (
+            asked.Count == 0
+            && !catalogue.Wrong.Any(w => IsAsked(w.File))
+            && (isFile || (!catalogue.OfKind<Trial>().Any(t => IsAsked(t.Place.File)) && (problems.None || catalogue.All.Count > 0)))
+        )
         {
-            problems.Add(
-                new TextPlace(path, 0, 0),
-                isFile ? "This is no declaration of the folder." : "No candle is declared here.",
-                "A candle is a .yaml file with 'declares: candle'."
-            );
+            problems.Add(isFile ? NoDeclaration(path) : NoCandle(path));
         }
 
         return new DeclarationFolder(root, catalogue, isFile ? path : null, asked, problems);
@@ -86,6 +86,13 @@ public sealed record DeclarationFolder(
             return new DeclarationFolder(path, new Catalogue([], problems), null, [], problems);
         }
     }
+
+    /// <summary>Says that a folder holds no candle, where one is needed: whoever only tries blends has none yet.</summary>
+    public static Problem NoCandle(string path) =>
+        new(new TextPlace(path, 0, 0), "No candle is declared here.", "A candle is a .yaml file with 'declares: candle'.");
+
+    private static Problem NoDeclaration(string path) =>
+        new(new TextPlace(path, 0, 0), "This is no declaration of the folder.", "A candle is a .yaml file with 'declares: candle'.");
 
     /// <summary>
     /// The maker's folder that a path lies in: the nearest one at it or above it that has a <c>maker.yaml</c>; the path's own folder

@@ -155,6 +155,8 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         var assessor = new Assessor(lawbook, Declarations.Catalogue, parse.GetValue(options.AsOf));
         List<Assessment> assessments = [.. Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
         FolderReport report = FolderReport.Of(Declarations, problems.Found);
-        return assessments.Count > 0 ? Close(report, work(this, assessments)) : Report(report.Bad);
+        return assessments.Count > 0 ? Close(report, work(this, assessments))
+            : report.Bad.Count > 0 ? Report(report.Bad)
+            : Report([DeclarationFolder.NoCandle(parse.GetValue(options.Path)!)]);
     }
 }

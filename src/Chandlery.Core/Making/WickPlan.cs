@@ -47,7 +47,7 @@ public sealed record WickPlan
     {
         WickSpacing asked = wicks.Spacing ?? Common;
         Floor? floor = vessel.Inner is { } inner ? Floor.Of(inner.Section) : null;
-        WickLayout? best = floor is null ? null : LayoutFinder.Best(floor, wicks.Count);
+        WickLayout? best = floor is null || wicks.Count == 0 ? null : LayoutFinder.Best(floor, wicks.Count);
         WickVerdict verdict =
             best is null ? WickVerdict.NotKnown
             : best.Neighbours is not { } apart ? WickVerdict.Fits
@@ -58,7 +58,7 @@ public sealed record WickPlan
         {
             Count = wicks.Count,
             Best = best,
-            Symmetric = floor is null ? null : RingLayout.Best(floor, wicks.Count),
+            Symmetric = floor is null || wicks.Count == 0 ? null : RingLayout.Best(floor, wicks.Count),
             Asked = asked,
             IsMakers = wicks.Spacing is not null,
             Verdict = verdict,
@@ -69,6 +69,11 @@ public sealed record WickPlan
 
     private string InWords(Vessel vessel)
     {
+        if (Count == 0)
+        {
+            return "It has no wicks.";
+        }
+
         if (Best is not { } best)
         {
             return "The vessel's inside is not declared, so the spacing is not known.";

@@ -34,6 +34,7 @@ public sealed partial class ThresholdsInDataTests
         "Asked/Substances/SubstanceSearch.cs 8", // how many names are suggested at most
         "Asked/Trials/TrialAims.cs 1000", // grams to the kilogram
         "Asked/Trials/TrialSolver.cs 5", // how many oils are left out in every combination
+        "Asked/Trials/TrialSolver.cs 6", // how many answers are looked at more closely
         "Assessed/Tracer.cs 3", // the shortest question that is looked for in names
         "Classified/MixtureIndex.cs 512", // what fits on the stack
         "Classified/OpenQuestions.cs 0.1", // below it another method is not worth a reader's time

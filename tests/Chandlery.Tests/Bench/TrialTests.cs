@@ -179,6 +179,33 @@ public sealed class TrialTests : IDisposable
     }
 
     [Fact]
+    public void Of_three_oils_no_blend_on_a_grid_is_much_nearer()
+    {
+        const string oils = "  - { oil: sweet-orange, grams: 3 }\n  - { oil: cedar-smoke, grams: 4 }\n  - { oil: rain-on-slate, grams: 3 }";
+        TrialAnswer near = Solve(oils, 8, TrialAim.NoClass).Nearest!;
+        TrialAims aims = new([TrialAim.NoClass], null);
+        Assert.Empty(aims.MissedBy(near.Verdict));
+        const int step = 4;
+        for (int orange = 0; orange <= 100; orange += step)
+        {
+            for (int cedar = 0; orange + cedar <= 100; cedar += step)
+            {
+                double exchanged = (Math.Abs(orange - 30) + Math.Abs(cedar - 40) + Math.Abs(100 - orange - cedar - 30)) / 2.0;
+                if (exchanged < near.MovedPercent - 0.5)
+                {
+                    string[] lines =
+                    [
+                        .. new[] { ("sweet-orange", orange), ("cedar-smoke", cedar), ("rain-on-slate", 100 - orange - cedar) }
+                            .Where(l => l.Item2 > 0)
+                            .Select(l => $"  - {{ oil: {l.Item1}, grams: {l.Item2} }}"),
+                    ];
+                    Assert.NotEmpty(aims.MissedBy(Assess(string.Join('\n', lines), 8)));
+                }
+            }
+        }
+    }
+
+    [Fact]
     public void Nearest_takes_an_oil_that_is_offered_and_keeps_to_what_was_asked()
     {
         const string oils = "  - { oil: sweet-orange, grams: 2 }\n  - { oil: harbour-fog, grams: 2 }";
@@ -215,6 +242,23 @@ public sealed class TrialTests : IDisposable
         var cost = new CostBound(new Dictionary<string, double> { ["rain-on-slate"] = 0.1 }, 5);
         TrialAnswer load = Solve("  - { oil: rain-on-slate, grams: 1 }", 8, TrialAim.Sale, cost).LargestLoad!;
         Assert.Equal(5.26, load.Load.Percent.Value, 9);
+    }
+
+    [Fact]
+    public void Whoever_only_tries_blends_needs_no_candle_yet()
+    {
+        foreach (string kind in new[] { "candles", "batches", "dispatches", "incidents", "tests", "weighings" })
+        {
+            Directory.Delete(Path.Combine(folder.Path, kind), recursive: true);
+        }
+
+        (int code, string said, string errors) = Command.Run("trials", folder.Path, "--place", "IE");
+        Assert.Equal((0, ""), (code, errors));
+        Assert.Contains("orchard-pier", said, StringComparison.Ordinal);
+        Assert.Contains("name a place with --place", Command.Run("trials", folder.Path).Errors, StringComparison.Ordinal);
+        (code, _, errors) = Command.Run("assess", folder.Path);
+        Assert.Equal(2, code);
+        Assert.Contains("No candle is declared here.", errors, StringComparison.Ordinal);
     }
 
     [Fact]

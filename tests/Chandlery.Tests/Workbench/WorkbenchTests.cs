@@ -16,8 +16,9 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
     {
         await using Visit visit = await browser.Open();
         await visit.Go("");
-        await Assertions.Expect(visit.Page.Locator("h1")).ToHaveTextAsync("5 candles and batches; 1 must not be sold as it is.");
-        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Listitem)).ToHaveCountAsync(5);
+        int all = new[] { "candles", "batches" }.Sum(f => Directory.GetFiles(Path.Combine(visit.Folder, f)).Length);
+        await Assertions.Expect(visit.Page.Locator("h1")).ToHaveTextAsync($"{all} candles and batches; 1 must not be sold as it is.");
+        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Listitem)).ToHaveCountAsync(all);
         await Assertions.Expect(visit.Page.GetByText("null")).ToHaveCountAsync(0);
         await visit.Picture("list");
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Harbour Bowl" }).First.ClickAsync();

@@ -23,6 +23,9 @@ public sealed class TrialSolver(Trial trial, TrialQuestion question, Recipe reci
     // Every group of so many oils is tried as what is left out; of more oils only each alone.
     private const int MostForGroups = 5;
 
+    // How many of the nearest are looked at more closely.
+    private const int Finalists = 6;
+
     private readonly double[] own = [.. recipe.Oils.Select(o => o.ShareOfBlend.Value)];
 
     /// <summary>The largest load of the blend up to which everything is kept; null when no load at all will do.</summary>
@@ -52,8 +55,9 @@ public sealed class TrialSolver(Trial trial, TrialQuestion question, Recipe reci
     }
 
     /// <summary>
-    /// The nearest blend at the same load among those on lines to: the blend without some of its oils, one oil alone, and one oil
-    /// given up for another. Of two oils these are all blends that there are.
+    /// The nearest blend at the same load: first among those on lines to the blend without some of its oils, one oil alone, and one
+    /// oil given up for another; then every exchange of two oils is taken back as far as all is still kept. Of two oils these are all
+    /// blends that there are; of more there may be one that is a little nearer.
     /// </summary>
     /// <returns>The trial's own blend when it keeps to everything; null when no blend on the lines does.</returns>
     public TrialAnswer? NearestBlend()
@@ -64,18 +68,22 @@ public sealed class TrialSolver(Trial trial, TrialQuestion question, Recipe reci
             return new TrialAnswer(Judge(recipe), 0, []);
         }
 
-        return Targets()
-            .Select(target => NearestTowards(target, missed))
-            .OfType<TrialAnswer>()
-            .OrderBy(a => Math.Round(a.MovedPercent, 2))
-            .ThenBy(a => a.Recipe.Oils.Count)
+        double[]? nearest = Targets()
+            .Select(NearestTowards)
+            .OfType<double[]>()
+            .OrderBy(Exchanged)
+            .Take(Finalists)
+            .Select(TakenBack)
+            .OrderBy(Exchanged)
+            .ThenBy(shares => shares.Count(s => s > 0))
             .FirstOrDefault();
+        return nearest is null ? null : new TrialAnswer(Judge(Blend(nearest)), Exchanged(nearest), missed);
     }
 
     /// <summary>What the trial does not keep to as it is.</summary>
     public IReadOnlyList<string> MissedNow() => Missed(recipe);
 
-    private TrialAnswer? NearestTowards(double[] target, IReadOnlyList<string> missed)
+    private double[]? NearestTowards(double[] target)
     {
         MixingLine line = MixingLine.Towards(recipe, target);
         double[] edges = Edges(line);
@@ -84,20 +92,72 @@ public sealed class TrialSolver(Trial trial, TrialQuestion question, Recipe reci
             .Where(i => Missed(line.At(Middle(edges, i))).Count == 0)
             .Select(i => edges[i])
             .FirstOrDefault(1);
-        double whole = own.Zip(target, (a, b) => Math.Abs(a - b)).Sum() / 2;
-        double step = 1 / (Steps * whole);
+        double step = 1 / (Steps * Exchanged(target));
         for (double x = from; x <= 1 + step; x += step)
         {
             double[] shares = Rounded(target, Math.Min(x, 1));
-            Recipe at = MixingLine.Towards(recipe, shares).At(1);
-            if (Missed(at).Count == 0)
+            if (Missed(Blend(shares)).Count == 0)
             {
-                return new TrialAnswer(Judge(at), own.Zip(shares, (a, b) => Math.Abs(a - b)).Sum() / 2, missed);
+                return shares;
             }
         }
 
         return null;
     }
+
+    private double[] TakenBack(double[] shares)
+    {
+        double[] at = shares;
+        foreach (int less in Enumerable.Range(0, own.Length).Where(i => shares[i] < own[i]))
+        {
+            foreach (int more in Enumerable.Range(0, own.Length).Where(i => shares[i] > own[i]))
+            {
+                at = TakenBack(at, less, more);
+            }
+        }
+
+        return at;
+    }
+
+    // Gives as much as can be of one oil back to another that there is less of than in the trial.
+    private double[] TakenBack(double[] at, int less, int more)
+    {
+        double most = Math.Min(own[less] - at[less], at[more] - own[more]);
+        if (most * Steps < 1)
+        {
+            return at;
+        }
+
+        MixingLine line = MixingLine.Towards(Blend(at), Moved(most));
+        double[] edges = Edges(line);
+        int breaks = Enumerable.Range(0, edges.Length - 1).FirstOrDefault(i => Missed(line.At(Middle(edges, i))).Count > 0, -1);
+        double bound = Math.Floor((Steps * most * (breaks < 0 ? 1 : edges[breaks])) + MassPercent.RelativeTolerance);
+        for (double steps = bound; steps > 0; steps--)
+        {
+            double[] shares = Moved(steps / Steps);
+            if (Missed(Blend(shares)).Count == 0)
+            {
+                return shares;
+            }
+        }
+
+        return at;
+
+        double[] Moved(double percent) =>
+            [
+                .. at.Select(
+                    (s, i) =>
+                        i == less ? Math.Round(s + percent, 2)
+                        : i == more ? Math.Round(s - percent, 2)
+                        : s
+                ),
+            ];
+    }
+
+    private Recipe Blend(double[] shares) => MixingLine.Towards(recipe, shares).At(1);
+
+    // How much of the blend is another oil than in the trial, percent.
+    private double Exchanged(double[] shares) => own.Zip(shares, (a, b) => Math.Abs(a - b)).Sum() / 2;
 
     // Each oil that becomes less is rounded down, so that what is told goes far enough; what is over goes to those that become more.
     private double[] Rounded(double[] target, double x)

@@ -19,6 +19,11 @@ public sealed class WickTemplatePaper() : PaperKind("wick-template", "Wick templ
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
         Assessment a = request.Assessment;
+        if (a.Candle.Wicks.Count == 0)
+        {
+            return new MissingPaper("it has no wicks.", IsDue: false, []);
+        }
+
         if (a.Vessel.Inner is not { } inner)
         {
             return new MissingPaper($"the inside of {a.Vessel.Name} is not declared: add 'inner' to it.", IsDue: false, []);
@@ -26,11 +31,12 @@ public sealed class WickTemplatePaper() : PaperKind("wick-template", "Wick templ
 
         var floor = Floor.Of(inner.Section);
         WickPlan plan = WickPlan.Of(a.Candle.Wicks with { Count = request.Settings.Wicks ?? a.Candle.Wicks.Count }, a.Vessel);
+        bool hasBoth = plan is { Symmetric: not null, IsSymmetricBest: false };
         var head = new TemplateHead(a.Candle.Name, $"{a.Vessel.Name}, inside", plan.Note);
-        List<Scene> pages = [.. Pages(head, plan.IsSymmetricBest ? "" : "most room: ", floor, plan.Best!)];
-        if (plan is { Symmetric: { } rings, IsSymmetricBest: false })
+        List<Scene> pages = [.. Pages(head, hasBoth ? "most room: " : "", floor, plan.Best!)];
+        if (hasBoth)
         {
-            pages.AddRange(Pages(head, "in rings or rows: ", floor, rings));
+            pages.AddRange(Pages(head, "in rings or rows: ", floor, plan.Symmetric!));
         }
 
         return new MadePaper(new PaperDocument($"Wick template: {a.Candle.Name}", "en", pages), []);
