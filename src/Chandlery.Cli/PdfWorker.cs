@@ -13,13 +13,24 @@ internal static class PdfWorker
     /// <summary>The argument by which the program starts itself as the worker.</summary>
     public const string Argument = "read-pdf-for-parent";
 
+    /// <summary>The argument by which it starts itself to read pages that are pictures as well.</summary>
+    public const string WithPictures = "read-pictures-for-parent";
+
     private const int LongestMilliseconds = 40_000;
+    private const int LongestWithPicturesMilliseconds = 300_000;
     private const string HeapLimitBytesInHex = "30000000";
 
     /// <summary>The pages; refused with the reason in plain words.</summary>
     public static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf)
     {
-        using Process worker = Process.Start(Command()) ?? throw new IOException("The PDF reader could not be started.");
+        Parsed<IReadOnlyList<SheetPage>> pages = Parse(pdf, Argument, LongestMilliseconds);
+        bool hasPictures = pages.Success ? pages.Value.Any(p => p.IsUnread) : pages.Reason == PdfWords.Scanned;
+        return hasPictures && Tesseract.IsInstalled ? Parse(pdf, WithPictures, LongestWithPicturesMilliseconds) : pages;
+    }
+
+    private static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf, string how, int longestMilliseconds)
+    {
+        using Process worker = Process.Start(Command(how)) ?? throw new IOException("The PDF reader could not be started.");
         var output = new MemoryStream();
         Task reading = worker.StandardOutput.BaseStream.CopyToAsync(output);
         Task<string> errors = worker.StandardError.ReadToEndAsync();
@@ -33,11 +44,11 @@ internal static class PdfWorker
             // The worker died while it was being fed; its output tells nothing, which is handled below.
         }
 
-        if (!worker.WaitForExit(LongestMilliseconds))
+        if (!worker.WaitForExit(longestMilliseconds))
         {
             worker.Kill(entireProcessTree: true);
             return Parsed.Not<IReadOnlyList<SheetPage>>(
-                $"Reading the PDF took longer than {LongestMilliseconds / 1000} s, so it was stopped. Ask the supplier for a fresh copy."
+                $"Reading the PDF took longer than {longestMilliseconds / 1000} s, so it was stopped. Ask the supplier for a fresh copy."
             );
         }
 
@@ -54,15 +65,15 @@ internal static class PdfWorker
     }
 
     /// <summary>The worker's side: bytes come in, pages go out.</summary>
-    public static int Work(Stream input, Stream output)
+    public static int Work(string how, Stream input, Stream output)
     {
         var pdf = new MemoryStream();
         input.CopyTo(pdf);
-        PageWire.Write(output, PdfWords.Parse(pdf.ToArray()));
+        PageWire.Write(output, PdfWords.Parse(pdf.ToArray(), how == WithPictures ? Tesseract.Read : null));
         return 0;
     }
 
-    private static ProcessStartInfo Command()
+    private static ProcessStartInfo Command(string how)
     {
         string assembly = Path.Combine(AppContext.BaseDirectory, "chandlery.dll");
         bool byHost = File.Exists(assembly) && Path.GetFileNameWithoutExtension(Environment.ProcessPath) != "chandlery";
@@ -79,7 +90,7 @@ internal static class PdfWorker
             start.ArgumentList.Add(assembly);
         }
 
-        start.ArgumentList.Add(Argument);
+        start.ArgumentList.Add(how);
         start.Environment["DOTNET_GCHeapHardLimit"] = HeapLimitBytesInHex;
         start.Environment["DOTNET_gcServer"] = "0";
         start.Environment["DOTNET_DbgEnableMiniDump"] = "0";

@@ -2,9 +2,9 @@ using System.CommandLine;
 using Chandlery.Cli;
 using Chandlery.Cli.Commands;
 
-if (args is [PdfWorker.Argument])
+if (args is [PdfWorker.Argument or PdfWorker.WithPictures])
 {
-    return PdfWorker.Work(Console.OpenStandardInput(), Console.OpenStandardOutput());
+    return PdfWorker.Work(args[0], Console.OpenStandardInput(), Console.OpenStandardOutput());
 }
 
 if (args is [MeasureCommand.Name, ..])

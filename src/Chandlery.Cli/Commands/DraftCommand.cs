@@ -1,8 +1,4 @@
 using System.CommandLine;
-using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
-using Chandlery.Core.Declared.Reading;
-using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Intake;
@@ -83,11 +79,12 @@ internal static class DraftCommand
             return session.Report(problems.Found);
         }
 
+        draft = DraftChecks.Marked(draft, lawbook!.Substances);
         (string yaml, IReadOnlyList<ReviewPoint> points) = DraftYaml.Write(draft);
         WriteReview(session, draft, pdfs, reviewFolder);
         AtomicFile.Write(target, yaml);
         session.Output.WriteLine(target);
-        List<string> contradictions = Contradictions(yaml, target, lawbook!);
+        IReadOnlyList<string> contradictions = DraftChecks.Contradictions(yaml, target, lawbook, DateOnly.FromDateTime(DateTime.Today));
         Tell(session, target, draft, points, contradictions);
         return points.Count + contradictions.Count == 0 ? ExitCode.Fine : ExitCode.StopsSale;
     }
@@ -120,22 +117,6 @@ internal static class DraftCommand
 
         problems.Add(place, pages.Reason);
         return null;
-    }
-
-    // Section 2 against what section 3 computes to, and each line against the table of harmonised classes, once the draft can be read as a declaration.
-    private static List<string> Contradictions(string yaml, string target, Lawbook lawbook)
-    {
-        var problems = new Problems();
-        IDeclaration? declaration = new DeclarationReader(lawbook.Vocabulary).Read(
-            yaml,
-            target,
-            Path.GetFileNameWithoutExtension(target),
-            problems
-        );
-        LawInForce law = lawbook.Edition("eu-clp").On(DateOnly.FromDateTime(DateTime.Today));
-        return declaration is Oil oil
-            ? [.. OilComparison.Contradictions(oil, law), .. OilComparison.AgainstTheTable(oil, law)]
-            : [.. problems.Found.Select(p => $"still to be mended before the file can be read: {p}")];
     }
 
     private static void WriteReview(Session session, OilDraft draft, IReadOnlyList<SupplierPdf> pdfs, string? folder)

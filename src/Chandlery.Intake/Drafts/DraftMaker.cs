@@ -29,7 +29,8 @@ public static class DraftMaker
             if (reader.Read(pdfs[i].Pages, i, out SheetKind kind) is { } draft)
             {
                 string hash = Convert.ToHexStringLower(SHA256.HashData(pdfs[i].Content));
-                read.Add((new DraftSource(Path.GetFileName(pdfs[i].File), hash, kind), draft));
+                OilDraft told = PageDoubts.Mark(draft, pdfs[i].Pages);
+                read.Add((new DraftSource(Path.GetFileName(pdfs[i].File), hash, kind), told));
             }
             else
             {

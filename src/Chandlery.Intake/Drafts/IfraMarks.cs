@@ -24,12 +24,13 @@ internal sealed class IfraMarks
             options
         );
         limits = new Regex(
-            $@"(?<!\w)(?:(?<v>[0-9]+(?:[.,][0-9]+)?)\s*%|%\s*(?<v>[0-9]+(?:[.,][0-9]+)?)|(?<v>[0-9]+[.,][0-9]+)(?![0-9])|(?<word>{special}))(?!\w)",
+            $@"(?<!\w)(?:(?<v>[0-9]+(?:[.,][0-9]+)?)\s*%|%\s*(?<v>[0-9]+(?:[.,][0-9]+)?)|(?<![0-9.,])(?<v>[0-9]+[.,][0-9]+)(?![.,]?[0-9])|(?<word>{special}))(?!\w)",
             options
         );
     }
 
-    private static string Alternatives(IEnumerable<string> phrases) =>
+    /// <summary>A pattern for any of the phrases, the longest first.</summary>
+    public static string Alternatives(IEnumerable<string> phrases) =>
         string.Join(
             '|',
             phrases

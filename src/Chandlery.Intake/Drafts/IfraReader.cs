@@ -9,13 +9,25 @@ namespace Chandlery.Intake.Drafts;
 /// Reads an IFRA certificate: categories and limits in rows in either order, several to a line, lists of categories in one cell, or
 /// turned so that categories stand above their limits.
 /// </summary>
-internal sealed partial class IfraReader(SheetWording wording, LabelFinder labels, int document)
+internal sealed class IfraReader(SheetWording wording, LabelFinder labels, int document)
 {
     private const string OfCandles = "12";
     private const int FewestAcross = 3;
     private const int LongestLine = 400;
     private const double RowsApartMm = 14;
     private readonly IfraMarks marks = new(wording);
+    private readonly Regex amendmentNumber = NumberOfAmendment(wording);
+
+    // "51st Amendment", "51. Amendment", "Amendment no. 51": the number before the word, with whatever letters make it an ordinal, or after.
+    private static Regex NumberOfAmendment(SheetWording wording)
+    {
+        string amendment = IfraMarks.Alternatives(wording.Lists["amendment"]);
+        string number = IfraMarks.Alternatives(wording.Lists["amendmentNumber"]);
+        return new Regex(
+            $@"(?<![0-9])(?:(?<n>[0-9]{{2}})(?:\.?[\p{{L}}ºª°]{{0,3}})?\s+(?:ifra\s+)?(?:{amendment})|(?:{amendment})\s*(?:(?:{number})\.?\s*)?(?<n>[0-9]{{2}})(?![0-9]))",
+            RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+        );
+    }
 
     /// <summary>What the certificate says.</summary>
     public OilDraft Read(IReadOnlyList<TextLine> lines)
@@ -209,7 +221,7 @@ internal sealed partial class IfraReader(SheetWording wording, LabelFinder label
     {
         foreach (TextLine line in lines)
         {
-            if (AmendmentNumber().Match(line.Text) is { Success: true } match)
+            if (amendmentNumber.Match(line.Text) is { Success: true } match)
             {
                 int number = int.Parse(match.Groups["n"].Value, CultureInfo.InvariantCulture);
                 return new Found<int>(number, document, line.Page, line.Box, []);
@@ -218,10 +230,4 @@ internal sealed partial class IfraReader(SheetWording wording, LabelFinder label
 
         return null;
     }
-
-    [GeneratedRegex(
-        @"\b(?:(?<n>[0-9]{2})(?:st|nd|rd|th|\.|e|er|ème)?\s+(?:ifra\s+)?(?:amende?ment|enmienda|emendamento|poprawk\w*)|(?:amende?ment|enmienda|emendamento|poprawk\w*)\s*(?:no|nr|n°|number)?\.?\s*(?<n>[0-9]{2}))\b",
-        RegexOptions.IgnoreCase
-    )]
-    private static partial Regex AmendmentNumber();
 }

@@ -26,6 +26,8 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         ColumnKind.Ate,
         ColumnKind.Old,
     ];
+    private const int ShortestNoteLabel = 2;
+    private static readonly string[] NoteLabels = ["ate", "m", "limits"];
     private static readonly string[] IdentifierLabels = ["casNumber", "ecNumber", "ignored"];
 
     private readonly List<Regex> identifierLabels =
@@ -65,6 +67,12 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
                 };
             }
 
+            if (ingredient is { Cas: { } more, Name.Value: "", Share: null } && all.Count > 0 && all[^1].Cas is { } first)
+            {
+                all[^1] = all[^1] with { Cas = first.Doubted($"the row gives several CAS numbers: {first.Value}, {more.Value}") };
+                continue;
+            }
+
             bool absent = isAbsent is not null && table.CellOf(row, ColumnKind.Share) is { } share && isAbsent(share.Text);
             all.Add(absent ? ingredient with { Doubts = [.. ingredient.Doubts, Absent] } : ingredient);
         }
@@ -97,6 +105,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         ];
         identifying = [.. identifying.Distinct()];
         var doubts = new List<string>(row.Doubts);
+        if (table.IsByShape)
+        {
+            doubts.Add("the table has no heading: what its columns hold was told from what stands in them");
+        }
+
         Found<string>? cas = Number(
             table.CellOf(row, ColumnKind.Cas),
             identifying,
@@ -123,9 +136,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         }
 
         notes = string.Join(" ; ", row.Notes.Select(n => n.Text).Append(notes).Where(t => t.Length > 0));
-        if (cas is null && ec is null)
+        if (cas is null)
         {
-            doubts.Add("the row gives no CAS or EC number");
+            doubts.Add(ec is null ? "the row gives no CAS or EC number" : "the row gives an EC number but no CAS number");
         }
 
         for (int i = 0; i < table.Columns.Count; i++)
@@ -284,6 +297,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         else if (name.Contains('\ufffd', StringComparison.Ordinal) || name.Any(char.IsControl))
         {
             doubts.Add("the name holds letters that could not be read");
+        }
+
+        if (NoteLabels.SelectMany(k => wording.Labels[k]).Any(l => l.Length > ShortestNoteLabel && Phrase.IsIn(l, Phrase.Plain(name))))
+        {
+            doubts.Add("the name seems to hold the label of a note under it");
         }
 
         if (LabelLeft().IsMatch(name))

@@ -75,7 +75,7 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
     {
         for (int i = 0; i < ingredients.Count; i++)
         {
-            if (ingredients[i].Cas is { } cas && line.Text.Contains(cas.Value, StringComparison.Ordinal))
+            if (ingredients[i].Cas is { } cas && ColumnKind.HasCas(cas.Value) && line.Text.Contains(cas.Value, StringComparison.Ordinal))
             {
                 return i;
             }

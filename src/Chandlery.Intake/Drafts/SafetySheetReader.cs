@@ -39,7 +39,8 @@ internal sealed class SafetySheetReader(SheetWording wording, HazardText hazards
     private List<DraftIngredient> Ingredients(IReadOnlyList<TextLine> composition, IReadOnlyList<SheetPage> pages)
     {
         var rows = new IngredientRows(wording, hazards, document);
-        Table? table = new TableFinder(wording, hazards).Find(composition, pages);
+        Table? table =
+            new TableFinder(wording, hazards).Find(composition, pages) ?? new ShapeFinder(wording, hazards).Find(composition, pages);
         List<DraftIngredient> best = table is null ? [] : [.. rows.Of(table)];
         int wanted = composition.SelectMany(l => ColumnKind.CasPattern().Matches(l.Text).Select(m => m.Value)).Distinct().Count();
         if (best.Count > 0 && Numbers(best) >= wanted)

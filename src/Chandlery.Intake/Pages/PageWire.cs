@@ -9,7 +9,7 @@ namespace Chandlery.Intake.Pages;
 /// </summary>
 public static class PageWire
 {
-    private const int Version = 1;
+    private const int Version = 2;
 
     /// <summary>Writes either the pages or the reason why there are none.</summary>
     public static void Write(Stream to, Parsed<IReadOnlyList<SheetPage>> read)
@@ -24,6 +24,14 @@ public static class PageWire
             writer.Write(page.Number);
             writer.Write(page.WidthMm);
             writer.Write(page.HeightMm);
+            writer.Write(page.IsPicture);
+            writer.Write(page.ValueDoubt ?? "");
+            writer.Write(page.Doubts.Count);
+            foreach (string doubt in page.Doubts)
+            {
+                writer.Write(doubt);
+            }
+
             writer.Write(page.Words.Count);
             foreach (Word word in page.Words)
             {
@@ -63,9 +71,19 @@ public static class PageWire
             int number = reader.ReadInt32();
             double width = reader.ReadDouble();
             double height = reader.ReadDouble();
+            bool isPicture = reader.ReadBoolean();
+            string valueDoubt = reader.ReadString();
+            List<string> doubts = [.. Repeat(reader, reader.ReadString)];
             List<Word> words = [.. Repeat(reader, () => new Word(reader.ReadString(), ReadBox(reader), reader.ReadDouble()))];
             List<RuledLine> rules = [.. Repeat(reader, () => new RuledLine(number, ReadBox(reader)))];
-            pages.Add(new SheetPage(number, width, height, words, rules));
+            pages.Add(
+                new SheetPage(number, width, height, words, rules)
+                {
+                    Doubts = doubts,
+                    ValueDoubt = valueDoubt.Length == 0 ? null : valueDoubt,
+                    IsPicture = isPicture,
+                }
+            );
         }
 
         return Parsed.As<IReadOnlyList<SheetPage>>(pages);

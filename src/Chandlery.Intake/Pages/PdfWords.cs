@@ -27,8 +27,17 @@ public static class PdfWords
     private const double ShortestRuleMm = 3;
     private const double BlankOfTypeSize = 0.18;
 
+    /// <summary>Why a document that holds nothing but pictures is refused.</summary>
+    public const string Scanned =
+        "The PDF holds pictures of pages, not text: it was scanned. Ask the supplier for the original PDF, or type the table by hand; numbers guessed from a picture would not be safe.";
+
+    /// <summary>The pages; refused with the reason in plain words. Pages that are pictures are not read.</summary>
+    public static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf) => Parse(pdf, null);
+
     /// <summary>The pages; refused with the reason in plain words.</summary>
-    public static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf)
+    /// <param name="pdf">The file.</param>
+    /// <param name="recognise">Recognises the words of a picture; null where nothing can, and then pages that are pictures are not read.</param>
+    public static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf, PictureReader? recognise)
     {
         if (pdf.Length > LargestBytes)
         {
@@ -44,8 +53,15 @@ public static class PdfWords
 
         try
         {
-            using PdfDocument document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true });
-            return Parse(document);
+            var unmapped = new UnmappedLetters();
+            var options = new ParsingOptions
+            {
+                UseLenientParsing = true,
+                SkipMissingFonts = true,
+                Logger = unmapped,
+            };
+            using PdfDocument document = PdfDocument.Open(pdf, options);
+            return Parse(document, unmapped, recognise);
         }
         catch (PdfDocumentEncryptedException)
         {
@@ -62,7 +78,7 @@ public static class PdfWords
         }
     }
 
-    private static Parsed<IReadOnlyList<SheetPage>> Parse(PdfDocument document)
+    private static Parsed<IReadOnlyList<SheetPage>> Parse(PdfDocument document, UnmappedLetters unmapped, PictureReader? recognise)
     {
         if (document.NumberOfPages > MostPages)
         {
@@ -73,11 +89,11 @@ public static class PdfWords
 
         var pages = new List<SheetPage>();
         int letters = 0;
+        bool unreadable = false;
         bool pictures = false;
         foreach (Page page in document.GetPages())
         {
             letters += page.Letters.Count;
-            pictures |= page.NumberOfImages > 0;
             if (letters > MostLetters)
             {
                 return Parsed.Not<IReadOnlyList<SheetPage>>(
@@ -85,15 +101,24 @@ public static class PdfWords
                 );
             }
 
-            pages.AddRange(Turns(page).Select(turn => Turned(page, turn)));
+            var read = ReadablePage.Of(page, unmapped.Take());
+            unreadable |= read.IsUnreadable;
+            pictures |= page.NumberOfImages > 0;
+            SheetPage? picture = read.Letters.Count < FewestLettersOfText ? PicturePage.Of(page, recognise) : null;
+            pages.AddRange(
+                picture is null
+                    ? Turns(read).Select(turn => Turned(read, turn))
+                    : [picture with { Doubts = [.. read.Doubts, .. picture.Doubts] }]
+            );
         }
 
         if (pages.Sum(p => p.Words.Sum(w => w.Text.Length)) < FewestLettersOfText)
         {
             return Parsed.Not<IReadOnlyList<SheetPage>>(
-                pictures
-                    ? "The PDF holds pictures of pages, not text: it was scanned. Ask the supplier for the original PDF, or type the table by hand; numbers guessed from a picture would not be safe."
-                    : "The PDF holds no text."
+                unreadable
+                    ? "The PDF's fonts do not say which letters their signs stand for, so its text cannot be read. Ask the supplier for another copy, or type the table by hand."
+                : pictures ? Scanned
+                : "The PDF holds no text."
             );
         }
 
@@ -101,11 +126,12 @@ public static class PdfWords
     }
 
     // The page as most of its letters stand, and again for text that runs another way, such as a table set sideways.
-    private static IEnumerable<PageTurn> Turns(Page page)
+    private static IEnumerable<PageTurn> Turns(ReadablePage readable)
     {
+        Page page = readable.Page;
         List<(int Quarters, int Letters)> counts =
         [
-            .. page
+            .. readable
                 .Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value))
                 .GroupBy(PageTurn.Of)
                 .Where(g => g.Key >= 0)
@@ -119,16 +145,24 @@ public static class PdfWords
         }
     }
 
-    private static SheetPage Turned(Page page, PageTurn turn)
+    private static SheetPage Turned(ReadablePage readable, PageTurn turn)
     {
-        IEnumerable<PlacedLetter> letters = page.Letters.Where(l => PageTurn.Of(l) == turn.Quarters).Select(turn.Turned).Where(turn.Holds);
+        Page page = readable.Page;
+        IEnumerable<PlacedLetter> letters = readable
+            .Letters.Where(l => PageTurn.Of(l) == turn.Quarters)
+            .Select(turn.Turned)
+            .Where(turn.Holds);
         return new SheetPage(
             page.Number,
             turn.TurnedWidth * MmPerPoint,
             turn.TurnedHeight * MmPerPoint,
             [.. Words(letters)],
             [.. Rules(page, turn)]
-        );
+        )
+        {
+            Doubts = readable.Doubts,
+            ValueDoubt = readable.ValueDoubt,
+        };
     }
 
     private static IEnumerable<Word> Words(IEnumerable<PlacedLetter> letters)

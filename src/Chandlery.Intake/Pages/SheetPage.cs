@@ -6,4 +6,17 @@ namespace Chandlery.Intake.Pages;
 /// <param name="HeightMm">Height.</param>
 /// <param name="Words">Words, in no order that means anything.</param>
 /// <param name="Rules">Ruled lines.</param>
-public sealed record SheetPage(int Number, double WidthMm, double HeightMm, IReadOnlyList<Word> Words, IReadOnlyList<RuledLine> Rules);
+public sealed record SheetPage(int Number, double WidthMm, double HeightMm, IReadOnlyList<Word> Words, IReadOnlyList<RuledLine> Rules)
+{
+    /// <summary>What the reader must know of the page as a whole, such as text on it that cannot be seen and was not read.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
+    /// <summary>Why no value from this page is certain, such as that it was read from a picture; null when nothing speaks against them.</summary>
+    public string? ValueDoubt { get; init; }
+
+    /// <summary>True when the page is a picture.</summary>
+    public bool IsPicture { get; init; }
+
+    /// <summary>True when nobody has read the picture yet.</summary>
+    public bool IsUnread => IsPicture && Words.Count == 0;
+}

@@ -5,6 +5,9 @@ namespace Chandlery.Intake.Tables;
 /// <param name="Rows">Rows from top to bottom, over all pages.</param>
 internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows)
 {
+    /// <summary>True when no heading says what the columns hold.</summary>
+    public bool IsByShape { get; init; }
+
     /// <summary>The cell of a row that holds this kind; null when no column does.</summary>
     public Cell? CellOf(Row row, string kind)
     {

@@ -9,6 +9,7 @@ namespace Chandlery.Intake.Tables;
 internal sealed class TableFinder(SheetWording wording, HazardText hazards)
 {
     private const double BlankOfTypeSize = 0.5;
+    private static readonly string[] NoteLabels = ["ate", "m", "limits"];
     private readonly HeadingFinder headings = new(wording);
 
     /// <summary>The table among these lines; null when no line heads one.</summary>
@@ -48,8 +49,23 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         IReadOnlyList<double> cuts = ColumnFinder.Between(clusters, body, ruled);
         List<Column> columns = WithoutSecondUnit(Columns(clusters, cuts));
         List<double> separators = [.. cuts.Where(c => !double.IsNaN(c))];
-        List<BodyLine> cut = WithoutProse([.. body.Select(l => Cut(l, separators, columns))]);
+        List<BodyLine> cut = WithoutProse([.. WithWholeNotes([.. body.Select(l => Cut(l, separators, columns))])]);
         return new Table(columns, new RowFinder(columns, wording, hazards).Find(cut, rules));
+    }
+
+    // The label of a note whose figure stands in the next line ("Acute toxicity estimate" over "(oral): 500 mg/kg") is part of the note.
+    private IEnumerable<BodyLine> WithWholeNotes(List<BodyLine> lines)
+    {
+        for (int i = 0; i < lines.Count; i++)
+        {
+            bool isLabel =
+                i + 1 < lines.Count
+                && lines[i + 1] is { IsNote: true, Spans: true }
+                && !lines[i].Spans
+                && Alone([.. lines[i].Cells]) >= 0
+                && NoteLabels.Any(k => wording.Labels[k].Contains(Phrase.Plain(lines[i].Line.Text)));
+            yield return isLabel ? new BodyLine(lines[i].Line, new TextLine?[lines[i].Cells.Count], true, true) : lines[i];
+        }
     }
 
     // Headings that nothing parts share a column.

@@ -39,6 +39,8 @@ internal sealed record SheetWording(
         "notPermitted",
         "notPresent",
         "category",
+        "amendment",
+        "amendmentNumber",
         "ifraCertificate",
         "allergenStatement",
     ];

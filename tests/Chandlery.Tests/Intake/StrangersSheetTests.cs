@@ -111,6 +111,167 @@ public sealed class StrangersSheetTests
         Assert.Equal(new DateOnly(2025, 2, 28), draft.Revised!.Value);
     }
 
+    [Fact]
+    public void Headings_that_a_narrow_column_breaks_inside_a_word_are_whole()
+    {
+        DraftIngredient row = Assert.Single(
+            Draft(
+                Table(
+                    ["Concentra\ntion", "CAS No.", "Chemical name", "Hazard\nstate\nments", "Classifica\ntion"],
+                    ["1 - 5", "78-70-6", "Linalool", "H317", "Skin Sens. 1B"]
+                )
+            ).Ingredients
+        );
+        Assert.Equal(("1 - 5 %", "Linalool"), (row.Share!.Value, row.Name.Value));
+        Assert.Equal(["Skin Sens. 1B, H317"], row.Classes!.Value);
+        Assert.Empty(row.Classes.Doubts);
+    }
+
+    [Fact]
+    public void A_number_broken_between_its_figures_is_whole()
+    {
+        DraftIngredient row = Assert.Single(
+            Draft(
+                Table(
+                    ["Chemical name", "CAS No.", "EC No.", "Conc. (%)", "Classification"],
+                    ["Citral", "5392-4\n0-5", "226-39\n4-6", "1 - 5", "Skin Sens. 1, H317"]
+                )
+            ).Ingredients
+        );
+        Assert.Equal(("5392-40-5", "226-394-6"), (row.Cas!.Value, row.Ec!.Value));
+    }
+
+    [Fact]
+    public void A_share_beside_an_estimate_is_no_heading()
+    {
+        DraftIngredient row = Assert.Single(
+            Draft(
+                Table(
+                    ["Chemical name", "Classification", "CAS No. /\nConc. (%)"],
+                    ["Linalool", "Acute Tox. 4, H302\nATE (oral): 500 mg/kg", "78-70-6\n7% - 15%"]
+                )
+            ).Ingredients
+        );
+        Assert.Equal("7 - 15 %", row.Share!.Value);
+    }
+
+    [Fact]
+    public void The_label_of_a_note_in_the_line_above_its_figure_is_no_part_of_the_name()
+    {
+        OilDraft draft = Draft(
+            Table(
+                Heads,
+                ["Linalool\nAcute toxicity estimate\n(oral): 500 mg/kg", "78-70-6", "1 - 5", "Acute Tox. 4, H302"],
+                ["Citral", "5392-40-5", "1 - 5", "Skin Sens. 1, H317"]
+            )
+        );
+        DraftIngredient first = draft.Ingredients[0];
+        Assert.True(first.Name.Value == "Linalool" || first.Name.Doubts.Count + first.Doubts.Count > 0, first.Name.Value);
+    }
+
+    [Fact]
+    public void A_table_without_a_heading_is_read_by_its_shape_and_doubted()
+    {
+        OilDraft draft = Draft(
+            new TableBlock(
+                [],
+                [
+                    Cells("Linalool", "78-70-6", "1 - 5", "Skin Sens. 1B, H317"),
+                    Cells("Citral", "5392-40-5", "5 - 10", "Skin Sens. 1, H317"),
+                    Cells("Benzyl benzoate", "120-51-4", "10 - 20", "Acute Tox. 4, H302"),
+                ],
+                [30, 20, 20, 30],
+                TableRules.None,
+                false,
+                false
+            )
+        );
+        Assert.Equal(
+            ["Linalool 78-70-6 1 - 5 %", "Citral 5392-40-5 5 - 10 %", "Benzyl benzoate 120-51-4 10 - 20 %"],
+            draft.Ingredients.Select(i => $"{i.Name.Value} {i.Cas!.Value} {i.Share!.Value}")
+        );
+        Assert.All(draft.Ingredients, i => Assert.Contains(i.Doubts, d => d.Contains("no heading", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_row_with_an_EC_number_alone_is_doubted()
+    {
+        DraftIngredient row = Assert.Single(
+            Draft(
+                Table(["Chemical name", "EC No.", "Conc. (%)", "Classification"], ["Linalool", "201-134-4", "1 - 5", "Skin Sens. 1B, H317"])
+            ).Ingredients
+        );
+        Assert.Contains(row.Doubts, d => d.Contains("no CAS number", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_name_with_the_number_of_another_substance_is_doubted()
+    {
+        OilDraft draft = DraftChecks.Marked(
+            Draft(
+                Table(
+                    Heads,
+                    ["Linalool", "5392-40-5", "1 - 5", "Skin Sens. 1B, H317"],
+                    ["Benzyl benzoate", "120-51-4", "1 - 5", "Acute Tox. 4, H302"]
+                )
+            ),
+            TestLaw.Lawbook.Substances
+        );
+        Assert.Contains(draft.Ingredients[0].Cas!.Doubts, d => d.Contains("78-70-6", StringComparison.Ordinal));
+        Assert.Empty(draft.Ingredients[1].Cas!.Doubts);
+    }
+
+    [Fact]
+    public void An_EC_number_that_does_not_go_with_the_CAS_number_is_doubted()
+    {
+        OilDraft draft = DraftChecks.Marked(
+            Draft(
+                Table(
+                    ["Chemical name", "CAS No.", "EC No.", "Conc. (%)", "Classification"],
+                    ["Linalool", "78-70-6", "226-394-6", "1 - 5", "Skin Sens. 1B, H317"]
+                )
+            ),
+            TestLaw.Lawbook.Substances
+        );
+        Assert.NotEmpty(draft.Ingredients[0].Ec!.Doubts);
+    }
+
+    [Fact]
+    public void Shares_of_more_than_the_whole_are_told()
+    {
+        OilDraft draft = Draft(
+            Table(
+                Heads,
+                ["Linalool", "78-70-6", "60 - 70", "Skin Sens. 1B, H317"],
+                ["Benzyl benzoate", "120-51-4", "50 - 60", "Acute Tox. 4, H302"]
+            )
+        );
+        Assert.Contains(draft.Doubts, d => d.Contains("110 %, more than the whole", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Own_classes_that_the_ingredients_do_not_come_to_are_told()
+    {
+        OilDraft draft = Draft(
+            [new ParagraphBlock(["Skin Irrit. 2, H315"])],
+            Table(Heads, ["Benzyl benzoate", "120-51-4", "90 - 100", "Aquatic Chronic 2, H411"])
+        );
+        string yaml = DraftYaml
+            .Write(draft with { Sources = [new DraftSource("sheet.pdf", new string('0', 64), SheetKind.SafetyDataSheet)] })
+            .Text;
+        IReadOnlyList<string> told = DraftChecks.Contradictions(
+            yaml + "supplier: S\ndocument: D\nrevised: 2026-01-01\n",
+            "sheet.yaml",
+            TestLaw.Lawbook,
+            TestLaw.Today
+        );
+        Assert.Contains(told, t => t.Contains("Skin Irrit. 2", StringComparison.Ordinal));
+        // CLP Annex VI gives benzyl benzoate Acute Tox. 4 (oral), which the row lacks.
+        Assert.Contains(told, t => t.Contains("Acute Tox. 4", StringComparison.Ordinal));
+    }
+
+    private static IReadOnlyList<TableCell> Cells(params string[] texts) => [.. texts.Select(TableCell.Of)];
+
     private static TableBlock Table(string[] head, params string[][] rows) =>
         new(
             [

@@ -15,6 +15,34 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
 {
     private const int Documents = 240;
 
+    /// <summary>
+    /// A few of them as outside engines printed them, half of them held back; a file's name says its seed and its engine, and <c>wild.sh</c>
+    /// prints it again.
+    /// </summary>
+    [Fact]
+    public void Documents_of_outside_engines_are_read_as_they_were()
+    {
+        var problems = new Problems();
+        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
+        var maker = new WildMaker(SheetSubstance.All(), data);
+        var reader = new WildReader(TestLaw.Lawbook, data);
+        string[] files = Directory.GetFiles(Path.Combine(CorpusScore.Folder, "outside"), "*.pdf");
+        Assert.Equal(6, files.Select(f => Path.GetFileNameWithoutExtension(f).Split('.')[1]).Distinct().Count());
+        foreach (string file in files.Order(StringComparer.Ordinal))
+        {
+            string name = Path.GetFileNameWithoutExtension(file);
+            WildSheet sheet = maker.Make(int.Parse(name.Split('.')[0], System.Globalization.CultureInfo.InvariantCulture));
+            reader.Read(name, sheet, File.ReadAllBytes(file));
+        }
+
+        output.WriteLine(string.Join('\n', reader.Seen.Differences));
+        output.WriteLine(reader.Seen.LayoutTable() + "\n" + reader.Unseen.LayoutTable());
+        Assert.Equal((0, 0), (reader.Seen.WrongUnmarked, reader.Unseen.WrongUnmarked));
+        Assert.Equal((0, 0), (reader.Seen.MissingUnsaid, reader.Unseen.MissingUnsaid));
+        Assert.InRange(reader.Seen.Whole, 0.99, 1);
+        Assert.InRange(reader.Unseen.Whole, 0.98, 1);
+    }
+
     [Fact]
     public void No_value_is_wrong_unmarked_and_no_row_is_missing_unsaid_on_seen_and_unseen_documents()
     {

@@ -1,0 +1,77 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Judged;
+using Chandlery.Core.Law;
+using Chandlery.Yaml;
+
+namespace Chandlery.Intake.Drafts;
+
+/// <summary>Finds where a sheet contradicts itself, or what is known of substances.</summary>
+public static class DraftChecks
+{
+    private const string Law = "eu-clp";
+
+    /// <summary>
+    /// The draft with doubts where a row's name goes with another number than the row's, or its EC number with another CAS number: one of
+    /// the two is wrong, however clearly it was printed.
+    /// </summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="substances">Names and numbers of substances of the trade.</param>
+    public static OilDraft Marked(OilDraft draft, SubstanceList substances) =>
+        draft with
+        {
+            Ingredients = [.. draft.Ingredients.Select(i => Marked(i, substances))],
+        };
+
+    /// <summary>
+    /// Contradictions between the oil's own classes and those that its ingredients compute to, and between rows and the table of harmonised
+    /// classes; what stands in the way of finding them where the draft cannot be read as a declaration yet.
+    /// </summary>
+    /// <param name="yaml">The drafted declaration.</param>
+    /// <param name="file">Its file, for messages.</param>
+    /// <param name="lawbook">The law.</param>
+    /// <param name="day">The day whose law counts.</param>
+    public static IReadOnlyList<string> Contradictions(string yaml, string file, Lawbook lawbook, DateOnly day)
+    {
+        var problems = new Problems();
+        IDeclaration? declaration = new DeclarationReader(lawbook.Vocabulary).Read(
+            yaml,
+            file,
+            Path.GetFileNameWithoutExtension(file),
+            problems
+        );
+        LawInForce law = lawbook.Edition(Law).On(day);
+        return declaration is Oil oil
+            ? [.. OilComparison.Contradictions(oil, law), .. OilComparison.AgainstTheTable(oil, law)]
+            : [.. problems.Found.Select(p => $"still to be mended before the file can be read: {p}")];
+    }
+
+    private static DraftIngredient Marked(DraftIngredient row, SubstanceList substances)
+    {
+        if (row.Cas is not { } cas)
+        {
+            return row;
+        }
+
+        List<KnownSubstance> named = [.. substances.Named(row.Name.Value)];
+        if (named.Count > 0 && named.All(k => k.Cas != cas.Value))
+        {
+            string other = string.Join(" or ", named.Select(k => k.Cas).Distinct());
+            cas = cas.Doubted(
+                $"'{row.Name.Value}' goes by CAS number {other}: name or number is wrong on the sheet, or was read from another row"
+            );
+        }
+
+        bool isKnown =
+            CasNumber.Parse(cas.Value).OrNull() is { } number
+            && substances.KnownAs(new SubstanceIdentity(row.Name.Value, number, null)) is { Ec: { } ec }
+            && row.Ec is { Doubts.Count: 0 } printed
+            && printed.Value != ec;
+        return row with
+        {
+            Cas = cas,
+            Ec = isKnown ? row.Ec!.Doubted($"it is not the EC number that goes with CAS number {cas.Value}") : row.Ec,
+        };
+    }
+}

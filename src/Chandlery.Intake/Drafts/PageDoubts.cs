@@ -1,0 +1,57 @@
+using Chandlery.Core.Hazards;
+using Chandlery.Intake.Pages;
+using Chandlery.Intake.Wording;
+
+namespace Chandlery.Intake.Drafts;
+
+/// <summary>Lays what speaks against a page as a whole upon a draft and upon each value that comes from the page.</summary>
+internal static class PageDoubts
+{
+    /// <summary>The draft with the doubts of its document's pages.</summary>
+    public static OilDraft Mark(OilDraft draft, IReadOnlyList<SheetPage> pages)
+    {
+        List<string> told = [.. pages.SelectMany(p => p.Doubts).Distinct()];
+        draft = told.Count == 0 ? draft : draft with { Doubts = [.. draft.Doubts, .. told] };
+        Dictionary<int, string> byPage = pages
+            .Where(p => p.ValueDoubt is not null)
+            .GroupBy(p => p.Number)
+            .ToDictionary(g => g.Key, g => g.First().ValueDoubt!);
+        if (byPage.Count == 0)
+        {
+            return draft;
+        }
+
+        Found<T>? Of<T>(Found<T>? found) =>
+            found is not null && byPage.TryGetValue(found.Page, out string? doubt) ? found.Doubted(doubt) : found;
+        return draft with
+        {
+            Name = Of(draft.Name),
+            Supplier = Of(draft.Supplier),
+            Document = Of(draft.Document),
+            Version = Of(draft.Version),
+            Revised = Of(draft.Revised),
+            Classes = Of(draft.Classes),
+            FlashPoint = Of(draft.FlashPoint),
+            DensityGramsPerMl = Of(draft.DensityGramsPerMl),
+            Ingredients =
+            [
+                .. draft.Ingredients.Select(i =>
+                    i with
+                    {
+                        Name = Of(i.Name)!,
+                        Cas = Of(i.Cas),
+                        Ec = Of(i.Ec),
+                        Share = Of(i.Share),
+                        Classes = Of(i.Classes),
+                        Limits = Of(i.Limits),
+                        M = Of<MFactors>(i.M),
+                        Toxicity = Of<IReadOnlyList<ToxicityEstimate>>(i.Toxicity),
+                    }
+                ),
+            ],
+            Ifra = draft.Ifra is { } ifra
+                ? new DraftIfra(Of(ifra.Amendment), Of(ifra.Date), [.. ifra.Limits.Select(l => (l.Category, Of(l.Limit)!))])
+                : null,
+        };
+    }
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+
+namespace Chandlery.Intake.Pages;
+
+/// <summary>Reads what tesseract recognised: a tab-separated line for each word, with its place in pixels.</summary>
+internal static class RecognisedWords
+{
+    private const int Columns = 12;
+    private const string WordLevel = "5";
+    private const double HeightOfTypeSize = 0.95;
+    private const double TallestOfUsual = 2.5;
+    private const double DescentOfTypeSize = 0.2;
+    private const double AscentOfTypeSize = 0.75;
+    private const string Descending = "gjpqy,;()[]{}|Q/";
+
+    /// <summary>The words on the page.</summary>
+    /// <param name="table">The lines.</param>
+    /// <param name="place">Where the picture stands on the page.</param>
+    /// <param name="width">The picture's width, pixels.</param>
+    /// <param name="height">The picture's height, pixels.</param>
+    public static IReadOnlyList<Word> Of(string table, Box place, int width, int height)
+    {
+        double across = place.Width / width;
+        double down = place.Height / height;
+        List<(string Line, string Text, Box Box)> words = [];
+        foreach (string[] cells in table.Split('\n').Select(l => l.TrimEnd('\r').Split('\t')))
+        {
+            if (cells.Length != Columns || cells[0] != WordLevel || string.IsNullOrWhiteSpace(cells[11]) || Places(cells) is not { } at)
+            {
+                continue;
+            }
+
+            double left = place.Left + (at[0] * across);
+            double top = place.Top + (at[1] * down);
+            words.Add((string.Join(' ', cells[1..5]), cells[11].Trim(), new Box(left, top, left + (at[2] * across), top + (at[3] * down))));
+        }
+
+        return words.Count == 0 ? [] : [.. Sized(words)];
+    }
+
+    private static int[]? Places(string[] cells)
+    {
+        int[] places = new int[4];
+        for (int i = 0; i < places.Length; i++)
+        {
+            if (!int.TryParse(cells[6 + i], NumberStyles.None, CultureInfo.InvariantCulture, out places[i]))
+            {
+                return null;
+            }
+        }
+
+        return places;
+    }
+
+    // Words of a line have one type size and one baseline; a ruled line that was taken for a letter is far taller than the others.
+    private static IEnumerable<Word> Sized(List<(string Line, string Text, Box Box)> words)
+    {
+        double usual = Median([.. words.Select(w => w.Box.Height)]);
+        foreach (IGrouping<string, (string Line, string Text, Box Box)> line in words.GroupBy(w => w.Line))
+        {
+            List<(string Line, string Text, Box Box)> own = [.. line.Where(w => w.Box.Height < TallestOfUsual * usual)];
+            if (own.Count == 0)
+            {
+                continue;
+            }
+
+            double size = Math.Max(usual, own.Max(w => w.Box.Height)) / HeightOfTypeSize;
+            foreach ((_, string text, Box box) in own)
+            {
+                double baseline =
+                    box.Bottom - (text.Any(c => Descending.Contains(c, StringComparison.Ordinal)) ? DescentOfTypeSize * size : 0);
+                yield return new Word(
+                    text,
+                    box with
+                    {
+                        Top = baseline - (AscentOfTypeSize * size),
+                        Bottom = baseline + (DescentOfTypeSize * size),
+                    },
+                    size
+                );
+            }
+        }
+    }
+
+    private static double Median(List<double> values) => values.Order().ElementAt(values.Count / 2);
+}
