@@ -31,6 +31,9 @@ internal sealed record DeskAnswer
     /// <summary>What holds along the load; null when there is nothing to draw.</summary>
     public required LoadLine? Load { get; init; }
 
+    /// <summary>The vessel from above with its wicks; null where it is not known.</summary>
+    public required WickDrawing? Wicks { get; init; }
+
     /// <summary>The paper that was asked for.</summary>
     public required PreviewAnswer Preview { get; init; }
 

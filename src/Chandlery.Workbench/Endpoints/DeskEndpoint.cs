@@ -37,6 +37,7 @@ internal static class DeskEndpoint
             Assessments = [.. desk.Assessments.Select(a => JsonElement.Parse(AssessmentJson.Write(a)))],
             Papers = DeskPapers.Offer(room.Papers, desk.Assessments),
             Load = first is not null && wax is not null ? LoadLine.Of(first, wax) : null,
+            Wicks = first is null ? null : WickDrawing.Of(first),
             Preview = DeskPapers.Preview(room, desk, wish),
             Problems = [.. desk.Problems.Select(p => Shown.Beside(room, desk.Form, p))],
         };

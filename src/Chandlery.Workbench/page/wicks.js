@@ -6,9 +6,11 @@ import { state } from "./state.js";
 export function drawWicks() {
   const plan = state.desk.wicks;
   if (!plan) return null;
-  const points = plan.points.map(([x, y]) => drawn("circle", { cx: x, cy: y, r: Math.max(plan.across / 60, 1.5), class: "wick" }));
-  const room = plan.free ? plan.points.map(([x, y]) => drawn("circle", { cx: x, cy: y, r: plan.free, class: "room" })) : [];
-  const wall = plan.lengthMm ? drawn("rect", { x: -plan.lengthMm / 2, y: -plan.widthMm / 2, width: plan.lengthMm, height: plan.widthMm, class: "wall" }) : drawn("circle", { cx: 0, cy: 0, r: plan.across / 2, class: "wall" });
-  const box = plan.across * 0.54;
-  return drawn("svg", { viewBox: `${-box} ${-box} ${2 * box} ${2 * box}`, width: 96, height: 96, class: "wicks", "aria-hidden": "true" }, wall, ...room, ...points);
+  const corners = plan.wall.length ? plan.wall : [[-plan.radius, -plan.radius], [plan.radius, plan.radius]];
+  const [xs, ys] = [corners.map((c) => c[0]), corners.map((c) => c[1])];
+  const [left, low, right, high] = [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+  const across = Math.max(right - left, high - low), room = across * 0.04;
+  const wall = plan.wall.length ? drawn("polygon", { points: plan.wall.map((c) => c.join(",")).join(" "), class: "wall" }) : drawn("circle", { cx: 0, cy: 0, r: plan.radius, class: "wall" });
+  const wicks = plan.wicks.flatMap(([x, y]) => [drawn("circle", { cx: x, cy: y, r: plan.free, class: "room" }), drawn("circle", { cx: x, cy: y, r: Math.max(across / 60, 1.5), class: "wick" })]);
+  return drawn("svg", { viewBox: `${left - room} ${low - room} ${across + 2 * room} ${across + 2 * room}`, width: 96, height: 96, class: "wicks", "aria-hidden": "true" }, wall, ...wicks);
 }

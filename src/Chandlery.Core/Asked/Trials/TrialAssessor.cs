@@ -111,6 +111,5 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
         [.. LimitChecker.OfBlend(As(question), question.Wax, recipe, question.AddingAt)];
 
     /// <summary>As what sort of product a trial is checked against limits.</summary>
-    internal static LimitedAs As(TrialQuestion question) =>
-        new(question.Kind!.Name, question.Kind.Burns, question.Kind.IfraCategory);
+    internal static LimitedAs As(TrialQuestion question) => new(question.Kind!.Name, question.Kind.Burns, question.Kind.IfraCategory);
 }

@@ -61,9 +61,20 @@ internal static class PourOrders
         var reference = new Reference(id, request.Assessment.Candle.Place);
         return
             request.Catalogue.Find<Candle>(reference, problems) is { } candle
-            && request.Catalogue.Find<Vessel>(candle.Vessel, problems) is { } vessel
+            && VesselOf(request, candle, problems) is { } vessel
             && RecipeMaker.FromPlan(candle, request.Catalogue, problems) is { } recipe
             ? new PourSize(candle, vessel, recipe, count)
             : null;
+    }
+
+    private static Vessel? VesselOf(PaperRequest request, Candle candle, Problems problems)
+    {
+        if (candle.Vessel is { } named)
+        {
+            return request.Catalogue.Find<Vessel>(named, problems);
+        }
+
+        problems.Add(candle.Place, $"{candle.Name} is poured into no vessel, so it is not poured with others.");
+        return null;
     }
 }
