@@ -68,7 +68,7 @@ export function loadOf(desk, form, wanted) {
   const known = desk.assessments[0]?.loadPercent;
   const waxAndExtras = known ? 100 * known.meltOfWax / known.meltOfCandle - known.meltOfWax : NaN;
   const load = number(value);
-  const told = wanted === "candle" ? 100 * load / (waxAndExtras + load) : load * waxAndExtras / (100 - load);
+  const told = wanted === "candle" || wanted === "product" ? 100 * load / (waxAndExtras + load) : load * waxAndExtras / (100 - load);
   form.loadOf = wanted;
   form.loadPercent = wanted === of ? value : Number.isFinite(told) ? plain(told) : "";
   form.homeLoad = form.loadPercent;

@@ -126,9 +126,9 @@ export function drawBlend() {
   const details = `#/candle/${encodeURIComponent(declared.id)}/details`;
   fill(place, el("h2", {}, t("Blend")), el("div", { id: "oils", role: "group", "aria-label": t("Oils") }),
     values.temperatures ? figureField(t("Oil goes in at"), ["temperatures", "addFragranceCelsius"], "°C") : null,
-    figureField(t("Net weight"), ["netGrams"], "g"),
-    el("div", { class: "vessel" }, drawWicks(), el("p", {}, el("strong", {}, nameOf("vessel", values.vessel)), el("br"),
-      `${values.wicks?.count ?? "?"} × ${values.wicks?.kind ?? t("wick")}`, el("br"), nameOf("wax", values.wax), (values.extras ?? []).map((e) => [el("br"), nameOf("extra", e.extra)]),
+    values.netMillilitres === undefined ? figureField(t("Net weight"), ["netGrams"], "g") : figureField(t("Net volume"), ["netMillilitres"], "ml"),
+    el("div", { class: "vessel" }, drawWicks(), el("p", {}, el("strong", {}, values.vessel ? nameOf("vessel", values.vessel) : t("stands by itself")),
+      values.wicks ? [el("br"), `${values.wicks.count ?? "?"} × ${values.wicks.kind ?? t("wick")}`] : null, el("br"), values.base ? nameOf("base", values.base) : nameOf("wax", values.wax), (values.extras ?? []).map((e) => [el("br"), nameOf("extra", e.extra)]),
       values.topUp ? [el("br"), values.topUp.scented === "yes" ? t("second pour, scented") : t("second pour, no scent")] : null)),
     el("p", {}, el("a", { href: details }, t("Vessel, wax, wicks, places"))));
   drawOils();

@@ -67,7 +67,7 @@ async function show(wanted) {
   fill(main,
     el("div", { class: "path" },
       el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/" }, t("Candles")), el("span", { "aria-hidden": "true" }, " / "), el("h1", { id: "title", tabindex: "-1" }, nameNow())),
-      el("nav", { class: "tabs", "aria-label": t("Parts of the candle") }, Object.entries(tabs).filter(([, [, ...kinds]]) => kinds.includes(declared.declares))
+      el("nav", { class: "tabs", "aria-label": t("Parts of the candle") }, Object.entries(tabs).filter(([name, [, ...kinds]]) => kinds.includes(declared.declares) && (name !== "pour" || declared.values.base === undefined))
         .map(([name, [title]]) => el("a", { href: href(name), "aria-current": name === tab ? "page" : null }, t(title))))),
     el("div", { id: "conflict" }), el("div", { id: "summary" }), el("div", { id: "verdict" }), el("div", { id: "tab" }));
   document.body.className = `on-candle tab-${tab}`;

@@ -93,7 +93,7 @@ function results(a, several) {
     a.classes.length ? a.classes.map((c) => classOf(c, a.statements.hazard)) : el("p", {}, t("No hazard class from what is declared.")),
     el("h3", {}, t("Nearest limits")), near.length ? el("ul", { class: "limits" }, near.map(limit)) : el("p", {}, t("No limit could be checked.")),
     far.length ? folded(count(far.length, "1 more limit", "{n} more limits"), el("ul", { class: "limits" }, far.map(limit))) : null,
-    el("p", { class: "unknown" }, el("strong", {}, t("Not known:")), ` ${t("what up to {n} % of the candle is.", { n: figure(a.unknownPercent, 2) })}`),
+    el("p", { class: "unknown" }, el("strong", {}, t("Not known:")), ` ${t("what up to {n} % of it is.", { n: figure(a.unknownPercent, 2) })}`),
     a.unassessed.length ? folded(count(a.unassessed.length, "1 thing not assessed", "{n} things not assessed"), list(a.unassessed, "plain")) : null,
     looks.length ? folded(count(looks.length, "1 thing to look at", "{n} things to look at"), list(looks.map((f) => f.what + clause(f)), "plain")) : null,
     folded(t("What the label says, and why"), list([...statements.map((s) => `${s.text} — ${s.code}: ${s.because}${s.clause ? ` (${s.clause})` : ""}`), ...(a.ufi ? [`UFI ${a.ufi}`] : [])], "plain")),

@@ -37,7 +37,10 @@ function near(value, most) {
   return Math.min(most, Math.max(least, least + step * Math.round((value - least) / step)));
 }
 
-const basisWords = (load) => load.basis === "wax" ? t("% of the wax") : t("% of the scented melt");
+/** What a load is of, in words: a liquid has a base and is a product, all else has a wax. */
+const isLiquid = () => state.declared.values.base !== undefined;
+const ofWords = { wax: "% of the wax", candle: "% of the scented melt", base: "% of the base", product: "% of the product" }; // told by t()
+const basisWords = (load) => t(ofWords[load.basis === "wax" ? (isLiquid() ? "base" : "wax") : isLiquid() ? "product" : "candle"]);
 
 export function drawLoadLine() {
   const place = document.getElementById("load");
@@ -59,7 +62,7 @@ const zoneAt = (load, value) => t(zoneWords[zonesOf(load).find((z) => value <= z
 function build(place, load) {
   const { form } = state;
   const basis = el("select", { id: fieldId("load.of"), "aria-label": t("Load of"), onchange: (e) => { loadOf(state.desk, form, e.target.value); showAmounts(); touched(); } },
-    el("option", { value: "wax", selected: form.loadOf === "wax" }, t("% of the wax")), el("option", { value: "candle", selected: form.loadOf === "candle" }, t("% of the scented melt")));
+    (isLiquid() ? ["base", "product"] : ["wax", "candle"]).map((of) => el("option", { value: of, selected: form.loadOf === of }, t(ofWords[of]))));
   fill(place,
     el("div", { class: "load-fields" }, el("h2", {}, t("Load")),
       form.hasLoad ? el("div", { class: "row" }, el("input", { id: fieldId("load.percent"), "aria-label": t("Load, %"), inputmode: "decimal", autocomplete: "off", value: form.loadPercent ?? "", oninput: (e) => { typeLoad(form, e.target.value); touched(); } }), basis) : el("p", { id: "load-now" }),
@@ -85,7 +88,7 @@ function showFigures(load) {
   const l = state.desk.assessments[0]?.loadPercent;
   const now = document.getElementById("load-now");
   if (now) now.textContent = `${figure(load.now)} ${basisWords(load)}`;
-  document.getElementById("load-hint").textContent = !l ? "" : t("{wax} % of the wax = {melt} % of the scented melt = {candle} % of the finished candle", { wax: figure(l.meltOfWax, 3), melt: figure(l.meltOfCandle, 3), candle: figure(l.finishedCandle, 3) });
+  document.getElementById("load-hint").textContent = !l || isLiquid() ? "" : t("{wax} % of the wax = {melt} % of the scented melt = {candle} % of the finished candle", { wax: figure(l.meltOfWax, 3), melt: figure(l.meltOfCandle, 3), candle: figure(l.finishedCandle, 3) });
 }
 
 let place = () => {};
@@ -117,7 +120,7 @@ function ticks(most, width) {
 }
 
 const measuring = document.createElement("canvas").getContext("2d");
-const fits = (text, room, font) => { measuring.font = font; return measuring.measureText(text).width <= room; };
+const textWidth = (text, font) => { measuring.font = font; return measuring.measureText(text).width; };
 
 function draw(load) {
   const holder = document.getElementById("load-drawing");
@@ -127,10 +130,20 @@ function draw(load) {
   const font = `13.6px ${getComputedStyle(holder).fontFamily}`;
   const whole = top + height + axis;
   const svg = drawn("svg", { class: "line", viewBox: `0 0 ${width} ${whole}`, width, height: whole, role: "img", "aria-label": t("What holds along the load") });
+  // The words of a zone make way for the handle.
+  const dodging = [];
   for (const z of zonesOf(load)) {
     svg.append(drawn("rect", { class: `zone ${z.kind}`, x: x(z.from), y: top, width: Math.max(1, x(z.to) - x(z.from)), height }));
     const words = t(zoneWords[z.kind]);
-    if (fits(words, x(z.to) - x(z.from) - 20, font)) svg.append(drawn("text", { class: `in ${z.kind}`, x: x(z.from) + 10, y: top + height / 2 + 5 }, words));
+    const long = textWidth(words, font);
+    if (long > x(z.to) - x(z.from) - 20) continue;
+    const text = drawn("text", { class: `in ${z.kind}`, y: top + height / 2 + 5 }, words);
+    svg.append(text);
+    dodging.push((at) => {
+      const places = [x(z.from) + 10, at + 28, at - 28 - long].filter((p) => p >= x(z.from) + 8 && p + long <= x(z.to) - 8 && (p + long < at - 24 || p > at + 24));
+      text.setAttribute("x", places[0] ?? 0);
+      text.setAttribute("visibility", places.length ? "visible" : "hidden");
+    });
   }
   for (const b of borders(load)) svg.append(drawn("line", { class: "border", x1: x(b.at), x2: x(b.at), y1: top - 12, y2: top + height }));
   for (const v of ticks(load.most, width - 2 * side)) svg.append(drawn("text", { x: x(v), y: top + height + 20, "text-anchor": "middle" }, v === load.most || v + 1 > load.most ? `${v} %` : `${v}`));
@@ -141,6 +154,7 @@ function draw(load) {
   place = (v) => {
     handle.setAttribute("transform", `translate(${x(v)} 0)`);
     text.textContent = figure(v, 2);
+    for (const dodge of dodging) dodge(x(v));
     handle.classList.toggle("over", zonesOf(load).find((z) => v <= z.to + 1e-9)?.kind === "broken");
   };
   place(load.now);
