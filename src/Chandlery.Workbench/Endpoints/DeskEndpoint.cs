@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
@@ -34,13 +35,20 @@ internal static class DeskEndpoint
             Hash = desk.Form.Hash,
             Values = FormValues.Of(desk.Form.Yaml),
             Recipe = first is null ? null : [.. first.Composition.Recipe.Oils.Select(o => Line(o, first.Candle.NetMass))],
-            Assessments = [.. desk.Assessments.Select(a => JsonElement.Parse(AssessmentJson.Write(a)))],
+            Assessments = [.. desk.Assessments.Select(a => Told(room, a))],
             Papers = DeskPapers.Offer(room.Papers, desk.Assessments),
             Load = first is not null && wax is not null ? LoadLine.Of(first, wax) : null,
             Wicks = first is null ? null : WickDrawing.Of(first),
             Preview = DeskPapers.Preview(room, desk, wish),
             Problems = [.. desk.Problems.Select(p => Shown.Beside(room, desk.Form, p))],
         };
+    }
+
+    // People know a file by its place below their folder.
+    private static JsonElement Told(Workroom room, Assessment a)
+    {
+        string root = JsonEncodedText.Encode(room.Root + Path.DirectorySeparatorChar, JavaScriptEncoder.UnsafeRelaxedJsonEscaping).ToString();
+        return JsonElement.Parse(AssessmentJson.Write(a).Replace(root, "", StringComparison.Ordinal));
     }
 
     private static RecipeLine Line(OilShare share, Grams net)

@@ -1,7 +1,7 @@
 // All candles and batches of the folder.
 import { askJson } from "./ask.js";
 import { button, el, fill, list, main, say } from "./elements.js";
-import { folder, shapes } from "./folder.js";
+import { folder, shapes, showAgain } from "./folder.js";
 import { count, moment, placeName, t } from "./words.js";
 import { bringBack, copy, putAway } from "./files.js";
 
@@ -54,7 +54,7 @@ export async function showCandles() {
     folder.problems.length ? el("section", { class: "problems", "aria-label": t("Files with problems") }, el("h2", {}, t("Files with problems")), list(folder.problems, "plain")) : null,
     el("div", { class: "row" }, el("label", { for: "filter" }, t("Find")), filter, shown), rows,
     away.length ? el("details", {}, el("summary", {}, count(away.length, "1 file put away", "{n} files put away")), el("ul", { class: "rows" }, away.map((f) => el("li", {}, el("span", {}, f.file.replace(/^.*\/|\.ya?ml$/g, "")), el("span", { class: "soft" }, moment(f.at)),
-      button(t("Bring back"), () => bringBack(f.file, f.hash).then(() => location.reload()).catch((e) => say(e.message))))))) : null);
+      button(t("Bring back"), () => bringBack(f.file, f.hash).then(showAgain).catch((e) => say(e.message))))))) : null);
   draw();
   addEventListener("scroll", window_, { passive: true });
   return async () => { removeEventListener("scroll", window_); return true; };
@@ -64,7 +64,7 @@ function row(r) {
   const href = `#/candle/${encodeURIComponent(r.id)}`;
   const isBatch = folder.supplies.batch?.some((b) => b.id === r.id);
   const places = [...new Set(r.places)].map((code) => placeName(code, shapes.places.find((p) => p.code === code)?.name)).join(", ");
-  const work = (done) => done.then(() => location.reload()).catch((e) => say(e.message));
+  const work = (done) => done.then(showAgain).catch((e) => say(e.message));
   return el("div", { class: r.stops ? "one stopped" : "one", role: "listitem" },
     el("a", { href }, el("strong", {}, r.name), el("span", { class: "soft" }, ` ${isBatch ? r.id : ""}`)),
     el("span", { class: r.stops ? "stop" : "" }, r.stops ? t("must not be sold") : "", r.stops ? " · " : "", [...new Set(r.words)].join("; ")), el("span", { class: "soft" }, r.why ?? places),

@@ -66,7 +66,7 @@ export async function showDeclaration(kind, id) {
           el("div", { id: "live" }),
           kind === "oil" || kind === "wax" ? el("p", {}, el("a", { href: `#/changes/${kind}/${encodeURIComponent(id)}` }, t("What would a new version change?"))) : null,
           kind === "maker" || kind === "brand" ? null : button(t("Copy"), () => copy(kind, id, nameNow()).then((to) => { if (to) location.hash = `#/declaration/${kind}/${encodeURIComponent(to)}`; }).catch((e) => say(e.message))),
-          el("details", { ontoggle: (e) => { if (e.target.open) drawPast(past, kind, id, () => showDeclaration(kind, id)); } }, el("summary", {}, t("History")), past))));
+          el("details", { ontoggle: (e) => { if (e.target.open) drawPast(past, kind, id); } }, el("summary", {}, t("History")), past))));
     if (!isNew) drawLive();
   }
 

@@ -28,8 +28,9 @@ export function kept(answer) {
 }
 
 let again = () => {};
-/** Who shows the view anew after something was taken back. */
+/** Who shows the view anew after files were changed. */
 export function whenStepped(work) { again = work; }
+export const showAgain = () => again();
 
 async function step(redo) {
   try {

@@ -4,6 +4,7 @@ import { folder, shapes, supplies } from "./folder.js";
 import { count, listed, placeName, t } from "./words.js";
 import { state } from "./state.js";
 import { touched } from "./candle.js";
+import { fieldName } from "./form.js";
 
 const clause = (f) => f.clause ? ` (${f.clause})` : "";
 const placesOf = (a) => listed(a.soldIn.map((code) => placeName(code, shapes.places.find((p) => p.code === code)?.name)));
@@ -71,8 +72,20 @@ function folded(summary, ...inside) {
   return el("details", {}, el("summary", {}, summary), inside);
 }
 
-/** What a click can mend: the number that a UFI is made of, and the way to the maker's VAT number. */
+/** What a click can mend. */
 function remedies(stops) {
+  return [questions(stops), numbers(stops)];
+}
+
+/** Figures that could be a slip: a click says that they are meant so. */
+function questions(stops) {
+  const { declared } = state;
+  const asked = stops.filter((f) => f.what.includes(`/${declared.id}.yaml:`)).map((f) => /'confirmed: \[([^\]]+)\]'/.exec(f.what)?.[1]).filter(Boolean);
+  return asked.map((field) => button(t("{field}: it is meant so", { field: fieldName(field.split(".").at(-1)) }), () => { declared.values.confirmed = [...declared.values.confirmed ?? [], field]; touched(); }));
+}
+
+/** The number that a UFI is made of, and the way to the maker's VAT number. */
+function numbers(stops) {
   const { declared } = state;
   if (declared.declares !== "candle" || !stops.some((f) => f.what.includes("'formulationNumber'"))) return null;
   const give = () => { declared.values.formulationNumber = String(folder.nextFormulation); touched(); };

@@ -1,7 +1,7 @@
 // Blending by nose: trials beside one another, each with what the law would say to a candle of it.
 import { askJson } from "./ask.js";
 import { button, el, fill, figure, main, say } from "./elements.js";
-import { kept, nameOf, readFolder, shapes, supplies } from "./folder.js";
+import { kept, nameOf, shapes, showAgain, supplies } from "./folder.js";
 import { day, placeName, t } from "./words.js";
 import { decimal, number } from "./amounts.js";
 import { copy, putAway } from "./files.js";
@@ -97,12 +97,12 @@ export async function showNotebook() {
       el("input", { class: "name", "aria-label": t("Name of trial {n}", { n: number_ }), value: trial.values.name ?? "", oninput: (e) => { trial.values.name = e.target.value; soon(); } }), rows,
       el("textarea", { rows: 3, "aria-label": t("How trial {n} smells", { n: number_ }), placeholder: t("How does it smell, cold and warm?"), oninput: (e) => { trial.values.smells = e.target.value.replace(/\n/g, " "); soon(); } }, trial.values.smells ?? ""),
       stars, el("div", { id: `law-${trial.id}`, "aria-live": "polite" }), trial.wrong,
-      el("div", { class: "row" }, button(t("Make it a candle"), () => makeCandle(trial), { class: "main" }), button(t("Start from this"), () => again(trial)), button(t("Put away"), () => putAway("trial", trial.id, trial.values.name).then(() => location.reload()).catch((e) => say(e.message)), { "aria-label": t("Put {name} away", { name: trial.values.name }) })));
+      el("div", { class: "row" }, button(t("Make it a candle"), () => makeCandle(trial), { class: "main" }), button(t("Start from this"), () => again(trial)), button(t("Put away"), () => putAway("trial", trial.id, trial.values.name).then(showAgain).catch((e) => say(e.message)), { "aria-label": t("Put {name} away", { name: trial.values.name }) })));
   }
 
   async function again(trial) {
     const id = await copy("trial", trial.id, trial.values.name).catch((e) => { say(e.message); return null; });
-    if (id) { await readFolder(); await showNotebook(); }
+    if (id) await showAgain();
   }
 
   async function begin() {
@@ -111,8 +111,7 @@ export async function showNotebook() {
     const values = { name: t("Trial {n}", { n: trials.length + 1 }), on: new Date().toISOString().slice(0, 10), oils: [beginning(first.id)] };
     try {
       kept(await askJson("/api/keep", { declares: "trial", id: "", hash: null, what: t("trial begun"), edits: changes({}, values) }));
-      await readFolder();
-      await showNotebook();
+      await showAgain();
     } catch (error) {
       say(error.message);
     }

@@ -1,18 +1,17 @@
 // What a declaration was at each time, and how to get that back.
 import { ask, askJson } from "./ask.js";
 import { button, el, fill, say } from "./elements.js";
-import { kept, readFolder } from "./folder.js";
+import { kept, showAgain } from "./folder.js";
 import { moment, t } from "./words.js";
 
-export async function drawPast(place, declares, id, again = () => location.reload()) {
+export async function drawPast(place, declares, id) {
   const history = await askJson(`/api/history?declares=${declares}&id=${encodeURIComponent(id)}`);
   const text = el("pre", { tabindex: "0", hidden: true, "aria-label": t("The text as it was") });
   const show = async (hash) => { text.textContent = await (await ask(`/api/history/text?hash=${hash}`)).text(); text.hidden = false; text.focus(); };
   const back = async (hash) => {
     try {
       kept(await askJson("/api/file", { do: "text", declares, id, hash }));
-      await readFolder();
-      await again();
+      await showAgain();
       say(t("It is as it was then. Undo takes that back."));
     } catch (error) {
       say(error.message);

@@ -1,6 +1,6 @@
 // Oils, waxes, vessels and all else that candles are made of, and the maker.
 import { button, el, fill, main, say } from "./elements.js";
-import { folder, supplies } from "./folder.js";
+import { folder, showAgain, supplies } from "./folder.js";
 import { count, t } from "./words.js";
 import { putAway } from "./files.js";
 import { dropPlace } from "./drop.js";
@@ -10,7 +10,7 @@ const alone = [["maker", "The maker"], ["brand", "The brand"]]; // told by t()
 
 export function showSupplies() {
   const unsigned = supplies("oil").filter((o) => o.asks);
-  const put = (kind, s) => putAway(kind, s.id, s.name).then(() => location.reload()).catch((e) => say(e.message));
+  const put = (kind, s) => putAway(kind, s.id, s.name).then(showAgain).catch((e) => say(e.message));
   fill(main, el("h1", {}, unsigned.length ? count(unsigned.length, "1 oil waits for your signature: no label is printed with it before.", "{n} oils wait for your signature: no label is printed with them before.") : t("Every oil is signed.")),
     el("div", { class: "supplies" },
       el("section", { "aria-labelledby": "bring" }, el("h2", { id: "bring" }, t("Bring a supplier's sheet")), dropPlace(),

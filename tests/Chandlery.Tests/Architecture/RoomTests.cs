@@ -55,7 +55,7 @@ public sealed partial class RoomTests
         ["Intake"] = ["Core", "Paper"],
         ["Files"] = ["Core", "Paper"],
         ["Register"] = ["Core", "Files"],
-        ["Workbench"] = ["Core", "Paper", "Register", "Files"],
+        ["Workbench"] = ["Core", "Paper", "Intake", "Register", "Files"],
         ["Cli"] = ["Core", "Paper", "Intake", "Files", "Register", "Workbench"],
     };
 
