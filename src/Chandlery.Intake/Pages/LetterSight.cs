@@ -1,4 +1,4 @@
-using Chandlery.Intake.Tables;
+using System.Text.RegularExpressions;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Graphics.Colors;
@@ -6,7 +6,7 @@ using UglyToad.PdfPig.Graphics.Colors;
 namespace Chandlery.Intake.Pages;
 
 /// <summary>Parts the letters of a page into those that a reader of the page sees and those that nobody sees.</summary>
-internal static class LetterSight
+internal static partial class LetterSight
 {
     private const double NearWhite = 0.95;
     private const double SmallestPoints = 1.5;
@@ -48,7 +48,7 @@ internal static class LetterSight
         }
 
         string shown = text.Length > LongestShown ? text[..LongestShown] + "..." : text;
-        List<string> numbers = [.. ColumnKind.CasPattern().Matches(text).Select(m => m.Value).Distinct().Take(MostNumbersShown)];
+        List<string> numbers = [.. CasNumbers().Matches(text).Select(m => m.Value).Distinct().Take(MostNumbersShown)];
         string cas = numbers.Count == 0 ? "" : $"; it names the CAS numbers {string.Join(", ", numbers)}";
         return $"page {page.Number} holds text that cannot be seen on it (without ink, white, tiny or beyond its edge); it was not read: '{shown}'{cas}";
     }
@@ -88,4 +88,7 @@ internal static class LetterSight
         double y = letter.StartBaseLine.Y + (letter.PointSize / 4);
         return grounds.Any(g => g.Left <= x && g.Right >= x && g.Bottom <= y && g.Top >= y);
     }
+
+    [GeneratedRegex(@"(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])")]
+    private static partial Regex CasNumbers();
 }
