@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Intake.Pages;
@@ -40,6 +41,9 @@ public sealed class Workroom
 
     /// <summary>Takes a supplier's PDF apart; who opens the room may do that in a process of its own.</summary>
     public Func<byte[], Parsed<IReadOnlyList<SheetPage>>> ReadsPdf { get; init; } = PdfWords.Parse;
+
+    /// <summary>Pages of suppliers' PDFs by their hash: a review asks for them with every answer.</summary>
+    internal ConcurrentDictionary<string, IReadOnlyList<SheetPage>?> ReadSheets { get; } = new(StringComparer.Ordinal);
 
     /// <summary>What the page changed, and how to take it back.</summary>
     internal History History { get; }

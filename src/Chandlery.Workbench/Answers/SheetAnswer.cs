@@ -6,4 +6,10 @@ namespace Chandlery.Workbench.Answers;
 /// <param name="Documents">The PDFs with their pages; without pages where the PDF is not kept here.</param>
 /// <param name="Places">Where the values stand.</param>
 /// <param name="Doubts">What must be looked at.</param>
-internal sealed record SheetAnswer(IReadOnlyList<SheetDocument> Documents, IReadOnlyList<ReadMark> Places, IReadOnlyList<Doubt> Doubts);
+/// <param name="Contradictions">Where the sheet contradicts itself, or the table of harmonised classes.</param>
+internal sealed record SheetAnswer(
+    IReadOnlyList<SheetDocument> Documents,
+    IReadOnlyList<ReadMark> Places,
+    IReadOnlyList<Doubt> Doubts,
+    IReadOnlyList<string> Contradictions
+);

@@ -47,7 +47,9 @@ internal static class DeskEndpoint
     // People know a file by its place below their folder.
     private static JsonElement Told(Workroom room, Assessment a)
     {
-        string root = JsonEncodedText.Encode(room.Root + Path.DirectorySeparatorChar, JavaScriptEncoder.UnsafeRelaxedJsonEscaping).ToString();
+        string root = JsonEncodedText
+            .Encode(room.Root + Path.DirectorySeparatorChar, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)
+            .ToString();
         return JsonElement.Parse(AssessmentJson.Write(a).Replace(root, "", StringComparison.Ordinal));
     }
 

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Chandlery.Files;
 using Chandlery.Intake;
+using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Paper.Drawing;
 using Chandlery.Workbench.Answers;
@@ -36,7 +37,8 @@ internal static class SheetEndpoint
             new SheetAnswer(
                 [.. sources.Select(s => new SheetDocument(s.Name, Pages(SheetDesk.Pages(room, s.Hash) ?? [])))],
                 DraftMarks.Places(yaml, [.. sources.Select(s => s.Name)]),
-                DraftMarks.Doubts(yaml)
+                DraftMarks.Doubts(yaml),
+                DraftChecks.Contradictions(yaml, file, room.Lawbook, Workroom.Today)
             ),
             PageJson.Default.SheetAnswer
         );

@@ -12,6 +12,7 @@ namespace Chandlery.Workbench.Sheets;
 internal static class SheetDesk
 {
     private const string Folder = "sheets";
+    private const int MostRemembered = 12;
 
     /// <summary>Drafts an oil from the PDFs of one supplier's oil, and keeps them.</summary>
     /// <param name="room">The folder.</param>
@@ -43,7 +44,7 @@ internal static class SheetDesk
             AtomicFile.Write(FileOf(room, Convert.ToHexStringLower(SHA256.HashData(pdf.Content))), pdf.Content);
         }
 
-        string yaml = DraftYaml.Write(draft).Text;
+        string yaml = DraftYaml.Write(DraftChecks.Marked(draft, room.Lawbook.Substances)).Text;
         lock (room.Writing)
         {
             string id = DeclaredFile.NewId(room.Folder(), "oil", draft.Name?.Value ?? Path.GetFileNameWithoutExtension(files[0].Name));
@@ -55,10 +56,17 @@ internal static class SheetDesk
     /// <summary>The pages of a PDF that was taken in; null when it is not there or cannot be read any more.</summary>
     public static IReadOnlyList<SheetPage>? Pages(Workroom room, string sha256)
     {
-        string file = FileOf(room, sha256);
-        return sha256.Length == 64 && sha256.All(char.IsAsciiHexDigitLower) && File.Exists(file)
-            ? room.ReadsPdf(File.ReadAllBytes(file)).OrNull()
-            : null;
+        if (sha256.Length != 64 || !sha256.All(char.IsAsciiHexDigitLower) || !File.Exists(FileOf(room, sha256)))
+        {
+            return null;
+        }
+
+        if (room.ReadSheets.Count >= MostRemembered)
+        {
+            room.ReadSheets.Clear();
+        }
+
+        return room.ReadSheets.GetOrAdd(sha256, hash => room.ReadsPdf(File.ReadAllBytes(FileOf(room, hash))).OrNull());
     }
 
     private static string FileOf(Workroom room, string sha256) => Path.Combine(room.Root, Folder, sha256 + ".pdf");

@@ -1,6 +1,6 @@
 // A drafted oil beside its supplier's PDF: doubts first, then sign.
 import { askJson } from "./ask.js";
-import { button, drawn, el, fill, main, picture, say } from "./elements.js";
+import { button, drawn, el, fill, list, main, picture, say } from "./elements.js";
 import { kept, readFolder } from "./folder.js";
 import { count, t } from "./words.js";
 import { Declared } from "./declared.js";
@@ -95,6 +95,7 @@ export async function showSheet(id) {
           el("h1", { id: "title", tabindex: "-1" }, isSigned() ? t("Signed by {name}.", { name: declared.values.draft.reviewed.by }) : sheet.doubts.length ? count(sheet.doubts.length, "One doubt, then sign.", "{n} doubts, then sign.") : t("No doubt is open: compare, then sign.")),
           el("p", { class: "soft" }, t("{n} values were read. Nothing is used on a label before you have signed.", { n: sheet.places.filter((p) => p.field).length })),
           el("div", { id: "summary" }), el("ol", { class: "doubts" }, sheet.doubts.map(doubt)),
+          sheet.contradictions.length ? el("details", { open: true }, el("summary", {}, t("Where the sheet contradicts itself or the law's table")), list(sheet.contradictions, "plain")) : null,
           el("form", { class: "sign", novalidate: true, onsubmit: sign }, el("label", { for: "f-signed-by" }, t("I compared these values with the sheet")), el("div", { class: "row" }, el("input", { id: "signed-by", autocomplete: "name", placeholder: t("your name") }), el("button", { class: "main" }, t("Sign")))),
           el("details", { id: "values", open: sheet.doubts.length === 0 }, el("summary", {}, t("All values")), el("form", { class: "form", novalidate: true, onsubmit: (e) => { e.preventDefault(); send([], corrections()); } },
             el("p", { class: "row" }, el("button", {}, t("Keep corrections"))), drawFields(fieldsOf("oil", ["draft"]), { values: declared.values, changed: () => {} }))))));

@@ -130,7 +130,11 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
         await Assertions.Expect(visit.Page.Locator("h1")).ToContainTextAsync("1 oil waits for your signature");
         Assert.Contains(
             "densityGramsPerMl: 0.951",
-            File.ReadAllText(Directory.GetFiles(Path.Combine(visit.Folder, "oils")).Single(f => File.ReadAllText(f).Contains("dune.chromium", StringComparison.Ordinal))),
+            File.ReadAllText(
+                Directory
+                    .GetFiles(Path.Combine(visit.Folder, "oils"))
+                    .Single(f => File.ReadAllText(f).Contains("dune.chromium", StringComparison.Ordinal))
+            ),
             StringComparison.Ordinal
         );
     }

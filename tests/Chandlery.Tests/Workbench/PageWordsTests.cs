@@ -13,7 +13,13 @@ public sealed partial class PageWordsTests(BrowserFixture browser) : IClassFixtu
     private static readonly string WordsFolder = Path.Combine(TestLaw.Repository, "data", "page");
 
     public static TheoryData<string> Languages =>
-        [.. Directory.GetFiles(WordsFolder).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(l => l != "en").Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .GetFiles(WordsFolder)
+                .Select(f => Path.GetFileNameWithoutExtension(f)!)
+                .Where(l => l != "en")
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Languages))]
@@ -28,7 +34,8 @@ public sealed partial class PageWordsTests(BrowserFixture browser) : IClassFixtu
         Assert.Empty(words.Where(w => !Parts(w.Key).SequenceEqual(Parts(w.Value))).Select(w => w.Key));
     }
 
-    private static IEnumerable<string> Parts(string sentence) => Part().Matches(sentence).Select(m => m.Value).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Parts(string sentence) =>
+        Part().Matches(sentence).Select(m => m.Value).Order(StringComparer.Ordinal);
 
     /// <summary>What the scripts hand to t() and count(), and what stands on lines that say so.</summary>
     private static HashSet<string> Sentences()
@@ -70,17 +77,15 @@ public sealed partial class PageWordsTests(BrowserFixture browser) : IClassFixtu
     [GeneratedRegex(@"\{\w+\}")]
     private static partial Regex Part();
 
-    [GeneratedRegex("""\bt\(\s*"((?:[^"\\]|\\.)*)\"""")]
+    [GeneratedRegex(@"\bt\(\s*""((?:[^""\\]|\\.)*)""")]
     private static partial Regex Told();
 
-    [GeneratedRegex("""\bt\((?:[^()"]|\([^()]*\)|"")*\?\s*"((?:[^"\\]|\\.)*)"\s*:\s*"((?:[^"\\]|\\.)*)\"""")]
+    [GeneratedRegex(@"\bt\((?:[^()""]|\([^()]*\)|"""")*\?\s*""((?:[^""\\]|\\.)*)""\s*:\s*""((?:[^""\\]|\\.)*)""")]
     private static partial Regex ToldEither();
 
-    [GeneratedRegex("""\bcount\([^"]*?"((?:[^"\\]|\\.)*)",\s*"((?:[^"\\]|\\.)*)\"""")]
+    [GeneratedRegex(@"\bcount\([^""]*?""((?:[^""\\]|\\.)*)"",\s*""((?:[^""\\]|\\.)*)""")]
     private static partial Regex Counted();
 
-    [GeneratedRegex("""
-        "((?:[^"\\]|\\.)+)"
-        """)]
+    [GeneratedRegex(@"""((?:[^""\\]|\\.)+)""")]
     private static partial Regex Literal();
 }
