@@ -315,8 +315,10 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     {
         foreach (YamlEntry entry in map.Entries.Where(e => !taken.Contains(e.Key)))
         {
-            string remedy = Suggestion.Nearest(entry.Key, taken) is { } near
-                ? $"Did you mean '{near}'?"
+            string remedy =
+                entry.Key.All(char.IsAsciiDigit) && entry.Value is YamlScalar { Text: "" }
+                    ? "In braces a comma ends a value: write decimals with a point, such as 7.5."
+                : Suggestion.Nearest(entry.Key, taken) is { } near ? $"Did you mean '{near}'?"
                 : $"Known here: {string.Join(", ", taken)}.";
             problems.Add(entry.KeyPlace, $"'{entry.Key}' is not a field that is known here.", remedy);
         }

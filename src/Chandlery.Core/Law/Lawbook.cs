@@ -39,8 +39,8 @@ public sealed record Lawbook
     /// <summary>The law on the safety of products beside the label.</summary>
     public required ProductSafetyLaw Safety { get; init; }
 
-    /// <summary>The place with this country code, or null.</summary>
-    public Place? FindPlace(string code) => Places.FirstOrDefault(p => p.Code == code);
+    /// <summary>The place with this country code, or of this name; null when there is none.</summary>
+    public Place? FindPlace(string code) => Places.FirstOrDefault(p => p.Code == code) ?? Places.FirstOrDefault(p => p.IsCalled(code));
 
     /// <summary>The edition with this id.</summary>
     public Edition Edition(string id) => Editions.Find(id) ?? throw new InvalidOperationException($"There is no edition '{id}'.");

@@ -8,4 +8,11 @@ namespace Chandlery.Core.Law;
 /// <param name="EditionId">The edition that rules there.</param>
 /// <param name="Languages">Languages that a label needs.</param>
 /// <param name="EitherOf">True when one of the languages is enough.</param>
-public sealed record Place(PlaceCode Code, string Name, string EditionId, IReadOnlyList<LanguageCode> Languages, bool EitherOf);
+public sealed record Place(PlaceCode Code, string Name, string EditionId, IReadOnlyList<LanguageCode> Languages, bool EitherOf)
+{
+    /// <summary>Other names and codes that people write; empty for none.</summary>
+    public IReadOnlyList<string> AlsoCalled { get; init; } = [];
+
+    /// <summary>Whether people mean this place by a name.</summary>
+    public bool IsCalled(string name) => AlsoCalled.Prepend(Name).Contains(name.Trim(), StringComparer.OrdinalIgnoreCase);
+}

@@ -39,8 +39,11 @@ public static partial class Ufi
             return Parsed.Not<string>($"The UFI format knows no VAT numbers of '{country}'. It knows: {string.Join(", ", Countries)}.");
         }
 
-        string plain = vat.Trim().ToUpperInvariant().Replace(" ", "", StringComparison.Ordinal);
-        if (rule.Value(plain) is not { } value)
+        // Numbers are written with blanks, dots and their country's letters before them; none of these belongs to the number.
+        string plain = Separators().Replace(vat.Trim().ToUpperInvariant(), "");
+        BigInteger? read =
+            rule.Value(plain) ?? (plain.StartsWith(code, StringComparison.Ordinal) ? rule.Value(plain[code.Length..]) : null);
+        if (read is not { } value)
         {
             return Parsed.Not<string>($"'{vat}' is no VAT number of {code}: {rule.Form}.");
         }
@@ -124,6 +127,6 @@ public static partial class Ufi
         return sum;
     }
 
-    [GeneratedRegex(@"[\s-]", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"[\s.-]", RegexOptions.CultureInvariant)]
     private static partial Regex Separators();
 }

@@ -9,9 +9,10 @@ const words = { begins: "begins", ends: "ends" }; // told by t()
 
 /** The candles that change, each with what begins and ends, and its batches. */
 export function drawChanges(place, data) {
-  const sold = data.changes.flatMap((c) => c.batches);
+  // A batch stands beside its candle, and may change in a row of its own.
+  const sold = new Set(data.changes.flatMap((c) => c.batches.map((b) => b.code)));
   fill(place,
-    el("p", { class: "sentence" }, data.changes.length ? `${count(data.changes.length, "1 candle changes.", "{n} candles change.")} ${sold.length ? count(sold.length, "1 batch was poured before.", "{n} batches were poured before.") : ""}` : t("Nothing changes.")),
+    el("p", { class: "sentence" }, data.changes.length ? `${count(data.changes.length, "1 candle changes.", "{n} candles change.")} ${sold.size ? count(sold.size, "1 batch was poured before.", "{n} batches were poured before.") : ""}` : t("Nothing changes.")),
     data.changes.map((c) => el("section", { "aria-label": c.name ?? c.change.id }, el("h2", {}, el("a", { href: `#/candle/${encodeURIComponent(c.change.id)}` }, c.name ?? c.change.id), el("span", { class: "soft" }, ` ${c.change.edition}`)),
       c.change.remark ? el("p", {}, c.change.remark) : null,
       list(c.change.changes.map((x) => el("span", {}, el("strong", {}, `${t(x.begins ? words.begins : words.ends)}: ${x.text}`), el("span", { class: "soft" }, ` ${x.subject} · ${x.why}`))), "plain"),

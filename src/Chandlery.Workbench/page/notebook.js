@@ -81,7 +81,7 @@ export async function showNotebook() {
     trial.base = structuredClone(trial.values);
     trial.wrong = el("p", { class: "wrong" });
     let waiting = null;
-    const soon = () => { clearTimeout(waiting); waiting = setTimeout(() => keep(trial), 500); };
+    const soon = () => { clearTimeout(waiting); waiting = setTimeout(() => { trial.keeping = (trial.keeping ?? Promise.resolve()).then(() => keep(trial)); }, 500); };
     const measureOf = (o) => Object.keys(measures).find((m) => m in o) ?? "drops";
     const rows = el("div", { class: "oils" });
     const drawRows = () => fill(rows, (trial.values.oils ?? []).map((o) => el("div", { class: "row" }, el("span", { class: toneOf(o.oil), "aria-hidden": "true" }), el("span", { class: "push" }, nameOf("oil", o.oil)),

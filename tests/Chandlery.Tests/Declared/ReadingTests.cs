@@ -150,4 +150,12 @@ public class ReadingTests
         Assert.Equal(code, claim.Category.Code);
         Assert.Equal(statement, claim.Statement);
     }
+
+    [Fact]
+    public void A_comma_for_a_decimal_point_in_braces_is_told_as_what_it_is()
+    {
+        var problems = new Problems();
+        TestLaw.Read(problems, ("w.yaml", "declares: wax\nname: W\nsupplier: S\nhighestLoad: { percent: 7,5, of: wax }\n"));
+        Assert.Contains(problems.Found, p => p.Remedy.Contains("7.5", StringComparison.Ordinal));
+    }
 }

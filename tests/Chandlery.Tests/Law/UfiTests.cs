@@ -224,4 +224,11 @@ public class UfiTests
         int check = 31 - (signs.Select((s, i) => (i + 2) * s).Sum() % 31);
         return string.Concat(signs.Prepend(check % 31).Select(s => Alphabet[s]));
     }
+
+    [Theory]
+    [InlineData("DE", "DE 987.654.321", "987654321")]
+    [InlineData("IE", "IE9Z54321Y", "9Z54321Y")]
+    [InlineData("FR", "ZY 999 999 999", "ZY999999999")]
+    public void A_vat_number_is_understood_with_its_countrys_letters_blanks_and_dots(string country, string written, string plain) =>
+        Assert.Equal(Ufi.Make(country, plain, 7).Value, Ufi.Make(country, written, 7).Value);
 }

@@ -61,7 +61,7 @@ public sealed partial class PageWordsTests(BrowserFixture browser) : IClassFixtu
     [Theory]
     [InlineData("de", "Darf")]
     [InlineData("fr", "Peut")]
-    [InlineData("es", "Puede")]
+    [InlineData("es", "Se puede")]
     public async Task The_page_speaks_the_language_that_is_chosen(string language, string begins)
     {
         await using Visit visit = await browser.Open();

@@ -26,6 +26,7 @@ internal static class PlacesReader
         {
             bool either = row.Has("eitherOf");
             row.OptionalText("note");
+            IReadOnlyList<string> alsoCalled = row.Texts("alsoCalled");
             string edition = row.Text("edition", "eu-clp");
             if (!editions.Contains(edition))
             {
@@ -35,6 +36,9 @@ internal static class PlacesReader
             PlaceCode code = ReadCode(row, places);
             places.Add(
                 new Place(code, row.Text("name", "Ireland"), edition, ReadLanguages(row, either ? "eitherOf" : "languages", known), either)
+                {
+                    AlsoCalled = alsoCalled,
+                }
             );
             row.Done();
         }
