@@ -48,5 +48,9 @@ for candles in 2000 10000 40000; do
     "$(peak "$runtime" catalogue "$work/catalogue-$candles") MB with the runtime"
 done
 "$work/bench/Chandlery.Benchmarks" catalogue "$work/catalogue-10000"
+# What a keystroke on the page takes, with the demo and with 300 candles.
+"$work/bench/Chandlery.Benchmarks" make-catalogue data/demo 300 "$work/catalogue-300"
+"$work/bench/Chandlery.Benchmarks" page data/demo harbour-bowl
+"$work/bench/Chandlery.Benchmarks" page "$work/catalogue-300" "$(basename "$(grep -l "^name: Slate Jar" "$work"/catalogue-300/candles/*.yaml | head -1)" .yaml)"
 "$work/bench/Chandlery.Benchmarks" skia data/demo/candles/harbour-bowl.yaml 1000
 bash tests/bench-labels.sh 1000 "$work/bench"

@@ -29,6 +29,12 @@ if (args is ["catalogue", var folder])
     return;
 }
 
+if (args is ["page", var opened, var typed])
+{
+    await PageRun.Run(opened, typed);
+    return;
+}
+
 if (args is ["skia", var drawn, var pages])
 {
     SkiaRun.Run(drawn, int.Parse(pages, CultureInfo.InvariantCulture));

@@ -21,6 +21,15 @@ internal static class Users
             (Batch b, "lot") => b.Lots.Select(l => l.Id),
             (Lot l, _) when l.Content.ToString().Equals(kind, StringComparison.OrdinalIgnoreCase) => [l.Of.Id],
             (Dispatch d, "batch") => [d.Batch.Id],
+            (Weighing w, "batch") => [w.Batch.Id],
+            (Incident { Batch: { } batch }, "batch") => [batch.Id],
+            (Incident i, "candle") => [i.Candle.Id],
+            (Test test, "candle") => [test.Candle.Id],
+            (Test test, "vessel") => [test.Vessel.Id],
+            (Test test, "wax") => [test.Wax.Id],
+            (Trial trial, "oil") => trial.Oils.Select(o => o.Oil.Id),
+            (Trial { Wax: { } wax }, "wax") => [wax.Id],
+            (GiftSet set, "candle") => set.Parts.Select(p => p.Product.Id),
             _ => [],
         };
 
@@ -31,6 +40,8 @@ internal static class Users
             Wax w => w.Name,
             Batch b => b.Code,
             Lot l => l.Code,
+            Trial trial => trial.Name,
+            GiftSet set => set.Name,
             _ => declared.Id,
         };
 }

@@ -5,8 +5,7 @@ import { t } from "./words.js";
 import { decimal, makeWhole, measure, measuresOf, shareTotal, type } from "./amounts.js";
 import { fieldId, messagePlace } from "./problems.js";
 import { at, put } from "./values.js";
-import { state } from "./state.js";
-import { touched } from "./candle.js";
+import { state, touched } from "./state.js";
 import { drawWicks } from "./wicks.js";
 
 const words = { share: "%", grams: "g", millilitres: "ml", drops: "drops" }; // told by t()

@@ -13,7 +13,7 @@ import { drawLoadLine } from "./loadline.js";
 import { drawPapers } from "./papers.js";
 import { drawPast } from "./past.js";
 import { drawProblems } from "./problems.js";
-import { state, wish } from "./state.js";
+import { state, whenTouched, wish } from "./state.js";
 
 const tabs = { candle: ["Candle", "batch", "candle"], details: ["Details", "batch", "candle"], papers: ["Papers", "batch", "candle"], pour: ["Pour a batch", "candle"], past: ["History", "batch", "candle"] }; // told by t()
 let tab = "candle";
@@ -114,12 +114,11 @@ let asking = false;
 let again = false;
 
 /** After every change: at once, and one question at a time, so that answers come in order. */
-export function touched() {
+function touched() {
   const { declared, form } = state;
   if (form) write(form, declared.values);
-  declared.refused = null;
   document.getElementById("title").textContent = nameNow();
-  declared.keepSoon();
+  declared.changed();
   return follow();
 }
 
@@ -153,3 +152,5 @@ async function askOnce() {
     if (visit === state.visit) say(error.message);
   }
 }
+
+whenTouched(touched);

@@ -3,7 +3,6 @@ import { askJson } from "./ask.js";
 import { el, fill, list, main, say, whisper } from "./elements.js";
 import { nameOf, supplies } from "./folder.js";
 import { count, t } from "./words.js";
-import { showWouldChange } from "./declaration.js";
 
 const words = { begins: "begins", ends: "ends" }; // told by t()
 
@@ -20,8 +19,7 @@ export function drawChanges(place, data) {
   whisper(count(data.changes.length, "1 candle changes.", "{n} candles change."));
 }
 
-export async function showChanges(kind, id) {
-  if (kind) { await showWouldChange(kind, id); return; }
+export async function showChanges() {
   const today = new Date().toISOString().slice(0, 10);
   const from = el("input", { id: "from", type: "date", value: today });
   const to = el("input", { id: "to", type: "date", value: `${new Date().getFullYear() + 2}-01-01` });

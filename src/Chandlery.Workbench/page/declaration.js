@@ -1,9 +1,8 @@
 // A declaration of any kind: its form, what it would change, and its history.
 import { askJson } from "./ask.js";
-import { button, el, fill, list, main, picture, say } from "./elements.js";
+import { button, el, fill, main, picture, say } from "./elements.js";
 import { readFolder, supplies } from "./folder.js";
 import { t } from "./words.js";
-import { drawChanges } from "./changes.js";
 import { Declared, merged } from "./declared.js";
 import { copy } from "./files.js";
 import { drawFields, fieldsOf } from "./form.js";
@@ -23,8 +22,7 @@ export async function showDeclaration(kind, id) {
   let strict = !isNew;
   const check = async () => {
     const mine = ++asked;
-    declared.refused = null;
-    declared.keepSoon();
+    declared.changed();
     const now = await askJson("/api/form", declared.request);
     if (mine !== asked) return;
     declared.problems = now.problems;
@@ -82,24 +80,4 @@ export async function showDeclaration(kind, id) {
 
   draw();
   return () => declared.leave();
-}
-
-/** What a declaration as it is edited would change, before it is kept. */
-export async function showWouldChange(kind, id) {
-  const answer = await askJson("/api/form", { declares: kind, id });
-  const declared = new Declared(answer, () => answer.values.name ?? id);
-  const result = el("div", { "aria-live": "polite" });
-  const compare = async () => {
-    const now = await askJson("/api/form", declared.request);
-    if (drawProblems(now.problems, document.getElementById("summary"))) return;
-    try {
-      drawChanges(result, await askJson("/api/changes/declaration", declared.request));
-    } catch (error) {
-      fill(result, list(error.problems ?? [error.message], "problems"));
-    }
-  };
-  fill(main,
-    el("div", { class: "path" }, el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/changes" }, t("What would change")), el("span", { "aria-hidden": "true" }, " / "), el("h1", {}, t("If {name} changes", { name: answer.values.name ?? id })))),
-    el("p", { class: "lead" }, t("Write what the new version says. Nothing is kept here; you see which candles it would change, and which batches were sold before.")), el("div", { id: "summary" }),
-    el("div", { class: "declaration" }, el("form", { class: "form", novalidate: true, onsubmit: (e) => { e.preventDefault(); compare().catch((x) => say(x.message)); } }, el("div", { class: "row" }, el("button", { class: "main" }, t("Compare"))), drawFields(fieldsOf(kind, ["draft"]), { values: declared.values, changed: () => {} })), result));
 }

@@ -33,6 +33,15 @@ export class Declared {
 
   get request() { return { declares: this.declares, id: this.id, edits: this.edits() }; }
 
+  /** Says that something was changed: nothing is kept before the program has said what is wrong with it. */
+  changed() {
+    clearTimeout(this.#waiting);
+    this.refused = null;
+    const isChanged = this.edits() !== null;
+    document.body.dataset.unkept = isChanged ? "yes" : "";
+    showKept(isChanged ? t("Keeping…") : t("All changes kept"));
+  }
+
   /** Keeps after a pause, unless something is wrong. A new declaration is kept when it is asked for. */
   keepSoon() {
     clearTimeout(this.#waiting);

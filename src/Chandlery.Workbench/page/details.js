@@ -4,8 +4,7 @@ import { t } from "./words.js";
 import { amountsOf } from "./amounts.js";
 import { drawFields, fieldName, fieldsOf } from "./form.js";
 import { fieldId } from "./problems.js";
-import { state } from "./state.js";
-import { touched } from "./candle.js";
+import { state, touched } from "./state.js";
 
 export function drawDetails(place) {
   const { declared } = state;

@@ -2,8 +2,7 @@
 import { button, drawn, el, fill, figure, icon, list, table } from "./elements.js";
 import { folder, shapes, supplies } from "./folder.js";
 import { count, listed, placeName, t } from "./words.js";
-import { state } from "./state.js";
-import { touched } from "./candle.js";
+import { state, touched } from "./state.js";
 import { fieldName } from "./form.js";
 
 const clause = (f) => f.clause ? ` (${f.clause})` : "";

@@ -5,9 +5,8 @@ import { shapes } from "./folder.js";
 import { figure } from "./elements.js";
 import { t } from "./words.js";
 import { printPages } from "./print.js";
-import { state, wish } from "./state.js";
+import { state, wish, touched } from "./state.js";
 import { put } from "./values.js";
-import { touched } from "./candle.js";
 
 let trueSize = false;
 

@@ -4,8 +4,7 @@ import { t } from "./words.js";
 import { homeLoad, loadOf, setLoad, typeLoad } from "./amounts.js";
 import { showAmounts } from "./blend.js";
 import { fieldId, messagePlace } from "./problems.js";
-import { state } from "./state.js";
-import { touched } from "./candle.js";
+import { state, touched } from "./state.js";
 
 const step = 0.1, top = 26, height = 40, axis = 26, side = 18;
 const zoneWords = { free: "Nothing to say", named: "No warning; allergens named", warning: "Warning label", broken: "Too much" }; // told by t()

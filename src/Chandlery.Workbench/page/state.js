@@ -18,3 +18,11 @@ export const state = {
 
 /** The paper as the program is asked for it. */
 export const wish = (more = {}) => ({ id: state.declared.id, edits: state.declared.edits(), paper: { ...state.paper, ...more } });
+
+let work = async () => {};
+
+/** Who asks what follows after every change: the view of the candle. */
+export function whenTouched(asks) { work = asks; }
+
+/** Tells that a value was changed. */
+export const touched = () => work();

@@ -8,6 +8,7 @@ import { showCandles } from "./candles.js";
 import { showChanges } from "./changes.js";
 import { showDeclaration } from "./declaration.js";
 import { showNew } from "./new.js";
+import { showWouldChange } from "./newversion.js";
 import { showNotebook } from "./notebook.js";
 import { showRegister } from "./register.js";
 import { showSheet } from "./sheet.js";
@@ -28,7 +29,7 @@ const routes = [
   ["/declaration/*/*", showDeclaration],
   ["/register", showRegister],
   ["/changes", () => showChanges()],
-  ["/changes/*/*", showChanges],
+  ["/changes/*/*", showWouldChange],
 ];
 
 /** Where the address points, step by step; null when it is not one. */

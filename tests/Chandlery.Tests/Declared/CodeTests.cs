@@ -32,7 +32,7 @@ public sealed class CodeTests
 
     [Theory]
     [InlineData("soldIn: [IE, Germany]", 14, "'Germany' is no code of a place of sale.", "IE for Ireland")]
-    [InlineData("soldIn: [IE, UK]", 14, "There is no edition of the law for the place 'UK'.", "GB (Great Britain)")]
+    [InlineData("soldIn: [IE, QQ]", 14, "There is no edition of the law for the place 'QQ'.", "GB (Great Britain)")]
     [InlineData("soldIn: [IE, DE]\nlanguages: [en, de, DA]", 21, "'DA' is no code of a language.", "two small letters")]
     [InlineData("soldIn: [IE, DE]\nlanguages: [en, de, xx]", 21, "There are no texts in the language 'xx'.", "Languages so far: bg")]
     [InlineData("soldIn: [IE, DE]\nlanguages: [en]", 13, "are not enough for Germany", "Add it to 'languages'")]
@@ -44,4 +44,13 @@ public sealed class CodeTests
         Assert.Contains(what, problem.What, StringComparison.Ordinal);
         Assert.Contains(remedy, problem.Remedy, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("UK", "GB")]
+    [InlineData("united kingdom", "GB")]
+    [InlineData("Germany", "DE")]
+    [InlineData("USA", "US")]
+    [InlineData("NI", "NI")]
+    public void A_place_is_understood_by_what_people_call_it(string written, string code) =>
+        Assert.Equal(code, TestLaw.Lawbook.FindPlace(written)!.Code.Text);
 }

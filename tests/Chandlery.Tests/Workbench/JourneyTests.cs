@@ -160,7 +160,9 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
         await using Visit visit = await browser.Open();
         await visit.Go("#/notebook");
         await Assertions.Expect(visit.Page.Locator("h1")).ToContainTextAsync("“Orchard pier” smells best so far");
+        int before = await visit.Page.Locator(".trial").CountAsync();
         await visit.Button("New trial").ClickAsync();
+        await Assertions.Expect(visit.Page.Locator(".trial")).ToHaveCountAsync(before + 1);
         ILocator trial = visit.Page.Locator(".trial").Last;
         await trial.GetByLabel("Name of trial").FillAsync("Pier in the rain");
         await trial.GetByLabel("Add an oil").SelectOptionAsync("rain-on-slate");
