@@ -36,7 +36,7 @@ internal static class PageRun
             HttpResponseMessage answer = await client.PostAsync("/api/desk", body);
             string text = await answer.EnsureSuccessStatusCode().Content.ReadAsStringAsync();
             milliseconds.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
-            if (!text.Contains("<svg", StringComparison.Ordinal))
+            if (!text.Contains("\"widthMm\":", StringComparison.Ordinal))
             {
                 throw new InvalidOperationException("the answer holds no label");
             }

@@ -284,12 +284,12 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
     {
         await using Visit visit = await browser.Open();
         await visit.Go("");
-        await visit.Button("Put Slate Jar away").ClickAsync();
+        await visit.Button("Put Storm Jar (trial) away").ClickAsync();
         await Assertions.Expect(visit.Page.GetByText("1 file put away")).ToBeVisibleAsync();
-        Assert.False(File.Exists(Path.Combine(visit.Folder, "candles", "slate-jar.yaml")));
+        Assert.False(File.Exists(Path.Combine(visit.Folder, "candles", "storm-jar.yaml")));
         await visit.Page.GetByText("1 file put away").ClickAsync();
         await visit.Button("Bring back").ClickAsync();
-        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Link, new() { Name = "Slate Jar" })).ToBeVisibleAsync();
-        Assert.True(File.Exists(Path.Combine(visit.Folder, "candles", "slate-jar.yaml")));
+        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Link, new() { Name = "Storm Jar (trial)" })).ToBeVisibleAsync();
+        Assert.True(File.Exists(Path.Combine(visit.Folder, "candles", "storm-jar.yaml")));
     }
 }
