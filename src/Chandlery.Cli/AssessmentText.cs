@@ -17,8 +17,9 @@ internal static class AssessmentText
         var text = new StringBuilder();
         string title = a.Batch is null ? a.Candle.Name : $"{a.Candle.Name}, batch {a.Batch.Code}";
         text.AppendLine(title).AppendLine(new string('=', title.Length));
-        text.AppendLine($"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}; sold in {string.Join(", ", a.Places.Select(p => p.Name))}");
-        text.AppendLine(LoadLine(a)).AppendLine();
+        Prose(text, $"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}; sold in {string.Join(", ", a.Places.Select(p => p.Name))}", width);
+        Prose(text, LoadLine(a), width);
+        text.AppendLine();
         Verdict(text, a, width);
         Heading(text, a.Kind.Say("In the finished candle"));
         text.Append(CompositionTable(a).Render(width));
@@ -38,7 +39,7 @@ internal static class AssessmentText
         List(text, "To look at", a.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What), width);
         List(text, "Known changes of the law", Changes(a), width);
         text.AppendLine();
-        text.AppendLine("This helps; it does not replace local law, its authorities, or a competent person.");
+        Prose(text, "This helps; it does not replace local law, its authorities, or a competent person.", width);
         return text.ToString();
     }
 
@@ -52,6 +53,14 @@ internal static class AssessmentText
         if (a.NextExpected is { } expected)
         {
             yield return $"{expected.On:yyyy-MM-dd}, expected, not law: {string.Join("; ", expected.What)} [{expected.Clause}]";
+        }
+    }
+
+    private static void Prose(StringBuilder text, string sentence, int width)
+    {
+        foreach (string line in TextTable.Wrap(sentence, width))
+        {
+            text.AppendLine(line);
         }
     }
 
@@ -77,7 +86,7 @@ internal static class AssessmentText
             : a.Label.Supplemental.Count > 0 ? "Not classified, but the label must name its sensitisers."
             : !a.Edition.Label.ShowsHazards ? "A consumer candle: its label carries fire-safety warnings, not this classification."
             : "Not classified from what is declared: no hazard label follows.";
-        text.AppendLine(verdict);
+        Prose(text, verdict, width);
         foreach (Finding stop in stops)
         {
             Item(text, stop.Clause.IsNone ? stop.What : $"{stop.What} ({stop.Clause})", width);

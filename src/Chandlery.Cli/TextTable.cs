@@ -2,10 +2,13 @@ using System.Text;
 
 namespace Chandlery.Cli;
 
-/// <summary>A table of plain text with columns as wide as their content, the last one wrapped.</summary>
+/// <summary>A table of plain text with columns as wide as their content, or wrapped where the terminal is narrower.</summary>
 internal sealed class TextTable(params string[] headings)
 {
     private const int WrittenAtOnce = 16_000;
+    private const int Between = 2;
+    private const int ReadableLast = 24;
+    private const int Narrowest = 8;
     private readonly List<string[]> rows = [headings];
 
     public void Add(params string[] cells) => rows.Add([.. cells.Select(Harmless)]);
@@ -21,23 +24,21 @@ internal sealed class TextTable(params string[] headings)
     /// <summary>Writes the table for a terminal of this width, some lines at a time: a long one is never held as one text.</summary>
     public void Write(TextWriter output, int width)
     {
-        int columns = headings.Length;
-        int[] widths = [.. Enumerable.Range(0, columns).Select(c => rows.Max(r => r[c].Length))];
-        int before = widths[..^1].Sum() + (2 * (columns - 1));
-        int last = Math.Max(24, width - before);
+        int[] widths = Widths(width);
         var text = new StringBuilder();
         for (int r = 0; r < rows.Count; r++)
         {
-            List<string> lines = Wrap(rows[r][^1], last);
-            for (int l = 0; l < lines.Count; l++)
+            List<string>[] cells = [.. rows[r].Select((cell, c) => Wrap(cell, widths[c]))];
+            for (int l = 0; l < cells.Max(c => c.Count); l++)
             {
-                IEnumerable<string> cells = Enumerable.Range(0, columns - 1).Select(c => (l == 0 ? rows[r][c] : "").PadRight(widths[c]));
-                text.AppendLine((string.Join("  ", cells.Append(lines[l]))).TrimEnd());
+                text.AppendLine(
+                    string.Join("  ", cells.Select((lines, c) => (l < lines.Count ? lines[l] : "").PadRight(widths[c]))).TrimEnd()
+                );
             }
 
             if (r == 0)
             {
-                text.AppendLine(string.Join("  ", widths.Select((w, c) => new string('-', c == columns - 1 ? Math.Min(w, last) : w))));
+                text.AppendLine(string.Join("  ", widths.Select(w => new string('-', w))));
             }
 
             if (text.Length > WrittenAtOnce)
@@ -50,26 +51,55 @@ internal sealed class TextTable(params string[] headings)
         output.Write(text);
     }
 
+    // Columns are as wide as their content. Where that is too wide together, the last one gives way first, as far as it can be read;
+    // then the widest of the others, a letter at a time.
+    private int[] Widths(int width)
+    {
+        int[] widths = [.. Enumerable.Range(0, headings.Length).Select(c => rows.Max(r => r[c].Length))];
+        int over = widths.Sum() + (Between * (widths.Length - 1)) - width;
+        int given = Math.Clamp(over, 0, Math.Max(0, widths[^1] - ReadableLast));
+        widths[^1] -= given;
+        for (over -= given; over > 0; over--)
+        {
+            int widest = Array.IndexOf(widths, widths.Max());
+            if (widths[widest] <= Narrowest)
+            {
+                break;
+            }
+
+            widths[widest]--;
+        }
+
+        return widths;
+    }
+
     // Names come from files of others: what steers a terminal or turns the direction of writing is shown as a mark, not done.
     /// <summary>The text without what would steer a terminal.</summary>
     public static string Harmless(string cell) => cell.Any(Steers) ? new string([.. cell.Select(c => Steers(c) ? '\uFFFD' : c)]) : cell;
 
     private static bool Steers(char c) => char.IsControl(c) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
-    /// <summary>Breaks a text at blanks into lines of at most this width.</summary>
+    /// <summary>Breaks a text at blanks into lines of at most this width, and a word that is longer than a line where the line ends.</summary>
     public static List<string> Wrap(string text, int width)
     {
         var lines = new List<string>();
         var line = new StringBuilder();
         foreach (string word in text.Split(' '))
         {
-            if (line.Length > 0 && line.Length + 1 + word.Length > width)
+            string rest = word;
+            if (line.Length > 0 && line.Length + 1 + rest.Length > width)
             {
                 lines.Add(line.ToString());
                 line.Clear();
             }
 
-            line.Append(line.Length > 0 ? " " : "").Append(word);
+            while (rest.Length > width)
+            {
+                lines.Add(rest[..width]);
+                rest = rest[width..];
+            }
+
+            line.Append(line.Length > 0 ? " " : "").Append(rest);
         }
 
         lines.Add(line.ToString());

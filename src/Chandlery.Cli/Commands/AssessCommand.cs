@@ -7,7 +7,7 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery assess</c>: what is in the candle and what follows from it.</summary>
 internal static class AssessCommand
 {
-    private const int NarrowestTable = 100;
+    private const int NarrowestTable = 60;
 
     public static Command Build()
     {

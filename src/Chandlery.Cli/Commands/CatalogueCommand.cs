@@ -12,7 +12,6 @@ namespace Chandlery.Cli.Commands;
 internal static class CatalogueCommand
 {
     private const int BarWidth = 30;
-    private const int TableWidth = 140;
     private const int FewestForBar = 200;
 
     public static Command Build()
@@ -51,7 +50,7 @@ internal static class CatalogueCommand
                 session,
                 Assess(path, lawbook, asOf, place, new CatalogueLines().Of),
                 line => line.StopsSale,
-                lines => CatalogueLines.Table(lines).Write(session.Output, TableWidth)
+                lines => CatalogueLines.Table(lines).Write(session.Output, AssessCommand.Width)
             );
     }
 

@@ -48,10 +48,10 @@ internal static class KindsCommand
         foreach (ProductKind kind in lawbook.Kinds)
         {
             session.Output.WriteLine();
-            session.Output.WriteLine(
+            session.WriteWrapped(
                 $"{kind.Id}: {(kind.WithoutPapers.Count == 0 ? "all papers" : $"all papers but {string.Join(", ", kind.WithoutPapers)}")}"
             );
-            session.Output.WriteLine($"  signs: {kind.Source}.");
+            session.WriteWrapped($"  signs: {kind.Source}.");
         }
 
         return ExitCode.Fine;

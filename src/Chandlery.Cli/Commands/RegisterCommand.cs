@@ -11,8 +11,6 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery register</c>: which batch got which label, from which declarations.</summary>
 internal static class RegisterCommand
 {
-    private const int TableWidth = 160;
-
     public static Command Build(PaperList papers)
     {
         var command = new Command(
@@ -211,7 +209,7 @@ internal static class RegisterCommand
             );
         }
 
-        table.Write(output, TableWidth);
+        table.Write(output, AssessCommand.Width);
         output.Write($"{count} entr{(count == 1 ? "y" : "ies")}.\n");
     }
 
