@@ -4,7 +4,7 @@ import { button, el, fill, figure, say } from "./elements.js";
 import { readFolder } from "./folder.js";
 import { decimal, number } from "./amounts.js";
 import { state } from "./state.js";
-import { t } from "./words.js";
+import { t, today } from "./words.js";
 
 let run = null;
 
@@ -97,7 +97,7 @@ function drawEnd(place) {
     const second = sum((s) => s.pour === "second");
     const topUp = state.declared.values.topUp;
     if (topUp) weighed.topUp = topUp.scented === "yes" || topUp.scented === "true" ? { scented: true } : { scented: false, grams: String(second) };
-    const values = { candle: run.id, code: run.code, poured: new Date().toISOString().slice(0, 10), made: made.value.trim(), weighed };
+    const values = { candle: run.id, code: run.code, poured: today(), made: made.value.trim(), weighed };
     try {
       const answer = await askJson("/api/keep", { declares: "batch", id: "", hash: null, what: t("batch {code} poured", { code: run.code }), edits: Object.entries(values).map(([key, value]) => ({ path: [key], value })) });
       lock?.release?.();

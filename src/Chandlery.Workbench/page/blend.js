@@ -6,13 +6,11 @@ import { decimal, makeWhole, measure, measuresOf, shareTotal, type } from "./amo
 import { fieldId, messagePlace } from "./problems.js";
 import { at, put } from "./values.js";
 import { state, touched } from "./state.js";
+import { drawBar, toneOf } from "./tones.js";
 import { drawWicks } from "./wicks.js";
 
 const words = { share: "%", grams: "g", millilitres: "ml", drops: "drops" }; // told by t()
 const spelled = { share: "% of the blend", grams: "grams", millilitres: "millilitres", drops: "drops" }; // told by t()
-
-/** The colour that stands for an oil beside its name; the same for the same note. */
-const toneOf = (id) => `tone note-${supplies("oil").find((s) => s.id === id)?.note ?? "none"}`;
 
 const indexOf = (oil) => state.form.oils.indexOf(oil);
 
@@ -83,14 +81,8 @@ export function showAmounts(but) {
     const parts = [`${figure(oil.grams)} g`, oil.millilitres ? `${figure(oil.millilitres, 3)} ml` : null, oil.drops ? t("{n} drops", { n: Math.round(oil.drops) }) : null];
     if (cell) cell.textContent = parts.filter(Boolean).join(" · ");
   }
-  drawBar();
+  drawBar(document.getElementById("blend-bar"), (state.desk.recipe ?? []).map((o) => [o.id, o.blendPercent]));
   showTotal();
-}
-
-/** The blend as a bar, each oil as long as its share. */
-function drawBar() {
-  const bar = document.getElementById("blend-bar");
-  fill(bar, (state.desk.recipe ?? []).map((o) => { const part = el("span", { class: toneOf(o.id) }); part.style.flexGrow = o.blendPercent; return part; }));
 }
 
 function showTotal() {

@@ -1,6 +1,6 @@
 // One candle or batch: what it is made of, what follows from it, and its papers.
 import { askJson } from "./ask.js";
-import { el, fill, list, main, say, whisper } from "./elements.js";
+import { el, fill, list, main, say, whisper, way } from "./elements.js";
 import { t } from "./words.js";
 import { amountsOf, write } from "./amounts.js";
 import { drawBench } from "./bench.js";
@@ -66,7 +66,7 @@ async function show(wanted) {
   const href = (name) => `#/candle/${encodeURIComponent(declared.id)}${name === "candle" ? "" : `/${name}`}`;
   fill(main,
     el("div", { class: "path" },
-      el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/" }, t("Candles")), el("span", { "aria-hidden": "true" }, " / "), el("h1", { id: "title", tabindex: "-1" }, nameNow())),
+      way(t("Way"), "#/", t("Candles"), el("h1", { id: "title", tabindex: "-1" }, nameNow())),
       el("nav", { class: "tabs", "aria-label": t("Parts of the candle") }, Object.entries(tabs).filter(([name, [, ...kinds]]) => kinds.includes(declared.declares) && (name !== "pour" || declared.values.base === undefined))
         .map(([name, [title]]) => el("a", { href: href(name), "aria-current": name === tab ? "page" : null }, t(title))))),
     el("div", { id: "conflict" }), el("div", { id: "summary" }), el("div", { id: "verdict" }), el("div", { id: "tab" }));

@@ -2,7 +2,7 @@
 import { askJson } from "./ask.js";
 import { el, fill, list, main, say, whisper } from "./elements.js";
 import { nameOf, supplies } from "./folder.js";
-import { count, t } from "./words.js";
+import { count, t, today } from "./words.js";
 
 const words = { begins: "begins", ends: "ends" }; // told by t()
 
@@ -20,8 +20,7 @@ export function drawChanges(place, data) {
 }
 
 export async function showChanges() {
-  const today = new Date().toISOString().slice(0, 10);
-  const from = el("input", { id: "from", type: "date", value: today });
+  const from = el("input", { id: "from", type: "date", value: today() });
   const to = el("input", { id: "to", type: "date", value: `${new Date().getFullYear() + 2}-01-01` });
   const body = el("div", { "aria-live": "polite" });
   const draw = async () => {

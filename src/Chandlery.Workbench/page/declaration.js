@@ -1,6 +1,6 @@
 // A declaration of any kind: its form, what it would change, and its history.
 import { askJson } from "./ask.js";
-import { button, el, fill, main, picture, say } from "./elements.js";
+import { button, el, fill, main, picture, say, way } from "./elements.js";
 import { readFolder, supplies } from "./folder.js";
 import { t } from "./words.js";
 import { Declared, merged } from "./declared.js";
@@ -54,7 +54,7 @@ export async function showDeclaration(kind, id) {
   function draw() {
     const past = el("div");
     fill(main,
-      el("div", { class: "path" }, el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/supplies" }, t("Supplies")), el("span", { "aria-hidden": "true" }, " / "), el("h1", { id: "title", tabindex: "-1" }, nameNow()))),
+      el("div", { class: "path" }, way(t("Way"), "#/supplies", t("Supplies"), el("h1", { id: "title", tabindex: "-1" }, nameNow()))),
       el("div", { id: "conflict" }), el("div", { id: "summary" }),
       el("div", { class: "declaration" },
         el("form", { class: "form", novalidate: true, onsubmit: isNew ? keepNew : (e) => e.preventDefault() }, drawFields(fieldsOf(kind, ["draft"]), { values: declared.values, changed: () => check().catch((e) => say(e.message)) }), isNew ? el("div", { class: "row" }, el("button", { class: "main", id: "keep" }, t("Keep"))) : null),

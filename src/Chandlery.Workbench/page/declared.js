@@ -2,7 +2,7 @@
 import { askJson } from "./ask.js";
 import { button, el, fill, say } from "./elements.js";
 import { kept, showKept } from "./folder.js";
-import { changes, said } from "./values.js";
+import { edits } from "./values.js";
 import { t } from "./words.js";
 
 const pauseBeforeKeeping = 600;
@@ -26,10 +26,7 @@ export class Declared {
   }
 
   /** Only what differs from the file goes to the program; null when nothing does. */
-  edits() {
-    const all = changes(said(this.base) ?? {}, said(this.values) ?? {});
-    return all.length ? all : null;
-  }
+  edits() { return edits(this.base, this.values); }
 
   get request() { return { declares: this.declares, id: this.id, edits: this.edits() }; }
 
@@ -56,10 +53,10 @@ export class Declared {
   async keep(what = null) {
     clearTimeout(this.#waiting);
     while (this.#keeping) await this.#keeping;
-    const edits = this.edits();
-    if (edits === null && this.hash !== null) return true;
+    const sending = this.edits();
+    if (sending === null && this.hash !== null) return true;
     const sent = structuredClone(this.values);
-    this.#keeping = askJson("/api/keep", { declares: this.declares, id: this.id, edits, hash: this.hash, what: what ?? t("{name} changed", { name: this.called() }) });
+    this.#keeping = askJson("/api/keep", { declares: this.declares, id: this.id, edits: sending, hash: this.hash, what: what ?? t("{name} changed", { name: this.called() }) });
     try {
       const answer = await this.#keeping;
       this.id = answer.id;

@@ -75,3 +75,13 @@ export function download(blob, name) {
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10000);
 }
+
+/** The way to a view: the view above it, and what is shown. */
+export const way = (label, href, above, here) => el("nav", { class: "way", "aria-label": label }, el("a", { href }, above), el("span", { "aria-hidden": "true" }, " / "), here);
+
+/** Opens what is folded around an element and goes there. */
+export function reveal(target) {
+  for (let around = target?.closest("details:not([open])"); around; around = around.parentElement.closest("details:not([open])")) around.open = true;
+  target?.focus();
+  target?.scrollIntoView({ block: "center" });
+}

@@ -1,6 +1,6 @@
 // A new candle, question by question: each answer is kept as soon as it can be, and the label grows beside it.
 import { askJson } from "./ask.js";
-import { button, el, fill, list, main, picture, say } from "./elements.js";
+import { button, el, fill, list, main, picture, say, way } from "./elements.js";
 import { nameOf, readFolder, supplies } from "./folder.js";
 import { t } from "./words.js";
 import { blankLabel } from "./begin.js";
@@ -9,7 +9,7 @@ import { dropPlace } from "./drop.js";
 import { drawFields, fieldsOf } from "./form.js";
 import { firstSentence } from "./follows.js";
 import { drawProblems } from "./problems.js";
-import { changes, said } from "./values.js";
+import { edits } from "./values.js";
 
 const only = (kind, keys) => keys.map((k) => fieldsOf(kind).find((f) => f.key === k)).filter(Boolean);
 const needed = (kind, keys, must) => only(kind, keys).map((f) => must.includes(f.key) ? { ...f, needed: true } : f);
@@ -41,7 +41,7 @@ const keepForLater = () => sessionStorage.setItem("new-candle", JSON.stringify({
 function draw() {
   keepForLater();
   fill(main,
-    el("div", { class: "path" }, el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/" }, t("Candles")), el("span", { "aria-hidden": "true" }, " / "), el("span", {}, candle.name || t("New candle")))),
+    el("div", { class: "path" }, way(t("Way"), "#/", t("Candles"), el("span", {}, candle.name || t("New candle")))),
     el("div", { class: "questions" },
       el("section", { "aria-labelledby": "question" }, el("p", { class: "soft" }, t("Question {n} of {all}", { n: step + 1, all: steps.length })), el("h1", { id: "question", tabindex: "-1" }, t(steps[step].title)), el("div", { id: "summary" }), el("div", { id: "answer" })),
       el("aside", { "aria-label": t("The label so far") }, el("div", { id: "grows", class: "paper" }), el("div", { id: "so-far" }))));
@@ -106,7 +106,7 @@ function drawOils(place) {
     const desk = await grow();
     if (drawProblems(desk?.problems ?? [], document.getElementById("summary"))) { document.querySelector("[aria-invalid=true]")?.focus(); return; }
     try {
-      const answer = await askJson("/api/keep", { declares: "candle", id: "", edits: changes({}, said(candle)), hash: null, what: t("{name} made", { name: candle.name }) });
+      const answer = await askJson("/api/keep", { declares: "candle", id: "", edits: edits({}, candle), hash: null, what: t("{name} made", { name: candle.name }) });
       sessionStorage.removeItem("new-candle");
       location.hash = `#/candle/${encodeURIComponent(answer.id)}`;
     } catch (error) {
@@ -128,7 +128,7 @@ async function grow() {
   fill(document.getElementById("so-far"), el("p", { class: "soft" }, facts.map(([, f]) => f).join(" · ")));
   let desk = null;
   try {
-    desk = await askJson("/api/desk", { id: "", edits: changes({}, said(candle) ?? {}) });
+    desk = await askJson("/api/desk", { id: "", edits: edits({}, candle) });
   } catch (error) {
     say(error.message);
   }

@@ -1,6 +1,6 @@
 // What a new version of an oil or wax would change, before it is kept.
 import { askJson } from "./ask.js";
-import { el, fill, list, main, say } from "./elements.js";
+import { el, fill, list, main, say, way } from "./elements.js";
 import { t } from "./words.js";
 import { drawChanges } from "./changes.js";
 import { Declared } from "./declared.js";
@@ -22,7 +22,7 @@ export async function showWouldChange(kind, id) {
     }
   };
   fill(main,
-    el("div", { class: "path" }, el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/changes" }, t("What would change")), el("span", { "aria-hidden": "true" }, " / "), el("h1", {}, t("If {name} changes", { name: answer.values.name ?? id })))),
+    el("div", { class: "path" }, way(t("Way"), "#/changes", t("What would change"), el("h1", {}, t("If {name} changes", { name: answer.values.name ?? id })))),
     el("p", { class: "lead" }, t("Write what the new version says. Nothing is kept here; you see which candles it would change, and which batches were sold before.")), el("div", { id: "summary" }),
     el("div", { class: "declaration" }, el("form", { class: "form", novalidate: true, onsubmit: (e) => { e.preventDefault(); compare().catch((x) => say(x.message)); } }, el("div", { class: "row" }, el("button", { class: "main" }, t("Compare"))), drawFields(fieldsOf(kind, ["draft"]), { values: declared.values, changed: () => {} })), result));
 }

@@ -2,14 +2,14 @@
 import { askJson } from "./ask.js";
 import { button, el, fill, figure, main, say } from "./elements.js";
 import { kept, nameOf, shapes, showAgain, supplies } from "./folder.js";
-import { day, placeName, t } from "./words.js";
+import { day, placeName, t, today } from "./words.js";
 import { decimal, number } from "./amounts.js";
 import { copy, putAway } from "./files.js";
-import { changes, said } from "./values.js";
+import { drawBar, toneOf } from "./tones.js";
+import { edits } from "./values.js";
 
 const measures = { drops: "drops", grams: "grams", millilitres: "millilitres" }; // told by t()
 const memory = { get wax() { return sessionStorage.getItem("trial-wax"); }, get load() { return sessionStorage.getItem("trial-load") ?? "8"; }, get place() { return sessionStorage.getItem("trial-place"); } };
-const toneOf = (id) => `tone note-${supplies("oil").find((s) => s.id === id)?.note ?? "none"}`;
 
 /** A first amount of an oil: a drop where it is known what a drop weighs, else a gram. */
 const beginning = (oil) => supplies("oil").find((s) => s.id === oil)?.gramsPerDrop ? { oil, drops: "1" } : { oil, grams: "1" };
@@ -47,7 +47,7 @@ export async function showNotebook() {
     if (!place) return;
     place.closest(".trial").classList.toggle("best", trial === best);
     const bar = place.closest(".trial").querySelector(".bar");
-    fill(bar, (note?.blend ?? []).map((o) => { const part = el("span", { class: toneOf(o.oil) }); part.style.flexGrow = o.percent; return part; }));
+    drawBar(bar, (note?.blend ?? []).map((o) => [o.oil, o.percent]));
     for (const cell of place.closest(".trial").querySelectorAll("[data-percent]")) {
       const share = note?.blend.find((o) => o.oil === cell.dataset.percent);
       cell.textContent = share ? `${figure(share.percent, 2)} %` : "";
@@ -61,11 +61,11 @@ export async function showNotebook() {
 
   /** Keeps a trial as it is typed. */
   async function keep(trial) {
-    const edits = changes(said(trial.base) ?? {}, said(trial.values) ?? {});
-    if (!edits.length) return;
+    const changed = edits(trial.base, trial.values);
+    if (!changed) return;
     const sent = structuredClone(trial.values);
     try {
-      const answer = await askJson("/api/keep", { declares: "trial", id: trial.id, edits, hash: trial.hash, what: t("trial {name} changed", { name: trial.values.name }) });
+      const answer = await askJson("/api/keep", { declares: "trial", id: trial.id, edits: changed, hash: trial.hash, what: t("trial {name} changed", { name: trial.values.name }) });
       trial.hash = answer.hash;
       trial.base = sent;
       trial.wrong.textContent = "";
@@ -108,9 +108,9 @@ export async function showNotebook() {
   async function begin() {
     const first = supplies("oil")[0];
     if (!first) { say(t("Bring an oil's sheet first, under Supplies.")); return; }
-    const values = { name: t("Trial {n}", { n: trials.length + 1 }), on: new Date().toISOString().slice(0, 10), oils: [beginning(first.id)] };
+    const values = { name: t("Trial {n}", { n: trials.length + 1 }), on: today(), oils: [beginning(first.id)] };
     try {
-      kept(await askJson("/api/keep", { declares: "trial", id: "", hash: null, what: t("trial begun"), edits: changes({}, values) }));
+      kept(await askJson("/api/keep", { declares: "trial", id: "", hash: null, what: t("trial begun"), edits: edits({}, values) }));
       await showAgain();
     } catch (error) {
       say(error.message);

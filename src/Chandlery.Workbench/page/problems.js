@@ -1,5 +1,5 @@
 // What is wrong: a summary on top with links, and a message beside each field.
-import { el, fill } from "./elements.js";
+import { el, fill, reveal } from "./elements.js";
 import { count } from "./words.js";
 
 export const fieldId = (path) => `f-${path}`;
@@ -21,9 +21,7 @@ const inputOf = (place) => document.getElementById(fieldId(place.id.slice(2)));
 
 function goTo(place) {
   const input = inputOf(place) ?? place.parentElement.querySelector("input, select, textarea, button");
-  for (let around = input?.closest("details:not([open])"); around; around = around.parentElement.closest("details:not([open])")) around.open = true;
-  input?.focus();
-  input?.scrollIntoView({ block: "center" });
+  reveal(input);
 }
 
 const nameOf = (place) => {

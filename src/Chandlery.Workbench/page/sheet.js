@@ -1,16 +1,20 @@
 // A drafted oil beside its supplier's PDF: doubts first, then sign.
 import { askJson } from "./ask.js";
-import { button, drawn, el, fill, list, main, picture, say } from "./elements.js";
+import { button, drawn, el, fill, list, main, picture, say, reveal, way } from "./elements.js";
 import { kept, readFolder } from "./folder.js";
-import { count, t } from "./words.js";
+import { count, t, today } from "./words.js";
 import { Declared } from "./declared.js";
 import { drawFields, fieldsOf } from "./form.js";
 import { drawProblems, fieldId } from "./problems.js";
-import { at, changes, said } from "./values.js";
+import { at } from "./values.js";
 
 export async function showSheet(id) {
-  let [answer, sheet] = await Promise.all([askJson("/api/form", { declares: "oil", id }), askJson(`/api/sheet?id=${encodeURIComponent(id)}`)]);
-  let declared = new Declared(answer, () => answer.values?.name ?? id);
+  let answer, sheet, declared;
+  async function read() {
+    [answer, sheet] = await Promise.all([askJson("/api/form", { declares: "oil", id }), askJson(`/api/sheet?id=${encodeURIComponent(id)}`)]);
+    declared = new Declared(answer, () => answer.values?.name ?? id);
+  }
+  await read();
   let page = { document: 0, number: sheet.places[0]?.page ?? 1 };
   let chosen = null;
   const isSigned = () => declared.values.draft?.reviewed && declared.values.draft.reviewed !== "no";
@@ -19,8 +23,7 @@ export async function showSheet(id) {
   async function send(answered, edits) {
     try {
       kept(await askJson("/api/sheet/answer", { id, hash: declared.hash, edits, answered }));
-      [answer, sheet] = await Promise.all([askJson("/api/form", { declares: "oil", id }), askJson(`/api/sheet?id=${encodeURIComponent(id)}`)]);
-      declared = new Declared(answer, () => answer.values?.name ?? id);
+      await read();
       draw();
       say(t("Kept."));
     } catch (error) {
@@ -28,7 +31,6 @@ export async function showSheet(id) {
     }
   }
 
-  const corrections = () => { const all = changes(said(declared.base) ?? {}, said(declared.values) ?? {}); return all.length ? all : null; };
 
   async function sign(e) {
     e.preventDefault();
@@ -36,7 +38,7 @@ export async function showSheet(id) {
     if (!by) { drawProblems([...answer.problems, { text: t("Write your name."), field: "signed-by" }], document.getElementById("summary")); document.getElementById("signed-by").focus(); return; }
     if (sheet.doubts.length) { say(count(sheet.doubts.length, "1 doubt is still open.", "{n} doubts are still open.")); document.querySelector(".doubt button")?.focus(); return; }
     if (answer.problems.length) { say(t("Mend the problems at the top first.")); document.querySelector("#summary a")?.focus(); return; }
-    await send([], [...corrections() ?? [], { path: ["draft", "reviewed"], value: { by, on: new Date().toISOString().slice(0, 10) } }]);
+    await send([], [...declared.edits() ?? [], { path: ["draft", "reviewed"], value: { by, on: today() } }]);
     await readFolder();
     say(t("Signed. The oil can be used now."));
   }
@@ -69,18 +71,17 @@ export async function showSheet(id) {
     drawPage();
     if (fromDraft) return;
     const target = document.getElementById(`doubt-${sheet.doubts.findIndex((d) => d.field === field)}`)?.querySelector("button") ?? document.getElementById(fieldId(field));
-    for (let around = target?.closest("details:not([open])"); around; around = around.parentElement.closest("details:not([open])")) around.open = true;
-    target?.focus();
+    reveal(target);
   }
 
   const valueAt = (field) => { const v = field ? at(declared.values, field.split(".").map((s) => /^\d+$/.test(s) ? Number(s) : s)) : undefined; return Array.isArray(v) ? v.join("; ") : v !== null && typeof v === "object" ? Object.values(v).join(" ") : v; };
 
   function doubt(d, i) {
     const value = valueAt(d.field);
-    const correct = () => { const target = document.getElementById(fieldId(d.field ?? d.needs ?? "")) ?? document.querySelector("#values summary"); document.getElementById("values").open = true; for (let around = target?.closest("details:not([open])"); around; around = around.parentElement.closest("details:not([open])")) around.open = true; target?.focus(); };
+    const correct = () => { document.getElementById("values").open = true; reveal(document.getElementById(fieldId(d.field ?? d.needs ?? "")) ?? document.querySelector("#values summary")); };
     return el("li", { class: "doubt", id: `doubt-${i}` }, button(String(i + 1), () => d.field && choose(d.field, true), { class: "number", "aria-label": t("Show doubt {n} on the page", { n: i + 1 }) }),
       el("div", {}, value !== undefined ? el("p", {}, el("strong", {}, value)) : null, el("p", {}, d.what),
-        el("div", { class: "row" }, button(value !== undefined ? t("It is right as read") : t("I have looked; it stays so"), () => send([d.what], corrections())), button(t("Correct it"), correct), corrections() ? button(t("Corrected"), () => send([d.what], corrections())) : null)));
+        el("div", { class: "row" }, button(value !== undefined ? t("It is right as read") : t("I have looked; it stays so"), () => send([d.what], declared.edits())), button(t("Correct it"), correct), declared.edits() ? button(t("Corrected"), () => send([d.what], declared.edits())) : null)));
   }
 
   function draw() {
@@ -88,7 +89,7 @@ export async function showSheet(id) {
     const turn = (by) => { const now = all.findIndex((p) => p.document === page.document && p.number === page.number); page = all[Math.min(all.length - 1, Math.max(0, now + by))] ?? page; drawPage(); };
     const withValues = () => { const now = all.findIndex((p) => p.document === page.document && p.number === page.number); page = [...all.slice(now + 1), ...all].find((p) => sheet.places.some((m) => m.document === p.document && m.page === p.number)) ?? page; drawPage(); };
     fill(main,
-      el("div", { class: "path" }, el("nav", { class: "way", "aria-label": t("Way") }, el("a", { href: "#/supplies" }, t("Supplies")), el("span", { "aria-hidden": "true" }, " / "), el("span", {}, declared.values.name ?? id))),
+      el("div", { class: "path" }, way(t("Way"), "#/supplies", t("Supplies"), el("span", {}, declared.values.name ?? id))),
       el("div", { class: "review" },
         el("section", { "aria-label": t("The supplier's PDF") }, el("div", { class: "row" }, el("p", { id: "page-title" }), button("‹", () => turn(-1), { "aria-label": t("Page before") }), button("›", () => turn(1), { "aria-label": t("Next page") }), button(t("Next page with values"), withValues)), el("div", { id: "page", class: "paper" })),
         el("section", { "aria-labelledby": "title" },
@@ -97,7 +98,7 @@ export async function showSheet(id) {
           el("div", { id: "summary" }), el("ol", { class: "doubts" }, sheet.doubts.map(doubt)),
           sheet.contradictions.length ? el("details", { open: true }, el("summary", {}, t("Where the sheet contradicts itself or the law's table")), list(sheet.contradictions, "plain")) : null,
           el("form", { class: "sign", novalidate: true, onsubmit: sign }, el("label", { for: "f-signed-by" }, t("I compared these values with the sheet")), el("div", { class: "row" }, el("input", { id: "signed-by", autocomplete: "name", placeholder: t("your name") }), el("button", { class: "main" }, t("Sign")))),
-          el("details", { id: "values", open: sheet.doubts.length === 0 }, el("summary", {}, t("All values")), el("form", { class: "form", novalidate: true, onsubmit: (e) => { e.preventDefault(); send([], corrections()); } },
+          el("details", { id: "values", open: sheet.doubts.length === 0 }, el("summary", {}, t("All values")), el("form", { class: "form", novalidate: true, onsubmit: (e) => { e.preventDefault(); send([], declared.edits()); } },
             el("p", { class: "row" }, el("button", {}, t("Keep corrections"))), drawFields(fieldsOf("oil", ["draft"]), { values: declared.values, changed: () => {} }))))));
     main.querySelector("label[for='f-signed-by']").htmlFor = "signed-by";
     for (const input of main.querySelectorAll("#values input, #values textarea, #values select")) input.addEventListener("focus", () => { chosen = input.id.slice(2); choose(chosen, true); });
@@ -107,7 +108,7 @@ export async function showSheet(id) {
 
   draw();
   return async () => {
-    const lost = corrections();
+    const lost = declared.edits();
     if (!lost || confirm(t("Leave without keeping your changes?"))) { document.body.dataset.unkept = ""; return true; }
     return false;
   };

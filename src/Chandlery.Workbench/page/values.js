@@ -14,7 +14,7 @@ export function put(values, path, value) {
 }
 
 /** The tree without what says nothing: empty texts, and groups that hold nothing. An empty list says "none". */
-export function said(value) {
+function said(value) {
   if (Array.isArray(value)) return value.map(said).filter((v) => v !== undefined);
   if (isGroup(value)) {
     const fields = Object.entries(value).map(([key, v]) => [key, said(v)]).filter(([, v]) => v !== undefined);
@@ -30,7 +30,7 @@ const keyOf = (item) => isGroup(item) ? item.oil ?? item.extra ?? item.wax ?? it
  * What leads from one tree to another, value by value, so that what was not changed stays in the file as it was written. Values come
  * first and removals last, those of a list from its end: no position moves before it is used.
  */
-export function changes(before, after, path = []) {
+function changes(before, after, path = []) {
   if (same(before, after)) return [];
   if (after === undefined) return [{ path, value: null }];
   if (isGroup(before) && isGroup(after)) {
@@ -56,4 +56,10 @@ function changesOfList(before, after, path) {
     ...after.slice(stay.length).map((value, n) => ({ path: [...path, before.length + n], value })),
     ...before.map((item, i) => ({ item, i })).filter(({ item }) => !wanted.includes(keyOf(item))).reverse().map(({ i }) => ({ path: [...path, i], value: null })),
   ];
+}
+
+/** What leads from the tree of a file to that of its fields; null where nothing does. */
+export function edits(base, values) {
+  const all = changes(said(base) ?? {}, said(values) ?? {});
+  return all.length ? all : null;
 }

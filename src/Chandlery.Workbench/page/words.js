@@ -37,6 +37,9 @@ export const languageName = (code) => named("language", code) ?? code;
 /** Several things as a sentence tells them. */
 export const listed = (items) => { try { return new Intl.ListFormat(locale, { type: "conjunction" }).format(items); } catch { return items.join(", "); } };
 
+/** Today, as files write a day. */
+export const today = () => new Date().toISOString().slice(0, 10);
+
 /** A day or a time as people of the language write it. */
 export const day = (text) => new Date(text).toLocaleDateString(locale, { day: "numeric", month: "long", year: "numeric" });
 export const moment = (text) => new Date(text).toLocaleString(locale, { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
