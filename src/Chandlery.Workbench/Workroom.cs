@@ -25,6 +25,7 @@ public sealed class Workroom
         Shop = shop;
         Papers = papers;
         History = new History(Root);
+        Formulations = new FormulationNumbers(History);
     }
 
     /// <summary>The maker's folder, a full path.</summary>
@@ -47,6 +48,9 @@ public sealed class Workroom
 
     /// <summary>What the page changed, and how to take it back.</summary>
     internal History History { get; }
+
+    /// <summary>Formulation numbers that compositions have or had.</summary>
+    internal FormulationNumbers Formulations { get; }
 
     /// <summary>Held while files of the folder are written: two saves from one base, the second must see what the first wrote.</summary>
     internal Lock Writing { get; } = new();
@@ -101,12 +105,8 @@ public sealed class Workroom
         }
     }
 
-    /// <summary>What fronts are drawn with, as the files are on disk now.</summary>
-    internal Lazy<BrandKit> Brand()
-    {
-        Folder();
-        return brand;
-    }
+    /// <summary>What fronts are drawn with, as the files were when the folder was last asked for.</summary>
+    internal Lazy<BrandKit> Brand => Volatile.Read(ref brand);
 
     /// <summary>A problem with its place as people know it, below the folder.</summary>
     internal string Shown(Problem problem) => problem.ToString().Replace(Root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);

@@ -11,7 +11,9 @@ namespace Chandlery.Intake.Drafts;
 /// <summary>Writes a draft as the YAML of an oil's declaration, each value with its page, box and confidence.</summary>
 public sealed partial class DraftYaml
 {
-    private const string Mark = "# REVIEW: ";
+    /// <summary>What a line begins with that tells a doubt of the value below it.</summary>
+    public const string Mark = "# REVIEW: ";
+
     private readonly StringBuilder text = new();
     private readonly List<ReviewPoint> points = [];
     private readonly OilDraft draft;

@@ -30,7 +30,7 @@ internal sealed record CandleDesk(
             return null;
         }
 
-        DeclarationFolder folder = room.Folder();
+        DeclarationFolder folder = form.Folder;
         var problems = new Problems();
         problems.AddRange(form.Problems);
         Catalogue catalogue = form.Declared is { } edited ? With(folder, edited, problems) : folder.Catalogue;
@@ -40,6 +40,9 @@ internal sealed record CandleDesk(
                 : [];
         return new CandleDesk(form, catalogue, problems.None ? assessments : [], problems.Found);
     }
+
+    /// <summary>The wax or base of an assessed candle, which there is: without it nothing is assessed.</summary>
+    public Wax WaxOf(Assessment a) => Catalogue.OfKind<Wax>().First(w => w.Id == a.Candle.Wax.Id);
 
     /// <summary>The folder with a declaration in place of the one of its kind and name, or beside the others.</summary>
     public static Catalogue With(DeclarationFolder folder, IDeclaration edited, Problems problems)

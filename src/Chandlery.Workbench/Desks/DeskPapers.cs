@@ -1,9 +1,9 @@
 using System.Diagnostics;
 using System.Text;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Making;
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
@@ -22,17 +22,14 @@ internal static class DeskPapers
     {
         IReadOnlyList<Language> languages = paper.LanguagesOf(a);
         Language language = languages.FirstOrDefault(l => l.Code == wish.Language) ?? languages[0];
-        var problems = new Problems();
-        if (desk.Catalogue.Find<Wax>(a.Candle.Wax, problems) is not { } wax)
-        {
-            return MissingPaper.Because(problems, isDue: true);
-        }
-
-        var settings = new PaperSettings(Math.Clamp(wish.Count ?? 1, 1, PouringPlan.MostCandles));
-        return paper.Make(
-            new PaperRequest(a, language, wax, room.Lawbook, room.Shop, settings) { Catalogue = desk.Catalogue, OpensBrand = room.Brand() }
-        );
+        return paper.Make(Request(room, desk, a, language, room.Brand) with { Settings = SettingsOf(wish) });
     }
+
+    /// <summary>What a paper of an assessed candle is made of.</summary>
+    public static PaperRequest Request(Workroom room, CandleDesk desk, Assessment a, Language language, Lazy<BrandKit> brand) =>
+        new(a, language, desk.WaxOf(a), room.Lawbook, room.Shop, new PaperSettings()) { Catalogue = desk.Catalogue, OpensBrand = brand };
+
+    private static PaperSettings SettingsOf(PaperWish wish) => new(Math.Clamp(wish.Count ?? 1, 1, PouringPlan.MostCandles));
 
     /// <summary>The assessment that a paper is made of; null when the candle cannot be assessed.</summary>
     public static Assessment? Chosen(CandleDesk desk, string? edition) =>

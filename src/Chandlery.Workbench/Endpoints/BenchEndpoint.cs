@@ -3,7 +3,6 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Making;
 using Chandlery.Workbench.Answers;
 using Chandlery.Workbench.Desks;
-using Chandlery.Yaml;
 using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
@@ -18,18 +17,18 @@ internal static class BenchEndpoint
     {
         if (CandleDesk.Lay(room, request.Id, null, Workroom.Today) is not { } desk || desk.Form.Declared is not Candle candle)
         {
-            return Endpoint.Missing("There is no candle of that name in the folder.");
+            return OnDesk.Missing;
         }
 
-        if (DeskPapers.Chosen(desk, null) is not { } a || desk.Catalogue.Find<Wax>(candle.Wax, new Problems()) is not { } wax)
+        if (DeskPapers.Chosen(desk, null) is not { } a)
         {
-            return Endpoint.Refused("The candle cannot be assessed; see the problems.");
+            return OnDesk.NotAssessed;
         }
 
         int count = Math.Clamp(request.Paper?.Count ?? 1, 1, PouringPlan.MostCandles);
-        PouringPlan plan = PouringPlan.Make(a, wax, count, PaperWaste);
+        PouringPlan plan = PouringPlan.Make(a, desk.WaxOf(a), count, PaperWaste);
         IReadOnlyList<string> codes = [.. desk.Catalogue.OfKind<Batch>().Select(b => b.Code)];
-        double? flash = candle.Oils.Select(o => desk.Catalogue.Find<Oil>(o.Oil, new Problems())?.FlashPoint?.Temperature.Value).Min();
+        double? flash = a.Composition.Recipe.Oils.Select(o => o.Oil.FlashPoint?.Temperature.Value).Min();
         return Endpoint.Json(
             new BenchAnswer
             {

@@ -45,7 +45,7 @@ internal static class ChangesEndpoint
             return Endpoint.Refused([.. form.Problems.Select(p => Shown.Beside(room, form, p).Text)]);
         }
 
-        DeclarationFolder folder = room.Folder();
+        DeclarationFolder folder = form.Folder;
         var problems = new Problems();
         Catalogue changed = CandleDesk.With(folder, edited, problems);
         return Answer(

@@ -20,23 +20,17 @@ internal static class DesignsEndpoint
     public static Endpoint Of(Rooms rooms) =>
         Endpoint.Post("/api/designs", PageJson.Default.DesignsRequest, request => Answer(rooms.Current, request));
 
-    private static IResult Answer(Workroom room, DesignsRequest request)
+    private static IResult Answer(Workroom room, DesignsRequest request) =>
+        OnDesk.Answer(room, request.Id, request.Edits, desk => Answer(room, desk, request));
+
+    private static IResult Answer(Workroom room, CandleDesk desk, DesignsRequest request)
     {
-        if (CandleDesk.Lay(room, request.Id, request.Edits, Workroom.Today) is not { } desk)
+        if (DeskPapers.Chosen(desk, null) is not { } a)
         {
-            return Endpoint.Missing("There is no candle of that name in the folder.");
+            return OnDesk.NotAssessed;
         }
 
-        if (DeskPapers.Chosen(desk, null) is not { } a || desk.Catalogue.Find<Wax>(a.Candle.Wax, new Problems()) is not { } wax)
-        {
-            return Endpoint.Refused("The candle cannot be assessed; see the problems.");
-        }
-
-        var paper = new PaperRequest(a, a.Languages[0], wax, room.Lawbook, room.Shop, new PaperSettings())
-        {
-            Catalogue = desk.Catalogue,
-            OpensBrand = BrandOf(room, request),
-        };
+        PaperRequest paper = DeskPapers.Request(room, desk, a, a.Languages[0], BrandOf(room, request));
         return Endpoint.Json(new DesignsAnswer([.. room.Shop.Designs.Names.Select(n => Drawn(paper, n))]), PageJson.Default.DesignsAnswer);
     }
 
@@ -45,13 +39,13 @@ internal static class DesignsEndpoint
     {
         if (request.Brand is null)
         {
-            return room.Brand();
+            return room.Brand;
         }
 
         string? id = room.Folder().Catalogue.OfKind<Brand>().FirstOrDefault()?.Id;
-        return FormDesk.Lay(room, new FormRequest("brand", id, request.Brand)) is { Declared: { } edited }
-            ? BrandFiles.WhenAsked(CandleDesk.With(room.Folder(), edited, new Problems()))
-            : room.Brand();
+        return FormDesk.Lay(room, new FormRequest("brand", id, request.Brand)) is { Declared: { } edited } form
+            ? BrandFiles.WhenAsked(CandleDesk.With(form.Folder, edited, new Problems()))
+            : room.Brand;
     }
 
     private static DrawnDesign Drawn(PaperRequest paper, string name)

@@ -3,12 +3,10 @@ using System.Text.Json;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Composed;
-using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 using Chandlery.Workbench.Answers;
 using Chandlery.Workbench.Desks;
 using Chandlery.Workbench.Forms;
-using Chandlery.Yaml;
 using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
@@ -20,24 +18,26 @@ internal static class DeskEndpoint
         Endpoint.Post("/api/desk", PageJson.Default.DeskRequest, request => Answer(rooms.Current, request));
 
     private static IResult Answer(Workroom room, DeskRequest request) =>
-        CandleDesk.Lay(room, request.Id, request.Edits, Workroom.Today) is { } desk
-            ? Endpoint.Json(Answer(room, desk, request.Paper ?? new PaperWish()), PageJson.Default.DeskAnswer)
-            : Endpoint.Missing("There is no candle of that name in the folder.");
+        OnDesk.Answer(
+            room,
+            request.Id,
+            request.Edits,
+            desk => Endpoint.Json(Answer(room, desk, request.Paper ?? new PaperWish()), PageJson.Default.DeskAnswer)
+        );
 
     private static DeskAnswer Answer(Workroom room, CandleDesk desk, PaperWish wish)
     {
         Assessment? first = desk.Assessments.Count > 0 ? desk.Assessments[0] : null;
-        Wax? wax = first is null ? null : desk.Catalogue.Find<Wax>(first.Candle.Wax, new Problems());
         return new DeskAnswer
         {
             Declares = desk.Form.Kind,
             Id = desk.Form.Id,
             Hash = desk.Form.Hash,
-            Values = FormValues.Of(desk.Form.Yaml),
+            Values = FormValues.Tree(desk.Form.Map),
             Recipe = first is null ? null : [.. first.Composition.Recipe.Oils.Select(o => Line(o, first.Candle.NetMass))],
             Assessments = [.. desk.Assessments.Select(a => Told(room, a))],
             Papers = DeskPapers.Offer(room.Papers, desk.Assessments),
-            Load = first is not null && wax is not null ? LoadLine.Of(first, wax) : null,
+            Load = first is null ? null : LoadLine.Of(first, desk.WaxOf(first)),
             Wicks = first is null ? null : WickDrawing.Of(first),
             Preview = DeskPapers.Preview(room, desk, wish),
             Problems = [.. desk.Problems.Select(p => Shown.Beside(room, desk.Form, p))],

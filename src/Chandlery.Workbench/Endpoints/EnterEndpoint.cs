@@ -26,7 +26,7 @@ internal static class EnterEndpoint
 
         if (CandleDesk.Lay(room, request.Id, null, Workroom.Today) is not { } desk)
         {
-            return Endpoint.Missing("There is no candle of that name in the folder.");
+            return OnDesk.Missing;
         }
 
         if (DeskPapers.Chosen(desk, request.Edition) is not { StopsSale: false } a)

@@ -28,7 +28,7 @@ internal static class FileEndpoint
         string? text = File.Exists(path) ? File.ReadAllText(path) : null;
         return (request.Do, text) switch
         {
-            ("copy", { } original) when request.Name is { Length: > 0 and <= 200 } name => Copy(room, request, original, name),
+            ("copy", { } original) when request.Name is { Length: > 0 and <= 200 } name => Copy(room, folder, request, original, name),
             ("away", not null) when Users.Of(folder.Catalogue, request.Declares, request.Id).ToList() is { Count: > 0 } users =>
                 Endpoint.Refused($"Not put away: {string.Join(", ", users)} need it."),
             ("away", not null) => Keeper.Put(room, file, null, $"{request.Id} put away"),
@@ -42,7 +42,7 @@ internal static class FileEndpoint
         };
     }
 
-    private static IResult Copy(Workroom room, FileRequest request, string text, string name)
+    private static IResult Copy(Workroom room, DeclarationFolder folder, FileRequest request, string text, string name)
     {
         try
         {
@@ -52,8 +52,8 @@ internal static class FileEndpoint
                 copy = YamlEdit.Remove(copy, [field]);
             }
 
-            string id = DeclaredFile.NewId(room.Folder(), request.Declares, name);
-            return Keeper.Put(room, DeclaredFile.Of(room.Folder(), request.Declares, id)!, copy, $"{id} copied from {request.Id}");
+            string id = DeclaredFile.NewId(folder, request.Declares, name);
+            return Keeper.Put(room, DeclaredFile.Of(folder, request.Declares, id)!, copy, $"{id} copied from {request.Id}");
         }
         catch (FormatException error)
         {

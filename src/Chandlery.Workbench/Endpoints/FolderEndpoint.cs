@@ -1,16 +1,15 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using Chandlery.Core.Declared;
 using Chandlery.Files;
 using Chandlery.Workbench.Answers;
 using Chandlery.Workbench.Forms;
+using Chandlery.Workbench.Keeping;
 using Chandlery.Yaml;
 using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
 
 /// <summary>The folder at a glance: maker, supplies, what can be taken back, files with problems.</summary>
-internal static partial class FolderEndpoint
+internal static class FolderEndpoint
 {
     public static Endpoint Of(Rooms rooms) => Endpoint.Get("/api/folder", _ => Answer(rooms));
 
@@ -19,6 +18,7 @@ internal static partial class FolderEndpoint
         Workroom room = rooms.Current;
         DeclarationFolder folder = room.Folder();
         Catalogue catalogue = folder.Catalogue;
+        NextSteps next = room.History.Next();
         return Endpoint.Json(
             new FolderAnswer(
                 rooms.IsExample ? null : Path.GetFileName(room.Root),
@@ -26,27 +26,14 @@ internal static partial class FolderEndpoint
                 catalogue
                     .All.GroupBy(DeclaredFile.KindOf)
                     .ToDictionary(kind => kind.Key, kind => (IReadOnlyList<SupplyLine>)[.. kind.Select(d => Line(d, catalogue))]),
-                NextFormulation(room, catalogue),
-                room.History.Undoable?.What,
-                room.History.Redoable?.What,
+                room.Formulations.Next(catalogue),
+                next.Undo?.What,
+                next.Redo?.What,
                 [.. catalogue.All.Count + catalogue.Wrong.Count == 0 ? [] : folder.Problems.Found.Select(room.Shown)]
             ),
             PageJson.Default.FolderAnswer
         );
     }
-
-    // A number that a composition had stays its own, though the candle has another by now.
-    private static long NextFormulation(Workroom room, Catalogue catalogue) =>
-        catalogue
-            .OfKind<Candle>()
-            .Select(c => c.FormulationNumber ?? 0)
-            .Concat(
-                room.History.Texts()
-                    .SelectMany(t => Numbered().Matches(t))
-                    .Select(m => long.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))
-            )
-            .DefaultIfEmpty()
-            .Max() + 1;
 
     private static SupplyLine Line(IDeclaration declared, Catalogue catalogue)
     {
@@ -76,7 +63,4 @@ internal static partial class FolderEndpoint
             _ => new SupplyLine(declared.Id, declared.Id, "", null),
         };
     }
-
-    [GeneratedRegex(@"^formulationNumber: *([0-9]{1,9})", RegexOptions.Multiline)]
-    private static partial Regex Numbered();
 }

@@ -17,10 +17,10 @@ internal static class FormEndpoint
                     form.Kind,
                     form.Id,
                     form.Hash,
-                    FormValues.Of(form.Yaml),
+                    FormValues.Tree(form.Map),
                     form.Yaml,
                     [.. form.Problems.Select(p => Shown.Beside(room, form, p))],
-                    [.. Users.Of(room.Folder().Catalogue, form.Kind, form.Id)]
+                    [.. Users.Of(form.Folder.Catalogue, form.Kind, form.Id)]
                 ),
                 PageJson.Default.FormAnswer
             )

@@ -22,12 +22,7 @@ internal static class HistoryEndpoint
 
     private static IResult Answer(Workroom room, string kind, string id) =>
         Endpoint.Json(
-            new HistoryAnswer(
-                room.History.Undoable?.What,
-                room.History.Redoable?.What,
-                DeclaredFile.Of(room.Folder(), kind, id) is { } file ? room.History.Of(file) : [],
-                room.History.PutAway()
-            ),
+            new HistoryAnswer(DeclaredFile.Of(room.Folder(), kind, id) is { } file ? room.History.Of(file) : [], room.History.PutAway()),
             PageJson.Default.HistoryAnswer
         );
 }

@@ -4,7 +4,6 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Workbench.Answers;
 using Chandlery.Workbench.Desks;
-using Chandlery.Workbench.Forms;
 using Chandlery.Yaml;
 using Microsoft.AspNetCore.Http;
 
@@ -21,12 +20,6 @@ internal static class NotebookEndpoint
     private static IResult Answer(Workroom room, NotebookRequest request)
     {
         Catalogue catalogue = room.Folder().Catalogue;
-        var problems = new Problems();
-        if (request.Trial is { } edited && FormDesk.Lay(room, edited) is { Declared: { } trial })
-        {
-            catalogue = CandleDesk.With(room.Folder(), trial, problems);
-        }
-
         List<Wax> waxes = [.. catalogue.OfKind<Wax>()];
         Wax? wax = waxes.Find(w => w.Id == request.Wax) ?? waxes.FirstOrDefault();
         List<Place> places = [.. (request.Places ?? []).Select(room.Lawbook.FindPlace).OfType<Place>()];
@@ -41,12 +34,7 @@ internal static class NotebookEndpoint
         var question = new TrialQuestion(wax, new FragranceLoad(new MassPercent(percent), LoadBasis.Wax), places);
         var assessor = new TrialAssessor(room.Lawbook, catalogue, Workroom.Today);
         return Endpoint.Json(
-            new NotebookAnswer([
-                .. catalogue
-                    .OfKind<Trial>()
-                    .Where(t => request.Only is null || t.Id == request.Only)
-                    .Select(t => Note(assessor, t, question, room)),
-            ]),
+            new NotebookAnswer([.. catalogue.OfKind<Trial>().Select(t => Note(assessor, t, question, room))]),
             PageJson.Default.NotebookAnswer
         );
     }

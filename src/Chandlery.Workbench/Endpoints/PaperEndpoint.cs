@@ -13,14 +13,11 @@ internal static class PaperEndpoint
     public static Endpoint Of(Rooms rooms) =>
         Endpoint.Post("/api/paper", PageJson.Default.DeskRequest, request => Answer(rooms.Current, request));
 
-    private static IResult Answer(Workroom room, DeskRequest request)
-    {
-        if (CandleDesk.Lay(room, request.Id, request.Edits, Workroom.Today) is not { } desk)
-        {
-            return Endpoint.Missing("There is no candle of that name in the folder.");
-        }
+    private static IResult Answer(Workroom room, DeskRequest request) =>
+        OnDesk.Answer(room, request.Id, request.Edits, desk => Answer(room, desk, request.Paper ?? new PaperWish()));
 
-        PaperWish wish = request.Paper ?? new PaperWish();
+    private static IResult Answer(Workroom room, CandleDesk desk, PaperWish wish)
+    {
         switch (wish.Format)
         {
             case "yaml":

@@ -11,7 +11,10 @@ internal static class PreviewEndpoint
         Endpoint.Post("/api/preview", PageJson.Default.DeskRequest, request => Answer(rooms.Current, request));
 
     private static IResult Answer(Workroom room, DeskRequest request) =>
-        CandleDesk.Lay(room, request.Id, request.Edits, Workroom.Today) is { } desk
-            ? Endpoint.Json(DeskPapers.Preview(room, desk, request.Paper ?? new PaperWish()), PageJson.Default.PreviewAnswer)
-            : Endpoint.Missing("There is no candle of that name in the folder.");
+        OnDesk.Answer(
+            room,
+            request.Id,
+            request.Edits,
+            desk => Endpoint.Json(DeskPapers.Preview(room, desk, request.Paper ?? new PaperWish()), PageJson.Default.PreviewAnswer)
+        );
 }

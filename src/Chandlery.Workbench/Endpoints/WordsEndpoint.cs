@@ -5,32 +5,30 @@ using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
 
-/// <summary>The page's own words: those of a language, over the English ones.</summary>
+/// <summary>The page's own words in a language, and which languages there are.</summary>
 internal static class WordsEndpoint
 {
     private const string First = "en";
+
+    // They travel inside the program, so they are the same as long as it runs.
+    private static readonly Lazy<SortedDictionary<string, JsonObject>> Words = new(() =>
+        new(
+            ShippedFiles.PageWords().ToDictionary(f => Path.GetFileNameWithoutExtension(f.Key), f => FormValues.Of(f.Value)!),
+            StringComparer.Ordinal
+        )
+    );
 
     public static Endpoint Of() => Endpoint.Get("/api/words", query => Answer(query["language"].ToString()));
 
     private static IResult Answer(string language)
     {
-        IReadOnlyDictionary<string, string> files = ShippedFiles.PageWords();
-        List<string> codes = [.. files.Keys.Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
-        string chosen = codes.Contains(language) ? language : First;
-        JsonObject words = FormValues.Of(files[$"{First}.yaml"])!;
-        foreach ((string key, JsonNode? text) in FormValues.Of(files[$"{chosen}.yaml"])!)
-        {
-            words[key] = text?.DeepClone();
-        }
-
+        string chosen = Words.Value.ContainsKey(language) ? language : First;
         return Results.Text(
             new JsonObject
             {
                 ["language"] = chosen,
-                ["languages"] = new JsonObject(
-                    codes.Select(c => KeyValuePair.Create(c, FormValues.Of(files[$"{c}.yaml"])!["language"]?.DeepClone()))
-                ),
-                ["words"] = words,
+                ["languages"] = new JsonObject(Words.Value.Select(w => KeyValuePair.Create(w.Key, w.Value["language"]?.DeepClone()))),
+                ["words"] = Words.Value[chosen].DeepClone(),
             }.ToJsonString(),
             "application/json; charset=utf-8"
         );

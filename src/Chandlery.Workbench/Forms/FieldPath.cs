@@ -6,19 +6,11 @@ namespace Chandlery.Workbench.Forms;
 internal static class FieldPath
 {
     /// <summary>Names and positions that lead to what stands at a place, joined by dots; null when nothing of the form stands there.</summary>
-    /// <param name="yaml">The text.</param>
+    /// <param name="map">The text as it was read; null where it cannot be read.</param>
     /// <param name="line">Line, from 1.</param>
     /// <param name="column">Column, from 1; 0 for the first field that stands on the line.</param>
-    public static string? At(string yaml, int line, int column)
-    {
-        if (YamlText.Read(yaml, "", new Problems()) is not { } map)
-        {
-            return null;
-        }
-
-        string? found = map.Entries.Select(e => Within(e.Value, e.Key, line, column)).FirstOrDefault(path => path is not null);
-        return found;
-    }
+    public static string? At(YamlMap? map, int line, int column) =>
+        map?.Entries.Select(e => Within(e.Value, e.Key, line, column)).FirstOrDefault(path => path is not null);
 
     private static string? Within(YamlValue value, string path, int line, int column)
     {

@@ -24,6 +24,12 @@ internal sealed record FormDesk(
     IReadOnlyList<Problem> Problems
 )
 {
+    /// <summary>The maker's folder as it was when the declaration was laid on the desk.</summary>
+    public required DeclarationFolder Folder { get; init; }
+
+    /// <summary>The text with the edits as a tree; null when it cannot be read.</summary>
+    public YamlMap? Map { get; } = YamlText.Read(Yaml, "", new Problems());
+
     /// <summary>Hash of the text on disk; null for a new declaration.</summary>
     public string? Hash => OnDisk is null ? null : RegisterFile.Sha256(OnDisk);
 
@@ -58,7 +64,7 @@ internal sealed record FormDesk(
         }
 
         IDeclaration? declared = new DeclarationReader(room.Lawbook.Vocabulary).Read(yaml, path, id, problems);
-        return new FormDesk(request.Declares, id, file, onDisk, yaml, declared, problems.Found);
+        return new FormDesk(request.Declares, id, file, onDisk, yaml, declared, problems.Found) { Folder = folder };
     }
 
     // The name of a new declaration's file comes from what it is called.

@@ -7,7 +7,10 @@ namespace Chandlery.Workbench.Forms;
 internal static class FormValues
 {
     /// <summary>The fields; null when the text cannot be read.</summary>
-    public static JsonObject? Of(string yaml) => YamlText.Read(yaml, "", new Problems()) is { } map ? Of(map) : null;
+    public static JsonObject? Of(string yaml) => Tree(YamlText.Read(yaml, "", new Problems()));
+
+    /// <summary>The fields of a text as it was read; null for none.</summary>
+    public static JsonObject? Tree(YamlMap? map) => map is null ? null : Of(map);
 
     private static JsonNode? Of(YamlValue value) =>
         value switch

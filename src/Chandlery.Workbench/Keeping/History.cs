@@ -40,33 +40,34 @@ internal sealed class History(string root)
             ? File.ReadAllText(TextFileOf(hash))
             : null;
 
-    /// <summary>All texts that were kept.</summary>
-    public IEnumerable<string> Texts() =>
+    /// <summary>Hashes of all texts that were kept.</summary>
+    public IEnumerable<string> Hashes() =>
         Directory.Exists(Path.Combine(root, Folder, TextFolder))
-            ? Directory.EnumerateFiles(Path.Combine(root, Folder, TextFolder)).Select(File.ReadAllText)
+            ? Directory.EnumerateFiles(Path.Combine(root, Folder, TextFolder)).Select(f => Path.GetFileName(f)!)
             : [];
 
     /// <summary>Writes files and remembers what they were.</summary>
     /// <exception cref="IOException">A file is no longer what it was, or cannot be written.</exception>
     public KeptChange Keep(string what, IReadOnlyList<FileText> texts) => Write(what, texts, null, null);
 
-    /// <summary>The change that would be taken back next; null when there is none.</summary>
-    public KeptChange? Undoable => Stacks().Done.LastOrDefault();
-
-    /// <summary>The change that would be done again next; null when there is none.</summary>
-    public KeptChange? Redoable => Stacks().Undone.LastOrDefault();
+    /// <summary>What would be taken back and done again next.</summary>
+    public NextSteps Next()
+    {
+        (List<KeptChange> done, List<KeptChange> undone) = Stacks();
+        return new NextSteps(done.LastOrDefault(), undone.LastOrDefault());
+    }
 
     /// <summary>Takes the last change back.</summary>
     /// <exception cref="IOException">A file was changed since by another program.</exception>
     public KeptChange? Undo() =>
-        Undoable is { } last
+        Next().Undo is { } last
             ? Write(last.What, [.. last.Files.Select(f => new FileText(f.File, TextOf(f.After), TextOf(f.Before)))], last.Number, null)
             : null;
 
     /// <summary>Does the change again that was taken back last.</summary>
     /// <exception cref="IOException">A file was changed since by another program.</exception>
     public KeptChange? Redo() =>
-        Redoable is { } last
+        Next().Redo is { } last
             ? Write(last.What, [.. last.Files.Select(f => new FileText(f.File, TextOf(f.Before), TextOf(f.After)))], null, last.Number)
             : null;
 

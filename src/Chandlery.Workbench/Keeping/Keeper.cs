@@ -4,6 +4,7 @@ using Chandlery.Workbench.Desks;
 using Chandlery.Workbench.Forms;
 using Chandlery.Yaml;
 using Microsoft.AspNetCore.Http;
+using Endpoint = Chandlery.Workbench.Endpoints.Endpoint;
 
 namespace Chandlery.Workbench.Keeping;
 
@@ -23,18 +24,18 @@ internal static class Keeper
             FormDesk? form = isAssessed ? desk?.Form : FormDesk.Lay(room, request);
             if (form is null)
             {
-                return Endpoints.Endpoint.Missing("There is nothing of that name in the folder.");
+                return Endpoint.Missing("There is nothing of that name in the folder.");
             }
 
             if (form.Hash != request.Hash)
             {
-                return Endpoints.Endpoint.Complaint(StatusCodes.Status409Conflict, ChangedOnDisk);
+                return Endpoint.Complaint(StatusCodes.Status409Conflict, ChangedOnDisk);
             }
 
             IReadOnlyList<Problem> problems = desk?.Problems ?? form.Problems;
             if (problems.Count > 0 || form.Declared is null)
             {
-                return Endpoints.Endpoint.Refused([
+                return Endpoint.Refused([
                     "Not kept, because of the problems shown.",
                     .. problems.Select(p => Shown.Beside(room, form, p).Text),
                 ]);
@@ -72,13 +73,13 @@ internal static class Keeper
         {
             return (again ? room.History.Redo() : room.History.Undo()) is { } change
                 ? Kept(room, Path.GetFileNameWithoutExtension(change.Files[0].File), "")
-                : Endpoints.Endpoint.Refused(again ? "There is nothing to do again." : "There is nothing to take back.");
+                : Endpoint.Refused(again ? "There is nothing to do again." : "There is nothing to take back.");
         }
     }
 
-    private static IResult Kept(Workroom room, string id, string text) =>
-        Endpoints.Endpoint.Json(
-            new KeptAnswer(id, RegisterFile.Sha256(text), room.History.Undoable?.What, room.History.Redoable?.What),
-            PageJson.Default.KeptAnswer
-        );
+    private static IResult Kept(Workroom room, string id, string text)
+    {
+        NextSteps next = room.History.Next();
+        return Endpoint.Json(new KeptAnswer(id, RegisterFile.Sha256(text), next.Undo?.What, next.Redo?.What), PageJson.Default.KeptAnswer);
+    }
 }

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
@@ -39,16 +38,20 @@ internal static class SheetDesk
             return Parsed.Not<string>(string.Join(' ', problems.Found.Select(room.Shown)));
         }
 
-        foreach (SupplierPdf pdf in pdfs)
+        foreach ((SupplierPdf pdf, DraftSource source) in pdfs.Zip(draft.Sources))
         {
-            AtomicFile.Write(FileOf(room, Convert.ToHexStringLower(SHA256.HashData(pdf.Content))), pdf.Content);
+            AtomicFile.Write(FileOf(room, source.Sha256), pdf.Content);
+
+            // The review asks for the same pages next.
+            Remember(room, source.Sha256, () => pdf.Pages);
         }
 
         string yaml = DraftYaml.Write(DraftChecks.Marked(draft, room.Lawbook.Substances)).Text;
         lock (room.Writing)
         {
-            string id = DeclaredFile.NewId(room.Folder(), "oil", draft.Name?.Value ?? Path.GetFileNameWithoutExtension(files[0].Name));
-            room.History.Keep($"{id} drafted from {files[0].Name}", [new FileText(DeclaredFile.Of(room.Folder(), "oil", id)!, null, yaml)]);
+            DeclarationFolder folder = room.Folder();
+            string id = DeclaredFile.NewId(folder, "oil", draft.Name?.Value ?? Path.GetFileNameWithoutExtension(files[0].Name));
+            room.History.Keep($"{id} drafted from {files[0].Name}", [new FileText(DeclaredFile.Of(folder, "oil", id)!, null, yaml)]);
             return Parsed.As(id);
         }
     }
@@ -61,12 +64,17 @@ internal static class SheetDesk
             return null;
         }
 
+        return Remember(room, sha256, () => room.ReadsPdf(File.ReadAllBytes(FileOf(room, sha256))).OrNull());
+    }
+
+    private static IReadOnlyList<SheetPage>? Remember(Workroom room, string sha256, Func<IReadOnlyList<SheetPage>?> read)
+    {
         if (room.ReadSheets.Count >= MostRemembered)
         {
             room.ReadSheets.Clear();
         }
 
-        return room.ReadSheets.GetOrAdd(sha256, hash => room.ReadsPdf(File.ReadAllBytes(FileOf(room, hash))).OrNull());
+        return room.ReadSheets.GetOrAdd(sha256, _ => read());
     }
 
     private static string FileOf(Workroom room, string sha256) => Path.Combine(room.Root, Folder, sha256 + ".pdf");
