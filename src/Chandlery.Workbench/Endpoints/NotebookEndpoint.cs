@@ -48,12 +48,12 @@ internal static class NotebookEndpoint
             return new TrialNote(trial.Id, [], [.. problems.Found.Select(room.Shown)], null, null);
         }
 
-        IReadOnlyList<TrialSolution> free = assessor.Solve(trial, question, new TrialAims([TrialAim.NoClass], null), [], problems);
+        IReadOnlyList<TrialAnswer?> free = assessor.LargestLoads(trial, question, new TrialAims([TrialAim.NoClass], null), problems);
         return new TrialNote(
             trial.Id,
             [.. verdicts[0].Recipe.Oils.Select(o => new OilPercent(o.Oil.Id, o.ShareOfBlend.Value))],
             [],
-            free.All(s => s.LargestLoad is not null) ? free.Min(s => s.LargestLoad!.Recipe.MeltLoadOfWax.Value) : null,
+            free.All(load => load is not null) ? free.Min(load => load!.Recipe.MeltLoadOfWax.Value) : null,
             [.. verdicts.Select(TrialLine.Of)]
         );
     }

@@ -43,6 +43,36 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
         TrialAims aims,
         IReadOnlyList<Oil> alsoFrom,
         Problems problems
+    ) =>
+        [
+            .. Solvers(trial, question, aims, alsoFrom, problems)
+                .Select(s => new TrialSolution(
+                    s.Law.Edition,
+                    s.Question.Places,
+                    s.Solver.MissedNow(),
+                    s.Solver.LargestLoad(),
+                    s.Solver.NearestBlend()
+                )),
+        ];
+
+    /// <summary>
+    /// The largest load of a blend that keeps to what is asked under each edition that rules at the places, without the search for
+    /// another blend; null where none will do.
+    /// </summary>
+    /// <param name="trial">The blend.</param>
+    /// <param name="question">The wax, the load and the places.</param>
+    /// <param name="aims">What is asked.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    /// <returns>Nothing when anything is wrong.</returns>
+    public IReadOnlyList<TrialAnswer?> LargestLoads(Trial trial, TrialQuestion question, TrialAims aims, Problems problems) =>
+        [.. Solvers(trial, question, aims, [], problems).Select(s => s.Solver.LargestLoad())];
+
+    private IReadOnlyList<(TrialQuestion Question, LawInForce Law, TrialSolver Solver)> Solvers(
+        Trial trial,
+        TrialQuestion question,
+        TrialAims aims,
+        IReadOnlyList<Oil> alsoFrom,
+        Problems problems
     )
     {
         if (RecipeMaker.FromBlend(trial.Oils, question.Wax, question.Load, catalogue, problems) is not { } recipe)
@@ -54,21 +84,7 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
             .Where(o => recipe.Oils.All(own => own.Oil != o))
             .Select(o => new OilShare(o, MassPercent.Zero, MassPercent.Zero));
         Recipe all = recipe with { Oils = [.. recipe.Oils, .. added] };
-        return
-        [
-            .. Laws(trial, question, problems)
-                .Select(l =>
-                {
-                    var solver = new TrialSolver(trial, l.Question, all, aims, l.Law);
-                    return new TrialSolution(
-                        l.Law.Edition,
-                        l.Question.Places,
-                        solver.MissedNow(),
-                        solver.LargestLoad(),
-                        solver.NearestBlend()
-                    );
-                }),
-        ];
+        return [.. Laws(trial, question, problems).Select(l => (l.Question, l.Law, new TrialSolver(trial, l.Question, all, aims, l.Law)))];
     }
 
     private List<(TrialQuestion Question, LawInForce Law)> Laws(Trial trial, TrialQuestion question, Problems problems)
