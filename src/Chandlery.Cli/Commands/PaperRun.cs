@@ -1,8 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Law;
 using Chandlery.Paper.Papers;
-using Chandlery.Paper.Papers.Labels;
-using Chandlery.Paper.Proofs;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
@@ -53,7 +51,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
         var outcomes = new List<PaperOutcome>();
         foreach (Language language in paper.LanguagesOf(a))
         {
-            PaperOutcome outcome = Measured(a, paper.Make(session.Request(a, language, printer.Shop, settings)));
+            PaperOutcome outcome = paper.Make(session.Request(a, language, printer.Shop, settings));
             outcomes.Add(outcome);
             string called = paper.CalledIn(a, language);
             if (outcome is MadePaper made)
@@ -78,24 +76,6 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
         }
 
         return outcomes;
-    }
-
-    // A label that does not hold what the law asks, measured in its own PDF, is no label.
-    private static PaperOutcome Measured(Assessment a, PaperOutcome outcome)
-    {
-        if (outcome is not MadeLabel label)
-        {
-            return outcome;
-        }
-
-        List<Inspection> failed = [.. LabelInspector.Inspect(label, a).Where(i => !i.Holds)];
-        return failed.Count == 0
-            ? outcome
-            : new MissingPaper(
-                $"measured in its own PDF it does not hold: {string.Join("; ", failed.Select(f => $"{f.What} is {f.Measured}, and must be {f.Required} ({f.Clause})"))}.",
-                IsDue: true,
-                []
-            );
     }
 
     /// <summary>Adds files that are no papers of the list.</summary>

@@ -100,6 +100,35 @@ public sealed class PaperListTests : IDisposable
         Assert.Contains("1 problem; nothing was written.", errors, StringComparison.Ordinal);
     }
 
+    // The check that no command can go around: a label is measured where it is made.
+    [Theory]
+    [InlineData("label")]
+    [InlineData("sheet")]
+    [InlineData("dossier")]
+    public void ALabelThatLacksWhatTheLawAsksIsNotPrinted(string command)
+    {
+        string templates = Directory.CreateDirectory(Path.Combine(folder, "templates")).FullName;
+        string label = File.ReadAllText(Path.Combine(TestLaw.Repository, "templates", "label.sbn"));
+        File.WriteAllText(
+            Path.Combine(templates, "label.sbn"),
+            label.Replace("{{ text.supplemental }}", "Burn it well.", StringComparison.Ordinal)
+        );
+        string outFolder = Path.Combine(folder, "out");
+        string[] stock = command == "sheet" ? ["--stock", "a4-2x4"] : [];
+        (int code, _, string errors) = Run(
+            PaperList.Own,
+            [command, Demo("fig-tin"), "--templates", templates, "--out", outFolder, .. stock]
+        );
+        Assert.Equal(ExitCode.StopsSale, code);
+        Assert.Contains("fig-tin: no label: measured in its own PDF it does not hold: ", errors, StringComparison.Ordinal);
+        Assert.False(
+            Directory.Exists(outFolder)
+                && Directory
+                    .EnumerateFiles(outFolder, "*", SearchOption.AllDirectories)
+                    .Any(f => f.Contains("label", StringComparison.Ordinal) || command == "sheet")
+        );
+    }
+
     [Fact]
     public void TheLabelsOfTwoEditionsDoNotOverwriteEachOther()
     {

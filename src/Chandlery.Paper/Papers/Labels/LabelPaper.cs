@@ -1,5 +1,6 @@
 using Chandlery.Core.Declared;
 using Chandlery.Paper.Designs;
+using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
@@ -15,7 +16,10 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
     public override bool IsRegistered => true;
 
     /// <inheritdoc/>
-    protected override PaperOutcome Make(PaperRequest request, Problems problems)
+    protected override PaperOutcome Make(PaperRequest request, Problems problems) =>
+        MeasuredPaper.Of(request.Assessment, Unmeasured(request, problems));
+
+    private static PaperOutcome Unmeasured(PaperRequest request, Problems problems)
     {
         if (!TakesFront(request.Assessment.Candle) || request.Design is not { } design)
         {
