@@ -5,7 +5,7 @@ namespace Chandlery.Files;
 /// <summary>The data and templates that travel inside the program, each of which a folder of the user's may replace.</summary>
 public static class ShippedFiles
 {
-    private static readonly string[] NotLaw = ["demo/", "example-stopped/", "schemas/", "starter/", "guide/", "page/"];
+    private static readonly string[] NotLaw = ["demo/", "example-stopped/", "schemas/", "starter/", "guide/", "page/", "told/"];
 
     /// <summary>Texts under <c>data/</c> by relative path.</summary>
     /// <param name="overrides">A folder laid out like <c>data/</c> whose files win; null for none.</param>
@@ -24,6 +24,9 @@ public static class ShippedFiles
 
     /// <summary>The words of the local page by file name, a file for each language.</summary>
     public static IReadOnlyDictionary<string, string> PageWords() => Read("data/page/", null, _ => true, new Problems());
+
+    /// <summary>What the program's own English sentences are in other languages, a file for each.</summary>
+    public static IReadOnlyDictionary<string, string> Told() => Read("data/told/", null, _ => true, new Problems());
 
     /// <summary>Templates by relative path.</summary>
     /// <param name="overrides">A folder laid out like <c>templates/</c> whose files win; null for none.</param>

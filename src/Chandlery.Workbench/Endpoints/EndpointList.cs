@@ -6,7 +6,7 @@ internal static class EndpointList
     public static IReadOnlyList<Endpoint> Of(Rooms rooms) =>
         [
             .. PageEndpoints.All(),
-            WordsEndpoint.Of(),
+            WordsEndpoint.Of(rooms),
             ShapesEndpoint.Of(rooms),
             BeginEndpoint.Of(rooms),
             FolderEndpoint.Of(rooms),
@@ -15,6 +15,8 @@ internal static class EndpointList
             DesignsEndpoint.Of(rooms),
             PreviewEndpoint.Of(rooms),
             PaperEndpoint.Of(rooms),
+            LabelSheetEndpoint.Of(rooms),
+            DutiesEndpoint.Of(rooms),
             SymbolEndpoint.Of(rooms),
             FormEndpoint.Of(rooms),
             KeepEndpoint.Of(rooms),
@@ -22,6 +24,7 @@ internal static class EndpointList
             FileEndpoint.Of(rooms),
             HistoryEndpoint.Of(rooms),
             HistoryEndpoint.Text(rooms),
+            AttachEndpoint.Of(rooms),
             SheetsEndpoint.Of(rooms),
             SheetEndpoint.Of(rooms),
             AnswerEndpoint.Of(rooms),

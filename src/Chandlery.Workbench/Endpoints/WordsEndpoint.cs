@@ -1,26 +1,26 @@
 using System.Text.Json.Nodes;
+using Chandlery.Core.Hazards;
 using Chandlery.Files;
 using Chandlery.Workbench.Forms;
 using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
 
-/// <summary>The page's own words in a language, and which languages there are.</summary>
+/// <summary>The page's own words and the program's sentences in a language, and which languages there are.</summary>
 internal static class WordsEndpoint
 {
     private const string First = "en";
 
     // They travel inside the program, so they are the same as long as it runs.
-    private static readonly Lazy<SortedDictionary<string, JsonObject>> Words = new(() =>
-        new(
-            ShippedFiles.PageWords().ToDictionary(f => Path.GetFileNameWithoutExtension(f.Key), f => FormValues.Of(f.Value)!),
-            StringComparer.Ordinal
-        )
-    );
+    private static readonly Lazy<SortedDictionary<string, JsonObject>> Words = new(() => Of(ShippedFiles.PageWords()));
+    private static readonly Lazy<SortedDictionary<string, JsonObject>> Told = new(() => Of(ShippedFiles.Told()));
 
-    public static Endpoint Of() => Endpoint.Get("/api/words", query => Answer(query["language"].ToString()));
+    public static Endpoint Of(Rooms rooms) => Endpoint.Get("/api/words", query => Answer(rooms.Current, query["language"].ToString()));
 
-    private static IResult Answer(string language)
+    private static SortedDictionary<string, JsonObject> Of(IReadOnlyDictionary<string, string> files) =>
+        new(files.ToDictionary(f => Path.GetFileNameWithoutExtension(f.Key), f => FormValues.Of(f.Value)!), StringComparer.Ordinal);
+
+    private static IResult Answer(Workroom room, string language)
     {
         string chosen = Words.Value.ContainsKey(language) ? language : First;
         return Results.Text(
@@ -29,8 +29,21 @@ internal static class WordsEndpoint
                 ["language"] = chosen,
                 ["languages"] = new JsonObject(Words.Value.Select(w => KeyValuePair.Create(w.Key, w.Value["language"]?.DeepClone()))),
                 ["words"] = Words.Value[chosen].DeepClone(),
+                ["told"] = Told.Value.GetValueOrDefault(chosen)?.DeepClone() ?? new JsonObject(),
+                ["statements"] = new JsonObject(Statements(room, chosen)),
+                ["nouns"] = new JsonArray([.. Nouns(room).Select(n => JsonValue.Create(n))]),
             }.ToJsonString(),
             "application/json; charset=utf-8"
         );
     }
+
+    // What a class means, word for word as the law says it in the language.
+    private static IEnumerable<KeyValuePair<string, JsonNode?>> Statements(Workroom room, string language) =>
+        (room.Lawbook.Languages.Find(language)?.Printed ?? new Dictionary<StatementCode, string>())
+            .Where(s => !s.Key.Text.StartsWith('P'))
+            .Select(s => KeyValuePair.Create(s.Key.Text, (JsonNode?)s.Value));
+
+    // What stands in sentences in the stead of 'candle'.
+    private static IEnumerable<string> Nouns(Workroom room) =>
+        room.Lawbook.Kinds.SelectMany(k => k.Words.Written.Values).Distinct().Order(StringComparer.Ordinal);
 }

@@ -1,4 +1,5 @@
 // Asking the program.
+import { said } from "./told.js";
 
 /** Asks; what the program refuses is thrown, with its status. A body that is a form goes as it is, any other as JSON. */
 export async function ask(path, body) {
@@ -11,12 +12,13 @@ export async function ask(path, body) {
   try {
     response = await fetch(path, options);
   } catch {
-    throw new Error("The program does not answer. Is it still running?");
+    throw new Error(said("The program does not answer. Is it still running?"));
   }
   if (!response.ok) {
     const text = await response.text();
     let problems = [text];
     try { problems = JSON.parse(text).problems; } catch { /* the answer was plain text */ }
+    problems = problems.map(said);
     throw Object.assign(new Error(problems.join(" ") || `The program answered with ${response.status}.`), { status: response.status, problems });
   }
   return response;

@@ -4,6 +4,7 @@ import { button, el, fill, figure, say } from "./elements.js";
 import { readFolder } from "./folder.js";
 import { decimal, number } from "./amounts.js";
 import { state } from "./state.js";
+import { said } from "./told.js";
 import { t, today } from "./words.js";
 
 let run = null;
@@ -72,7 +73,7 @@ function drawStep(place, bench) {
     step.kind === "weigh" ? [el("h2", {}, step.name), el("p", { class: "huge" }, `${figure(step.grams, 5)} g`), el("div", { class: "field" }, el("label", { for: "real" }, t("The scales show, g")), real), button(t("Weighed, next"), take, { class: "main big" })]
       : [el("h2", {}, t(step.step)), el("p", { class: "huge" }, step.celsius === null ? "?" : `${figure(step.celsius)} °C`), step.celsius === null ? el("p", { class: "question" }, t("No temperature is declared for this.")) : null,
         step.beside !== undefined ? el("p", { class: step.beside !== null && step.celsius !== null && step.celsius >= step.beside ? "stop" : "" }, step.beside === null ? t("Flash point not known.") : t("Lowest flash point {n} °C", { n: figure(step.beside) })) : null,
-        el("p", {}, step.note), step.each ? el("p", {}, t("Into each: {n} g", { n: figure(step.each, 5) })) : null, timer(), button(t("Done, next"), next, { class: "main big" })],
+        el("p", {}, said(step.note)), step.each ? el("p", {}, t("Into each: {n} g", { n: figure(step.each, 5) })) : null, timer(), button(t("Done, next"), next, { class: "main big" })],
     el("div", { class: "row" }, button(t("Back"), () => { run.at--; plan(place); }), button(t("Begin again"), () => { run = null; drawBench(place); }))));
 }
 

@@ -2,6 +2,7 @@
 import { askJson } from "./ask.js";
 import { button, el, fill, list, main, say } from "./elements.js";
 import { folder, shapes, showAgain } from "./folder.js";
+import { said } from "./told.js";
 import { count, moment, placeName, t } from "./words.js";
 import { bringBack, copy, putAway } from "./files.js";
 
@@ -51,7 +52,7 @@ export async function showCandles() {
   };
   const away = history.putAway.filter((f) => f.file.startsWith("candles/") || f.file.startsWith("batches/"));
   fill(main, el("div", { class: "lead-row" }, el("h1", {}, sentence(all)), el("a", { class: "button main", href: "#/new" }, t("New candle"))),
-    folder.problems.length ? el("section", { class: "problems", "aria-label": t("Files with problems") }, el("h2", {}, t("Files with problems")), list(folder.problems, "plain")) : null,
+    folder.problems.length ? el("section", { class: "problems", "aria-label": t("Files with problems") }, el("h2", {}, t("Files with problems")), list(folder.problems.map(said), "plain")) : null,
     el("div", { class: "row" }, el("label", { for: "filter" }, t("Find")), filter, shown), rows,
     away.length ? el("details", {}, el("summary", {}, count(away.length, "1 file put away", "{n} files put away")), el("ul", { class: "rows" }, away.map((f) => el("li", {}, el("span", {}, f.file.replace(/^.*\/|\.ya?ml$/g, "")), el("span", { class: "soft" }, moment(f.at)),
       button(t("Bring back"), () => bringBack(f.file, f.hash).then(showAgain).catch((e) => say(e.message))))))) : null);
@@ -67,7 +68,7 @@ function row(r) {
   const work = (done) => done.then(showAgain).catch((e) => say(e.message));
   return el("div", { class: r.stops ? "one stopped" : "one", role: "listitem" },
     el("a", { href }, el("strong", {}, r.name), el("span", { class: "soft" }, ` ${isBatch ? r.id : ""}`)),
-    el("span", { class: r.stops ? "stop" : "" }, r.stops ? t("must not be sold") : "", r.stops ? " · " : "", [...new Set(r.words)].join("; ")), el("span", { class: "soft" }, r.why ?? places),
+    el("span", { class: r.stops ? "stop" : "" }, r.stops ? t("must not be sold") : "", r.stops ? " · " : "", [...new Set(r.words)].join("; ")), el("span", { class: "soft" }, said(r.why) ?? places),
     isBatch ? el("span") : el("span", { class: "row" }, button(t("Copy"), () => copy("candle", r.id, r.name).then((id) => { if (id) location.hash = `#/candle/${encodeURIComponent(id)}`; }).catch((e) => say(e.message)), { "aria-label": t("Copy {name}", { name: r.name }) }),
       button(t("Put away"), () => work(putAway("candle", r.id, r.name)), { "aria-label": t("Put {name} away", { name: r.name }) })));
 }

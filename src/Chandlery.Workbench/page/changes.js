@@ -2,6 +2,7 @@
 import { askJson } from "./ask.js";
 import { el, fill, list, main, say, whisper } from "./elements.js";
 import { nameOf, supplies } from "./folder.js";
+import { said } from "./told.js";
 import { count, t, today } from "./words.js";
 
 const words = { begins: "begins", ends: "ends" }; // told by t()
@@ -13,8 +14,8 @@ export function drawChanges(place, data) {
   fill(place,
     el("p", { class: "sentence" }, data.changes.length ? `${count(data.changes.length, "1 candle changes.", "{n} candles change.")} ${sold.size ? count(sold.size, "1 batch was poured before.", "{n} batches were poured before.") : ""}` : t("Nothing changes.")),
     data.changes.map((c) => el("section", { "aria-label": c.name ?? c.change.id }, el("h2", {}, el("a", { href: `#/candle/${encodeURIComponent(c.change.id)}` }, c.name ?? c.change.id), el("span", { class: "soft" }, ` ${c.change.edition}`)),
-      c.change.remark ? el("p", {}, c.change.remark) : null,
-      list(c.change.changes.map((x) => el("span", {}, el("strong", {}, `${t(x.begins ? words.begins : words.ends)}: ${x.text}`), el("span", { class: "soft" }, ` ${x.subject} · ${x.why}`))), "plain"),
+      c.change.remark ? el("p", {}, said(c.change.remark)) : null,
+      list(c.change.changes.map((x) => el("span", {}, el("strong", {}, `${t(x.begins ? words.begins : words.ends)}: ${said(x.text)}`), el("span", { class: "soft" }, ` ${said(x.subject)} · ${said(x.why)}`))), "plain"),
       c.batches.length ? el("p", {}, c.batches.map((b) => t("Batch {code}: {made} made, {sent} sent out.", { code: b.code, made: b.made ?? "?", sent: b.dispatched })).join(" ")) : null)));
   whisper(count(data.changes.length, "1 candle changes.", "{n} candles change."));
 }

@@ -3,7 +3,7 @@ import { button, el, fill } from "./elements.js";
 import { t } from "./words.js";
 import { amountsOf } from "./amounts.js";
 import { drawFields, fieldName, fieldsOf } from "./form.js";
-import { fieldId } from "./problems.js";
+import { goToField } from "./problems.js";
 import { state, touched } from "./state.js";
 
 export function drawDetails(place) {
@@ -18,7 +18,6 @@ export function drawDetails(place) {
   };
   const fields = fieldsOf(declared.declares);
   // A declaration is longer than the screen: the list beside it leads to each field.
-  const jump = (key) => { const target = document.getElementById(fieldId(key)) ?? document.getElementById(`e-${key}`).closest("details, fieldset"); if (target.tagName === "DETAILS") target.open = true; (target.querySelector("summary, input, select, textarea") ?? target).focus(); target.scrollIntoView({ block: "center" }); };
   fill(place, el("div", { class: "declaration" }, el("form", { class: "form", "aria-label": t("Details"), onsubmit: (e) => e.preventDefault() }, el("p", { class: "soft" }, t("What you change is kept at once and can be taken back.")), drawFields(fields, form)),
-    el("aside", { class: "contents", "aria-label": t("Contents") }, el("ul", { class: "plain" }, fields.map((f) => el("li", {}, button(fieldName(f.key), () => jump(f.key), { class: "link" })))))));
+    el("aside", { class: "contents", "aria-label": t("Contents") }, el("ul", { class: "plain" }, fields.map((f) => el("li", {}, button(fieldName(f.key), () => goToField(f.key), { class: "link" })))))));
 }

@@ -1,9 +1,11 @@
 // A form for a declaration of any kind, made of what its reader takes.
 import { button, el, fill } from "./elements.js";
 import { decimal } from "./amounts.js";
+import { attachable } from "./attach.js";
 import { shapes, supplies } from "./folder.js";
 import { fieldId, messagePlace } from "./problems.js";
 import { at, put } from "./values.js";
+import { said } from "./told.js";
 import { placeName, t } from "./words.js";
 
 const units = [["GramsPerMl", "g/ml"], ["Milligrams", "mg"], ["MgPerKg", "mg/kg"], ["MgPerLitre", "mg/l"], ["Celsius", "°C"], ["Percent", "%"], ["Grams", "g"], ["Hours", "h"], ["Minutes", "min"], ["Ppm", "ppm"], ["Mm", "mm"], ["Ml", "ml"]];
@@ -19,7 +21,7 @@ export function fieldName(key) {
 /**
  * Draws fields of a form.
  * @param fields what they are, as the program tells
- * @param form { values, changed } – the whole declaration, and whom to tell of each change
+ * @param form { values, changed, of } – the whole declaration, whom to tell of each change, and which it is where files may be put beside it
  * @param path where in the values they stand
  */
 export const drawFields = (fields, form, path = []) => fields.map((f) => drawField(f, form, [...path, f.key]));
@@ -30,10 +32,21 @@ const spoken = (path) => path.join(".");
 function drawField(field, form, path) {
   if (field.kind === "group" || field.kind === "groups" || field.kind === "map") return drawInside(field, form, path);
   const id = fieldId(spoken(path));
-  const about = field.about && !field.names && field.about.replace(/\.$/, "") !== fieldName(field.key) ? el("p", { class: "about", id: `a-${spoken(path)}` }, field.about) : null;
+  const about = field.about && !field.names && field.about.replace(/\.$/, "") !== fieldName(field.key) ? el("p", { class: "about", id: `a-${spoken(path)}` }, said(field.about)) : null;
   return el("div", { class: `field ${field.kind}` },
     el("label", { for: id }, fieldName(field.key), field.needed ? null : el("span", { class: "soft" }, ` ${t("(may be left out)")}`)),
-    control(field, form, path, { id, "aria-describedby": about?.id ?? null }), about, messagePlace(spoken(path)));
+    withFiles(control(field, form, path, { id, "aria-describedby": about?.id ?? null }), field, form, path), about, messagePlace(spoken(path)));
+}
+
+/** The control, and where files are chosen when it names some. */
+function withFiles(control, field, form, path) {
+  if (!field.endings.length || !form.of) return control;
+  return attachable(control, field.endings, form.of, (names) => {
+    const several = field.kind === "texts";
+    const value = several ? [...at(form.values, path) ?? [], ...names] : names[0];
+    control.value = several ? value.join("\n") : value;
+    take(form, path, value);
+  });
 }
 
 function take(form, path, value) {
@@ -109,7 +122,7 @@ function drawInside(field, form, path) {
   const value = at(form.values, path);
   const draw = () => fill(inside, field.kind === "group" ? drawFields(field.fields, form, path) : field.kind === "groups" ? drawGroups(field, form, path, draw) : drawMap(field, form, path, draw));
   draw();
-  const about = field.about ? el("p", { class: "about" }, field.about) : null;
+  const about = field.about ? el("p", { class: "about" }, said(field.about)) : null;
   const body = [about, messagePlace(spoken(path)), inside];
   if (field.needed) return el("fieldset", {}, el("legend", {}, fieldName(field.key)), body);
   return el("details", { class: "group", open: value !== undefined && Object.keys(value ?? {}).length > 0 && path.length < 2 },

@@ -3,6 +3,7 @@ import { ask, askJson } from "./ask.js";
 import { button, download, el, fill, picture, say } from "./elements.js";
 import { shapes } from "./folder.js";
 import { figure } from "./elements.js";
+import { said } from "./told.js";
 import { t } from "./words.js";
 import { printPages } from "./print.js";
 import { state, wish, touched } from "./state.js";
@@ -29,12 +30,12 @@ export function drawPreview(preview) {
   const pages = (kept ?? preview).pages;
   const stopped = state.desk.assessments.some((a) => a.findings.some((f) => f.stopsSale));
   place.className = trueSize ? "paper true" : "paper";
-  fill(place, pages.map((p, i) => picture(p, t("Label, page {n} of {all}", { n: i + 1, all: pages.length }), trueSize)), preview.whyNot && !kept ? el("p", { class: "stop none" }, preview.whyNot) : null,
+  fill(place, pages.map((p, i) => picture(p, t("Label, page {n} of {all}", { n: i + 1, all: pages.length }), trueSize)), preview.whyNot && !kept ? el("p", { class: "stop none" }, said(preview.whyNot)) : null,
     stopped && pages.length ? el("p", { class: "band" }, t("Not for sale")) : null);
   const page = pages[0];
   const shown = place.querySelector("img");
   document.getElementById("label-size").textContent = page ? `${figure(page.widthMm, 3)} × ${figure(page.heightMm, 3)} mm${trueSize || !shown?.clientWidth ? "" : `, ${t("shown {n} times as large", { n: figure(shown.clientWidth / (page.widthMm * 96 / 25.4), 2) })}`}` : "";
-  fill(document.getElementById("warnings"), preview.warnings.length ? el("details", {}, el("summary", {}, t("Mind before handing it out")), el("ul", { class: "plain" }, preview.warnings.map((w) => el("li", {}, w)))) : null);
+  fill(document.getElementById("warnings"), preview.warnings.length ? el("details", {}, el("summary", {}, t("Mind before handing it out")), el("ul", { class: "plain" }, preview.warnings.map((w) => el("li", {}, said(w))))) : null);
   document.getElementById("print").disabled = !preview.pages.length;
 }
 
@@ -61,7 +62,7 @@ async function drawDesigns() {
     const take = (name) => { if (name) put(state.declared.values, ["design", "name"], name); else delete state.declared.values.design; touched(); drawDesigns(); };
     fill(place, el("h3", {}, t("Designs, drawn with this candle")), el("div", { class: "gallery" },
       button([t("As the brand says")], () => take(null), { class: "design", "aria-pressed": String(!now) }),
-      answer.designs.map((d) => el("button", { type: "button", class: "design", "aria-pressed": String(d.name === now), title: shapes.designs.find((s) => s.name === d.name)?.about, onclick: () => take(d.name) }, d.page ? picture(d.page, "") : null, el("span", {}, d.name)))),
+      answer.designs.map((d) => el("button", { type: "button", class: "design", "aria-pressed": String(d.name === now), title: shapes.designs.find((s) => s.name === d.name)?.about && said(shapes.designs.find((s) => s.name === d.name).about), onclick: () => take(d.name) }, d.page ? picture(d.page, "") : null, el("span", {}, d.name)))),
     el("p", {}, el("a", { href: `#/candle/${encodeURIComponent(state.declared.id)}/details` }, t("Shape, size and words of the label"))));
     place.querySelector("button")?.focus();
   } catch (error) {

@@ -2,6 +2,7 @@
 import { askJson } from "./ask.js";
 import { button, el, fill, list, main, picture, say, way } from "./elements.js";
 import { nameOf, readFolder, supplies } from "./folder.js";
+import { said } from "./told.js";
 import { t } from "./words.js";
 import { blankLabel } from "./begin.js";
 import { Declared } from "./declared.js";
@@ -134,7 +135,7 @@ async function grow() {
   }
   if (mine !== asked || !place.isConnected) return desk;
   const stops = (desk?.assessments ?? []).flatMap((a) => a.findings.filter((f) => f.stopsSale));
-  if (stops.length) document.getElementById("so-far").append(el("p", { class: "stop" }, t("Not to be sold like this yet:")), list([...new Set(stops.map((f) => firstSentence(f.what)))], "plain"));
+  if (stops.length) document.getElementById("so-far").append(el("p", { class: "stop" }, t("Not to be sold like this yet:")), list([...new Set(stops.map((f) => firstSentence(said(f.what))))], "plain"));
   fill(place, desk?.preview.pages.length ? picture(desk.preview.pages[0], t("The label so far")) : blankLabel(candle.name));
   return desk;
 }

@@ -2,6 +2,7 @@
 import { askJson } from "./ask.js";
 import { button, el, fill, figure, main, say } from "./elements.js";
 import { kept, nameOf, shapes, showAgain, supplies } from "./folder.js";
+import { said } from "./told.js";
 import { day, placeName, t, today } from "./words.js";
 import { decimal, number } from "./amounts.js";
 import { copy, putAway } from "./files.js";
@@ -53,7 +54,7 @@ export async function showNotebook() {
       cell.textContent = share ? `${figure(share.percent, 2)} %` : "";
     }
     if (!note) { fill(place); return; }
-    if (note.problems.length) { fill(place, el("p", { class: "question" }, note.problems.join(" "))); return; }
+    if (note.problems.length) { fill(place, el("p", { class: "question" }, note.problems.map(said).join(" "))); return; }
     const stops = note.verdicts.flatMap((v) => v.stops);
     fill(place, el("p", {}, el("strong", {}, stops.length ? t("Must not be sold at {n} %.", { n: setting.load }) : note.verdicts.some((v) => v.signalWord || v.classes.length) ? t("Warning label at {n} %.", { n: setting.load }) : t("No warning at {n} %.", { n: setting.load }))),
       el("p", { class: "soft" }, note.freeUpTo ? t("No warning up to {n} %.", { n: figure(note.freeUpTo, 3) }) : t("No load is known that needs no warning.")), stops.length ? el("p", { class: "stop" }, stops[0]) : null);

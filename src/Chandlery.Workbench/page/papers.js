@@ -1,9 +1,11 @@
 // All papers of the candle on the desk.
 import { ask, askJson } from "./ask.js";
 import { button, download, el, fill, list, picture, say } from "./elements.js";
+import { said } from "./told.js";
 import { t } from "./words.js";
 import { printPages } from "./print.js";
 import { state, wish } from "./state.js";
+import { stockChoices } from "./stocks.js";
 
 const paperNow = () => state.desk.papers.find((p) => p.id === state.paper.kind) ?? state.desk.papers[0];
 let shown = [];
@@ -24,6 +26,7 @@ export async function drawPapers(place) {
       el("h2", {}, t("Take it along")),
       el("div", { class: "row", role: "group", "aria-label": t("Downloads") }, button(t("Print"), () => printPages(shown), { class: "main", id: "print" }), ["pdf", "png", "svg"].map((f) => button(f.toUpperCase(), () => take(f)))),
       el("div", { class: "row" }, button(t("All papers in one file"), () => take("zip")), button("YAML", () => take("yaml")), button("JSON", () => take("json"))),
+      stockChoices(showPages),
       el("h2", {}, t("Register")),
       el("p", { class: "soft" }, t("Entered is what is kept in the files: which candle got which label, on whose word.")),
       el("div", { class: "field" }, el("label", { for: "by" }, t("Issued by")), el("input", { id: "by", autocomplete: "name" })), button(t("Enter the label in the register"), enter)),
@@ -54,13 +57,19 @@ async function drawPreview() {
   try {
     const answer = await askJson("/api/preview", wish());
     if (mine !== previews || !preview.isConnected) return;
-    shown = answer.pages;
-    fill(preview, answer.whyNot ? el("p", { class: "stop none" }, answer.whyNot) : null, shown.map((p, i) => picture(p, t("{paper}, page {n} of {all}", { paper: paperNow().title, n: i + 1, all: shown.length }))));
-    fill(document.getElementById("warnings"), answer.warnings.length ? el("section", { "aria-label": t("Mind before handing it out") }, el("h2", {}, t("Mind before handing it out")), list(answer.warnings, "plain")) : null);
-    document.getElementById("print").disabled = !shown.length;
+    showPages(answer);
   } catch (error) {
     if (mine === previews) fill(preview, el("p", { class: "stop none" }, error.message));
   }
+}
+
+/** Shows pages, why there are none, and what to mind. */
+function showPages(answer) {
+  previews++;
+  shown = answer.pages;
+  fill(document.getElementById("preview"), answer.whyNot ? el("p", { class: "stop none" }, said(answer.whyNot)) : null, shown.map((p, i) => picture(p, t("{paper}, page {n} of {all}", { paper: t(paperNow().title), n: i + 1, all: shown.length }))));
+  fill(document.getElementById("warnings"), answer.warnings.length ? el("section", { "aria-label": t("Mind before handing it out") }, el("h2", {}, t("Mind before handing it out")), list(answer.warnings.map(said), "plain")) : null);
+  document.getElementById("print").disabled = !shown.length;
 }
 
 async function take(format) {

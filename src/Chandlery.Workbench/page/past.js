@@ -2,6 +2,7 @@
 import { ask, askJson } from "./ask.js";
 import { button, el, fill, say } from "./elements.js";
 import { kept, showAgain } from "./folder.js";
+import { said } from "./told.js";
 import { moment, t } from "./words.js";
 
 export async function drawPast(place, declares, id) {
@@ -18,6 +19,6 @@ export async function drawPast(place, declares, id) {
     }
   };
   fill(place, el("section", { class: "past", "aria-label": t("History") }, el("p", { class: "lead" }, history.texts.length ? t("Every change made on this page, the latest first.") : t("Nothing was changed on this page yet.")),
-    el("ol", { class: "rows" }, history.texts.map((k, i) => el("li", {}, el("span", { class: "soft when" }, moment(k.at)), el("span", {}, k.what),
+    el("ol", { class: "rows" }, history.texts.map((k, i) => el("li", {}, el("span", { class: "soft when" }, moment(k.at)), el("span", {}, said(k.what)),
       k.hash ? el("span", { class: "row" }, button(t("Look"), () => show(k.hash).catch((e) => say(e.message))), i > 0 ? button(t("Put back as it was"), () => back(k.hash)) : null) : el("span", { class: "soft" }, t("put away"))))), text));
 }

@@ -1,5 +1,6 @@
 // What is wrong: a summary on top with links, and a message beside each field.
 import { el, fill, reveal } from "./elements.js";
+import { said } from "./told.js";
 import { count } from "./words.js";
 
 export const fieldId = (path) => `f-${path}`;
@@ -24,6 +25,9 @@ function goTo(place) {
   reveal(input);
 }
 
+/** Goes to a field, or to the first control of a group, by its path. */
+export const goToField = (path) => goTo(nearest(path));
+
 const nameOf = (place) => {
   const input = inputOf(place);
   return input?.getAttribute("aria-label") ?? input?.labels?.[0]?.textContent ?? place.closest("fieldset, [role=group]")?.querySelector("legend, .what")?.textContent ?? place.id.slice(2);
@@ -34,7 +38,7 @@ export function drawProblems(problems, summary) {
   const beside = new Map();
   for (const problem of problems) {
     const place = problem.field ? nearest(problem.field) : null;
-    if (place) beside.set(place, [...beside.get(place) ?? [], problem.text]);
+    if (place) beside.set(place, [...beside.get(place) ?? [], said(problem.text)]);
     problem.place = place;
   }
   for (const message of document.querySelectorAll(".wrong[id^='e-']")) {
@@ -48,7 +52,7 @@ export function drawProblems(problems, summary) {
   fill(summary, problems.length ? el("section", { class: "problems", "aria-labelledby": "problems-title" },
     el("h2", { id: "problems-title" }, count(problems.length, "1 problem", "{n} problems")),
     el("ul", {}, problems.map((p) => el("li", {}, p.place
-      ? [el("a", { href: `#${p.place.id}`, onclick: (e) => { e.preventDefault(); goTo(p.place); } }, nameOf(p.place)), document.createTextNode(`: ${p.text}`)]
-      : p.text)))) : null);
+      ? [el("a", { href: `#${p.place.id}`, onclick: (e) => { e.preventDefault(); goTo(p.place); } }, nameOf(p.place)), document.createTextNode(`: ${said(p.text)}`)]
+      : said(p.text))))) : null);
   return problems.length;
 }

@@ -2,6 +2,7 @@
 import { askJson } from "./ask.js";
 import { button, drawn, el, fill, list, main, picture, say, reveal, way } from "./elements.js";
 import { kept, readFolder } from "./folder.js";
+import { said } from "./told.js";
 import { count, t, today } from "./words.js";
 import { Declared } from "./declared.js";
 import { drawFields, fieldsOf } from "./form.js";
@@ -80,7 +81,7 @@ export async function showSheet(id) {
     const value = valueAt(d.field);
     const correct = () => { document.getElementById("values").open = true; reveal(document.getElementById(fieldId(d.field ?? d.needs ?? "")) ?? document.querySelector("#values summary")); };
     return el("li", { class: "doubt", id: `doubt-${i}` }, button(String(i + 1), () => d.field && choose(d.field, true), { class: "number", "aria-label": t("Show doubt {n} on the page", { n: i + 1 }) }),
-      el("div", {}, value !== undefined ? el("p", {}, el("strong", {}, value)) : null, el("p", {}, d.what),
+      el("div", {}, value !== undefined ? el("p", {}, el("strong", {}, value)) : null, el("p", {}, said(d.what)),
         el("div", { class: "row" }, button(value !== undefined ? t("It is right as read") : t("I have looked; it stays so"), () => send([d.what], declared.edits())), button(t("Correct it"), correct), declared.edits() ? button(t("Corrected"), () => send([d.what], declared.edits())) : null)));
   }
 

@@ -1,6 +1,7 @@
 // Oils, waxes, vessels and all else that candles are made of, and the maker.
 import { button, el, fill, main, say } from "./elements.js";
 import { folder, showAgain, supplies } from "./folder.js";
+import { said } from "./told.js";
 import { count, t } from "./words.js";
 import { putAway } from "./files.js";
 import { dropPlace } from "./drop.js";
@@ -18,5 +19,5 @@ export function showSupplies() {
       groups.map(([kind, title]) => el("section", { "aria-labelledby": `kind-${kind}` }, el("div", { class: "lead-row" }, el("h2", { id: `kind-${kind}` }, t(title)), el("a", { href: `#/declaration/${kind}`, "aria-label": `${t("Add")}: ${t(title)}` }, t("Add"))),
         el("ul", { class: "rows" }, supplies(kind).map((s) => el("li", {}, el("a", { href: s.asks ? `#/sheet/${encodeURIComponent(s.id)}` : `#/declaration/${kind}/${encodeURIComponent(s.id)}` }, s.name), el("span", { class: "soft" }, s.detail), s.asks ? el("strong", { class: "question" }, t("to be signed")) : null,
           button(t("Put away"), () => put(kind, s), { "aria-label": t("Put {name} away", { name: s.name }) }))))))),
-    folder.problems.length ? el("section", { class: "problems" }, el("h2", {}, t("Files with problems")), el("ul", {}, folder.problems.map((p) => el("li", {}, p)))) : null);
+    folder.problems.length ? el("section", { class: "problems" }, el("h2", {}, t("Files with problems")), el("ul", {}, folder.problems.map((p) => el("li", {}, said(p))))) : null);
 }

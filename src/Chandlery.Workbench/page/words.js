@@ -1,8 +1,10 @@
-// The page's own words. The English sentence is the key; a language's file tells it in that language. What rules and law say comes from
-// the program and stays in the language of its source.
+// The page's own words. The English sentence is the key; a language's file tells it in that language. What rules and law say is
+// told in told.js.
 import { askJson } from "./ask.js";
+import { teach } from "./told.js";
 
 let words = {};
+let statements = {};
 
 /** How people of the page's language write figures, days and names where they live. */
 let locale = "en";
@@ -11,6 +13,9 @@ export const languages = new Map();
 /** The sentence in the language of the page, with its figures and names filled in. */
 export const t = (sentence, parts = {}) => (words[sentence] ?? sentence).replace(/\{(\w+)\}/g, (whole, key) => key in parts ? String(parts[key]) : whole);
 
+/** What the law says of a class by its statement's code, in the language of the page; null where it has no text. */
+export const statementOf = (code) => statements[code] ?? null;
+
 /** One of two sentences, by a number; {n} stands for it. */
 export const count = (n, one, more) => t(n === 1 ? one : more, { n });
 
@@ -18,9 +23,11 @@ export async function learn() {
   const wanted = localStorage.getItem("language") ?? navigator.language.slice(0, 2);
   const answer = await askJson(`/api/words?language=${encodeURIComponent(wanted)}`);
   words = answer.words;
+  statements = answer.statements;
   for (const [code, name] of Object.entries(answer.languages)) languages.set(code, name);
   document.documentElement.lang = answer.language;
   locale = navigator.languages.find((l) => l === answer.language || l.startsWith(`${answer.language}-`)) ?? answer.language;
+  teach(answer.told, answer.nouns, answer.language);
 }
 
 export function choose(code) {
@@ -29,6 +36,9 @@ export function choose(code) {
 }
 
 const named = (type, code) => { try { return new Intl.DisplayNames(locale, { type }).of(code); } catch { return undefined; } };
+
+/** A sentence that goes on after a colon: a small letter, but for German, which begins anew. */
+export const afterColon = (sentence) => document.documentElement.lang === "de" ? sentence : sentence.replace(/^./, (c) => c.toLowerCase());
 
 /** Name of a place of sale; places that are no country have names of the program's. */
 export const placeName = (code, own) => code === "NI" || code === "XI" ? own ?? "Northern Ireland" : named("region", code) ?? own ?? code;

@@ -100,7 +100,9 @@ public sealed record CandleTests(
         int samples = valid.Sum(v => v.Test.Samples.Count);
         if (samples < rules.FewestSamples)
         {
-            yield return $"{samples} sample{(samples == 1 ? " was" : "s were")} burnt; {rules.FewestSamples} are wanted.";
+            yield return samples == 1
+                ? $"1 sample was burnt; {rules.FewestSamples} are wanted."
+                : $"{samples} samples were burnt; {rules.FewestSamples} are wanted.";
         }
     }
 
