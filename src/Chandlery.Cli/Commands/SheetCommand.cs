@@ -5,7 +5,6 @@ using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
-using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Papers.LabelSheets;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
@@ -158,9 +157,7 @@ internal static class SheetCommand
         var reasons = new List<string>();
         foreach (Assessment a in assessments)
         {
-            Assessment onStock = a with { Candle = a.Candle with { Label = stock.Label } };
-            var request = session.Request(onStock, a.Languages[0], printer.Shop, new PaperSettings());
-            switch (new LabelPaper().Make(request))
+            switch (StockLabel.Make(session.Request(a, a.Languages[0], printer.Shop, new PaperSettings()), stock))
             {
                 case MadePaper label:
                     labels.Add((a.Id, label.Document.Pages));

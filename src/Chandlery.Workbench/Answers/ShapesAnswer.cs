@@ -6,8 +6,10 @@ namespace Chandlery.Workbench.Answers;
 /// <param name="Forms">The fields of each kind of declaration.</param>
 /// <param name="Places">Places of sale.</param>
 /// <param name="Designs">Designs of fronts.</param>
+/// <param name="Stocks">Sheets and rolls of labels.</param>
 internal sealed record ShapesAnswer(
     IReadOnlyDictionary<string, IReadOnlyList<FormField>> Forms,
     IReadOnlyList<PlaceOffer> Places,
-    IReadOnlyList<DesignOffer> Designs
+    IReadOnlyList<DesignOffer> Designs,
+    IReadOnlyList<StockOffer> Stocks
 );

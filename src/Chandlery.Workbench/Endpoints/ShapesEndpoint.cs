@@ -1,4 +1,5 @@
 using Chandlery.Workbench.Answers;
+using Chandlery.Workbench.Desks;
 using Chandlery.Workbench.Forms;
 
 namespace Chandlery.Workbench.Endpoints;
@@ -14,7 +15,8 @@ internal static class ShapesEndpoint
                     new ShapesAnswer(
                         FormShapes.All,
                         [.. rooms.Current.Lawbook.Places.Select(p => new PlaceOffer(p.Code.Text, p.Name))],
-                        [.. rooms.Current.Shop.Designs.Names.Select(n => new DesignOffer(n, rooms.Current.Shop.Designs.About(n)))]
+                        [.. rooms.Current.Shop.Designs.Names.Select(n => new DesignOffer(n, rooms.Current.Shop.Designs.About(n)))],
+                        [.. LabelStocks.Of(rooms.Current).Select(s => new StockOffer(s.Id, s.Name, s.Sheet?.Count))]
                     ),
                     PageJson.Default.ShapesAnswer
                 )

@@ -19,6 +19,9 @@ public sealed record FormField(string Key, string About, string Kind, bool Neede
     /// <summary>Kind of declaration that it names; null for none.</summary>
     public string? Names { get; init; }
 
+    /// <summary>What the files that it names end with; empty when it names none.</summary>
+    public IReadOnlyList<string> Endings { get; init; } = [];
+
     /// <summary>True for a count.</summary>
     public bool IsWhole { get; init; }
 }

@@ -7,6 +7,7 @@ import { drawBench } from "./bench.js";
 import { drawBlend, showAmounts } from "./blend.js";
 import { Declared, merged } from "./declared.js";
 import { drawDetails } from "./details.js";
+import { drawDuties } from "./duties.js";
 import { drawFollows, drawVerdict } from "./follows.js";
 import { drawLabel, drawPreview } from "./label.js";
 import { drawLoadLine } from "./loadline.js";
@@ -15,7 +16,7 @@ import { drawPast } from "./past.js";
 import { drawProblems } from "./problems.js";
 import { state, whenTouched, wish } from "./state.js";
 
-const tabs = { candle: ["Candle", "batch", "candle"], details: ["Details", "batch", "candle"], papers: ["Papers", "batch", "candle"], pour: ["Pour a batch", "candle"], past: ["History", "batch", "candle"] }; // told by t()
+const tabs = { candle: ["Candle", "batch", "candle"], details: ["Details", "batch", "candle"], papers: ["Papers", "batch", "candle"], duties: ["Duties", "batch", "candle"], pour: ["Pour a batch", "candle"], past: ["History", "batch", "candle"] }; // told by t()
 let tab = "candle";
 
 export async function showCandle(id, wanted) {
@@ -78,6 +79,7 @@ async function show(wanted) {
     drawLabel();
   } else if (tab === "details") drawDetails(place);
   else if (tab === "papers") await drawPapers(place);
+  else if (tab === "duties") await drawDuties(place);
   else if (tab === "pour") await drawBench(place);
   else await drawPast(place, declared.declares, declared.id);
   drawAll();

@@ -57,7 +57,7 @@ export async function showDeclaration(kind, id) {
       el("div", { class: "path" }, way(t("Way"), "#/supplies", t("Supplies"), el("h1", { id: "title", tabindex: "-1" }, nameNow()))),
       el("div", { id: "conflict" }), el("div", { id: "summary" }),
       el("div", { class: "declaration" },
-        el("form", { class: "form", novalidate: true, onsubmit: isNew ? keepNew : (e) => e.preventDefault() }, drawFields(fieldsOf(kind, ["draft"]), { values: declared.values, changed: () => check().catch((e) => say(e.message)) }), isNew ? el("div", { class: "row" }, el("button", { class: "main", id: "keep" }, t("Keep"))) : null),
+        el("form", { class: "form", novalidate: true, onsubmit: isNew ? keepNew : (e) => e.preventDefault() }, drawFields(fieldsOf(kind, ["draft"]), { values: declared.values, changed: () => check().catch((e) => say(e.message)), of: { declares: kind, id } }), isNew ? el("div", { class: "row" }, el("button", { class: "main", id: "keep" }, t("Keep"))) : null),
         isNew ? null : el("aside", { "aria-label": t("About it") },
           answer.usedBy.length ? el("p", {}, t("Used by {names}.", { names: answer.usedBy.join(", ") })) : null,
           declared.values.draft ? el("p", {}, el("a", { href: `#/sheet/${encodeURIComponent(id)}` }, t("Compare it with its supplier's PDF"))) : null,

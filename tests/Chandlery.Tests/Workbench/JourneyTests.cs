@@ -232,6 +232,85 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
     }
 
     [Fact]
+    public async Task What_is_due_is_told_open_first_and_leads_to_where_it_is_done()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/fig-tin/duties");
+        await Assertions.Expect(visit.Page.Locator(".duties .sentence")).ToContainTextAsync("open");
+        await Assertions.Expect(visit.Page.Locator(".duties h2").First).ToHaveTextAsync("Open");
+        ILocator tests = visit.Page.Locator(".duty").Filter(new() { HasText = "Tests of the candle as it is sold" });
+        await Assertions.Expect(tests).ToContainTextAsync("Test it again: the candle has");
+        await tests.GetByRole(AriaRole.Link).ClickAsync();
+        await Asks(visit, "New burn test");
+        Assert.Empty(visit.Trouble);
+    }
+
+    [Fact]
+    public async Task Labels_are_laid_on_a_sheet_from_the_first_free_one_on()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/fig-tin/papers");
+        await Open(visit, "Labels on a sheet or roll");
+        await visit.Page.GetByLabel("Labels to print on").SelectOptionAsync("a4-2x4");
+        await visit.Page.GetByLabel("First free label of the sheet").FillAsync("7");
+        await visit.Page.GetByLabel("How many labels").FillAsync("4");
+        await visit.Button("Show").ClickAsync();
+        // Two stand on the sheet that was begun, two on a new one.
+        await Assertions.Expect(visit.Page.Locator("#preview img")).ToHaveCountAsync(2);
+        IDownload file = await visit.Page.RunAndWaitForDownloadAsync(() => visit.Button("Sheet as PDF").ClickAsync());
+        Assert.StartsWith(
+            "%PDF-",
+            System.Text.Encoding.Latin1.GetString(await File.ReadAllBytesAsync(await file.PathAsync())),
+            StringComparison.Ordinal
+        );
+        await visit.Page.GetByLabel("First free label of the sheet").FillAsync("9");
+        await visit.Button("Show").ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#preview")).ToContainTextAsync("The first free label lies between 1 and 8.");
+        await visit.Page.GetByLabel("Labels to print on").SelectOptionAsync("roll-300-52x74");
+        IDownload dots = await visit.Page.RunAndWaitForDownloadAsync(() => visit.Button("Label as dots (PNG)").ClickAsync());
+        Assert.StartsWith(
+            "\u0089PNG",
+            System.Text.Encoding.Latin1.GetString(await File.ReadAllBytesAsync(await dots.PathAsync())),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task A_logo_is_chosen_and_lies_beside_the_brand_and_nothing_is_overwritten()
+    {
+        await using Visit visit = await browser.Open();
+        await File.WriteAllTextAsync(Path.Combine(visit.Folder, "Our-logo.svg"), "somebody's own");
+        await visit.Go("#/declaration/brand/brand");
+        const string Logo = """<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M0 0h10v10z" fill="#14394A"/></svg>""";
+        await visit
+            .Page.Locator(".attach input[type=file][accept='.svg,.png']")
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "Our logo.svg",
+                    MimeType = "image/svg+xml",
+                    Buffer = System.Text.Encoding.UTF8.GetBytes(Logo),
+                }
+            );
+        await Assertions.Expect(visit.Page.Locator("[id='f-logo']")).ToHaveValueAsync("Our-logo-2.svg");
+        await visit.Kept();
+        Assert.Contains("logo: Our-logo-2.svg", visit.Read("brand.yaml"), StringComparison.Ordinal);
+        Assert.Equal("somebody's own", visit.Read("Our-logo.svg"));
+        Assert.Equal(Logo, visit.Read("Our-logo-2.svg"));
+        await visit
+            .Page.Locator(".attach input[type=file][accept='.svg,.png']")
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "../../away.exe",
+                    MimeType = "image/svg+xml",
+                    Buffer = [1],
+                }
+            );
+        await visit.Says("The file's name must end in .svg, .png, .ttf, .otf.");
+    }
+
+    [Fact]
     public async Task A_design_is_taken_by_its_picture()
     {
         await using Visit visit = await browser.Open();

@@ -182,6 +182,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         "#/candle/hb-2611",
         "#/candle/harbour-bowl/details",
         "#/candle/harbour-bowl/papers",
+        "#/candle/harbour-bowl/duties",
         "#/candle/harbour-bowl/pour",
         "#/candle/harbour-bowl/past",
         "#/notebook",
@@ -202,7 +203,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
     [MemberData(nameof(AllViews))]
     public async Task A_phone_shows_everything_without_scrolling_sideways(string hash)
     {
-        await using Visit visit = await browser.Open(390, 844);
+        await using Visit visit = await browser.Open(360, 780);
         await visit.Go(hash);
         await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
@@ -249,6 +250,49 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await Assertions.Expect(visit.Page.Locator("#problems-title")).ToHaveTextAsync("2 problems");
         await FindNothing(visit);
         await visit.Picture($"refused-{width}");
+    }
+
+    // A window of 1440 by 900 at 200 %: half as wide and half as high in its own measure.
+    [Theory]
+    [MemberData(nameof(SomeViews))]
+    [Outside("WCAG 2.2, 1.4.4 and 1.4.10: text at 200 % without loss, and without scrolling in two directions")]
+    public async Task AtTwiceTheSizeNothingIsLostAndNothingScrollsSideways(string hash)
+    {
+        await using Visit visit = await browser.Open(720, 450);
+        await visit.Go(hash);
+        await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
+        string[] cut = await visit.Page.EvaluateAsync<string[]>(
+            """
+            [...document.querySelectorAll("button, a, label, h1, h2, h3, p, summary, th, td")]
+              .filter((e) => e.checkVisibility() && !e.closest(".scroll, .unseen, .kinds") && (e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).overflowX !== "visible"))
+              .map((e) => e.textContent)
+            """
+        );
+        Assert.Empty(cut);
+    }
+
+    [Theory]
+    [InlineData("#/candle/harbour-bowl")]
+    [InlineData("#/candle/storm-jar")]
+    [Outside("CSS Color Adjustment Module Level 1, 3.1 (forced-colors), and WCAG 2.2, 1.4.11: graphics that carry meaning stay visible")]
+    public async Task WithForcedColoursWhatIsDrawnStaysVisible(string hash)
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Page.EmulateMediaAsync(new() { ForcedColors = ForcedColors.Active });
+        await visit.Go(hash);
+        await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        string[] lost = await visit.Page.EvaluateAsync<string[]>(
+            """
+            (() => {
+              const ground = getComputedStyle(document.body).backgroundColor;
+              const shown = (e) => { const s = getComputedStyle(e); return (s.fill !== "none" && s.fill !== ground && s.fill !== "rgba(0, 0, 0, 0)") || (s.stroke !== "none" && s.stroke !== ground); };
+              return [...document.querySelectorAll(".limits svg *, svg.line .wall, svg.line .handle, svg.wicks *, .verdict svg path")].filter((e) => !shown(e)).map((e) => e.outerHTML.slice(0, 120));
+            })()
+            """
+        );
+        await visit.Picture("forced-" + hash.Replace("#/candle/", "", StringComparison.Ordinal));
+        Assert.Empty(lost);
     }
 
     private static async Task FindNothing(Visit visit)

@@ -17,14 +17,14 @@ internal static class BrandReader
             Name = fields.OptionalText(BrandShape.Name),
             Monogram = ReadMonogram(fields),
             StrapLine = fields.OptionalText(BrandShape.StrapLine),
-            Logo = ReadFile(fields, BrandShape.Logo, ".svg", ".png"),
+            Logo = ReadFile(fields, BrandShape.Logo),
             LogoPlace = fields.PlaceOf(BrandShape.Logo),
             Paper = ReadTint(fields, BrandShape.Paper),
             Deep = ReadTint(fields, BrandShape.Deep),
             Light = ReadTint(fields, BrandShape.Light),
             Accent = ReadTint(fields, BrandShape.Accent),
             Notes = ReadNotes(fields),
-            NameFont = ReadFile(fields, BrandShape.NameFont, ".ttf", ".otf"),
+            NameFont = ReadFile(fields, BrandShape.NameFont),
             NameFontPlace = fields.PlaceOf(BrandShape.NameFont),
             ShowsShares = fields.OptionalFlag(BrandShape.ShowsShares) ?? false,
             OneInk = fields.OptionalFlag(BrandShape.OneInk) ?? false,
@@ -68,7 +68,7 @@ internal static class BrandReader
     }
 
     // A name without folders: what a brand needs lies beside its declaration, and nothing else on the machine is read.
-    private static string? ReadFile(Fields fields, TextField field, params string[] endings)
+    private static string? ReadFile(Fields fields, TextField field)
     {
         string? name = fields.OptionalText(field);
         if (
@@ -77,13 +77,13 @@ internal static class BrandReader
                 name.Contains('/')
                 || name.Contains('\\')
                 || name.StartsWith('.')
-                || !endings.Contains(Path.GetExtension(name), StringComparer.OrdinalIgnoreCase)
+                || !field.Endings.Contains(Path.GetExtension(name), StringComparer.OrdinalIgnoreCase)
             )
         )
         {
             fields.Problems.Add(
                 fields.PlaceOf(field),
-                $"'{field.Key}' must be the name of a file in the same folder that ends in {string.Join(" or ", endings)}.",
+                $"'{field.Key}' must be the name of a file in the same folder that ends in {string.Join(" or ", field.Endings)}.",
                 $"Put the file beside this one and write its name, such as {field.Example}."
             );
             return null;

@@ -82,7 +82,7 @@ internal static class TestShape
         new Shape("burnLimits", "Own limits for burn tests.", [FlameLimit, HeatLimit, SootLimit, Slope])
     );
 
-    public static readonly TextsField Photographs = new("photographs", "Names of photographs.");
+    public static readonly TextsField Photographs = new("photographs", "Names of photographs.") { Endings = [".jpg", ".jpeg", ".png"] };
 
     public static readonly Shape Test = new(
         "test",
