@@ -95,7 +95,8 @@ public sealed record Assessment
 
     /// <summary>Why a paper is not made under this edition; null where it is.</summary>
     /// <param name="paper">Its short name.</param>
-    public Refusal? RefusalOf(string paper) => Edition.Refuses.FirstOrDefault(r => r.Papers.Contains(paper) && r.Holds(Classification));
+    public Refusal? RefusalOf(string paper) =>
+        Edition.Refuses.FirstOrDefault(r => r.Papers.Contains(paper) && r.Holds(Classification.Classes.Select(c => c.Category)));
 
     /// <summary>True when something stops the sale.</summary>
     public bool StopsSale => Findings.Any(f => f.Gravity == Gravity.Stop);

@@ -11,7 +11,8 @@ internal static class RefusalFindings
     public static IEnumerable<Finding> Of(Verdict verdict)
     {
         Edition edition = verdict.Law.Edition;
-        foreach (Refusal refusal in edition.Refuses.Where(r => r.Holds(verdict.Classification)))
+        List<HazardCategory> classes = [.. verdict.Classification.Classes.Select(c => c.Category)];
+        foreach (Refusal refusal in edition.Refuses.Where(r => r.Holds(classes)))
         {
             yield return new Finding(
                 refusal.StopsSale ? Gravity.Stop : Gravity.Look,
@@ -22,9 +23,7 @@ internal static class RefusalFindings
 
         // What nobody knows of cannot rule out the classes for which a paper is refused.
         List<string> unknown = [.. verdict.Substances.Where(s => !s.IsKnown).Select(s => s.Name)];
-        foreach (
-            Refusal refusal in edition.Refuses.Where(r => unknown.Count > 0 && r.Hazards.Count > 0 && !r.Holds(verdict.Classification))
-        )
+        foreach (Refusal refusal in edition.Refuses.Where(r => unknown.Count > 0 && r.Hazards.Count > 0 && !r.Holds(classes)))
         {
             yield return new Finding(
                 refusal.StopsSale ? Gravity.Stop : Gravity.Look,

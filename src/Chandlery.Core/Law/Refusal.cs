@@ -1,4 +1,3 @@
-using Chandlery.Core.Classified;
 using Chandlery.Core.Hazards;
 
 namespace Chandlery.Core.Law;
@@ -16,5 +15,5 @@ public sealed record Refusal(IReadOnlyList<string> Papers, IReadOnlyList<HazardC
     public bool StopsSale => Papers.Contains(Label);
 
     /// <summary>Whether it holds for a candle of these classes.</summary>
-    public bool Holds(Classification classification) => Hazards.Count == 0 || classification.Classes.Any(c => Hazards.Contains(c.Category));
+    public bool Holds(IEnumerable<HazardCategory> classes) => Hazards.Count == 0 || classes.Any(Hazards.Contains);
 }

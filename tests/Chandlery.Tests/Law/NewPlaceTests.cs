@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Duties;
@@ -65,9 +66,8 @@ public sealed class NewPlaceTests
     public void A_class_whose_label_is_not_surely_known_refuses_it(string edition, string hazard, double percent, bool refused)
     {
         Edition law = TestLaw.Lawbook.Edition(edition);
-        bool stops = law.Refuses.Any(r =>
-            r.StopsSale && r.Holds(TestLaw.Law(law).Judge(TestLaw.Mixture(TestLaw.Line("a", percent, [hazard]))).Classification)
-        );
+        Verdict verdict = TestLaw.Law(law).Judge(TestLaw.Mixture(TestLaw.Line("a", percent, [hazard])));
+        bool stops = law.Refuses.Any(r => r.StopsSale && r.Holds(verdict.Classification.Classes.Select(c => c.Category)));
         Assert.Equal(refused, stops);
     }
 
@@ -181,6 +181,34 @@ public sealed class NewPlaceTests
     }
 
     [Fact]
+    public void Norway_labels_what_needs_no_statement_and_refuses_the_rest_with_the_reason()
+    {
+        using var folder = new MakersFolder();
+        Catalogue catalogue = folder.Catalogue;
+        var problems = new Problems();
+        IDeclaration tin = catalogue.All.First(d => d.Id == "fig-tin" && d is Candle);
+        Assert.Empty(new Assessor(TestLaw.Lawbook, catalogue, TestLaw.Today).Assess(tin, "NO", problems));
+        Assert.Contains("Norway publishes the statements in an act of its own", problems.Found[0].What, StringComparison.Ordinal);
+
+        string scented = folder.Read("candles/fig-tin.yaml");
+        Assert.Contains("oils:\n  - { oil: fig-leaf, drops: 160 }\n", scented, StringComparison.Ordinal);
+        folder.Write(
+            "candles/plain.yaml",
+            scented.Replace("oils:\n  - { oil: fig-leaf, drops: 160 }\n", "oils: []\n", StringComparison.Ordinal)
+        );
+        Assessment plain = folder.Assess("plain", "NO");
+        string label = TextOf(Assert.IsAssignableFrom<MadePaper>(Make(folder, plain, "label")));
+        Assert.Contains("Lys", label, StringComparison.Ordinal);
+        string card = TextOf(Assert.IsAssignableFrom<MadePaper>(Make(folder, plain, "burn-card")));
+        Assert.Contains("Brenn lyset trygt", card, StringComparison.Ordinal);
+        Assert.IsType<MissingPaper>(Make(folder, plain, "safety-sheet"));
+        Assert.Contains(
+            new DutyFinder(folder.Catalogue, TestLaw.Lawbook).Of(plain),
+            d => d.Duty.Id == "product-register" && d.State == DutyState.ByHand
+        );
+    }
+
+    [Fact]
     public void Only_Norway_has_its_product_register()
     {
         DutyRules rules = TestLaw.Lawbook.Safety.For(TestLaw.Lawbook.Safety.Duties, "NO")!;
@@ -193,7 +221,7 @@ public sealed class NewPlaceTests
     }
 
     [Theory]
-    [InlineData("CA", "relight")]
+    [InlineData("CA", "no-relighting")]
     [InlineData("AU", "wick")]
     [InlineData("NZ", "wick")]
     [InlineData("CH", "notification")]
