@@ -170,7 +170,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Findings =
             [
                 .. KindFindings.Of(subject, verdict),
-                .. RefusalFindings.Of(verdict),
+                .. RefusalFindings.Of(subject.Kind, verdict),
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. roles.Findings,
                 .. AnswerFindings.Of(candle, places, lawbook.Safety, asOf),

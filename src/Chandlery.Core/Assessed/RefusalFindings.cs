@@ -8,7 +8,7 @@ namespace Chandlery.Core.Assessed;
 internal static class RefusalFindings
 {
     /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Of(Verdict verdict)
+    public static IEnumerable<Finding> Of(ProductKind kind, Verdict verdict)
     {
         Edition edition = verdict.Law.Edition;
         List<HazardCategory> classes = [.. verdict.Classification.Classes.Select(c => c.Category)];
@@ -16,7 +16,7 @@ internal static class RefusalFindings
         {
             yield return new Finding(
                 refusal.StopsSale ? Gravity.Stop : Gravity.Look,
-                $"Not made here: {string.Join(", ", refusal.Papers)}. {refusal.Because}",
+                $"Not made here: {string.Join(", ", refusal.Papers)}. {kind.Say(refusal.Because)}",
                 refusal.Clause
             );
         }
@@ -27,14 +27,14 @@ internal static class RefusalFindings
         {
             yield return new Finding(
                 refusal.StopsSale ? Gravity.Stop : Gravity.Look,
-                $"Nothing is known of {string.Join(", ", unknown)}, so it cannot be ruled out here: {refusal.Because}",
+                $"Nothing is known of {string.Join(", ", unknown)}, so it cannot be ruled out here: {kind.Say(refusal.Because)}",
                 refusal.Clause
             );
         }
 
         foreach (string left in edition.IsKnownInPart ? edition.DoesNotCover : [])
         {
-            yield return new Finding(Gravity.Look, $"Not looked at here: {left}.", Citation.None);
+            yield return new Finding(Gravity.Look, $"Not looked at here: {kind.Say(left)}.", Citation.None);
         }
     }
 }
