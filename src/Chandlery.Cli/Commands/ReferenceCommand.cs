@@ -182,6 +182,7 @@ internal static class ReferenceCommand
             );
             Points(page, "From", edition.Sources);
             Points(page, "Leaves to others", edition.DoesNotCover);
+            Points(page, "Papers that are refused", [.. edition.Refuses.Select(Words)]);
             page.Append("\n| hazard group | clause | holds from | confidence | stricter reading taken |\n|---|---|---|---|---|\n");
             foreach (ClassRule rule in edition.Rules)
             {
@@ -262,6 +263,9 @@ internal static class ReferenceCommand
             }
         }
     }
+
+    private static string Words(Refusal refusal) =>
+        $"{string.Join(", ", refusal.Papers)}{(refusal.Hazards.Count == 0 ? "" : $" of {string.Join(", ", refusal.Hazards.Select(h => h.ClassCode).Distinct())}")}: {refusal.Because} ({refusal.Clause})";
 
     private static void Points(StringBuilder page, string head, IReadOnlyList<string> lines)
     {

@@ -48,7 +48,7 @@ internal static class StatementsCommand
             return session.Report(problems.Found);
         }
 
-        if (lawbook.FindLanguage(code) is not { } language)
+        if (lawbook.WithoutTexts.ContainsKey(code) || lawbook.FindLanguage(code) is not { } language)
         {
             session.Complain(WhyNot(lawbook, code));
             return ExitCode.BadInput;

@@ -93,6 +93,11 @@ public sealed record Assessment
     /// <summary>The batch code to print, or null.</summary>
     public string? BatchCode => Batch?.Code ?? Candle.BatchCode;
 
+    /// <summary>Why a paper is not made under this edition; null where it is.</summary>
+    /// <param name="paper">Its short name.</param>
+    public Refusal? RefusalOf(string paper) =>
+        Edition.Refuses.FirstOrDefault(r => r.Papers.Contains(paper) && r.Holds(Classification.Classes.Select(c => c.Category)));
+
     /// <summary>True when something stops the sale.</summary>
     public bool StopsSale => Findings.Any(f => f.Gravity == Gravity.Stop);
 }

@@ -129,16 +129,17 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         );
 
     // A statement is the law's text in that language or nothing: neither another language's nor a wording of our own.
-    private static void NoteLacking(Assessment assessment, Problems problems)
+    private void NoteLacking(Assessment assessment, Problems problems)
     {
         foreach (Language language in assessment.Languages)
         {
             List<string> lacking = [.. StatementText.Lacking(language, assessment.Label).Select(c => c.Text)];
             if (lacking.Count > 0)
             {
+                string why = lawbook.WithoutTexts.GetValueOrDefault(language.Code) is { } because ? $" {because}." : "";
                 problems.Add(
                     assessment.Candle.Place,
-                    $"There is no text in {language.Name} of {string.Join(", ", lacking)}, which the label must print ({assessment.Edition.Label.WordingClause}).",
+                    $"There is no text in {language.Name} of {string.Join(", ", lacking)}, which the label must print ({assessment.Edition.Label.WordingClause}).{why}",
                     $"Leave the language out where the places of sale allow it, or give the act's own text in languages/{language.Code}/statements.yaml of a folder named with --data."
                 );
             }
@@ -169,6 +170,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Findings =
             [
                 .. KindFindings.Of(subject, verdict),
+                .. RefusalFindings.Of(subject.Kind, verdict),
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. roles.Findings,
                 .. AnswerFindings.Of(candle, places, lawbook.Safety, asOf),

@@ -13,7 +13,7 @@ internal static class KindFindings
     public static IEnumerable<Finding> Of(Subject subject, Verdict verdict)
     {
         Edition edition = verdict.Law.Edition;
-        if (!subject.Kind.Burns && edition.Label.Shows == LabelContent.FireSafety)
+        if (!subject.Kind.Burns && !edition.Label.ShowsHazards)
         {
             yield return new Finding(
                 Gravity.Stop,

@@ -15,4 +15,7 @@ public abstract record CrossSection
 
     /// <summary>The shortest way across its middle.</summary>
     public abstract Millimetres Across { get; }
+
+    /// <summary>The longest way across it; of a rectangle along its longer side, as packages are measured.</summary>
+    public abstract Millimetres LongestAcross { get; }
 }

@@ -15,6 +15,10 @@ public sealed record OutlineSection(IReadOnlyList<(Millimetres X, Millimetres Y)
     /// <summary>The narrowest strip along one of its sides that holds all of it.</summary>
     public override Millimetres Across => new(Sides.Min(Strip));
 
+    /// <summary>The two corners that stand farthest apart.</summary>
+    public override Millimetres LongestAcross =>
+        new(Corners.Max(a => Corners.Max(b => Length(a.X.Value - b.X.Value, a.Y.Value - b.Y.Value))));
+
     private IEnumerable<((double X, double Y) From, (double X, double Y) To)> Sides =>
         Corners.Select((c, i) => (Flat(c), Flat(Corners[(i + 1) % Corners.Count])));
 

@@ -18,4 +18,7 @@ public sealed record RectangularSection(Millimetres Length, Millimetres Width) :
 
     /// <inheritdoc/>
     public override Millimetres Across => new(Math.Min(Length.Value, Width.Value));
+
+    /// <inheritdoc/>
+    public override Millimetres LongestAcross => LongSide;
 }

@@ -14,4 +14,7 @@ public sealed record RoundSection(Millimetres Diameter) : CrossSection
 
     /// <inheritdoc/>
     public override Millimetres Across => Diameter;
+
+    /// <inheritdoc/>
+    public override Millimetres LongestAcross => Diameter;
 }

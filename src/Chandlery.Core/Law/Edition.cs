@@ -97,6 +97,12 @@ public sealed record Edition
     /// <summary>Classes that may not go to the general public.</summary>
     public required IReadOnlyList<PublicBan> NotForPublic { get; init; }
 
+    /// <summary>Papers that are not made here, since their law is not surely known.</summary>
+    public required IReadOnlyList<Refusal> Refuses { get; init; }
+
+    /// <summary>Whether only a part of the law is known, so that every paper says what it leaves to others.</summary>
+    public required bool IsKnownInPart { get; init; }
+
     /// <summary>What is told beside the label.</summary>
     public required IReadOnlyList<Notice> Notices { get; init; }
 

@@ -2,8 +2,8 @@ using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Law;
 
-/// <summary>A band of quantities, or of sizes of the main panel, with the height of its figures.</summary>
-/// <param name="UpTo">Largest quantity; null when the band is by area or is the last.</param>
-/// <param name="UpToSquareInches">Largest area of the main panel; null when the band is by quantity or is the last.</param>
+/// <summary>A band of one measure of the package, with the height of its figures.</summary>
+/// <param name="Measure">What is measured.</param>
+/// <param name="UpTo">Largest value, in the measure's unit; null for the last band.</param>
 /// <param name="Height">Height of the figures.</param>
-public sealed record FigureBand(Grams? UpTo, double? UpToSquareInches, Millimetres Height);
+public sealed record FigureBand(FigureMeasure Measure, double? UpTo, Millimetres Height);

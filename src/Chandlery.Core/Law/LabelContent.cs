@@ -8,4 +8,7 @@ public enum LabelContent
 
     /// <summary>Fire-safety warnings in words; the classification is for the workplace only.</summary>
     FireSafety,
+
+    /// <summary>Signs of burn safety only: no hazards, and no warning whose words a law or standard fixes.</summary>
+    BurnSafety,
 }

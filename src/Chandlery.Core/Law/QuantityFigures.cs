@@ -11,6 +11,7 @@ namespace Chandlery.Core.Law;
 public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> Bands, double PanelShareOfSide)
 {
     private const double SquareMmPerSquareInch = 25.4 * 25.4;
+    private const double SquareMmPerSquareCentimetre = 10 * 10;
 
     /// <summary>
     /// The least height for the nominal quantity of a product in this vessel. The bands in grams hold in millilitres too; the data
@@ -23,11 +24,21 @@ public sealed record QuantityFigures(Citation Clause, IReadOnlyList<FigureBand> 
     public Millimetres HeightFor(Grams quantity, Vessel vessel)
     {
         // A vessel of unknown size gets the tallest figures: the stricter side.
-        double area = vessel.Outer is { } outer
-            ? PanelShareOfSide * outer.Height.Value * outer.Section.Perimeter.Value / SquareMmPerSquareInch
+        double area = vessel.Outer is { } side
+            ? PanelShareOfSide * side.Height.Value * side.Section.Perimeter.Value
             : double.PositiveInfinity;
-        return Bands
-            .First(b => (b.UpTo is null && b.UpToSquareInches is null) || quantity.Value <= b.UpTo?.Value || area <= b.UpToSquareInches)
-            .Height;
+        double largest = vessel.Outer is { } outer
+            ? Math.Max(outer.Height.Value, outer.Section.LongestAcross.Value)
+            : double.PositiveInfinity;
+        double Measured(FigureMeasure measure) =>
+            measure switch
+            {
+                FigureMeasure.SquareInches => area / SquareMmPerSquareInch,
+                FigureMeasure.SquareCentimetres => area / SquareMmPerSquareCentimetre,
+                FigureMeasure.LargestMm => largest,
+                _ => quantity.Value,
+            };
+
+        return Bands.First(b => b.UpTo is null || Measured(b.Measure) <= b.UpTo).Height;
     }
 }

@@ -72,14 +72,24 @@ public abstract class PaperKind
             return new MissingPaper($"none is made of a {request.Assessment.Kind.Name} so far.", IsDue: false, []);
         }
 
+        if (request.Assessment.RefusalOf(Id) is { } refusal)
+        {
+            return new MissingPaper($"{request.Assessment.Kind.Say(refusal.Because)} ({refusal.Clause})", IsDue: refusal.StopsSale, []);
+        }
+
         if (NeedsSale && request.Assessment.StopsSale)
         {
             return new MissingPaper("something stops the sale; the assessment says what.", IsDue: true, []);
         }
 
         var problems = new Problems();
-        return Make(request, problems);
+        PaperOutcome outcome = Make(request, problems);
+        return outcome is MadePaper made && !IsPerCandle ? made with { Warnings = [.. made.Warnings, .. LeftOut(request)] } : outcome;
     }
+
+    // Where a law is known in part only, no paper goes out without a word of what was not looked at.
+    private static IEnumerable<string> LeftOut(PaperRequest request) =>
+        request.Assessment.Edition.IsKnownInPart ? request.Assessment.Edition.DoesNotCover.Select(left => $"not looked at: {request.Assessment.Kind.Say(left)}.") : [];
 
     /// <summary>Makes the paper of a candle that it is allowed for.</summary>
     /// <param name="request">What to make it of.</param>

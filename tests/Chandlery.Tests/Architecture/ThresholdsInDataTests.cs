@@ -38,6 +38,7 @@ public sealed partial class ThresholdsInDataTests
         "Assessed/Tracer.cs 3", // the shortest question that is looked for in names
         "Classified/MixtureIndex.cs 512", // what fits on the stack
         "Classified/OpenQuestions.cs 0.1", // below it another method is not worth a reader's time
+        "Law/QuantityFigures.cs 10", // millimetres to the centimetre
         "Law/QuantityFigures.cs 25.4", // millimetres to the inch
         "SafetyDataSheets/SheetContext.cs 4", // the length of a code without letters
         "SafetyFiles/Quantities/WeighingVerdict.cs 1e-6", // the computer's own rounding of grams

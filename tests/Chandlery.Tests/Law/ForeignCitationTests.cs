@@ -6,7 +6,7 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Files;
+using Chandlery.Core.SafetyFiles.Duties;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
@@ -23,13 +23,29 @@ public sealed class ForeignCitationTests
     // What no paper of a place may cite. The GHS is the base that several laws name themselves.
     private static readonly Dictionary<string, string> Foreign = new()
     {
-        ["IE"] = @"CFR|OSHA|U\.S\.C|\bGB CLP|UK REACH|SANS",
-        ["NI"] = @"CFR|OSHA|U\.S\.C|\bGB CLP|UK REACH|SANS",
-        ["GB"] = @"(?<!GB )\bCLP\b|(?<!UK )\bREACH\b|(?<!retained Regulation )\((?:EU|EC)\)|European Union|CFR|OSHA|U\.S\.C|SANS",
-        ["US"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|European Union|ECHA|SANS|\bEUH[0-9]",
-        ["ZA"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|European Union|ECHA|CFR|OSHA|U\.S\.C",
-        ["UN"] = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|ECHA|CFR|OSHA|U\.S\.C|SANS",
+        ["IE"] = $@"{American}|{Others}|\bGB CLP|UK REACH|SANS",
+        ["NI"] = $@"{American}|{Others}|\bGB CLP|UK REACH|SANS",
+        ["GB"] = $@"(?<!GB )\bCLP\b|(?<!UK )\bREACH\b|(?<!retained Regulation )\((?:EU|EC)\)|European Union|{American}|{Others}|SANS",
+        ["US"] = $@"{European}|{Others}|SANS|\bEUH[0-9]",
+        ["ZA"] = $@"{European}|{American}|{Others}",
+        ["UN"] = $@"{European}|{American}|{Others}|SANS",
+        ["CA"] = $@"{European}|{American}|{Swiss}|{Australian}|{NewZealands}|SANS|\bEUH[0-9]",
+        ["AU"] = $@"{European}|{American}|{Swiss}|{Canadian}|{NewZealands}|SANS|\bEUH[0-9]",
+        ["NZ"] = $@"{European}|{American}|{Swiss}|{Canadian}|{Australian}|SANS|\bEUH[0-9]",
+        ["CH"] =
+            $@"(?<!EU-)\bCLP\b|(?<!EU-)\bREACH\b|\((?:EU|EC)\)|European Union|ECHA|{American}|{Canadian}|{Australian}|{NewZealands}|GB CLP|SANS",
     };
+
+    private const string European = @"\bCLP\b|\bREACH\b|\((?:EU|EC)\)|European Union|ECHA";
+    private const string American = @"CFR|OSHA|U\.S\.C|ASTM F2058";
+    private const string Canadian = @"SOR/|C\.R\.C|Canada";
+    private const string Australian = @"Trade Measurement|Australia|Poisons Standard|Work Health and Safety";
+    private const string NewZealands = @"Hazardous Substances (?:\(|and New)|New Zealand";
+    private const string Swiss = @"ChemO|ChemRRV|PrSG|\bSR [0-9]";
+    private const string Others = $"{Canadian}|{Australian}|{NewZealands}|{Swiss}";
+
+    private const string SwissImporter =
+        "  - { name: Seewind Handel, address: [1 Uferweg, Kleinstein], country: CH, telephone: +999 40 555 021, email: post@seewind.example }\n";
 
     public static TheoryData<string, string> Candles()
     {
@@ -49,21 +65,25 @@ public sealed class ForeignCitationTests
     [MemberData(nameof(Candles))]
     public void No_paper_cites_the_law_of_another_place(string place, string candle)
     {
-        DeclarationFolder folder = DeclarationFolder.Open(
-            Path.Combine(TestLaw.DemoFolder, "candles", candle + ".yaml"),
-            TestLaw.Lawbook.Vocabulary
-        );
+        using var folder = new MakersFolder();
+        folder.Change("maker.yaml", "importers:\n", "importers:\n" + SwissImporter);
+        Catalogue catalogue = folder.Catalogue;
         var problems = new Problems();
-        Assessment a = new Assessor(TestLaw.Lawbook, folder.Catalogue, TestLaw.Today).Assess(folder.Asked[0], place, problems)[0];
+        Assessment a = new Assessor(TestLaw.Lawbook, catalogue, TestLaw.Today).Assess(
+            catalogue.All.First(d => d.Id == candle && d is Candle),
+            place,
+            problems
+        )[0];
         Assert.Empty(problems.Found);
-        Wax wax = folder.Catalogue.Find<Wax>(a.Candle.Wax, problems)!;
+        Wax wax = catalogue.Find<Wax>(a.Candle.Wax, problems)!;
         var foreign = new Regex(Foreign[place]);
         var found = new List<string>();
-        foreach ((string what, string text) in Everything(a, wax, folder.Catalogue))
+        foreach ((string what, string text) in Everything(a, wax, catalogue))
         {
             // The law's own name may say where it comes from; candidates are shown with what stands around them.
             // Lines are joined again, or the break between "GB" and "CLP" would make another law of it.
             string plain = Regex.Replace(text, @"\s+", " ").Replace(a.Edition.Name, "", StringComparison.Ordinal);
+            plain = plain.Replace($"sold in {a.Places[0].Name}", "", StringComparison.Ordinal);
             foreach (string source in a.Edition.Sources.Concat(a.Edition.Covers).Concat(a.Edition.DoesNotCover))
             {
                 plain = plain.Replace(source, "", StringComparison.Ordinal);
@@ -108,6 +128,11 @@ public sealed class ForeignCitationTests
                 }
             }
         }
+
+        yield return (
+            "duties",
+            string.Join('\n', new DutyFinder(catalogue, TestLaw.Lawbook).Of(a).Select(d => $"{d.Duty.Says} {d.Shown} {d.Duty.Clause}"))
+        );
 
         var problems = new Problems();
         foreach (ArrangementResult arrangement in LabelDocument.Arrange(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems) ?? [])

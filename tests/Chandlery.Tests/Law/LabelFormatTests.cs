@@ -97,6 +97,54 @@ public sealed class LabelFormatTests
             TestLaw.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), Round(diameter, height)).Value
         );
 
+    // The whole side is counted: 10 mm wide and 101.8 mm high is 31.98 square centimetres.
+    [Theory]
+    [InlineData(10, 101.8, 1.6)]
+    [InlineData(10, 101.9, 3.2)]
+    [InlineData(80, 102.6, 3.2)]
+    [InlineData(80, 102.7, 6.4)]
+    [InlineData(100, 205.3, 6.4)]
+    [InlineData(100, 205.4, 9.5)]
+    [InlineData(200, 410.6, 9.5)]
+    [InlineData(200, 410.7, 12.7)]
+    [Outside("C.R.C., c. 417 (Canada), s. 12 to 16: 32, 258, 645 and 2580 square centimetres; 1.6, 3.2, 6.4, 9.5 and 12.7 mm")]
+    public void Figures_grow_with_the_main_surface_in_Canada(double diameter, double height, double figures) =>
+        Assert.Equal(figures, TestLaw.Lawbook.Edition("canada").Formats.Quantity.HeightFor(new Grams(100), Round(diameter, height)).Value);
+
+    [Theory]
+    [InlineData(80, 120, 2)]
+    [InlineData(80, 120.1, 2.5)]
+    [InlineData(120.1, 80, 2.5)]
+    [InlineData(80, 230, 2.5)]
+    [InlineData(80, 230.1, 3.3)]
+    [InlineData(80, 360, 3.3)]
+    [InlineData(80, 360.1, 4.8)]
+    [Outside("National Trade Measurement Regulations 2009 (Australia), reg. 4.12: 120, 230 and 360 mm; 2, 2.5, 3.3 and 4.8 mm")]
+    public void Figures_grow_with_the_largest_dimension_in_Australia(double diameter, double height, double figures) =>
+        Assert.Equal(
+            figures,
+            TestLaw.Lawbook.Edition("australia").Formats.Quantity.HeightFor(new Grams(100), Round(diameter, height)).Value
+        );
+
+    [Fact]
+    [Outside("C.R.C., c. 417 (Canada), s. 12 to 16: letters of at least 1.6 mm, measured at the o of small letters")]
+    public void Letters_have_their_height_in_Canada() =>
+        Assert.Equal(1.6, TestLaw.Lawbook.Edition("canada").Formats.On(TestLaw.Today).BandFor(new Millilitres(200)).XHeight.Value);
+
+    [Fact]
+    public void The_longest_way_across_is_that_of_the_outline()
+    {
+        Assert.Equal(90, new RectangularSection(new Millimetres(60), new Millimetres(90)).LongestAcross.Value);
+        (Millimetres, Millimetres)[] square =
+        [
+            (new Millimetres(0), new Millimetres(0)),
+            (new Millimetres(30), new Millimetres(0)),
+            (new Millimetres(30), new Millimetres(40)),
+            (new Millimetres(0), new Millimetres(40)),
+        ];
+        Assert.Equal(50, new OutlineSection(square).LongestAcross.Value);
+    }
+
     [Fact]
     public void A_vessel_of_unknown_size_gets_the_tallest_figures()
     {
@@ -114,6 +162,8 @@ public sealed class LabelFormatTests
             HasTactileWarning = false,
         };
         Assert.Equal(12.7, TestLaw.Lawbook.Edition("united-states").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
+        Assert.Equal(12.7, TestLaw.Lawbook.Edition("canada").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
+        Assert.Equal(4.8, TestLaw.Lawbook.Edition("australia").Formats.Quantity.HeightFor(new Grams(100), unknown).Value);
     }
 
     [Theory]

@@ -33,7 +33,10 @@ public sealed class StatementHashTests
     [Fact]
     public void The_file_has_every_language_and_most_statements()
     {
-        Assert.Equal(TestLaw.Lawbook.Languages.Codes, Hashes.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            TestLaw.Lawbook.Languages.Where(l => l.Official.Count > 0).Select(l => l.Code),
+            Hashes.Keys.Order(StringComparer.Ordinal)
+        );
         Assert.All(Hashes.Values, texts => Assert.InRange(texts.Count, 100, 200));
     }
 

@@ -40,6 +40,13 @@ public sealed class IncidentTests
         Assert.Equal(Known.AddDays(days), Assert.Single(Clocks(country, harm, Known)).Due);
 
     [Fact]
+    [Outside("PrSG (SR 930.11), Art. 8: at once (from memory)")]
+    public void Switzerland_wants_it_at_once() => Assert.Equal(Known, Assert.Single(Clocks("CH", "nothing", Known)).Due);
+
+    [Fact]
+    public void New_Zealand_has_no_rule_that_is_known() => Assert.Equal(ClockState.Unknown, Clocks("NZ", "death", Known)[0].State);
+
+    [Fact]
     public void A_report_is_in_time_or_late_and_no_rule_is_said()
     {
         Assert.Equal(ClockState.Done, Clocks("US", "damage", Known.AddDays(9), "[{ on: 2026-11-22, clock: defect }]")[0].State);

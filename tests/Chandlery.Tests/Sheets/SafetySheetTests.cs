@@ -192,7 +192,10 @@ public sealed class SafetySheetTests
     public void Every_language_has_every_heading()
     {
         IReadOnlyList<string> numbers = [.. TestLaw.Lawbook.SheetWords.Single(w => w.Code == "en").Headings.Keys];
-        Assert.Equal(TestLaw.Lawbook.Languages.Select(l => l.Code).Order(), TestLaw.Lawbook.SheetWords.Select(w => w.Code).Order());
+        Assert.Equal(
+            TestLaw.Lawbook.Languages.Where(l => l.Official.Count > 0).Select(l => l.Code).Order(),
+            TestLaw.Lawbook.SheetWords.Select(w => w.Code).Order()
+        );
         Assert.All(TestLaw.Lawbook.SheetWords, w => Assert.Equal(numbers, w.Headings.Keys));
         Assert.All(TestLaw.Lawbook.SheetWords.SelectMany(w => w.Headings.Values.Concat(w.Words.Values)), text => Assert.NotEqual("", text));
     }

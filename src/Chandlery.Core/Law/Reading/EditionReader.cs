@@ -53,6 +53,8 @@ internal sealed class EditionReader(
             Formats = FormatReader.Read(files.OpenFor(id, "label-format.yaml")),
             Label = ReadLabel(head.Group("label", "{ shows: hazards, quantityUnits: [g], ... }")),
             NotForPublic = [.. head.Groups("notForPublic").Select(ReadBan)],
+            Refuses = [.. head.Groups("refuses").Select(ReadRefusal)],
+            IsKnownInPart = head.OptionalFlag("knownInPart") ?? false,
             Notices = [.. head.Groups("notices").Select(ReadNotice)],
             ClassificationClause = LawCodes.Citation(head, "classificationClause"),
             Ufi = ufi,
@@ -123,12 +125,12 @@ internal sealed class EditionReader(
         };
 
     // The law's own statements are no words of ours: they stay as they are.
-    private static Dictionary<string, LocalWords> ReadLocalWords(Fields head)
+    private Dictionary<string, LocalWords> ReadLocalWords(Fields head)
     {
         var words = new Dictionary<string, Dictionary<string, string>>();
         foreach (Fields row in head.Groups("localWords"))
         {
-            string language = row.Choice("language", "en");
+            string language = row.Choice("language", [.. files.Folders("languages", "words.yaml")]);
             string word = row.Text("word", "draughts");
             string here = row.Text("here", "drafts");
             if (!words.TryGetValue(language, out Dictionary<string, string>? known))
@@ -189,6 +191,20 @@ internal sealed class EditionReader(
         var ban = new PublicBan(codes.CategoriesOrClasses(row, "hazards"), row.Text("says", "what it means"), LawCodes.Citation(row));
         row.Done();
         return ban;
+    }
+
+    private Refusal ReadRefusal(Fields row)
+    {
+        var refusal = new Refusal(
+            row.Texts("papers"),
+            codes.CategoriesOrClasses(row, "hazards"),
+            row.Text("because", "a reason"),
+            LawCodes.Citation(row)
+        );
+        row.Text("confidence", "how it was checked");
+        row.OptionalText("stricter");
+        row.Done();
+        return refusal;
     }
 
     private WordingChoice ReadWording(Fields row)

@@ -18,9 +18,7 @@ internal static class FormatReader
         var bands = new List<FigureBand>();
         foreach (Fields row in quantity.Groups("bands"))
         {
-            Grams? upTo = row.OptionalNumber("upToGrams", 0, 1e6) is { } grams ? new Grams(grams) : null;
-            double? area = row.OptionalNumber("upToSquareInches", 0, 1e6);
-            bands.Add(new FigureBand(upTo, area, new Millimetres(row.Number("figureMm", 0, 100, "4"))));
+            bands.Add(ReadFigures(row));
             row.Done();
         }
 
@@ -30,6 +28,20 @@ internal static class FormatReader
         List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
         fields.Done();
         return new LabelFormats(formats, figures, sizes);
+    }
+
+    private static FigureBand ReadFigures(Fields row)
+    {
+        (FigureMeasure Measure, string Key)[] measures =
+        [
+            (FigureMeasure.Grams, "upToGrams"),
+            (FigureMeasure.SquareInches, "upToSquareInches"),
+            (FigureMeasure.SquareCentimetres, "upToSquareCentimetres"),
+            (FigureMeasure.LargestMm, "upToLargestMm"),
+        ];
+        var height = new Millimetres(row.Number("figureMm", 0, 100, "4"));
+        (FigureMeasure measure, string? key) = Array.Find(measures, m => row.Has(m.Key));
+        return new FigureBand(measure, key is null ? null : row.OptionalNumber(key, 0, 1e6), height);
     }
 
     private static LabelFormat ReadFormat(Fields fields)

@@ -133,7 +133,7 @@ public sealed class LawReader
             Incidents = Safety("incidents.yaml", IncidentReader.Read),
             Quantities = Safety("quantity.yaml", QuantityReader.Read),
             Packagings = Safety("packaging.yaml", new MarkReader(places).Read),
-            Duties = Safety("duties.yaml", DutyReader.Read),
+            Duties = Safety("duties.yaml", new DutyReader(places).Read),
             Words = Shelf(files.Folders(LanguageFolder, SafetyWordsReader.FileName), folder => SafetyWordsReader.Read(folder, files)),
             File = new Lazy<FileRules>(() => FileRulesReader.Read(files.Open("technical-file/risks.yaml"))),
         };

@@ -19,7 +19,7 @@ internal static class PlacesReader
         IReadOnlyCollection<string> languages
     )
     {
-        Dictionary<string, string> without = ReadWithoutTexts(fields);
+        (Dictionary<string, string> without, List<Written<LanguageCode>> lacking) = ReadWithoutTexts(fields);
         string[] known = [.. languages, .. without.Keys];
         var places = new List<Place>();
         foreach (Fields row in fields.Groups("places"))
@@ -41,6 +41,12 @@ internal static class PlacesReader
                 }
             );
             row.Done();
+        }
+
+        string[] needed = [.. places.SelectMany(p => p.Languages).Select(l => l.Text).Distinct()];
+        foreach (Written<LanguageCode> language in lacking.Where(l => !needed.Contains(l.Code.Text)))
+        {
+            fields.Problems.Add(language.Place, $"No place needs the language '{language.Code}'.", Near(language.Code, needed));
         }
 
         fields.Done();
@@ -79,21 +85,23 @@ internal static class PlacesReader
         return [.. written.Select(l => l.Code)];
     }
 
-    private static Dictionary<string, string> ReadWithoutTexts(Fields fields)
+    private static (Dictionary<string, string> Because, List<Written<LanguageCode>> Written) ReadWithoutTexts(Fields fields)
     {
         var without = new Dictionary<string, string>();
+        var written = new List<Written<LanguageCode>>();
         foreach (Fields row in fields.Groups("withoutTexts"))
         {
             string because = row.Text("because", "a reason");
             foreach (Written<LanguageCode> language in CodeLists.Languages(row, "languages"))
             {
                 without[language.Code.Text] = because;
+                written.Add(language);
             }
 
             row.Done();
         }
 
-        return without;
+        return (without, written);
     }
 
     private static string Near(string text, IReadOnlyCollection<string> known) =>

@@ -22,7 +22,11 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
     public IReadOnlyList<DutyLine> Of(Assessment a) =>
         [
             .. a
-                .Places.SelectMany(p => (lawbook.Safety.For(lawbook.Safety.Duties, p.Code)?.Rows ?? []).Select(row => (row, p.Code)))
+                .Places.SelectMany(p =>
+                    (lawbook.Safety.For(lawbook.Safety.Duties, p.Code)?.Rows ?? [])
+                        .Where(row => row.SoldIn.Count == 0 || row.SoldIn.Contains(p.Code.Text))
+                        .Select(row => (row, p.Code))
+                )
                 .GroupBy(d => d.row)
                 .Select(g => Line(a, g.Key, [.. g.Select(d => d.Code)])),
         ];

@@ -28,6 +28,7 @@ public static class DutyRecord
                             ""
                         )
                     )),
+                new RecordSection("Not looked at here", [.. RecordSection.Texts(a.Edition.DoesNotCover.Select(a.Kind.Say))]),
             ]
         );
 

@@ -59,7 +59,8 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                     "10 What is missing",
                     [.. RecordSection.Texts(Missing.DefaultIfEmpty("Nothing that the program can see."))]
                 ),
-                new RecordSection("11 Keeping and signature", [.. Keeping()]),
+                new RecordSection("11 What was not looked at", [.. RecordSection.Texts(a.Edition.DoesNotCover.Select(a.Kind.Say))]),
+                new RecordSection("12 Keeping and signature", [.. Keeping()]),
             ]
         );
 

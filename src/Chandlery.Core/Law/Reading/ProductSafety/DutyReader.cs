@@ -4,20 +4,21 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Law.Reading.ProductSafety;
 
 /// <summary>Reads <c>duties.yaml</c>: what is due beside the hazard label.</summary>
-internal static class DutyReader
+internal sealed class DutyReader(IReadOnlyDictionary<string, string> places)
 {
-    public static DutyRules Read(Fields fields)
+    public DutyRules Read(Fields fields)
     {
         var rules = new DutyRules([.. fields.Groups("duties").Select(ReadRow)]);
         fields.Done();
         return rules;
     }
 
-    private static DutyRow ReadRow(Fields row)
+    private DutyRow ReadRow(Fields row)
     {
         var duty = new DutyRow(
             row.Text("id", "technical-file"),
             SafetyRows.Days(row),
+            SafetyRows.Places(row, "soldIn", places),
             row.Text("says", "what is due"),
             row.Enumeration("by", Artefact.Nothing),
             LawCodes.Citation(row)
