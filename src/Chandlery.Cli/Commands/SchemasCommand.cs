@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Chandlery.Core.Schemas;
+using Chandlery.Cli.Answers;
 using Chandlery.Files;
 
 namespace Chandlery.Cli.Commands;
@@ -14,7 +14,10 @@ internal static class SchemasCommand
             Description = "Folder to write into. Default: schemas.",
             DefaultValueFactory = _ => "schemas",
         };
-        var command = new Command("schemas", "Write the JSON Schemas of declarations and assessments, for editors and other programs.")
+        var command = new Command(
+            "schemas",
+            "Write the JSON Schemas of declarations, assessments and answers, for editors and other programs."
+        )
         {
             output,
         };
@@ -23,7 +26,7 @@ internal static class SchemasCommand
                 parse,
                 session =>
                 {
-                    foreach ((string name, string text) in JsonSchemas.All())
+                    foreach ((string name, string text) in AnswerSchemas.AndAllOthers())
                     {
                         string path = Path.Combine(parse.GetValue(output)!, name);
                         AtomicFile.Write(path, text);
