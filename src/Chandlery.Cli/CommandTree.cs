@@ -62,6 +62,8 @@ internal static class CommandTree
         root.Add(ManualCommand.Build(root));
         root.Add(ReferenceCommand.Build(root, papers));
         PlainHelp.AddTo(root);
+        Manners.AddTo(root);
+        Offers.AddTo(root);
         root.SetAction((parse, _) => WorkbenchCommand.Run(parse, ".", 0, browser: true));
         return root;
     }

@@ -66,7 +66,7 @@ internal static class MeasureCommand
         var table = new TextTable("", "What", "Measured", "Required", "Clause");
         foreach (Inspection check in checks)
         {
-            table.Add(check.Holds ? "holds" : "FAILS", check.What, check.Measured, check.Required, check.Clause);
+            table.Add(!check.Holds, check.Holds ? "holds" : "FAILS", check.What, check.Measured, check.Required, check.Clause);
         }
 
         if (json)
