@@ -16,7 +16,7 @@ internal static class AssessmentText
     {
         var text = new StringBuilder();
         string title = a.Batch is null ? a.Candle.Name : $"{a.Candle.Name}, batch {a.Batch.Code}";
-        text.AppendLine(title).AppendLine(new string('=', title.Length));
+        text.AppendLine(Ink.Output.Heading(title)).AppendLine(new string('=', title.Length));
         Prose(text, $"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}; sold in {string.Join(", ", a.Places.Select(p => p.Name))}", width);
         Prose(text, LoadLine(a), width);
         text.AppendLine();
@@ -86,7 +86,11 @@ internal static class AssessmentText
             : a.Label.Supplemental.Count > 0 ? "Not classified, but the label must name its sensitisers."
             : !a.Edition.Label.ShowsHazards ? "A consumer candle: its label carries fire-safety warnings, not this classification."
             : "Not classified from what is declared: no hazard label follows.";
-        Prose(text, verdict, width);
+        foreach (string line in TextTable.Wrap(verdict, width))
+        {
+            text.AppendLine(stops.Count > 0 ? Ink.Output.Stop(line) : Ink.Output.Heading(line));
+        }
+
         foreach (Finding stop in stops)
         {
             Item(text, stop.Clause.IsNone ? stop.What : $"{stop.What} ({stop.Clause})", width);
@@ -185,6 +189,7 @@ internal static class AssessmentText
         foreach (LimitCheck limit in a.Limits)
         {
             table.Add(
+                limit.Holds == false,
                 limit.Holds switch
                 {
                     true => "yes",
@@ -226,5 +231,5 @@ internal static class AssessmentText
     }
 
     private static void Heading(StringBuilder text, string heading) =>
-        text.AppendLine().AppendLine(heading).AppendLine(new string('-', heading.Length));
+        text.AppendLine().AppendLine(Ink.Output.Heading(heading)).AppendLine(new string('-', heading.Length));
 }

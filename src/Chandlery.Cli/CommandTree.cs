@@ -50,9 +50,9 @@ internal static class CommandTree
             CatalogueCommand.Build(),
             ChangesCommand.Build(),
             RegisterCommand.Build(papers),
-            TransferCommands.BuildExport(),
-            TransferCommands.BuildImport(),
-            TransferCommands.BuildSchemas(),
+            ExportCommand.Build(),
+            ImportCommand.Build(),
+            SchemasCommand.Build(),
             KindsCommand.Build(),
             StatementsCommand.Build(),
             NewCommand.Build(),
@@ -62,6 +62,8 @@ internal static class CommandTree
         root.Add(ManualCommand.Build(root));
         root.Add(ReferenceCommand.Build(root, papers));
         PlainHelp.AddTo(root);
+        Manners.AddTo(root);
+        Offers.AddTo(root);
         root.SetAction((parse, _) => WorkbenchCommand.Run(parse, ".", 0, browser: true));
         return root;
     }

@@ -32,7 +32,14 @@ internal sealed partial class PlainHelp(SynchronousCommandLineAction inner) : Sy
         finally
         {
             configuration.Output = real;
-            real.Write(Default().Replace(text.ToString(), ""));
+            real.Write(Default().Replace(text.ToString(), "").TrimEnd());
+            real.WriteLine();
+            if (Examples.Of(parseResult.CommandResult.Command) is { } example)
+            {
+                real.WriteLine($"\nExample:\n  {example}");
+            }
+
+            real.WriteLine();
         }
     }
 

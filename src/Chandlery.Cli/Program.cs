@@ -20,8 +20,8 @@ try
         PutOffCollecting();
     }
 
-    int code = parse.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
-    return parse.Errors.Count > 0 ? ExitCode.BadInput : code;
+    parse.InvocationConfiguration.EnableDefaultExceptionHandler = false;
+    return UsageErrors.RunOrSay(parse);
 }
 catch (Exception fault)
 {

@@ -10,8 +10,22 @@ internal sealed class TextTable(params string[] headings)
     private const int ReadableLast = 24;
     private const int Narrowest = 8;
     private readonly List<string[]> rows = [headings];
+    private readonly HashSet<int> stops = [];
 
     public void Add(params string[] cells) => rows.Add([.. cells.Select(Harmless)]);
+
+    /// <summary>Adds a row that stops a sale or fails when it says so.</summary>
+    /// <param name="stopsSale">Whether it does.</param>
+    /// <param name="cells">Its cells.</param>
+    public void Add(bool stopsSale, params string[] cells)
+    {
+        if (stopsSale)
+        {
+            stops.Add(rows.Count);
+        }
+
+        Add(cells);
+    }
 
     /// <summary>The table for a terminal of this width.</summary>
     public string Render(int width)
@@ -31,8 +45,12 @@ internal sealed class TextTable(params string[] headings)
             List<string>[] cells = [.. rows[r].Select((cell, c) => Wrap(cell, widths[c]))];
             for (int l = 0; l < cells.Max(c => c.Count); l++)
             {
+                string line = string.Join("  ", cells.Select((lines, c) => (l < lines.Count ? lines[l] : "").PadRight(widths[c])))
+                    .TrimEnd();
                 text.AppendLine(
-                    string.Join("  ", cells.Select((lines, c) => (l < lines.Count ? lines[l] : "").PadRight(widths[c]))).TrimEnd()
+                    r == 0 ? Ink.Output.Heading(line)
+                    : stops.Contains(r) ? Ink.Output.Stop(line)
+                    : line
                 );
             }
 
@@ -75,9 +93,13 @@ internal sealed class TextTable(params string[] headings)
 
     // Names come from files of others: what steers a terminal or turns the direction of writing is shown as a mark, not done.
     /// <summary>The text without what would steer a terminal.</summary>
-    public static string Harmless(string cell) => cell.Any(Steers) ? new string([.. cell.Select(c => Steers(c) ? '\uFFFD' : c)]) : cell;
+    public static string Harmless(string cell) => cell.Any(Steers) ? new string([.. cell.Select(Harmless)]) : cell;
 
-    private static bool Steers(char c) => char.IsControl(c) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+    /// <summary>The letter, or a mark where it would steer a terminal.</summary>
+    public static char Harmless(char c) => Steers(c) ? '\uFFFD' : c;
+
+    private static bool Steers(char c) =>
+        char.IsControl(c) || c is '\u061C' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
     /// <summary>Breaks a text at blanks into lines of at most this width, and a word that is longer than a line where the line ends.</summary>
     public static List<string> Wrap(string text, int width)

@@ -1,40 +1,21 @@
-using System.Diagnostics;
 using System.Globalization;
-using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
+using Chandlery.Core.Law;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Files;
 
-/// <summary>Candles and blends as CSV (RFC 4180), out and in.</summary>
+/// <summary>
+/// Candles and blends as CSV (RFC 4180), out and in. A candle's columns are the fields of its declaration, whatever its kind, so that
+/// nothing but remarks is lost on the way.
+/// </summary>
 public static class CandleTable
 {
-    private static readonly string[] Temperatures = ["meltCelsius", "addFragranceCelsius", "pourCelsius", "topUpCelsius"];
-
-    private static readonly string[] CandleHeads =
-    [
-        "id",
-        "name",
-        "use",
-        "vessel",
-        "netGrams",
-        "wax",
-        "loadPercent",
-        "loadOf",
-        "oils",
-        "wickCount",
-        "trimToMm",
-        "soldIn",
-        "waxGrams",
-        "extras",
-        "topUp",
-        "headspaceMm",
-        "languages",
-        "formulationNumber",
-        .. Temperatures,
-    ];
+    private const int LongestName = 100;
 
     private static readonly string[] BlendHeads =
     [
@@ -48,43 +29,53 @@ public static class CandleTable
         "revised",
     ];
 
-    /// <summary>Whether the columns hold all of a product: those of container candles do, other kinds have parts of their own.</summary>
-    public static bool Holds(Candle candle) => candle.Kind is null;
+    /// <summary>A row for each candle, with the columns that one of them has a value for.</summary>
+    /// <param name="candles">The candles; their files are read again, since a table has what is written and not what it means.</param>
+    /// <param name="commas">True for semicolons between cells and decimal commas, as the spreadsheets of many countries want them.</param>
+    /// <param name="problems">Collects the candles that cannot be written; they are left out.</param>
+    public static string Candles(IEnumerable<Candle> candles, bool commas, Problems problems)
+    {
+        var rows = new List<(string Id, YamlMap Fields)>();
+        foreach (Candle candle in candles)
+        {
+            string file = candle.Place.File;
+            if (!IsName(candle.Id))
+            {
+                problems.Add(new TextPlace(file, 0, 0), $"'{candle.Id}' is no name that a table can carry.", NameRemedy);
+            }
+            else if (TextFile.Read(file, file, problems) is { } text && YamlText.Read(text, file, problems) is { } fields)
+            {
+                rows.Add((candle.Id, fields));
+            }
+        }
 
-    /// <summary>A row for each container candle.</summary>
-    public static string Candles(IEnumerable<Candle> candles) =>
-        Csv.Write(
-            CandleHeads,
-            candles
-                .Where(Holds)
-                .Select(c =>
-                    new[]
-                    {
-                        c.Id,
-                        c.Name,
-                        c.Use == CandleUse.Outdoor ? "outdoor" : "indoor",
-                        c.Vessel?.Id ?? "",
-                        Number(c.NetMass.Value),
-                        c.Wax.Id,
-                        c.Load is { } load ? Number(load.Percent.Value) : "",
-                        c.Load is { } basis ? (basis.Basis == LoadBasis.Wax ? "wax" : "candle") : "",
-                        string.Join("; ", c.Oils.Select(o => $"{o.Oil.Id}={Number(o.Amount)} {MeasureName(o.Measure)}")),
-                        c.Wicks.Count.ToString(CultureInfo.InvariantCulture),
-                        Number(c.Wicks.TrimTo.Value),
-                        string.Join(' ', c.SoldIn.Select(s => s.Code)),
-                        c.WaxWeight is { } wax ? Number(wax.Value) : "",
-                        string.Join("; ", c.Extras.Select(e => $"{e.Extra.Id}={AmountText(e.Amount, "percentOfWax")}")),
-                        TopUpText(c.TopUp),
-                        c.Headspace is { } headspace ? Number(headspace.Value) : "",
-                        string.Join(' ', c.Languages.Select(l => l.Code)),
-                        c.FormulationNumber?.ToString(CultureInfo.InvariantCulture) ?? "",
-                        Degrees(c.Temperatures.Melt),
-                        Degrees(c.Temperatures.AddFragrance),
-                        Degrees(c.Temperatures.Pour),
-                        Degrees(c.Temperatures.TopUp),
-                    }
-                )
+        return Write(rows, commas);
+    }
+
+    /// <summary>A row for each declaration of a candle.</summary>
+    internal static string Write(IReadOnlyList<(string Id, YamlMap Fields)> candles, bool commas)
+    {
+        List<IReadOnlyList<CandleCell>> rows = [.. candles.Select(c => CandleCells.Of(c.Fields))];
+        string[] columns =
+        [
+            .. rows.SelectMany(r => r).DistinctBy(c => c.Column).OrderBy(c => c.Order, StringComparer.Ordinal).Select(c => c.Column),
+        ];
+        return Csv.Write(
+            [CandleColumns.Id, .. columns],
+            candles.Zip(
+                rows,
+                (candle, row) =>
+                {
+                    Dictionary<string, string> cells = row.ToDictionary(
+                        c => c.Column,
+                        c => c.IsNumber && commas ? c.Text.Replace('.', ',') : c.Text
+                    );
+                    return (IReadOnlyList<string>)[candle.Id, .. columns.Select(c => cells.GetValueOrDefault(c, ""))];
+                }
+            ),
+            commas ? ';' : ','
         );
+    }
 
     /// <summary>A row for each oil of each candle, with what it comes to in the finished candle.</summary>
     public static string Blends(IEnumerable<Assessment> assessments) =>
@@ -112,242 +103,173 @@ public static class CandleTable
     /// <summary>Declarations of candles from CSV; the result is empty when anything is wrong.</summary>
     /// <param name="csv">The text.</param>
     /// <param name="file">Its name, for messages.</param>
+    /// <param name="lawbook">What declarations may name.</param>
     /// <param name="problems">Collects what is wrong, with line and column.</param>
     /// <returns>Name of the declaration and its YAML.</returns>
-    public static IReadOnlyList<(string Id, string Yaml)> Read(string csv, string file, Problems problems)
+    public static IReadOnlyList<(string Id, string Yaml)> Read(string csv, string file, Lawbook lawbook, Problems problems)
     {
         var own = new Problems();
-        List<CsvRow> rows = [.. Rows(csv, file, own)];
-        if (rows.Count == 0)
+        CsvSheet sheet = CsvReader.Read(csv, file, own);
+        if (sheet.Rows.Count < 2)
         {
             own.Add(
                 new TextPlace(file, 1, 1),
                 "The file holds no rows.",
-                $"The first line names the columns: {string.Join(",", CandleHeads)}."
+                "The first line names the columns, such as id,name,use,vessel,netGrams,wax,load.percent,load.of,oils.1.oil,oils.1.share,wicks.count,wicks.trimToMm,soldIn; a row for each candle follows."
             );
         }
         else
         {
-            foreach (string missing in CandleHeads.Except(rows[0].Cells))
-            {
-                own.Add(new TextPlace(file, 1, 1), $"The column '{missing}' is missing.", $"Columns: {string.Join(",", CandleHeads)}.");
-            }
+            CheckHeads(sheet.Rows[0], own);
         }
 
-        var candles = new List<(string, string)>();
-        foreach (CsvRow row in own.None ? rows.Skip(1) : [])
+        List<(string Id, string Yaml)> candles = [];
+        if (own.None)
         {
-            string Cell(string head) => row.Cells.ElementAtOrDefault(Array.IndexOf([.. rows[0].Cells], head)) ?? "";
-            string id = Cell("id");
-            if (
-                id.Length == 0
-                || id.Any(c => !char.IsAsciiLetterLower(c) && !char.IsAsciiDigit(c) && c != '-')
-                || candles.Any(c => c.Item1 == id)
-            )
-            {
-                own.Add(
-                    new TextPlace(file, row.Line, 1),
-                    $"'{id}' is no name for a declaration, or stands there twice.",
-                    "Write small letters, figures and hyphens, such as fig-tin."
-                );
-                continue;
-            }
-
-            candles.Add((id, Yaml(Cell, row, file, own)));
+            string[] heads = [.. sheet.Rows[0].Select(c => c.Text)];
+            bool commas = sheet.Separator != ',' && sheet.Rows.Skip(1).Any(r => Numbers(heads, r).Any(c => c.Text.Contains(',')));
+            candles = [.. sheet.Rows.Skip(1).Select(row => ReadRow(heads, row, commas, lawbook, own))];
+            CheckNames(sheet.Rows, heads, own);
         }
 
         problems.AddRange(own.Found);
         return own.None ? candles : [];
     }
 
-    private static string Yaml(Func<string, string> cell, CsvRow row, string file, Problems problems)
+    private static void CheckHeads(IReadOnlyList<CsvCell> heads, Problems problems)
     {
-        var yaml = new StringBuilder("declares: candle\n");
-        void Field(string key, string value) => yaml.Append(CultureInfo.InvariantCulture, $"{key}: {YamlEdit.Scalar(value)}\n");
-        Field("name", cell("name"));
-        Field("use", cell("use"));
-        Field("vessel", cell("vessel"));
-        Field("netGrams", cell("netGrams"));
-        Field("wax", cell("wax"));
-        if (cell("loadPercent").Length > 0)
-        {
-            yaml.Append(
-                CultureInfo.InvariantCulture,
-                $"load: {{ percent: {YamlEdit.Scalar(cell("loadPercent"))}, of: {YamlEdit.Scalar(cell("loadOf"))} }}\n"
-            );
-        }
-
-        Optional("waxGrams", cell("waxGrams"));
-        yaml.Append("oils:\n");
-        Parts("oils", "oil");
-        if (cell("extras").Length > 0)
-        {
-            yaml.Append("extras:\n");
-            Parts("extras", "extra");
-        }
-
-        if (cell("topUp").Split(' ', StringSplitOptions.RemoveEmptyEntries) is [var scented, var amount, var unit])
-        {
-            yaml.Append(
-                CultureInfo.InvariantCulture,
-                $"topUp: {{ scented: {(scented == "scented" ? "yes" : "no")}, {YamlEdit.Scalar(unit)}: {YamlEdit.Scalar(amount)} }}\n"
-            );
-        }
-        else if (cell("topUp") == "scented")
-        {
-            yaml.Append("topUp: { scented: yes }\n");
-        }
-        else if (cell("topUp").Length > 0)
+        foreach (CsvCell head in heads.Where(h => h.Text != CandleColumns.Id && CandleColumns.Find(h.Text) is null))
         {
             problems.Add(
-                new TextPlace(file, row.Line, 1),
-                $"'{cell("topUp")}' is no top-up.",
-                "Write 'plain 12 percentOfCandle', 'scented 5 percentOfCandle', or with grams."
+                head.Place,
+                head.Text.Length == 0 ? "A column has no name." : $"'{head.Text}' is no column.",
+                Suggestion.Nearest(head.Text, CandleColumns.Known) is { } near
+                    ? $"Did you mean '{near}'?"
+                    : "Columns are named as the fields of a candle's file: 'chandlery reference' lists them."
             );
         }
 
-        List<string> degrees = [.. Temperatures.Where(t => cell(t).Length > 0).Select(t => $"{t}: {YamlEdit.Scalar(cell(t))}")];
-        if (degrees.Count > 0)
+        foreach (CsvCell twice in heads.GroupBy(h => h.Text).SelectMany(same => same.Skip(1)))
         {
-            yaml.Append(CultureInfo.InvariantCulture, $"temperatures: {{ {string.Join(", ", degrees)} }}\n");
+            problems.Add(twice.Place, $"The column '{twice.Text}' stands there twice.", "Keep one of the two.");
         }
 
-        Optional("headspaceMm", cell("headspaceMm"));
-        Optional("formulationNumber", cell("formulationNumber"));
-        if (cell("languages").Length > 0)
+        if (heads.All(h => h.Text != CandleColumns.Id))
         {
-            yaml.Append(
-                CultureInfo.InvariantCulture,
-                $"languages: [{string.Join(", ", cell("languages").Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(YamlEdit.Scalar))}]\n"
+            problems.Add(heads[0].Place, "The column 'id' is missing.", "It has the name of each candle's file without .yaml.");
+        }
+    }
+
+    private static (string Id, string Yaml) ReadRow(
+        string[] heads,
+        IReadOnlyList<CsvCell> row,
+        bool commas,
+        Lawbook lawbook,
+        Problems problems
+    )
+    {
+        foreach (CsvCell over in row.Skip(heads.Length).Where(c => c.Text.Length > 0).Take(1))
+        {
+            problems.Add(
+                over.Place,
+                $"'{over.Text}' stands in no column: the row has {row.Count} cells, the first line {heads.Length}.",
+                "A decimal comma between commas needs quotes; write a point, or put semicolons between the cells."
             );
         }
 
-        yaml.Append(
-            CultureInfo.InvariantCulture,
-            $"wicks: {{ count: {YamlEdit.Scalar(cell("wickCount"))}, trimToMm: {YamlEdit.Scalar(cell("trimToMm"))} }}\n"
-        );
-        yaml.Append(
-            CultureInfo.InvariantCulture,
-            $"soldIn: [{string.Join(", ", cell("soldIn").Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(YamlEdit.Scalar))}]\n"
-        );
-        return yaml.ToString();
-
-        void Optional(string key, string value)
+        CheckNumbers(heads, row, commas, problems);
+        Dictionary<string, CsvCell> cells = Cells(heads, row);
+        CheckLists(cells, problems);
+        string id = cells.GetValueOrDefault(CandleColumns.Id)?.Text ?? "";
+        CandleRow written = CandleRow.Write(cells, commas);
+        var own = new Problems();
+        if (new DeclarationReader(lawbook.Vocabulary).Read(written.Yaml, id, id, own) is Candle candle)
         {
-            if (value.Length > 0)
+            KindCheck.Of(candle, lawbook.Kinds, own);
+        }
+
+        problems.AddRange(own.Found.Select(p => InRow(p, written, cells, row[0].Place)));
+        return (id, written.Yaml);
+    }
+
+    // What is wrong with the declaration is said of the cell that it comes from.
+    private static Problem InRow(Problem problem, CandleRow written, Dictionary<string, CsvCell> cells, TextPlace row)
+    {
+        string column = written.ColumnOf(problem.Place.Line);
+        return cells.TryGetValue(column, out CsvCell? cell)
+            ? problem with
             {
-                Field(key, value);
+                Place = cell.Place,
+                What = column == CandleColumns.Id ? $"{cell.Text}: {problem.What}" : $"column '{column}': {problem.What}",
             }
-        }
-
-        void Parts(string column, string key)
-        {
-            foreach (string part in cell(column).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            : problem with
             {
-                string[] sides = part.Split('=', 2);
-                string[] words = sides.Length == 2 ? sides[1].Split(' ', StringSplitOptions.RemoveEmptyEntries) : [];
-                if (words.Length != 2)
-                {
-                    problems.Add(
-                        new TextPlace(file, row.Line, 1),
-                        $"'{part}' in '{column}' is no name with its amount.",
-                        "Write 'fig-leaf=60 share; rain-on-slate=40 share', or grams, millilitres, drops."
-                    );
-                    continue;
-                }
+                Place = row,
+            };
+    }
 
-                yaml.Append(
-                    CultureInfo.InvariantCulture,
-                    $"  - {{ {key}: {YamlEdit.Scalar(sides[0])}, {YamlEdit.Scalar(words[1])}: {YamlEdit.Scalar(words[0])} }}\n"
-                );
+    /// <summary>A row's cells that are not empty, by column.</summary>
+    internal static Dictionary<string, CsvCell> Cells(IReadOnlyList<string> heads, IReadOnlyList<CsvCell> row) =>
+        heads.Zip(row).Where(c => c.Second.Text.Length > 0).ToDictionary(c => c.First, c => c.Second, StringComparer.Ordinal);
+
+    // A list's own column says that it is empty, or all of it in one word: then no item can be there too.
+    private static void CheckLists(Dictionary<string, CsvCell> cells, Problems problems)
+    {
+        foreach ((string column, CsvCell cell) in cells)
+        {
+            if (cells.Keys.FirstOrDefault(c => c.StartsWith(column + ".", StringComparison.Ordinal)) is { } item)
+            {
+                problems.Add(cell.Place, $"'{column}' is filled, and '{item}' too.", "Clear one of the two cells.");
             }
         }
     }
 
-    private static string Degrees(Core.Quantities.Celsius? temperature) => temperature is { } t ? Number(t.Value) : "";
+    private static IEnumerable<CsvCell> Numbers(string[] heads, IReadOnlyList<CsvCell> row) =>
+        heads.Zip(row).Where(c => CandleColumns.Find(c.First) is NumberField).Select(c => c.Second);
 
-    private static string TopUpText(TopUp? topUp) =>
-        topUp switch
+    // Where one number has a decimal comma, a point in another can be a thousands mark: it is asked back and not guessed.
+    private static void CheckNumbers(string[] heads, IReadOnlyList<CsvCell> row, bool commas, Problems problems)
+    {
+        foreach (CsvCell number in Numbers(heads, row).Where(n => commas && n.Text.Contains('.')))
         {
-            PlainTopUp plain => $"plain {AmountText(plain.Amount, "percentOfCandle")}",
-            ScentedTopUp { Amount: { } amount } => $"scented {AmountText(amount, "percentOfCandle")}",
-            ScentedTopUp => "scented",
-            _ => "",
-        };
+            problems.Add(
+                number.Place,
+                $"'{number.Text}' has a point, and other numbers of the file have a decimal comma.",
+                "Write all decimals alike, and no thousands mark."
+            );
+        }
+    }
 
-    private static string AmountText(Amount amount, string shareUnit) =>
-        amount switch
+    private static void CheckNames(IReadOnlyList<IReadOnlyList<CsvCell>> rows, string[] heads, Problems problems)
+    {
+        int column = Array.IndexOf(heads, CandleColumns.Id);
+        var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (IReadOnlyList<CsvCell> row in rows.Skip(1))
         {
-            RelativeAmount share => $"{Number(share.Percent.Value)} {shareUnit}",
-            WeighedAmount weighed => $"{Number(weighed.Weight.Value)} grams",
-            _ => throw new UnreachableException(),
-        };
+            CsvCell id = row.ElementAtOrDefault(column) ?? new CsvCell("", row[0].Place);
+            if (!IsName(id.Text))
+            {
+                problems.Add(id.Place, $"'{id.Text}' is no name for a declaration.", NameRemedy);
+            }
+            else if (!seen.Add(id.Text))
+            {
+                problems.Add(id.Place, $"'{id.Text}' stands there twice.", "Give each candle a name of its own.");
+            }
+        }
+    }
+
+    private const string NameRemedy = "Write letters, figures and hyphens, such as fig-tin.";
+
+    // A name becomes a file's name: nothing that leads elsewhere, and nothing hidden.
+    private static bool IsName(string id) =>
+        id.Length is > 0 and <= LongestName
+        && char.IsLetterOrDigit(id[0])
+        && id.All(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' or ' ')
+        && id[^1] is not ('.' or ' ');
 
     private static OilPart? Amount(Candle candle, OilShare share) => candle.Oils.FirstOrDefault(o => o.Oil.Id == share.Oil.Id);
 
     private static string MeasureName(OilMeasure measure) => measure.ToString().ToLowerInvariant();
 
     private static string Number(double value) => Math.Round(value, 6).ToString(CultureInfo.InvariantCulture);
-
-    private sealed record CsvRow(int Line, IReadOnlyList<string> Cells);
-
-    private static IEnumerable<CsvRow> Rows(string csv, string file, Problems problems)
-    {
-        var cells = new List<string>();
-        var cell = new StringBuilder();
-        bool quoted = false;
-        int line = 1;
-        int start = 1;
-        string text = csv.TrimStart('\ufeff');
-        for (int i = 0; i <= text.Length; i++)
-        {
-            char c = i < text.Length ? text[i] : '\n';
-            if (quoted && i < text.Length)
-            {
-                if (c != '"')
-                {
-                    cell.Append(c);
-                }
-                else if (i + 1 < text.Length && text[i + 1] == '"')
-                {
-                    cell.Append('"');
-                    i++;
-                }
-                else
-                {
-                    quoted = false;
-                }
-            }
-            else if (c == '"' && cell.Length == 0)
-            {
-                quoted = true;
-            }
-            else if (c is ',' or '\n')
-            {
-                cells.Add(cell.ToString().TrimEnd('\r'));
-                cell.Clear();
-                if (c == '\n')
-                {
-                    if (cells.Any(x => x.Length > 0))
-                    {
-                        yield return new CsvRow(start, [.. cells]);
-                    }
-
-                    cells.Clear();
-                    start = line + 1;
-                }
-            }
-            else
-            {
-                cell.Append(c);
-            }
-
-            line += c == '\n' ? 1 : 0;
-        }
-
-        if (quoted)
-        {
-            problems.Add(new TextPlace(file, start, 1), "A quoted cell is not closed.", "Every opening \" needs a closing one.");
-        }
-    }
 }

@@ -87,6 +87,36 @@ public sealed record DeclarationFolder(
         }
     }
 
+    /// <summary>Opens the maker's folder around the present one, with a candle or batch that is not a file of it.</summary>
+    /// <param name="text">The declaration.</param>
+    /// <param name="shownAs">How messages call it.</param>
+    /// <param name="vocabulary">Hazard classes that declarations may name.</param>
+    public static DeclarationFolder OpenTyped(string text, string shownAs, HazardVocabulary vocabulary)
+    {
+        var problems = new Problems();
+        string root = RootOf(".");
+        var reader = new DeclarationReader(vocabulary);
+        IDeclaration? typed = reader.Read(text, shownAs, shownAs.Replace(' ', '-'), problems);
+        if (typed is not (Candle or Batch) && problems.None)
+        {
+            problems.Add(NoDeclaration(shownAs));
+        }
+
+        if (!problems.None)
+        {
+            return new DeclarationFolder(root, new Catalogue([], problems), shownAs, [], problems);
+        }
+
+        List<ReadDeclaration> read = [.. DeclarationFiles.Of(root, problems).Select(f => DeclarationFiles.Read(f, f, reader))];
+        problems.AddRange(read.SelectMany(r => r.Problems));
+        var catalogue = new Catalogue(
+            [.. read.Select(r => r.Declaration).OfType<IDeclaration>(), typed!],
+            problems,
+            read.Select(r => r.Wrong).OfType<WrongFile>()
+        );
+        return new DeclarationFolder(root, catalogue, shownAs, [typed!], problems);
+    }
+
     /// <summary>Says that a folder holds no candle, where one is needed: whoever only tries blends has none yet.</summary>
     public static Problem NoCandle(string path) =>
         new(new TextPlace(path, 0, 0), "No candle is declared here.", "A candle is a .yaml file with 'declares: candle'.");

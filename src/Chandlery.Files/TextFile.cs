@@ -8,6 +8,8 @@ public static class TextFile
 {
     private const long LargestBytes = 4_000_000;
 
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
+
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>
@@ -36,30 +38,23 @@ public static class TextFile
     }
 
     /// <summary>The text, or null with a problem when it cannot be read or is not UTF-8 (or UTF-16 with a mark).</summary>
-    public static string? Read(string path, string shownAs, Problems problems)
+    public static string? Read(string path, string shownAs, Problems problems) =>
+        Read(
+            () => File.Exists(path) && MayBlock(path) ? InTime(path) : new FileStream(path, FileMode.Open, FileAccess.Read),
+            shownAs,
+            problems
+        );
+
+    /// <summary>The text of a stream, which need not end: what is too long is refused as soon as it is.</summary>
+    public static string? Read(Stream stream, string shownAs, Problems problems) => Read(() => stream, shownAs, problems);
+
+    private static string? Read(Func<Stream> open, string shownAs, Problems problems)
     {
         var place = new TextPlace(shownAs, 0, 0);
         try
         {
-            var file = new FileInfo(path);
-            if (file.Length > LargestBytes)
-            {
-                problems.Add(
-                    place,
-                    $"The file is larger than {LargestBytes / 1_000_000} MB.",
-                    "A declaration is a page or two: is this the right file?"
-                );
-                return null;
-            }
-
-            byte[] bytes = File.ReadAllBytes(path);
-            return bytes switch
-            {
-                [0xEF, 0xBB, 0xBF, ..] => StrictUtf8.GetString(bytes, 3, bytes.Length - 3),
-                [0xFF, 0xFE, ..] => Encoding.Unicode.GetString(bytes, 2, bytes.Length - 2),
-                [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(bytes, 2, bytes.Length - 2),
-                _ => StrictUtf8.GetString(bytes),
-            };
+            using Stream stream = open();
+            return Bounded(stream) is { } bytes ? Decoded(bytes) : TooLarge();
         }
         catch (DecoderFallbackException)
         {
@@ -71,5 +66,54 @@ public static class TextFile
         }
 
         return null;
+
+        string? TooLarge()
+        {
+            problems.Add(
+                place,
+                $"The file is larger than {LargestBytes / 1_000_000} MB.",
+                "A declaration is a page or two: is this the right file?"
+            );
+            return null;
+        }
+    }
+
+    private static string Decoded(byte[] bytes) =>
+        bytes switch
+        {
+            [0xEF, 0xBB, 0xBF, ..] => StrictUtf8.GetString(bytes, 3, bytes.Length - 3),
+            [0xFF, 0xFE, ..] => Encoding.Unicode.GetString(bytes, 2, bytes.Length - 2),
+            [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(bytes, 2, bytes.Length - 2),
+            _ => StrictUtf8.GetString(bytes),
+        };
+
+    // Null when there is more than any file of ours has.
+    private static byte[]? Bounded(Stream stream)
+    {
+        using var read = new MemoryStream();
+        byte[] part = new byte[81_920];
+        for (int count = stream.Read(part); count > 0; count = stream.Read(part))
+        {
+            read.Write(part, 0, count);
+            if (read.Length > LargestBytes)
+            {
+                return null;
+            }
+        }
+
+        return read.ToArray();
+    }
+
+    // A pipe that nobody writes into lets whoever opens it wait for ever.
+    private static MemoryStream InTime(string path)
+    {
+        Task<byte[]?> reading = Task.Run(() =>
+        {
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read);
+            return Bounded(stream);
+        });
+        return Task.WaitAny([reading], LongestWait) >= 0
+            ? new MemoryStream(reading.GetAwaiter().GetResult() ?? new byte[LargestBytes + 1])
+            : throw new IOException($"nothing came for {LongestWait.TotalSeconds} seconds. Is it a pipe that nobody writes into?");
     }
 }

@@ -40,6 +40,7 @@ public sealed class Fuzzer
     private readonly List<byte[]> pdfs;
     private readonly HazardText hazards;
     private readonly SheetWording wording;
+    private readonly string candles;
 
     public Fuzzer()
     {
@@ -56,6 +57,7 @@ public sealed class Fuzzer
         }
 
         catalogue = DeclarationFolder.Open(Repository.Demo, lawbook.Vocabulary).Catalogue;
+        candles = CandleTable.Candles(catalogue.OfKind<Candle>(), commas: false, problems);
         assessment = new Assessor(lawbook, catalogue, Day).Assess(
             catalogue.OfKind<Candle>().First(c => c.Id == "harbour-bowl"),
             null,
@@ -93,7 +95,7 @@ public sealed class Fuzzer
                     Draft([1], [TypedPage.Of(mangler.Text(TypedPage.Sample))]);
                     return "";
                 case "csv":
-                    CandleTable.Read(mangler.Text(CandleTable.Candles(catalogue.OfKind<Candle>())), "c.csv", new Problems());
+                    CandleTable.Read(mangler.Text(candles), "c.csv", lawbook, new Problems());
                     return "";
                 case "page edit":
                     return PageEdit(mangler);

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
@@ -19,7 +21,9 @@ internal static class ArrangeCommand
             "Say which labels the vessel can carry, where, and whether the text fits: base, side, band, leaflet or tag."
         );
         options.AddTo(command);
+        Option<bool> json = JsonOption.Of("arrange");
         command.Add(paper.Templates);
+        command.Add(json);
         command.SetAction(parse =>
             Session.Print(
                 parse,
@@ -28,16 +32,30 @@ internal static class ArrangeCommand
                 (session, printer, assessments) =>
                 {
                     var wrong = new List<Problem>();
+                    var answers = new List<ArrangementAnswer>();
                     foreach (Assessment a in assessments)
                     {
                         var problems = new Problems();
                         if (LabelDocument.Arrange(a, printer.Shop, session.Lawbook.Burning, problems) is { } results && problems.None)
                         {
+                            if (parse.GetValue(json))
+                            {
+                                answers.Add(
+                                    new ArrangementAnswer(a.Id, a.Edition.Id, a.Vessel.Name, [.. results.Select(ArrangedLabel.Of)])
+                                );
+                                continue;
+                            }
+
                             session.Output.WriteLine($"{a.Candle.Name} ({a.Edition.Id}), {a.Vessel.Name}, {a.Vessel.Brimful}");
                             session.Output.WriteLine(Table(results).Render(AssessCommand.Width));
                         }
 
                         wrong.AddRange(problems.Found);
+                    }
+
+                    if (parse.GetValue(json))
+                    {
+                        session.Output.WriteLine(JsonSerializer.Serialize([.. answers], AnswerJson.Plain.ArrangementAnswerArray));
                     }
 
                     return session.Close(new FolderReport([.. wrong.Distinct()], []), ExitCode.Fine);

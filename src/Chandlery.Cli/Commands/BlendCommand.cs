@@ -22,7 +22,7 @@ internal static class BlendCommand
 
     public static Command Build()
     {
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("blend");
         var setting = new TrialOptions();
         var trial = new Option<string>("--trial") { Description = "The trial to begin with (file name without .yaml).", Required = true };
         var keep = new Option<string[]>("--keep")

@@ -17,7 +17,7 @@ internal static class CatalogueCommand
     public static Command Build()
     {
         var options = new CommonOptions();
-        var json = new Option<bool>("--json") { Description = "Print for programs." };
+        Option<bool> json = JsonOption.Of("catalogue");
         var command = new Command(
             "catalogue",
             "Assess every candle and batch of a folder at once and print a table. What is wrong with one does not hide the others."

@@ -33,7 +33,7 @@ internal sealed class CatalogueLines
         var table = new TextTable("candle", "law", "classes", "signal word", "statements", "limits", "sale");
         foreach (CatalogueLine line in lines)
         {
-            table.Add(line.Cells);
+            table.Add(line.StopsSale, line.Cells);
         }
 
         return table;

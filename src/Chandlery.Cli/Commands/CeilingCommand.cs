@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Asked.Ceilings;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
@@ -32,18 +34,21 @@ internal static class CeilingCommand
         options.AddTo(command);
         command.Add(oil);
         command.Add(share);
+        Option<bool> json = JsonOption.Of("ceiling");
         command.Add(plot);
+        command.Add(json);
         command.SetAction(parse =>
             Session.Run(
                 parse,
                 options,
-                (session, assessments) => Run(session, assessments, parse.GetValue(oil), parse.GetValue(share), parse.GetValue(plot))
+                (session, assessments) =>
+                    Run(session, assessments, parse.GetValue(oil), parse.GetValue(share), parse.GetValue(plot), parse.GetValue(json))
             )
         );
         return command;
     }
 
-    private static int Run(Session session, IReadOnlyList<Assessment> assessments, string? oil, string? share, string? plot)
+    private static int Run(Session session, IReadOnlyList<Assessment> assessments, string? oil, string? share, string? plot, bool json)
     {
         if (oil is not null && share is not null)
         {
@@ -57,6 +62,7 @@ internal static class CeilingCommand
             return ExitCode.BadInput;
         }
 
+        var answers = new List<CeilingAnswer>();
         foreach (Assessment a in assessments)
         {
             if (a.Composition.Recipe.Oils.Count == 0)
@@ -80,7 +86,15 @@ internal static class CeilingCommand
                 : Varied.Load;
             var finder = new CeilingFinder(a, session.WaxOf(a), varied, which);
             IReadOnlyList<Ceiling> ceilings = finder.Find();
-            session.Output.WriteLine(Render(a, varied, which, finder.Now, ceilings));
+            if (json)
+            {
+                answers.Add(Answer(a, varied, which, finder.Now, ceilings));
+            }
+            else
+            {
+                session.Output.WriteLine(Render(a, varied, which, finder.Now, ceilings));
+            }
+
             if (plot is not null)
             {
                 Scene scene = CeilingPlot.Draw(a, varied, finder.Now, ceilings);
@@ -88,11 +102,38 @@ internal static class CeilingCommand
                     ? Encoding.UTF8.GetBytes(SvgDrawing.Draw(scene, $"{a.Candle.Name}: load and consequences"))
                     : PngDrawing.Draw(scene, PlotDpi);
                 AtomicFile.Write(plot, bytes);
-                session.Output.WriteLine(plot);
+                if (!json)
+                {
+                    session.Output.WriteLine(plot);
+                }
             }
         }
 
+        if (json)
+        {
+            session.Output.WriteLine(JsonSerializer.Serialize([.. answers], AnswerJson.Plain.CeilingAnswerArray));
+        }
+
         return ExitCode.Fine;
+    }
+
+    private static CeilingAnswer Answer(Assessment a, Varied varied, string? which, double now, IReadOnlyList<Ceiling> ceilings)
+    {
+        Recipe r = a.Composition.Recipe;
+        string measure = varied.ToString();
+        return new CeilingAnswer(
+            a.Id,
+            a.Edition.Id,
+            char.ToLowerInvariant(measure[0]) + measure[1..],
+            which,
+            new LoadFigures(
+                varied == Varied.Load ? r.MeltLoadOfWax.Value : 100 * now,
+                r.MeltLoadOfWax.Value,
+                r.MeltLoadOfCandle.Value,
+                r.Load.Value
+            ),
+            [.. ceilings.Select(c => CeilingStep.Of(c, varied))]
+        );
     }
 
     private static string Render(Assessment a, Varied varied, string? which, double now, IReadOnlyList<Ceiling> ceilings)

@@ -29,7 +29,7 @@ internal static class ChangesCommand
             Description = "The day whose law holds in the later state. Default: the same day.",
             CustomParser = CommonOptions.Day,
         };
-        var json = new Option<bool>("--json") { Description = "Print for programs." };
+        Option<bool> json = JsonOption.Of("changes");
         var command = new Command(
             "changes",
             "What would change on which candle between two states: a new oil revision (--with), another folder (--to), another day's law (--to-as-of). Says why."

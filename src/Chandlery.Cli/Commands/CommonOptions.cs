@@ -7,7 +7,11 @@ namespace Chandlery.Cli.Commands;
 internal sealed class CommonOptions
 {
     public Argument<string> Path { get; } =
-        new("path") { Description = "A candle's or batch's .yaml file, or a folder of declarations for all of its candles and batches." };
+        new("path")
+        {
+            Description =
+                "A candle's or batch's .yaml file, or a folder of declarations for all of its candles and batches; - reads one from the standard input, as if it lay in the present folder.",
+        };
 
     public Option<string?> Place { get; } =
         new("--place") { Description = "Answer for this place of sale only (country code), whether or not the candle lists it." };

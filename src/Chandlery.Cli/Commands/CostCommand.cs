@@ -12,7 +12,7 @@ internal static class CostCommand
     public static Command Build()
     {
         var options = new CommonOptions();
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("cost");
         var waste = new Option<double>("--waste")
         {
             Description = $"What of the melt stays in the jug, percent (0 to 50). Default: {PaperSettings.UsualWastePercent}.",

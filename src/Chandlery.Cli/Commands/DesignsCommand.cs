@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Papers;
@@ -28,7 +30,10 @@ internal static class DesignsCommand
         var list = new Option<bool>("--list") { Description = "List the designs and draw nothing." };
         command.Add(only);
         command.Add(pieces);
+        Option<bool> json = JsonOption.Of("designs");
+        json.Description = "With --list: " + char.ToLowerInvariant(json.Description![0]) + json.Description[1..];
         command.Add(list);
+        command.Add(json);
         options.AddTo(command);
         paper.AddTo(command);
         command.SetAction(parse =>
@@ -39,6 +44,13 @@ internal static class DesignsCommand
                 (session, printer, assessments) =>
                 {
                     DesignShelf shelf = printer.Shop.Designs;
+                    if (parse.GetValue(list) && parse.GetValue(json))
+                    {
+                        DesignAnswer[] designs = [.. shelf.Names.Select(n => new DesignAnswer(n, shelf.About(n)))];
+                        session.Output.WriteLine(JsonSerializer.Serialize(designs, AnswerJson.Plain.DesignAnswerArray));
+                        return ExitCode.Fine;
+                    }
+
                     if (parse.GetValue(list))
                     {
                         foreach (string name in shelf.Names)

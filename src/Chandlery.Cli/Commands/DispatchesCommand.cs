@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Declared;
 using Chandlery.Core.SafetyFiles.Recalls;
 using Chandlery.Files;
@@ -12,12 +14,16 @@ internal static class DispatchesCommand
     public static Command Build() =>
         new("dispatches", "Where candles went, and whose names must be taken out.") { BuildList(), BuildForget() };
 
-    private static Command BuildList() =>
-        KeptFolder.Build(
+    private static Command BuildList()
+    {
+        Option<bool> json = JsonOption.Of("dispatches list");
+        return KeptFolder.Build(
             "list",
             "List dispatches by batch, and say whose names were kept longer than the law of the place allows.",
-            (folder, _) => List(folder)
+            (folder, parse) => List(folder, parse.GetValue(json)),
+            json
         );
+    }
 
     private static Command BuildForget()
     {
@@ -33,11 +39,15 @@ internal static class DispatchesCommand
         );
     }
 
-    private static int List(KeptFolder folder)
+    private static int List(KeptFolder folder, bool json)
     {
+        var overdue = Forgetting.Overdue(folder.Catalogue, folder.Lawbook.Safety, folder.AsOf).ToList();
+        var answers = new List<DispatchAnswer>();
         var table = new TextTable("batch", "day", "pieces", "country", "to", "who");
         foreach (Dispatch d in folder.Catalogue.OfKind<Dispatch>().OrderBy(d => d.Batch.Id, StringComparer.Ordinal).ThenBy(d => d.On))
         {
+            DateOnly until = overdue.Find(o => o.Dispatch == d).Until;
+            answers.Add(Answer(d, until == default ? null : IsoDay.Plain(until)));
             table.Add(
                 d.Batch.Id,
                 IsoDay.Plain(d.On),
@@ -48,8 +58,7 @@ internal static class DispatchesCommand
             );
         }
 
-        table.Write(folder.Session.Output, AssessCommand.Width);
-        var overdue = Forgetting.Overdue(folder.Catalogue, folder.Lawbook.Safety, folder.AsOf).ToList();
+        folder.Print(json, JsonSerializer.Serialize([.. answers], AnswerJson.Plain.DispatchAnswerArray), table);
         foreach ((Dispatch dispatch, Core.Law.ProductSafety.KeepRow rule, DateOnly until) in overdue)
         {
             folder.Session.Complain(
@@ -59,6 +68,20 @@ internal static class DispatchesCommand
 
         return overdue.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
     }
+
+    private static DispatchAnswer Answer(Dispatch d, string? keptTooLongSince) =>
+        new(
+            d.Batch.Id,
+            IsoDay.Plain(d.On),
+            d.Pieces,
+            d.Country,
+            d.ToWhom.ToString().ToLowerInvariant(),
+            d.Receiver?.Name,
+            d.Forgotten is { } day ? IsoDay.Plain(day) : null
+        )
+        {
+            KeptTooLongSince = keptTooLongSince,
+        };
 
     private static int Forget(KeptFolder folder, string? name)
     {

@@ -19,7 +19,7 @@ internal static class DutiesCommand
     public static Command Build()
     {
         var options = new CommonOptions();
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("duties");
         Option<string?> into = KeptFolder.Out();
         var command = new Command(
             "duties",

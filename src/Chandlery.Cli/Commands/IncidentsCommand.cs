@@ -13,7 +13,7 @@ internal static class IncidentsCommand
 {
     public static Command Build()
     {
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("incidents");
         Option<string?> into = KeptFolder.Out();
         return KeptFolder.Build(
             "incidents",

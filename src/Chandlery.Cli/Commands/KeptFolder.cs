@@ -83,9 +83,6 @@ internal sealed class KeptFolder
     public T? Find<T>(string id, string option)
         where T : class, IDeclaration => Catalogue.Find<T>(new Reference(id, new TextPlace(option, 0, 0)), Problems);
 
-    /// <summary>The option for programs.</summary>
-    public static Option<bool> Json() => new("--json") { Description = "Print for programs." };
-
     /// <summary>The option for a document.</summary>
     public static Option<string?> Out() => new("--out") { Description = "Folder to write the document into as a PDF." };
 

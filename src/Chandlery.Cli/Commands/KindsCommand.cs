@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Yaml;
@@ -11,8 +13,9 @@ internal static class KindsCommand
     public static Command Build()
     {
         Option<string?> data = new CommonOptions().Data;
-        var command = new Command("kinds", "The kinds of product: what each asks for, and which papers are not made of it.") { data };
-        command.SetAction(parse => Session.Guard(parse, session => Run(session, parse.GetValue(data))));
+        Option<bool> json = JsonOption.Of("kinds");
+        var command = new Command("kinds", "The kinds of product: what each asks for, and which papers are not made of it.") { data, json };
+        command.SetAction(parse => Session.Guard(parse, session => Run(session, parse.GetValue(data), parse.GetValue(json))));
         return command;
     }
 
@@ -30,12 +33,19 @@ internal static class KindsCommand
             }
         );
 
-    private static int Run(Session session, string? data)
+    private static int Run(Session session, string? data, bool json)
     {
         var problems = new Problems();
         if (ShippedLaw.Open(data, problems) is not { } lawbook)
         {
             return session.Report(problems.Found);
+        }
+
+        if (json)
+        {
+            KindAnswer[] answers = [.. lawbook.Kinds.Select(Answer)];
+            session.Output.WriteLine(JsonSerializer.Serialize(answers, AnswerJson.Plain.KindAnswerArray));
+            return ExitCode.Fine;
         }
 
         var table = new TextTable("kind", "what it is", "state", "used", "IFRA category", "needs");
@@ -57,6 +67,19 @@ internal static class KindsCommand
         return ExitCode.Fine;
     }
 
+    private static KindAnswer Answer(ProductKind kind) =>
+        new(kind.Id, kind.Name, Word(kind.State), Each(kind.UsedIn), kind.IfraCategory, Each(kind.Needs), Each(kind.MayHave))
+        {
+            WithoutPapers = kind.WithoutPapers,
+            Source = kind.Source,
+        };
+
     private static string Words<T>(IEnumerable<T> values)
-        where T : struct, Enum => string.Join(", ", values.Select(v => v.ToString().ToLowerInvariant()));
+        where T : struct, Enum => string.Join(", ", Each(values));
+
+    private static IReadOnlyList<string> Each<T>(IEnumerable<T> values)
+        where T : struct, Enum => [.. values.Select(Word)];
+
+    private static string Word<T>(T value)
+        where T : struct, Enum => value.ToString().ToLowerInvariant();
 }

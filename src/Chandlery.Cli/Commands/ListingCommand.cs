@@ -37,6 +37,7 @@ internal static class ListingCommand
             DefaultValueFactory = _ => "text",
         };
         format.AcceptOnlyFromAmong("text", "html", "json", "csv");
+        Option<bool> json = JsonOption.Of("listing");
         var command = new Command(
             "listing",
             "Write what a web shop or an advertisement must say of a candle, each part with its clause; refused where something stops the sale."
@@ -46,6 +47,7 @@ internal static class ListingCommand
             language,
             use,
             format,
+            json,
             options.Place,
             options.AsOf,
             options.Data,
@@ -75,7 +77,7 @@ internal static class ListingCommand
                         parse.GetValue(language)
                     );
                     List<ShopListing> listings = [.. candles.SelectMany(run.Listings)];
-                    session.Output.Write(Written(listings, parse.GetValue(format)!));
+                    session.Output.Write(Written(listings, parse.GetValue(json) ? "json" : parse.GetValue(format)!));
                     return session.Close(new FolderReport(problems.Found, []), run.Refused ? ExitCode.StopsSale : ExitCode.Fine);
                 }
             )

@@ -80,6 +80,11 @@ internal static class ManualCommand
             page.Option(option.Name, option.Description ?? "");
         }
 
+        if (Examples.Of(command) is { } example)
+        {
+            page.Option("Example:", example);
+        }
+
         foreach (Command below in command.Subcommands)
         {
             Write(page, below, name + " ");

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
 using Chandlery.Paper.Proofs;
 
@@ -29,13 +31,15 @@ internal static class MeasureCommand
         var command = new Command(Name, "Measure a label's PDF and say of each legal dimension and text whether it holds.");
         command.Add(pdf);
         options.AddTo(command);
+        Option<bool> json = JsonOption.Of(Name);
+        command.Add(json);
         command.SetAction(parse =>
-            Session.Run(parse, options, (session, assessments) => Measure(session, assessments, parse.GetValue(pdf)!))
+            Session.Run(parse, options, (session, assessments) => Measure(session, assessments, parse.GetValue(pdf)!, parse.GetValue(json)))
         );
         return command;
     }
 
-    private static int Measure(Session session, IReadOnlyList<Assessment> assessments, string file)
+    private static int Measure(Session session, IReadOnlyList<Assessment> assessments, string file, bool json)
     {
         if (assessments.Count != 1)
         {
@@ -62,10 +66,18 @@ internal static class MeasureCommand
         var table = new TextTable("", "What", "Measured", "Required", "Clause");
         foreach (Inspection check in checks)
         {
-            table.Add(check.Holds ? "holds" : "FAILS", check.What, check.Measured, check.Required, check.Clause);
+            table.Add(!check.Holds, check.Holds ? "holds" : "FAILS", check.What, check.Measured, check.Required, check.Clause);
         }
 
-        session.Output.Write(table.Render(AssessCommand.Width));
+        if (json)
+        {
+            session.Output.WriteLine(JsonSerializer.Serialize([.. checks], AnswerJson.Plain.InspectionArray));
+        }
+        else
+        {
+            session.Output.Write(table.Render(AssessCommand.Width));
+        }
+
         return checks.All(c => c.Holds) ? ExitCode.Fine : ExitCode.StopsSale;
     }
 }

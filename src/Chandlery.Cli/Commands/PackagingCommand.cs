@@ -11,7 +11,7 @@ internal static class PackagingCommand
 {
     public static Command Build()
     {
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("packaging");
         var year = new Option<int?>("--year") { Description = "One year only." };
         return KeptFolder.Build(
             "packaging",

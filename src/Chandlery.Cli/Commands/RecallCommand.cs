@@ -18,7 +18,7 @@ internal static class RecallCommand
                 "What the danger is, with its language: \"en: The vessel can crack.\" Again for each language; needed with --out.",
             AllowMultipleArgumentsPerToken = false,
         };
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("recall");
         var into = new Option<string?>("--out")
         {
             Description = "Folder to write into: notice, letters, shelf card, text for the web, form for the authority, list of receivers.",

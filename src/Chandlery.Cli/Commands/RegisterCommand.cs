@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
 using Chandlery.Files;
 using Chandlery.Paper.Papers;
@@ -104,6 +105,7 @@ internal static class RegisterCommand
             DefaultValueFactory = _ => "table",
         };
         format.AcceptOnlyFromAmong("table", "csv", "json");
+        Option<bool> json = JsonOption.Of("register find");
         var output = new Option<string?>("--out") { Description = "File to write. Default: the terminal." };
         var command = new Command(
             "find",
@@ -117,6 +119,7 @@ internal static class RegisterCommand
             document,
             revised,
             format,
+            json,
             output,
         };
         command.SetAction(parse =>
@@ -141,16 +144,17 @@ internal static class RegisterCommand
                             session.Complain($"Entry {number} is damaged and was left out: 'register verify' says more.");
                         }
                     );
+                    string shape = parse.GetValue(json) ? "json" : parse.GetValue(format)!;
                     if (parse.GetValue(output) is { } target)
                     {
                         var text = new StringWriter();
-                        Write(entries, parse.GetValue(format)!, text);
+                        Write(entries, shape, text);
                         AtomicFile.Write(target, text.ToString());
                         session.Output.WriteLine(target);
                     }
                     else
                     {
-                        Write(entries, parse.GetValue(format)!, session.Output);
+                        Write(entries, shape, session.Output);
                     }
 
                     if (damaged > 0)
@@ -216,7 +220,8 @@ internal static class RegisterCommand
     private static Command BuildVerify()
     {
         var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
-        var command = new Command("verify", "Check that no entry was changed or removed.") { path };
+        Option<bool> json = JsonOption.Of("register verify");
+        var command = new Command("verify", "Check that no entry was changed or removed.") { path, json };
         command.SetAction(parse =>
             Session.Guard(
                 parse,
@@ -228,6 +233,13 @@ internal static class RegisterCommand
                     foreach (string what in wrong)
                     {
                         session.Complain(what);
+                    }
+
+                    if (parse.GetValue(json))
+                    {
+                        var answer = new RegisterAnswer(wrong.Count == 0, count, head, wrong);
+                        session.Output.WriteLine(JsonSerializer.Serialize(answer, AnswerJson.Plain.RegisterAnswer));
+                        return wrong.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
                     }
 
                     session.Output.WriteLine(

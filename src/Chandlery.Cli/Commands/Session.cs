@@ -14,7 +14,7 @@ namespace Chandlery.Cli.Commands;
 /// One run: reads law and declarations, assesses, and turns failures into messages and exit codes. What is wrong with one candle
 /// does not stop the others: they are worked on, and what was left out is said at the end.
 /// </summary>
-internal sealed class Session(TextWriter output, TextWriter errors)
+internal sealed class Session(TextWriter output, TextWriter errors, bool verbose)
 {
     /// <summary>The data files that law and drawings are read from.</summary>
     private IReadOnlyDictionary<string, string> data = new Dictionary<string, string>();
@@ -43,7 +43,14 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)
     {
-        var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
+        TextWriter output = parse.InvocationConfiguration.Output;
+        var session = new Session(
+            parse.GetValue<bool>(Manners.Quiet) ? TextWriter.Null
+                : Console.IsOutputRedirected ? output
+                : new HarmlessWriter(output),
+            parse.InvocationConfiguration.Error,
+            parse.GetValue<bool>(Manners.Verbose)
+        );
         try
         {
             return work(session);
@@ -128,17 +135,32 @@ internal sealed class Session(TextWriter output, TextWriter errors)
     }
 
     /// <summary>Prints a message on the error stream.</summary>
-    public void Complain(string message) => errors.WriteLine(message);
+    public void Complain(string message) => errors.WriteLine(Ink.Errors.Mind(TextTable.Harmless(message)));
+
+    /// <summary>Says on the error stream what the work was done with, to whoever asked for more.</summary>
+    public void Remark(string message)
+    {
+        if (verbose)
+        {
+            errors.WriteLine(TextTable.Harmless(message));
+        }
+    }
 
     private void Complain(IReadOnlyList<Problem> problems)
     {
         foreach (Problem problem in problems)
         {
-            errors.WriteLine(problem);
+            Complain(problem.ToString());
         }
     }
 
     private static string Counted(int problems) => $"{problems} problem{(problems == 1 ? "" : "s")}";
+
+    private DeclarationFolder? Opened(string path, Problems problems) =>
+        path != StandardInput.Sign ? DeclarationFolder.Open(path, Lawbook.Vocabulary)
+        : StandardInput.ReadOr(path, problems) is { } text
+            ? DeclarationFolder.OpenTyped(text, StandardInput.NameOf(path), Lawbook.Vocabulary)
+        : null;
 
     private int RunAsked(ParseResult parse, CommonOptions options, Func<Session, IReadOnlyList<Assessment>, int> work)
     {
@@ -151,9 +173,18 @@ internal sealed class Session(TextWriter output, TextWriter errors)
         }
 
         Lawbook = lawbook;
-        Declarations = DeclarationFolder.Open(parse.GetValue(options.Path)!, lawbook.Vocabulary);
+        if (Opened(parse.GetValue(options.Path)!, problems) is not { } declarations)
+        {
+            return Report(problems.Found);
+        }
+
+        Declarations = declarations;
+        Remark(
+            $"{Declarations.Root}: {Declarations.Catalogue.All.Count} declarations, {Declarations.Asked.Count} asked for; law of {IsoDay.Plain(parse.GetValue(options.AsOf))}."
+        );
         var assessor = new Assessor(lawbook, Declarations.Catalogue, parse.GetValue(options.AsOf));
         List<Assessment> assessments = [.. Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
+        Remark($"{assessments.Count} assessed: {string.Join(", ", assessments.Select(a => $"{a.Id} under {a.Edition.Id}"))}.");
         FolderReport report = FolderReport.Of(Declarations, problems.Found);
         return assessments.Count > 0 ? Close(report, work(this, assessments))
             : report.Bad.Count > 0 ? Report(report.Bad)

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.SafetyFiles.Records;
@@ -22,13 +24,18 @@ internal static class SetsCommand
             "Say of each gift set of a folder what is in it, which labels its box bears, which cards go into it, and what stops its sale."
         );
         options.AddTo(command);
+        Option<bool> json = JsonOption.Of("sets");
         command.Add(into);
-        command.SetAction(parse => Session.Run(parse, options, (session, all) => Run(session, all, parse.GetValue(into))));
+        command.Add(json);
+        command.SetAction(parse =>
+            Session.Run(parse, options, (session, all) => Run(session, all, parse.GetValue(into), parse.GetValue(json)))
+        );
         return command;
     }
 
-    private static int Run(Session session, IReadOnlyList<Assessment> assessments, string? into)
+    private static int Run(Session session, IReadOnlyList<Assessment> assessments, string? into, bool json)
     {
+        var answers = new List<SetAnswer>();
         var problems = new Problems();
         var finder = new SetFinder(session.Lawbook, assessments);
         PaperShop? shop = into is null ? null : session.OpenShop(problems);
@@ -47,13 +54,23 @@ internal static class SetsCommand
             foreach (SetSheet sheet in sheets)
             {
                 stops |= sheet.StopsSale;
-                Say(session, sheet);
+                answers.Add(SetAnswer.Of(sheet));
+                if (!json)
+                {
+                    Say(session, sheet);
+                }
+
                 if (shop is not null && RecordDocument.Make(SetRecord.Of(sheet), shop, problems) is { } document)
                 {
                     string prefix = sheets.Count == 1 ? "" : sheet.Edition.Id + "-";
                     new PendingFile($"{prefix}{set.Id}-set.pdf", PdfDrawing.Draw(document)).Write(into!, session.Output);
                 }
             }
+        }
+
+        if (json)
+        {
+            session.Output.WriteLine(JsonSerializer.Serialize([.. answers], AnswerJson.Plain.SetAnswerArray));
         }
 
         return session.Close(new FolderReport(problems.Found, []), stops ? ExitCode.StopsSale : ExitCode.Fine);

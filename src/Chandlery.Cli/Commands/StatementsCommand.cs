@@ -23,7 +23,7 @@ internal static class StatementsCommand
     public static Command Build()
     {
         var code = new Argument<string>("language") { Description = "The language's code, such as de." };
-        var json = new Option<bool>("--json") { Description = "Print for programs." };
+        Option<bool> json = JsonOption.Of("statements");
         Option<string?> data = new CommonOptions().Data;
         var command = new Command(
             "statements",

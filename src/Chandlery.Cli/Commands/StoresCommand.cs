@@ -10,7 +10,7 @@ internal static class StoresCommand
 {
     public static Command Build()
     {
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("stores");
         return KeptFolder.Build(
             "stores",
             "Say what is left of every material: lots in, batches out; which oils are near their best-before day; how many of each candle it is enough for. It keeps no books.",

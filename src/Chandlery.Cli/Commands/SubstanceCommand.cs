@@ -29,7 +29,7 @@ internal static class SubstanceCommand
             Description = "The place of sale whose law is asked (country code).",
             DefaultValueFactory = _ => "IE",
         };
-        var json = new Option<bool>("--json") { Description = "Print JSON: an object, or an array where several entries answer." };
+        Option<bool> json = JsonOption.Of("substance");
         var command = new Command(
             "substance",
             "Say what the law says of a substance: its harmonised classes, since when, what they were before and what is to come."

@@ -13,7 +13,7 @@ internal static class TestsCommand
 {
     public static Command Build()
     {
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("tests");
         Option<string?> into = KeptFolder.Out();
         return KeptFolder.Build(
             "tests",

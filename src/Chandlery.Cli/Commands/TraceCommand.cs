@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
 using Chandlery.Yaml;
 
@@ -17,16 +19,23 @@ internal static class TraceCommand
         };
         var command = new Command("trace", "Explain one result: in plain sentences, then with inputs, formula, threshold and clause.");
         options.AddTo(command);
+        Option<bool> json = JsonOption.Of("trace");
         command.Add(result);
+        command.Add(json);
         command.SetAction(parse =>
-            Session.Run(parse, options, (session, assessments) => Trace(session, assessments, parse.GetValue(result)!))
+            Session.Run(
+                parse,
+                options,
+                (session, assessments) => Trace(session, assessments, parse.GetValue(result)!, parse.GetValue(json))
+            )
         );
         return command;
     }
 
-    private static int Trace(Session session, IReadOnlyList<Assessment> assessments, string asked)
+    private static int Trace(Session session, IReadOnlyList<Assessment> assessments, string asked, bool json)
     {
         bool found = false;
+        var answers = new List<TraceAnswer>();
         foreach (Assessment assessment in assessments)
         {
             if (Tracer.Explain(assessment, asked) is not { } text)
@@ -35,6 +44,14 @@ internal static class TraceCommand
             }
 
             found = true;
+            if (json)
+            {
+                answers.Add(
+                    new TraceAnswer(assessment.Id, assessment.Edition.Id, asked, [.. text.ReplaceLineEndings("\n").TrimEnd().Split('\n')])
+                );
+                continue;
+            }
+
             if (assessments.Count > 1)
             {
                 session.Output.WriteLine($"== {assessment.Id} ({assessment.Edition.Id})");
@@ -45,6 +62,11 @@ internal static class TraceCommand
 
         if (found)
         {
+            if (json)
+            {
+                session.Output.WriteLine(JsonSerializer.Serialize([.. answers], AnswerJson.Plain.TraceAnswerArray));
+            }
+
             return ExitCode.Fine;
         }
 

@@ -10,7 +10,7 @@ internal static class TrialsCommand
 {
     public static Command Build()
     {
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("trials");
         var setting = new TrialOptions();
         return KeptFolder.Build(
             "trials",

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
@@ -18,7 +19,7 @@ internal static class VersionCommand
         {
             Description = "Every row of law, text and data that still stands from memory, with its file, line and reason.",
         };
-        var json = new Option<bool>("--json") { Description = "With --memory: print JSON, an array of rows." };
+        Option<bool> json = JsonOption.Of("version");
         var command = new Command(
             "version",
             "The program's version, and the editions of the law with the day their sources were looked up."
@@ -32,15 +33,15 @@ internal static class VersionCommand
             Session.Guard(
                 parse,
                 session =>
-                    parse.GetValue(memory) || parse.GetValue(json)
+                    parse.GetValue(memory)
                         ? FromMemory(session, parse.GetValue(json))
-                        : Run(session, parse.GetValue(full))
+                        : Run(session, parse.GetValue(full), parse.GetValue(json))
             )
         );
         return command;
     }
 
-    private static int Run(Session session, bool full)
+    private static int Run(Session session, bool full, bool json)
     {
         var problems = new Problems();
         if (ShippedLaw.Open(null, problems) is not { } lawbook)
@@ -48,8 +49,17 @@ internal static class VersionCommand
             return session.Report(problems.Found);
         }
 
-        string version = typeof(VersionCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
-        session.Output.WriteLine($"Chandlery {version.Split('+')[0]}");
+        string version = typeof(VersionCommand)
+            .Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!
+            .InformationalVersion.Split('+')[0];
+        if (json)
+        {
+            var answer = new VersionAnswer(version, [.. lawbook.Editions.Select(Answer)]);
+            session.Output.WriteLine(JsonSerializer.Serialize(answer, AnswerJson.Plain.VersionAnswer));
+            return ExitCode.Fine;
+        }
+
+        session.Output.WriteLine($"Chandlery {version}");
         foreach (Edition edition in lawbook.Editions)
         {
             session.Output.WriteLine($"{edition.Id}: {edition.Name}; sources looked up {edition.LookedUp:yyyy-MM-dd}");
@@ -64,6 +74,17 @@ internal static class VersionCommand
 
         return ExitCode.Fine;
     }
+
+    private static EditionAnswer Answer(Edition edition) =>
+        new(
+            edition.Id,
+            edition.Name,
+            IsoDay.Plain(edition.LookedUp),
+            edition.Sources,
+            edition.Covers,
+            edition.DoesNotCover,
+            [.. edition.Amendments.Select(Words)]
+        );
 
     private static int FromMemory(Session session, bool json)
     {

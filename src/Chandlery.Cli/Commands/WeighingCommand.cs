@@ -15,7 +15,7 @@ internal static class WeighingCommand
 {
     public static Command Build()
     {
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("weighing");
         Option<string?> into = KeptFolder.Out();
         var place = new Option<string>("--place")
         {

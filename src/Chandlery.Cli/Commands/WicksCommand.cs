@@ -21,7 +21,7 @@ internal static class WicksCommand
             Description = "How many wicks to lay out. Default: as many as the candle declares.",
             CustomParser = result => Numbers.Whole("--count", 1, LayoutFinder.MostWicks)(result),
         };
-        Option<bool> json = KeptFolder.Json();
+        Option<bool> json = JsonOption.Of("wicks");
         var command = new Command(
             "wicks",
             "Lay out the wicks with the greatest free circle around each, hold their spacing against the wick maker's, and print a template of true size."

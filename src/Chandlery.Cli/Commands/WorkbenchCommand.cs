@@ -44,7 +44,7 @@ internal static class WorkbenchCommand
     /// <summary>Starts the page and waits until the user stops it.</summary>
     public static async Task<int> Run(ParseResult parse, string folder, int port, bool browser)
     {
-        var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error);
+        var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error, verbose: false);
         var problems = new Problems();
         if (Workroom.Open(folder, PaperList.Own, PdfWorker.Parse, problems) is not { } room)
         {

@@ -30,7 +30,7 @@ public static class JsonSchemas
 
     private static string File(string name) => name + ".schema.json";
 
-    private static string Text(JsonNode schema)
+    internal static string Text(JsonNode schema)
     {
         using var stream = new MemoryStream();
         using (var writer = new Utf8JsonWriter(stream, Layout))

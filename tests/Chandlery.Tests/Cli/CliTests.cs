@@ -237,7 +237,7 @@ public class CliTests : IDisposable
     {
         Assert.Equal(0, Run("schemas", "--out", folder).Code);
         string[] written = Directory.GetFiles(folder);
-        Assert.Equal(18, written.Length);
+        Assert.Equal(Directory.GetFiles(Schema.Folder).Length, written.Length);
         Assert.All(written, f => Assert.Equal(File.ReadAllText(Path.Combine(Schema.Folder, Path.GetFileName(f))), File.ReadAllText(f)));
     }
 

@@ -1,8 +1,8 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Declared.Reading;
-using Chandlery.Core.Schemas;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -41,7 +41,7 @@ public sealed class SchemaTests
     [Fact]
     public void The_files_are_what_the_code_writes()
     {
-        IReadOnlyDictionary<string, string> written = JsonSchemas.All();
+        IReadOnlyDictionary<string, string> written = AnswerSchemas.AndAllOthers();
         Assert.Equal(written.Keys, Directory.GetFiles(Schema.Folder).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
         Assert.All(
             written,

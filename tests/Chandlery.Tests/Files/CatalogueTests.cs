@@ -74,49 +74,6 @@ public sealed class CatalogueTests
         Assert.Contains("cannot be assessed after", changes.Single(c => c.Id == "fig-tin").Remark, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("topUp: { scented: yes }", "scented")]
-    [InlineData("topUp: { scented: yes, grams: 5 }", "scented 5 grams")]
-    [InlineData("topUp: { scented: no, percentOfCandle: 12 }", "plain 12 percentOfCandle")]
-    public void A_second_pour_goes_through_a_table(string topUp, string cell)
-    {
-        Candle candle = Assert.Single(With("fig-tin", t => t.TrimEnd() + "\n" + topUp + "\n").OfKind<Candle>(), c => c.Id == "fig-tin");
-        string csv = CandleTable.Candles([candle]);
-        Assert.Contains($",{cell},", csv, StringComparison.Ordinal);
-        var problems = new Problems();
-        (string Id, string Yaml) back = Assert.Single(CandleTable.Read(csv, "c.csv", problems));
-        var again = (Candle)new DeclarationReader(TestLaw.Lawbook.Vocabulary).Read(back.Yaml, "c.yaml", back.Id, problems)!;
-        Assert.Empty(problems.Found);
-        Assert.Equal(candle.TopUp, again.TopUp);
-    }
-
-    [Fact]
-    public void Candles_go_out_to_csv_and_come_back_the_same()
-    {
-        var problems = new Problems();
-        var demo = new Catalogue(Demo().All.Where(d => d is not Candle candle || CandleTable.Holds(candle)), problems);
-        var reader = new DeclarationReader(TestLaw.Lawbook.Vocabulary);
-        IReadOnlyList<(string Id, string Yaml)> back = CandleTable.Read(CandleTable.Candles(demo.OfKind<Candle>()), "c.csv", problems);
-        List<IDeclaration> candles = [.. back.Select(b => reader.Read(b.Yaml, b.Id + ".yaml", b.Id, problems)).OfType<IDeclaration>()];
-        Assert.Empty(problems.Found);
-        var again = new Catalogue(demo.All.Where(d => d is not Candle).Concat(candles), problems);
-        Assert.DoesNotContain(
-            StateComparison.Compare(Assess(demo), Assess(again)),
-            c => c.Remark.Length > 0 || c.Changes.Any(x => x.Subject is not "least label")
-        );
-    }
-
-    [Theory]
-    [InlineData("", "no rows")]
-    [InlineData("id,name\r\nx,y\r\n", "column")]
-    [InlineData("id\r\n\"open", "not closed")]
-    public void Broken_csv_is_said_with_its_line(string csv, string what)
-    {
-        var problems = new Problems();
-        Assert.Empty(CandleTable.Read(csv, "c.csv", problems));
-        Assert.Contains(problems.Found, p => p.What.Contains(what, StringComparison.Ordinal) && p.Place.Line > 0);
-    }
-
     [Fact]
     public void A_pouring_plan_adds_up_and_scales()
     {

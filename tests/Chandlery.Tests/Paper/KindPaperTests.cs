@@ -3,8 +3,10 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Core.Making;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.BenchSheets;
 using Chandlery.Tests.Sheets;
 using Chandlery.Tests.Support;
 
@@ -109,6 +111,37 @@ public sealed class KindPaperTests
                     Assert.All(never, word => Assert.DoesNotMatch(new Regex($@"\b{Regex.Escape(word)}\b", RegexOptions.IgnoreCase), text))
             );
         }
+    }
+
+    [Theory]
+    [InlineData("dune-reeds")]
+    [InlineData("dune-refill")]
+    [InlineData("sailcloth-spray")]
+    public void The_bench_sheet_of_a_liquid_says_what_to_weigh_and_what_to_mind(string id)
+    {
+        Assessment a = TestLaw.Demo($"candles/{id}.yaml", "IE");
+        var plan = MixingPlan.Make(a, 12, 3);
+        Assert.Equal("base", plan.Portions[0].Kind);
+        Assert.Equal(plan.Total.Value, plan.Portions.Sum(p => p.Mass.Value), 6);
+        Assert.Equal(12 * a.Candle.NetMass.Value * 1.03, plan.Total.Value, 6);
+        Assert.Equal(
+            a.Composition.Recipe.Load.Value,
+            100 * plan.Portions.Where(p => p.Kind == "fragrance oil").Sum(p => p.Mass.Value) / plan.Total.Value,
+            6
+        );
+        PaperKind paper = PaperList.Own.All.OfType<BenchSheetPaper>().Single();
+        string text = PrintedText.Of(PdfDrawing.Draw(((MadePaper)TestLaw.Make(paper, a)).Document));
+        Assert.Contains("Open a window or switch on the extractor", text, StringComparison.Ordinal);
+        Assert.Contains($"Finished liquid: {a.Candle.Liquid!.FlashPoint}", text, StringComparison.Ordinal);
+        Assert.Contains(plan.Portions[0].Name, text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_liquid_whose_flash_point_nobody_measured_is_taken_for_flammable()
+    {
+        Assessment a = TestLaw.Demo("candles/dune-reeds.yaml", "IE");
+        Assessment unknown = a with { Candle = a.Candle with { Liquid = a.Candle.Liquid! with { FlashPoint = null } } };
+        Assert.Contains("take it for highly flammable", MixingPlan.Make(unknown, 1, 0).FlashPoints[0], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,8 +25,7 @@ internal static class Command
         ParseResult parse = CommandTree.Build().Parse(arguments);
         parse.InvocationConfiguration.Output = output;
         parse.InvocationConfiguration.Error = errors;
-        int code = parse.Invoke(parse.InvocationConfiguration);
-        return (parse.Errors.Count > 0 ? ExitCode.BadInput : code, output.ToString(), errors.ToString());
+        return (UsageErrors.RunOrSay(parse), output.ToString(), errors.ToString());
     }
 
     /// <summary>Runs a command in a process of its own.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using Chandlery.Core.Declared.Reading;
 
 namespace Chandlery.Core.Assessed.Reports;
 
@@ -24,10 +25,10 @@ internal static class AssessmentSchema
         JsonNode reports = Context.AssessmentReportArray.GetJsonSchemaAsNode(
             new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true, TransformSchemaNode = Tighten }
         );
-        Move(reports);
+        Move(reports, Reports);
         return new JsonObject
         {
-            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
+            ["$schema"] = SchemaWriter.Dialect,
             ["title"] = "What 'chandlery assess --json' prints: one candle under one edition of the law, or an array of them",
             ["oneOf"] = new JsonArray(new JsonObject { ["$ref"] = Reports + "/items" }, new JsonObject { ["$ref"] = Reports }),
             ["$defs"] = new JsonObject { ["assessments"] = reports },
@@ -67,27 +68,27 @@ internal static class AssessmentSchema
         return map;
     }
 
-    // The exporter refers to what it has written before from the top of its own document.
-    private static void Move(JsonNode? node)
+    /// <summary>Leads references to where a schema stands now: the exporter refers to what it has written before from the top of its own.</summary>
+    public static void Move(JsonNode? node, string to)
     {
         switch (node)
         {
             case JsonObject map:
                 if (map["$ref"] is JsonValue reference)
                 {
-                    map["$ref"] = Reports + reference.GetValue<string>()[1..];
+                    map["$ref"] = to + reference.GetValue<string>()[1..];
                 }
 
                 foreach (KeyValuePair<string, JsonNode?> entry in map)
                 {
-                    Move(entry.Value);
+                    Move(entry.Value, to);
                 }
 
                 break;
             case JsonArray list:
                 foreach (JsonNode? item in list)
                 {
-                    Move(item);
+                    Move(item, to);
                 }
 
                 break;

@@ -6,6 +6,9 @@ namespace Chandlery.Core.Declared.Reading;
 /// <summary>Writes the JSON Schema of a declaration (JSON Schema 2020-12) from the fields by which it is read.</summary>
 internal sealed class SchemaWriter
 {
+    /// <summary>The edition of JSON Schema that all schemas are written in.</summary>
+    public const string Dialect = "https://json-schema.org/draft/2020-12/schema";
+
     // What 'yes' and 'no' may be once YAML was turned into JSON.
     private static readonly JsonNode[] Yes = [true, "yes"];
     private static readonly JsonNode[] No = [false, "no"];
@@ -19,7 +22,7 @@ internal sealed class SchemaWriter
     {
         var writer = new SchemaWriter();
         JsonObject map = writer.Map(kind, new JsonObject { ["const"] = kind.Name });
-        var schema = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["title"] = kind.About };
+        var schema = new JsonObject { ["$schema"] = Dialect, ["title"] = kind.About };
         foreach ((string key, JsonNode? value) in map)
         {
             schema[key] = value?.DeepClone();

@@ -1,7 +1,9 @@
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Law;
 using Chandlery.Core.Making;
 using Chandlery.Core.Quantities;
 using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Templates;
 using Chandlery.Yaml;
 
 namespace Chandlery.Paper.Papers.BenchSheets;
@@ -22,13 +24,23 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
         Assessment a = request.Assessment;
+        if (a.Kind.State == PhysicalState.Liquid)
+        {
+            return Lay(request, Liquid(a, request.Settings), problems);
+        }
+
         if (PourOrders.Read(request, problems) is not { } order)
         {
             return MissingPaper.Because(problems, isDue: true);
         }
 
-        var plan = PouringPlan.Make(a, request.Wax, order);
-        PaperDocument? sheet = request.Shop.Read(View(a, plan), problems) is { } document
+        return Lay(request, View(a, PouringPlan.Make(a, request.Wax, order)), problems);
+    }
+
+    private static PaperOutcome Lay(PaperRequest request, ITemplateView view, Problems problems)
+    {
+        Assessment a = request.Assessment;
+        PaperDocument? sheet = request.Shop.Read(view, problems) is { } document
             ? ManyPages.Lay(
                 document,
                 request.Shop,
@@ -37,6 +49,24 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             )
             : null;
         return Outcome(sheet, problems);
+    }
+
+    private static LiquidBenchSheetView Liquid(Assessment a, PaperSettings settings)
+    {
+        var plan = MixingPlan.Make(a, settings.Count, settings.WastePercent);
+        string what = a.Kind.Say(plan.Count == 1 ? "candle" : "candles");
+        string each = a.Candle.NetVolume is { } volume ? volume.ToString() : a.Candle.NetMass.ToString();
+        return new LiquidBenchSheetView(
+            a.Candle.Name,
+            $"Bench sheet for {plan.Count} {what} of {each}, {Weighed(plan.Total)} in all with {Figures.Plain(plan.WastePercent)} % for what stays in the vessel.",
+            [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
+            [.. plan.Portions.Select(Portion)],
+            a.Composition.Recipe.Oils.Count > 0
+                ? $"Load: {FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax)} of the base, which is {FigureFormat.English.About(a.Composition.Recipe.Load)} of the finished liquid."
+                : "",
+            plan.FlashPoints,
+            $"{a.Vessel.Name}, {a.Vessel.Brimful} to the brim"
+        );
     }
 
     private static BenchSheetView View(Assessment a, PouringPlan plan) =>

@@ -1,0 +1,98 @@
+using System.Text.Json;
+using Chandlery.Cli;
+using Chandlery.Cli.Answers;
+using Chandlery.Register;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Cli;
+
+/// <summary>What commands say to programs fits the schemas that other programs get.</summary>
+public sealed class AnswerTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("chandlery-answers-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    /// <summary>Commands as they are given; DEMO stands for the demo's folder.</summary>
+    public static TheoryData<string, string> Commands() =>
+        new()
+        {
+            { "arrange", "arrange DEMO/candles" },
+            { "blend", "blend DEMO --trial orchard-pier --keep no-class" },
+            { "catalogue", "catalogue DEMO" },
+            { "ceiling", "ceiling DEMO/candles" },
+            { "ceiling", "ceiling DEMO/candles/harbour-bowl.yaml --oil cedar-smoke" },
+            { "changes", "changes DEMO --to-as-of 2028-02-01" },
+            { "cost", "cost DEMO" },
+            { "designs", "designs DEMO/candles/fig-tin.yaml --list" },
+            { "dispatches list", "dispatches list DEMO" },
+            { "dispatches list", "dispatches list DEMO --as-of 2060-01-01" },
+            { "duties", "duties DEMO" },
+            { "incidents", "incidents DEMO" },
+            { "kinds", "kinds" },
+            { "listing", "listing DEMO/candles/fig-tin.yaml" },
+            { "packaging", "packaging DEMO" },
+            { "recall", "recall DEMO --lot CS-1107" },
+            { "sets", "sets DEMO" },
+            { "statements", "statements de" },
+            { "stores", "stores DEMO" },
+            { "substance", "substance linalool" },
+            { "substance", "substance 78-70-6 --in DEMO" },
+            { "tests", "tests DEMO" },
+            { "trace", "trace DEMO load" },
+            { "trials", "trials DEMO" },
+            { "version", "version" },
+            { "version memory", "version --memory" },
+            { "weighing", "weighing DEMO" },
+            { "wicks", "wicks DEMO/candles" },
+        };
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void An_answer_fits_its_schema(string command, string line) =>
+        Fits(command, line.Split(' ').Select(w => w.Replace("DEMO", TestLaw.DemoFolder, StringComparison.Ordinal)));
+
+    [Fact]
+    public void A_measured_label_and_a_register_fit_theirs_too()
+    {
+        string candle = Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml");
+        Assert.Equal(0, Command.Run("label", candle, "--place", "IE", "--out", folder).Code);
+        Fits("measure", ["measure", Directory.GetFiles(folder, "*.pdf")[0], candle, "--place", "IE"]);
+        string register = Path.Combine(folder, RegisterWriter.FileName);
+        Assert.Equal(0, Command.Run("register", "add", candle, "--by", "me", "--register", register).Code);
+        Fits("register find", ["register", "find", register]);
+        Fits("register verify", ["register", "verify", register]);
+    }
+
+    private static void Fits(string command, IEnumerable<string> arguments)
+    {
+        (int code, string output, string errors) = Command.Run([.. arguments, "--json"]);
+        Assert.True(code is ExitCode.Fine or ExitCode.StopsSale, errors);
+        using JsonDocument answer = JsonDocument.Parse(output);
+        Assert.True(answer.RootElement.ValueKind != JsonValueKind.Array || answer.RootElement.GetArrayLength() > 0, output);
+        Schema.Fulfils(AnswerSchemas.NameOf(command), answer.RootElement);
+    }
+
+    [Fact]
+    public void Every_command_that_answers_programs_has_a_schema()
+    {
+        List<string> answering = [.. Answering(CommandTree.Build(), "")];
+        Assert.Equal(
+            AnswerSchemas.All().Select(s => s.Command).Where(c => c != "version memory").Order(StringComparer.Ordinal),
+            answering.Where(c => c != "assess").Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(
+            AnswerSchemas.All().Select(s => s.Command).Order(StringComparer.Ordinal),
+            Commands()
+                .Select(c => (string)c[0])
+                .Concat(["measure", "register find", "register verify"])
+                .Distinct()
+                .Order(StringComparer.Ordinal)
+        );
+    }
+
+    private static IEnumerable<string> Answering(System.CommandLine.Command command, string name) =>
+        command
+            .Subcommands.SelectMany(c => Answering(c, $"{name} {c.Name}".Trim()))
+            .Concat(command.Options.Any(o => o.Name == "--json") ? [name] : []);
+}

@@ -1,0 +1,181 @@
+using System.Diagnostics;
+using Chandlery.Cli;
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Cli;
+
+/// <summary>How commands speak: one line for a slip, no more than was asked, nothing that steers a terminal.</summary>
+public sealed class MannersTests
+{
+    private static string Candle { get; } = Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml");
+
+    private static string Stopped { get; } = Path.Combine(TestLaw.StoppedFolder, "candles", "storm-jar.yaml");
+
+    [Theory]
+    [InlineData("asess data/demo", "chandlery: there is no command 'asess'. Did you mean 'assess'? See 'chandlery --help'.")]
+    [InlineData(
+        "assess x --plase DE",
+        "chandlery assess: there is no option '--plase'. Did you mean '--place'? See 'chandlery assess --help'."
+    )]
+    [InlineData("assess x --quite", "Did you mean '--quiet'?")]
+    [InlineData("assess", "<path> is missing.")]
+    [InlineData("assess x y", "'y' is one word too many.")]
+    [InlineData("ceiling x --oil", "'--oil' needs a value.")]
+    [InlineData("export x --what blend", "'blend' is nothing that '--what' takes: all, blends, candles. Did you mean 'blends'?")]
+    [InlineData("packaging x --year soon", "'soon' is nothing that '--year' takes. One year only.")]
+    [InlineData("completions fisch", "Did you mean 'fish'?")]
+    [InlineData("register fnd x", "chandlery register: there is no command 'fnd'. Did you mean 'find'? See 'chandlery register --help'.")]
+    [InlineData("register", "one more word is needed: add, find, verify, backup.")]
+    [InlineData("import x", "--into")]
+    [InlineData("assess x --as-of soon", "'soon' is not a day")]
+    public void A_slip_is_one_line_with_the_nearest_word(string line, string said)
+    {
+        (int code, string output, string errors) = Command.Run(line.Split(' '));
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Equal("", output);
+        Assert.Contains(said, errors, StringComparison.Ordinal);
+        Assert.Single(errors.TrimEnd().Split('\n'));
+        Assert.DoesNotContain("System.", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Quiet_says_what_is_wrong_and_nothing_else()
+    {
+        Assert.Equal((ExitCode.Fine, "", ""), Command.Run("assess", Candle, "--quiet"));
+        Assert.Equal((ExitCode.StopsSale, "", ""), Command.Run("assess", Stopped, "--quiet"));
+        (int code, string output, string errors) = Command.Run("assess", Candle + "x", "--quiet");
+        Assert.Equal((ExitCode.BadInput, ""), (code, output));
+        Assert.Contains("There is no such file", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Verbose_says_what_was_read()
+    {
+        (_, string output, string errors) = Command.Run("assess", Candle, "--verbose", "--place", "IE", "--as-of", "2026-11-25");
+        Assert.Contains("1 asked for; law of 2026-11-25.", errors, StringComparison.Ordinal);
+        Assert.Contains("1 assessed: fig-tin under eu-clp.", errors, StringComparison.Ordinal);
+        Assert.Equal(Command.Run("assess", Candle, "--place", "IE", "--as-of", "2026-11-25").Output, output);
+    }
+
+    [Theory]
+    [InlineData(false, null, "xterm-256color", true)]
+    [InlineData(false, "", "xterm", true)]
+    [InlineData(true, null, "xterm", false)]
+    [InlineData(false, "1", "xterm", false)]
+    [InlineData(false, null, "dumb", false)]
+    [InlineData(false, null, null, false)]
+    public void Colours_are_for_terminals_that_have_them_and_for_whoever_wants_them(
+        bool redirected,
+        string? noColor,
+        string? terminal,
+        bool wanted
+    ) => Assert.Equal(wanted, Ink.IsWanted(redirected, noColor, terminal));
+
+    [Fact]
+    public void Nothing_is_coloured_in_a_pipe() =>
+        Assert.DoesNotContain('\u001b', Command.RunIn("", "assess", Stopped).Output + Command.RunIn("", "asess").Errors);
+
+    [NeedsToolFact("script")]
+    public void A_terminal_gets_colours_unless_it_says_no()
+    {
+        Assert.Contains("\u001b[31mDO NOT SELL", OnTerminal("TERM=xterm"), StringComparison.Ordinal);
+        Assert.DoesNotContain("\u001b[31m", OnTerminal("TERM=xterm NO_COLOR=1"), StringComparison.Ordinal);
+        Assert.DoesNotContain("\u001b[31m", OnTerminal("TERM=dumb"), StringComparison.Ordinal);
+    }
+
+    private static string OnTerminal(string variables)
+    {
+        string program = Command.Published ?? $"dotnet {Path.Combine(AppContext.BaseDirectory, "chandlery.dll")}";
+        var start = new ProcessStartInfo("script", ["-qc", $"env {variables} {program} assess {Stopped}", "/dev/null"])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardInput = true,
+        };
+        using Process process = Process.Start(start)!;
+        string said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return said;
+    }
+
+    [Theory]
+    [InlineData("a\u001b[2Jb", "a\uFFFD[2Jb")]
+    [InlineData("a\u202Eb\u2066c\u200Fd\u061Ce", "a\uFFFDb\uFFFDc\uFFFDd\uFFFDe")]
+    [InlineData("a\rb\r\nc\td\n", "a\uFFFDb\r\nc\td\n")]
+    [InlineData("\u001b[31mstop\u001b[0m", "\u001b[31mstop\u001b[0m")]
+    [InlineData("\u001b[31", "\uFFFD[31")]
+    [InlineData("a\u0007\u009bb", "a\uFFFD\uFFFDb")]
+    public void What_steers_a_terminal_is_shown_as_a_mark(string text, string shown)
+    {
+        var terminal = new StringWriter();
+        using var writer = new HarmlessWriter(terminal);
+        writer.Write(text);
+        Assert.Equal(shown, terminal.ToString());
+    }
+
+    [Fact]
+    public void A_candle_and_a_table_come_by_the_standard_input()
+    {
+        string candle = File.ReadAllText(Candle);
+        Assert.Equal(Piped(TestLaw.DemoFolder, candle, "assess", "-").Code, Command.Run("assess", Candle).Code);
+        Assert.Contains("Fig", Piped(TestLaw.DemoFolder, candle, "assess", "-").Output, StringComparison.Ordinal);
+        (int code, _, string errors) = Piped(
+            TestLaw.DemoFolder,
+            candle.Replace("soldIn", "soldin", StringComparison.Ordinal),
+            "assess",
+            "-"
+        );
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Matches("standard input:[0-9]+:[0-9]+: 'soldin' is not a field", errors);
+        (code, _, errors) = Piped(TestLaw.DemoFolder, "declares: maker\n", "assess", "-");
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Contains("standard input", errors, StringComparison.Ordinal);
+        (code, _, errors) = Piped("", new string('x', 5_000_000), "import", "-", "--into", "nowhere");
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Contains("larger than", errors, StringComparison.Ordinal);
+    }
+
+    private static (int Code, string Output, string Errors) Piped(string folder, string input, params string[] arguments)
+    {
+        string[] command = Command.Published is null
+            ? ["dotnet", Path.Combine(AppContext.BaseDirectory, "chandlery.dll")]
+            : [Command.Published];
+        using Process process = Process.Start(
+            new ProcessStartInfo(command[0], [.. command.Skip(1), .. arguments])
+            {
+                WorkingDirectory = folder,
+                RedirectStandardInput = true,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
+        Task<string> output = process.StandardOutput.ReadToEndAsync();
+        Task<string> errors = process.StandardError.ReadToEndAsync();
+        try
+        {
+            process.StandardInput.Write(input);
+            process.StandardInput.Close();
+        }
+        catch (IOException)
+        {
+            // It stopped reading what is too long.
+        }
+
+        process.WaitForExit();
+        return (process.ExitCode, output.Result, errors.Result);
+    }
+
+    [Theory]
+    [InlineData("chandlery assess x --place ", "DE")]
+    [InlineData("chandlery listing x --language ", "fr")]
+    [InlineData("chandlery sheet x --stock ", "a4-2x2")]
+    [InlineData("chandlery designs x --design ", "strata")]
+    [InlineData("chandlery statements ", "hu")]
+    [InlineData("chandlery assess ", "candles/fig-tin.yaml")]
+    [InlineData("chandlery ceiling candles/fig-tin.yaml --oil ", "cedar-smoke")]
+    [InlineData("chandlery blend . --trial ", "orchard-pier")]
+    public void The_shell_is_offered_names_from_the_data_and_the_folder(string line, string offered)
+    {
+        (_, string output, _) = Command.RunIn(TestLaw.DemoFolder, $"[suggest:{line.Length}]", line);
+        Assert.Contains(offered, output.Split('\n').Select(l => l.Trim()));
+    }
+}
