@@ -41,7 +41,7 @@ public static class Tracer
             | Choices(a, asked, text)
             | Limits(a, asked, text)
             | Substances(a, asked, text);
-        return found ? text.ToString().TrimEnd() + "\n" : null;
+        return found ? a.Kind.Say(text.ToString()).TrimEnd() + "\n" : null;
     }
 
     private static bool Same(string written, string asked) => string.Equals(written, asked.Trim(), StringComparison.OrdinalIgnoreCase);
@@ -54,6 +54,26 @@ public static class Tracer
         }
 
         Recipe r = a.Composition.Recipe;
+        if (a.Kind.State == PhysicalState.Liquid)
+        {
+            text.AppendLine($"The finished liquid holds {r.Load} of oil.");
+        }
+        else
+        {
+            LoadOfMelt(r, text);
+        }
+
+        text.AppendLine();
+        foreach (OilShare oil in r.Oils)
+        {
+            text.AppendLine($"  {oil.Oil.Name}: {oil.ShareOfBlend} of the blend, {oil.Share} of the finished candle");
+        }
+
+        return true;
+    }
+
+    private static void LoadOfMelt(Recipe r, StringBuilder text)
+    {
         text.AppendLine(
             $"The scented melt holds {r.MeltLoadOfWax} of oil, reckoned on its wax, which is {r.MeltLoadOfCandle} of the melt."
         );
@@ -62,13 +82,6 @@ public static class Tracer
                 ? $"The unscented second pour is {r.TopUp} of the finished candle, so the candle as a whole holds {r.Load} of oil."
                 : "Nothing dilutes it afterwards, so the candle as a whole holds the same."
         );
-        text.AppendLine();
-        foreach (OilShare oil in r.Oils)
-        {
-            text.AppendLine($"  {oil.Oil.Name}: {oil.ShareOfBlend} of the blend, {oil.Share} of the finished candle");
-        }
-
-        return true;
     }
 
     private static bool Classes(Assessment a, string asked, StringBuilder text)

@@ -6,7 +6,7 @@ import { said } from "./told.js";
 import { count, day, listed, placeName, t } from "./words.js";
 import { shapes, supplies } from "./folder.js";
 
-const groups = [["open", "Open"], ["byHand", "Yours to do, outside the program"], ["later", "Due later"], ["done", "Done"], ["notDue", "Not due for this candle"]]; // told by t()
+const groups = [["open", "Open"], ["byHand", "Yours to do, outside the program"], ["later", "Due later"], ["done", "Done, and shown"], ["notDue", "Not due for this candle"]]; // told by t()
 
 /** Where a duty is done on the page; null where it is done elsewhere. */
 function placeOf(by) {

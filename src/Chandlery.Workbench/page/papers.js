@@ -19,7 +19,7 @@ export async function drawPapers(place) {
   const choose = (key) => (e) => { paper[key] = e.target.value; drawOptions(); drawPreview(); };
   fill(place, el("div", { class: "papers" },
     el("div", { class: "choices" },
-      el("div", { class: "kinds", role: "group", "aria-label": t("Paper") }, desk.papers.map((p) => button(t(p.title), (e) => { paper.kind = p.id; for (const b of e.target.parentElement.children) b.setAttribute("aria-pressed", String(b === e.target)); drawOptions(); drawPreview(); }, { "aria-pressed": String(p.id === paper.kind) }))),
+      el("div", { class: "kinds", role: "group", "aria-label": t("Paper") }, desk.papers.map((p) => button(said(p.title), (e) => { paper.kind = p.id; for (const b of e.target.parentElement.children) b.setAttribute("aria-pressed", String(b === e.target)); drawOptions(); drawPreview(); }, { "aria-pressed": String(p.id === paper.kind) }))),
       editions.length > 1 ? el("div", { class: "field" }, el("label", { for: "edition" }, t("Law")), el("select", { id: "edition", onchange: choose("edition") }, editions.map((e) => el("option", { value: e, selected: e === paper.edition }, e)))) : null,
       el("div", { class: "field", id: "language-choice" }, el("label", { for: "language" }, t("Language")), el("select", { id: "language", onchange: choose("language") })),
       el("div", { class: "field", id: "count-choice" }, el("label", { for: "count" }, t("How many candles")), el("input", { id: "count", inputmode: "numeric", value: paper.count, oninput: (e) => { paper.count = /^[0-9]{1,5}$/.test(e.target.value.trim()) && Number(e.target.value) > 0 ? Number(e.target.value) : null; drawPreview(); } }), el("p", { id: "count-wrong", class: "wrong", hidden: true }, t("Write a whole number of candles, 1 or more."))),
@@ -67,7 +67,7 @@ async function drawPreview() {
 function showPages(answer) {
   previews++;
   shown = answer.pages;
-  fill(document.getElementById("preview"), answer.whyNot ? el("p", { class: "stop none" }, said(answer.whyNot)) : null, shown.map((p, i) => picture(p, t("{paper}, page {n} of {all}", { paper: t(paperNow().title), n: i + 1, all: shown.length }))));
+  fill(document.getElementById("preview"), answer.whyNot ? el("p", { class: "stop none" }, said(answer.whyNot)) : null, shown.map((p, i) => picture(p, t("{paper}, page {n} of {all}", { paper: said(paperNow().title), n: i + 1, all: shown.length }))));
   fill(document.getElementById("warnings"), answer.warnings.length ? el("section", { "aria-label": t("Mind before handing it out") }, el("h2", {}, t("Mind before handing it out")), list(answer.warnings.map(said), "plain")) : null);
   document.getElementById("print").disabled = !shown.length;
 }

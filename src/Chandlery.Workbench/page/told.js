@@ -10,21 +10,23 @@ let beginning = new Map();
 let anywhere = [];
 let decimalComma = false;
 let nouns = null;
+let instead = [];
 const kept = new Map();
 
 const escaped = (text) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 /**
  * Learns a language.
- * @param sentences { sentence: how it is told }
- * @param instead what stands in sentences in the stead of "candle", such as "wax melt"
+ * @param sentences { sentence: how it is told }, and under "elsewhere" what its words for a candle become for another product
+ * @param others what stands in the program's sentences in the stead of "candle", such as "wax melt"
  */
-export function teach(sentences, instead, locale) {
+export function teach({ elsewhere = {}, ...sentences }, others, locale) {
   whole = new Map();
   beginning = new Map();
   anywhere = [];
   kept.clear();
-  nouns = instead.length ? new RegExp(`\\b(?:${instead.toSorted((a, b) => b.length - a.length).map(escaped).join("|")})\\b`, "gi") : null;
+  instead = Object.entries(elsewhere).sort((a, b) => b[0].length - a[0].length);
+  nouns = others.length ? new RegExp(`\\b(?:${others.toSorted((a, b) => b.length - a.length).map(escaped).join("|")})\\b`, "gi") : null;
   decimalComma = (1.5).toLocaleString(locale).includes(",");
   const withHoles = [];
   for (const [from, to] of Object.entries(sentences)) {
@@ -58,12 +60,16 @@ export function said(text) {
 function tell(text) {
   const place = placeBefore.exec(text)?.[0] ?? "";
   const rest = text.slice(place.length);
-  const told = matched(rest) ?? matched(asOfCandles(rest)) ?? bySentence(rest);
+  const told = matched(rest) ?? ofAnotherProduct(rest) ?? bySentence(rest);
   return told === null ? null : place + told;
 }
 
-/** Rules are written for candles, and say "wax melt" of a wax melt: the languages' files speak of products there. */
-const asOfCandles = (text) => nouns === null ? text : text.replace(nouns, (noun) => `${noun[0] === noun[0].toUpperCase() ? "C" : "c"}andle${noun.endsWith("s") ? "s" : ""}`);
+/** Rules are written for candles, and say "wax melt" of a wax melt: it is told as of a candle, and then the words for it become others. */
+function ofAnotherProduct(text) {
+  const asCandle = nouns === null ? text : text.replace(nouns, (noun) => `${noun[0] === noun[0].toUpperCase() ? "C" : "c"}andle${noun.endsWith("s") ? "s" : ""}`);
+  const told = asCandle === text ? null : matched(asCandle);
+  return told === null ? null : instead.reduce((words, [candle, product]) => words.replaceAll(candle, product), told);
+}
 
 /** Which group of the pattern a number names. */
 const holeOf = (known, n) => known.pieces.filter((_, i) => i % 2).indexOf(n) + 1;
@@ -82,7 +88,7 @@ function matched(text) {
 function bySentence(text) {
   const ends = [...text.matchAll(endOfSentence)].map((m) => m.index + 1);
   for (const end of ends.toReversed()) {
-    const told = matched(text.slice(0, end));
+    const told = matched(text.slice(0, end)) ?? ofAnotherProduct(text.slice(0, end));
     if (told !== null) return `${told} ${said(text.slice(end + 1))}`;
   }
   if (ends.length === 0) return null;

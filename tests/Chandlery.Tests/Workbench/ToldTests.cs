@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Chandlery.Tests.Support;
 using Chandlery.Workbench.Forms;
@@ -53,6 +54,7 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
     private static Dictionary<string, string> Read(string language) =>
         FormValues
             .Of(File.ReadAllText(Path.Combine(Folder, language + ".yaml")))!
+            .Where(w => w.Value is JsonValue)
             .ToDictionary(w => w.Key, w => w.Value!.GetValue<string>());
 
     [Theory]

@@ -59,7 +59,7 @@ public static class AssessmentJson
                     c.Category.ClassCode,
                     CategoryOf(c.Category),
                     c.Statement,
-                    WorkingReport.Of(c.Working)
+                    WorkingReport.Of(c.Working, a.Kind)
                 )),
             ],
             Statements = new StatementsReport(
@@ -69,32 +69,33 @@ public static class AssessmentJson
             ),
             Pictograms = [.. a.Label.Pictograms.Select(p => p.Text)],
             SignalWord = a.Label.SignalWord?.Text,
-            NamedSubstances = [.. a.Label.Named.Select(n => new NamedReport(n.Name, n.Cas, n.Because, n.Clause))],
-            LeftOff = [.. a.Label.LeftOff.Select(Choice)],
-            SmallPackageMayLeaveOff = [.. a.SmallPackageRelief.Select(Choice)],
+            NamedSubstances = [.. a.Label.Named.Select(n => new NamedReport(n.Name, n.Cas, a.Kind.Say(n.Because), n.Clause))],
+            LeftOff = [.. a.Label.LeftOff.Select(c => Choice(a, c))],
+            SmallPackageMayLeaveOff = [.. a.SmallPackageRelief.Select(c => Choice(a, c))],
             Ufi = a.Ufi,
             Limits =
             [
                 .. a.Limits.Select(l => new LimitReport
                 {
-                    Name = l.Name,
+                    Name = a.Kind.Say(l.Name),
                     Value = Round(l.Value),
                     Limit = Round(l.Limit),
-                    Unit = l.Unit,
+                    Unit = a.Kind.Say(l.Unit),
                     Margin = Round(l.Margin),
                     Holds = l.Holds,
                     Source = l.Source,
-                    Explanation = l.Explanation,
+                    Explanation = a.Kind.Say(l.Explanation),
                 }),
             ],
-            Unassessed = a.Unassessed,
+            Unassessed = [.. a.Unassessed.Select(a.Kind.Say)],
             Findings = [.. a.Findings.Select(f => new FindingReport(f.Gravity == Gravity.Stop, f.What, f.Clause))],
             StopsSale = a.StopsSale,
             NextLawChange = Change(a.NextLaw),
             NextExpectedChange = Change(a.NextExpected),
         };
 
-    private static ChoiceReport Choice(LabelChoice choice) => new(choice.Text, choice.Because, choice.Clause);
+    private static ChoiceReport Choice(Assessment a, LabelChoice choice) =>
+        new(choice.Text, a.Kind.Say(choice.Because), choice.Clause);
 
     private static ChangeReport? Change(LegalChange? change) =>
         change is null ? null : new(IsoDay.Plain(change.On), change.What, change.Clause);
@@ -105,7 +106,7 @@ public static class AssessmentJson
     private static StatementReport Statement(Assessment a, StatementChoice choice)
     {
         Language language = a.Languages.FirstOrDefault(l => l.Code == "en") ?? a.Languages[0];
-        return new StatementReport(choice.Code, StatementText.Printed(language, choice.Code, a.Label), choice.Because, choice.Clause);
+        return new StatementReport(choice.Code, StatementText.Printed(language, choice.Code, a.Label), a.Kind.Say(choice.Because), choice.Clause);
     }
 
     // Twelve decimals hide the last bits of binary fractions and nothing that anybody can weigh.

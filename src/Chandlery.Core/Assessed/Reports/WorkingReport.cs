@@ -1,4 +1,5 @@
 using Chandlery.Core.Classified;
+using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Assessed.Reports;
 
@@ -13,7 +14,7 @@ internal sealed record WorkingReport
     public required string Sentence { get; init; }
     public required string Confidence { get; init; }
 
-    public static WorkingReport Of(Working w) =>
+    public static WorkingReport Of(Working w, ProductKind kind) =>
         new WorkingReport
         {
             Formula = w.Formula,
@@ -22,7 +23,7 @@ internal sealed record WorkingReport
             Threshold = w.Threshold,
             Unit = w.Unit,
             Clause = w.Clause,
-            Sentence = w.Sentence,
+            Sentence = kind.Say(w.Sentence),
             Confidence = w.Confidence,
         };
 }
