@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text.Json;
 using Chandlery.Core.Assessed;
 using Chandlery.Files;
 using Chandlery.Paper.Papers;
@@ -18,11 +17,14 @@ internal static class RegisterCommand
             "The register of issued labels: which batch, from exactly which declarations, under which law, with which documents. It is only ever added to."
         );
         command.Add(BuildAdd(papers));
-        command.Add(BuildFind());
+        command.Add(RegisterFindCommand.Build());
         command.Add(BuildVerify());
         command.Add(BuildBackup());
         return command;
     }
+
+    /// <summary>The register that a command is about.</summary>
+    public static Argument<string> PathArgument() => new("folder") { Description = "The maker's folder, or the register's file." };
 
     private static Option<string?> FileOption() =>
         new("--register") { Description = $"The register's file. Default: {RegisterWriter.FileName} in the maker's folder." };
@@ -75,167 +77,46 @@ internal static class RegisterCommand
             return ExitCode.StopsSale;
         }
 
-        using RegisterFile file = RegisterFile.Open(register ?? Path.Combine(folder.Root, RegisterWriter.FileName));
+        using RegisterBook book = (register is null ? RegisterPlace.OfFolder(folder.Root) : RegisterPlace.Named(register)).Open();
         foreach ((RegisterContent content, IReadOnlyDictionary<string, string> texts) in contents)
         {
-            foreach (string doubt in file.Doubts(content))
+            foreach (string doubt in book.Doubts(content))
             {
-                session.Complain($"Look: {doubt}.");
+                session.Complain(TextTable.Harmless($"Look: {doubt}."));
             }
 
-            RegisterEntry entry = file.Add(content, texts, by, DateTimeOffset.UtcNow);
-            session.Output.WriteLine($"{entry.Number}: {content.Batch}, {content.Candle}, {content.Edition}; {entry.Hash}");
+            RegisterEntry entry = book.Add(content, texts, by, DateTimeOffset.UtcNow);
+            session.Output.WriteLine(
+                TextTable.Harmless($"{entry.Number}: {content.Batch}, {content.Candle}, {content.Edition}; {entry.Hash}")
+            );
         }
 
         return ExitCode.Fine;
     }
 
-    private static Command BuildFind()
-    {
-        var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
-        var batch = new Option<string?>("--batch") { Description = "Batch code, or name of the batch's declaration." };
-        var substance = new Option<string?>("--substance") { Description = "CAS number, or part of a name." };
-        var oil = new Option<string?>("--oil") { Description = "Name of an oil's declaration, or part of its trade name." };
-        var document = new Option<string?>("--document") { Description = "Part of the supplier document's reference." };
-        var revised = new Option<string?>("--revised") { Description = "Revision date of the supplier's document, such as 2026-02-10." };
-        var format = new Option<string>("--format")
-        {
-            Description = "table, csv or json. Default: table.",
-            DefaultValueFactory = _ => "table",
-        };
-        format.AcceptOnlyFromAmong("table", "csv", "json");
-        var output = new Option<string?>("--out") { Description = "File to write. Default: the terminal." };
-        var command = new Command(
-            "find",
-            "Which labels are out there: with this oil revision, this substance, this batch. Without options: all entries."
-        )
-        {
-            path,
-            batch,
-            substance,
-            oil,
-            document,
-            revised,
-            format,
-            output,
-        };
-        command.SetAction(parse =>
-            Session.Guard(
-                parse,
-                session =>
-                {
-                    using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
-                    var query = new RegisterQuery(
-                        parse.GetValue(batch),
-                        parse.GetValue(substance),
-                        parse.GetValue(oil),
-                        parse.GetValue(document),
-                        parse.GetValue(revised)
-                    );
-                    int damaged = 0;
-                    IEnumerable<RegisterEntry> entries = file.Stream(
-                        query,
-                        number =>
-                        {
-                            damaged++;
-                            session.Complain($"Entry {number} is damaged and was left out: 'register verify' says more.");
-                        }
-                    );
-                    if (parse.GetValue(output) is { } target)
-                    {
-                        var text = new StringWriter();
-                        Write(entries, parse.GetValue(format)!, text);
-                        AtomicFile.Write(target, text.ToString());
-                        session.Output.WriteLine(target);
-                    }
-                    else
-                    {
-                        Write(entries, parse.GetValue(format)!, session.Output);
-                    }
-
-                    if (damaged > 0)
-                    {
-                        return ExitCode.StopsSale;
-                    }
-
-                    return ExitCode.Fine;
-                }
-            )
-        );
-        return command;
-    }
-
-    // An entry at a time: however many there are, none is kept but its line.
-    private static void Write(IEnumerable<RegisterEntry> entries, string format, TextWriter output)
-    {
-        switch (format)
-        {
-            case "json":
-                string before = "[";
-                foreach (RegisterEntry entry in entries)
-                {
-                    output.Write(before);
-                    output.Write(JsonSerializer.Serialize(entry, RegisterJson.Default.RegisterEntry));
-                    before = ",";
-                }
-
-                output.Write(before == "[" ? "[]\n" : "]\n");
-                break;
-            case "csv":
-                RegisterTable.Write(entries, output);
-                break;
-            default:
-                Table(entries, output);
-                break;
-        }
-    }
-
-    private static void Table(IEnumerable<RegisterEntry> entries, TextWriter output)
-    {
-        var table = new TextTable("no.", "when (UTC)", "by", "batch", "candle", "law, day", "oils", "documents");
-        int count = 0;
-        foreach (RegisterEntry e in entries)
-        {
-            count++;
-            table.Add(
-                $"{e.Number}",
-                e.At,
-                e.By,
-                e.Content.Batch,
-                e.Content.Candle,
-                $"{e.Content.Edition}, {e.Content.AsOf}",
-                string.Join("; ", e.Content.Oils.Select(o => $"{o.Name} ({o.Document}, {o.Revised})")),
-                string.Join(", ", e.Content.Documents.Select(d => d.Name))
-            );
-        }
-
-        table.Write(output, AssessCommand.Width);
-        output.Write($"{count} entr{(count == 1 ? "y" : "ies")}.\n");
-    }
-
     private static Command BuildVerify()
     {
-        var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
+        var path = PathArgument();
         var command = new Command("verify", "Check that no entry was changed or removed.") { path };
         command.SetAction(parse =>
             Session.Guard(
                 parse,
                 session =>
                 {
-                    using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
-                    IReadOnlyList<string> wrong = file.Verify();
-                    (long count, string head) = file.Head();
-                    foreach (string what in wrong)
+                    using RegisterBook book = RegisterPlace.Named(parse.GetValue(path)!).OpenToRead();
+                    int wrong = 0;
+                    book.Verify(what =>
                     {
-                        session.Complain(what);
-                    }
-
+                        wrong++;
+                        session.Complain(TextTable.Harmless(what));
+                    });
+                    (long count, string head) = book.Head();
                     session.Output.WriteLine(
-                        wrong.Count > 0 ? "The register was tampered with or damaged."
+                        wrong > 0 ? "The register was tampered with or damaged."
                         : count == 0 ? "The register is empty."
                         : $"{count} entries hold together. Head: {head}. The witness file beside the register names it too; keep this line elsewhere, for whoever can write both files can cut both."
                     );
-                    return wrong.Count > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+                    return wrong > 0 ? ExitCode.StopsSale : ExitCode.Fine;
                 }
             )
         );
@@ -244,7 +125,7 @@ internal static class RegisterCommand
 
     private static Command BuildBackup()
     {
-        var path = new Argument<string>("folder") { Description = "The maker's folder, or the register's file." };
+        var path = PathArgument();
         var target = new Argument<string>("copy") { Description = "File to write the copy to." };
         var command = new Command("backup", "Copy the register, whole and consistent, even while it is in use.") { path, target };
         command.SetAction(parse =>
@@ -252,8 +133,8 @@ internal static class RegisterCommand
                 parse,
                 session =>
                 {
-                    using RegisterFile file = RegisterFile.OpenToRead(FileOf(parse.GetValue(path)!));
-                    file.BackUp(parse.GetValue(target)!);
+                    using RegisterBook book = RegisterPlace.Named(parse.GetValue(path)!).OpenToRead();
+                    book.BackUp(parse.GetValue(target)!);
                     session.Output.WriteLine(parse.GetValue(target)!);
                     return ExitCode.Fine;
                 }
@@ -261,6 +142,4 @@ internal static class RegisterCommand
         );
         return command;
     }
-
-    private static string FileOf(string path) => Directory.Exists(path) ? Path.Combine(path, RegisterWriter.FileName) : path;
 }

@@ -35,7 +35,7 @@ public sealed class RegisterTests : IDisposable
 
     private void Add(params string[] files)
     {
-        using RegisterFile register = RegisterFile.Open(Path);
+        using RegisterBook register = RegisterFile.Open(Path);
         foreach (string file in files)
         {
             (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content(file);
@@ -47,7 +47,7 @@ public sealed class RegisterTests : IDisposable
     public void An_entry_keeps_declarations_law_oils_and_documents()
     {
         Add("batches/hb-2611.yaml");
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        using RegisterBook register = RegisterFile.OpenToRead(Path);
         RegisterEntry entry = Assert.Single(register.Find(new RegisterQuery()));
         Assert.Equal(("HB-2611-02", "M. Hale", "2026-11-25T12:00:00Z"), (entry.Content.Batch, entry.By, entry.At));
         Assert.Contains(entry.Content.Declarations, d => d.Path == "oils/cedar-smoke.yaml");
@@ -61,7 +61,7 @@ public sealed class RegisterTests : IDisposable
     public void Search_finds_by_batch_substance_oil_and_document_revision()
     {
         Add("batches/hb-2611.yaml", "candles/fig-tin.yaml", "candles/slate-jar.yaml");
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        using RegisterBook register = RegisterFile.OpenToRead(Path);
         long[] Numbers(RegisterQuery query) => [.. register.Find(query).Select(e => e.Number)];
         Assert.Equal([1], Numbers(new RegisterQuery(Batch: "HB-2611-02")));
         Assert.Equal([1], Numbers(new RegisterQuery(Oil: "cedar-smoke")));
@@ -109,13 +109,13 @@ public sealed class RegisterTests : IDisposable
                     {
                         for (int i = 0; i < 8; i++)
                         {
-                            using RegisterFile register = RegisterFile.Open(Path);
+                            using RegisterBook register = RegisterFile.Open(Path);
                             register.Add(content, texts, $"writer {w}", Noon);
                         }
                     })
                 )
         );
-        using RegisterFile check = RegisterFile.OpenToRead(Path);
+        using RegisterBook check = RegisterFile.OpenToRead(Path);
         Assert.Equal(32, check.Find(new RegisterQuery()).Count);
         Assert.Empty(check.Verify());
     }
@@ -161,12 +161,12 @@ public sealed class RegisterTests : IDisposable
     {
         Add("batches/hb-2611.yaml", "candles/fig-tin.yaml");
         string copy = System.IO.Path.Combine(folder, "copy.sqlite");
-        using (RegisterFile register = RegisterFile.OpenToRead(Path))
+        using (RegisterBook register = RegisterFile.OpenToRead(Path))
         {
             register.BackUp(copy);
         }
 
-        using RegisterFile back = RegisterFile.OpenToRead(copy);
+        using RegisterBook back = RegisterFile.OpenToRead(copy);
         Assert.Equal(2, back.Find(new RegisterQuery()).Count);
         Assert.Empty(back.Verify());
         Assert.Empty(Directory.GetFiles(folder, "*.tmp"));
@@ -194,7 +194,7 @@ public sealed class RegisterTests : IDisposable
     {
         Add("candles/fig-tin.yaml");
         (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content("batches/hb-2611.yaml");
-        using (RegisterFile register = RegisterFile.Open(Path))
+        using (RegisterBook register = RegisterFile.Open(Path))
         {
             register.LimitToPresentSize();
             Assert.Contains(

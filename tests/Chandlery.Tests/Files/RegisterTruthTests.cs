@@ -27,7 +27,7 @@ public sealed class RegisterTruthTests : IDisposable
 
     private RegisterTruthTests With(params string[] ids)
     {
-        using RegisterFile register = RegisterFile.Open(Path);
+        using RegisterBook register = RegisterFile.Open(Path);
         foreach (string id in ids)
         {
             (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content(id);
@@ -65,9 +65,9 @@ public sealed class RegisterTruthTests : IDisposable
     {
         With("hb-2611", "fig-tin", "slate-jar");
         Tamper("DROP TRIGGER entry_stays; UPDATE entry SET content = '{' WHERE number = 2");
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        using RegisterBook register = RegisterFile.OpenToRead(Path);
         var damaged = new List<long>();
-        Assert.Equal([1, 3], register.Stream(new RegisterQuery(), damaged.Add).Select(e => e.Number));
+        Assert.Equal([1, 3], register.Stream(new RegisterQuery(), damaged.Add, RegisterStretch.All).Select(e => e.Number));
         Assert.Equal([2], damaged);
         (int code, string output, string errors) = Command.Run("register", "find", folder.Path);
         Assert.Equal(1, code);
@@ -114,7 +114,7 @@ public sealed class RegisterTruthTests : IDisposable
     {
         With("fig-tin", "slate-jar");
         (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content("fig-tin");
-        using (RegisterFile register = RegisterFile.Open(Path))
+        using (RegisterBook register = RegisterFile.Open(Path))
         {
             Assert.Contains(
                 "set the clock right; nothing was written",
@@ -147,7 +147,7 @@ public sealed class RegisterTruthTests : IDisposable
             File.Copy(Path + ".head", copy + ".head");
         }
 
-        using RegisterFile register = RegisterFile.OpenToRead(copy);
+        using RegisterBook register = RegisterFile.OpenToRead(copy);
         Assert.Single(register.Find(new RegisterQuery()));
         Assert.Empty(register.Verify());
         Assert.False(File.Exists(copy + "-journal"));
@@ -157,7 +157,7 @@ public sealed class RegisterTruthTests : IDisposable
     public void The_same_batch_again_and_one_UFI_on_two_compositions_are_told()
     {
         With("harbour-bowl");
-        using RegisterFile register = RegisterFile.Open(Path);
+        using RegisterBook register = RegisterFile.Open(Path);
         Assert.Equal(
             ["batch harbour-bowl stands in entry 1 already, under the same law"],
             register.Doubts(Content("harbour-bowl").Content)
@@ -179,7 +179,7 @@ public sealed class RegisterTruthTests : IDisposable
         Assert.Empty(Verify());
         With("slate-jar");
         Assert.Empty(Verify());
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        using RegisterBook register = RegisterFile.OpenToRead(Path);
         Assert.Equal([1, 2], register.Find(new RegisterQuery()).Select(e => e.Number));
     }
 
