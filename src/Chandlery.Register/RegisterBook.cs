@@ -12,6 +12,7 @@ public sealed class RegisterBook : IDisposable
 {
     private const int AtOnce = 100;
     private const int MostDoubts = 3;
+    private static readonly Dictionary<string, byte[]> NoDocuments = [];
     private readonly RegisterStore store;
 
     internal RegisterBook(RegisterStore store) => this.store = store;
@@ -19,29 +20,41 @@ public sealed class RegisterBook : IDisposable
     /// <summary>The database that it stands in.</summary>
     internal RegisterStore Store => store;
 
+    /// <summary>Where the witness of the last entry is kept; null for nowhere.</summary>
+    public string? WitnessFile => store.WitnessFile;
+
     /// <summary>Adds an entry.</summary>
     /// <param name="content">What it says.</param>
     /// <param name="declarations">Texts of the declarations by hash; kept once however often they are used.</param>
     /// <param name="by">Who issues the documents.</param>
     /// <param name="at">When.</param>
+    /// <param name="kept">Bytes of the documents that are kept in the register, by hash; null for none.</param>
     /// <exception cref="IOException">It could not be written; then nothing was, or the message says that this is not known.</exception>
-    public RegisterEntry Add(RegisterContent content, IReadOnlyDictionary<string, string> declarations, string by, DateTimeOffset at) =>
+    public RegisterEntry Add(
+        RegisterContent content,
+        IReadOnlyDictionary<string, string> declarations,
+        string by,
+        DateTimeOffset at,
+        IReadOnlyDictionary<string, byte[]>? kept = null
+    ) =>
         store.Guarded(() =>
         {
-            using DbTransaction writing = store.BeginAppending();
-            (long last, string previous, string lastAt) = Last();
-            string json = JsonSerializer.Serialize(content, RegisterJson.Default.RegisterContent);
-            string moment = at.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
-            if (string.CompareOrdinal(moment, lastAt) < 0)
+            SignedEntry entry = store.Append(() =>
             {
-                throw new IOException(
-                    $"{store.Name}: this machine's clock says {moment}, and the last entry was made {lastAt}: set the clock right; nothing was written."
-                );
-            }
+                (long last, string previous, string lastAt) = Last();
+                string moment = at.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+                if (string.CompareOrdinal(moment, lastAt) < 0)
+                {
+                    throw new IOException(
+                        $"{store.Name}: this machine's clock says {moment}, and the last entry was made {lastAt}: set the clock right; nothing was written."
+                    );
+                }
 
-            SignedEntry entry = SignedEntry.Sign(last + 1, moment, by, json, previous);
-            RegisterRows.Write(store, entry, content, declarations);
-            Commit(writing, entry.Number);
+                string json = JsonSerializer.Serialize(content, RegisterJson.Default.RegisterContent);
+                SignedEntry signed = SignedEntry.Sign(last + 1, moment, by, json, previous);
+                RegisterRows.Write(store, signed, content, declarations, kept ?? NoDocuments);
+                return signed;
+            });
             WriteWitness();
             return entry.With(content);
         });
@@ -117,6 +130,41 @@ public sealed class RegisterBook : IDisposable
     public string? Declaration(string sha256) =>
         store.Guarded(() => store.One("SELECT text FROM declaration WHERE sha256 = @p0", sha256) as string);
 
+    /// <summary>The bytes of a document that is kept, or of a declaration, as they were put in.</summary>
+    /// <param name="hash">Their hash, or its beginning.</param>
+    /// <exception cref="IOException">There is none of that hash, or several, or it was changed.</exception>
+    public byte[] Document(string hash) => store.Guarded(() => new HeldDocuments(store).Find(hash));
+
+    /// <summary>Takes over what another register has beyond this one, letter by letter, so that every hash stays.</summary>
+    /// <param name="source">The other one; it is not changed.</param>
+    /// <returns>How many entries were taken over.</returns>
+    /// <exception cref="IOException">This one is not the beginning of the other, or the other is damaged; then nothing was written.</exception>
+    public long TakeOver(RegisterBook source)
+    {
+        (long last, string hash) = Head();
+        if (last > 0 && source.HashAt(last) != hash)
+        {
+            throw new IOException(
+                $"{store.Name}: it holds other entries than {source.store.Name}: carry over into an empty register, or one that was begun from the same entries. Nothing was written."
+            );
+        }
+
+        if (source.Verify() is { Count: > 0 } wrong)
+        {
+            throw new IOException(
+                $"{source.store.Name}: it does not hold together ({wrong[0]}): 'register verify' says more. Nothing was written."
+            );
+        }
+
+        long carried = store.Guarded(() => source.store.Guarded(() => new RegisterCarrier(source.store, store).CarryFrom(last, hash)));
+        store.Guarded(() =>
+        {
+            WriteWitness();
+            return true;
+        });
+        return carried;
+    }
+
     /// <summary>Copies the whole register into a file, consistent even while others write, and puts the copy in place in one step.</summary>
     /// <exception cref="IOException">The copy cannot be written; an older copy of that name is untouched.</exception>
     public void BackUp(string path)
@@ -124,7 +172,7 @@ public sealed class RegisterBook : IDisposable
         string temporary = $"{path}.{Guid.NewGuid():N}.tmp";
         try
         {
-            ((SqliteStore)store).CopyTo(temporary);
+            Copy(temporary);
             (long Number, string Hash) head;
             using (RegisterBook copy = RegisterFile.OpenToRead(temporary))
             {
@@ -134,10 +182,10 @@ public sealed class RegisterBook : IDisposable
             File.Move(temporary, path, overwrite: true);
             Witness.Write(Witness.FileOf(path), head);
         }
-        catch
+        finally
         {
             File.Delete(temporary);
-            throw;
+            File.Delete(Witness.FileOf(temporary));
         }
     }
 
@@ -146,6 +194,21 @@ public sealed class RegisterBook : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => store.Dispose();
+
+    private string? HashAt(long number) => store.Guarded(() => store.One("SELECT hash FROM entry WHERE number = @p0", number) as string);
+
+    // SQLite copies its own file; a database is carried over into one.
+    private void Copy(string path)
+    {
+        if (store is SqliteStore file)
+        {
+            file.CopyTo(path);
+            return;
+        }
+
+        using RegisterBook copy = RegisterFile.Open(path);
+        copy.TakeOver(this);
+    }
 
     private void Check(Action<RegisterCheck> work, Action<string> tell) =>
         store.Guarded(() =>
@@ -163,21 +226,6 @@ public sealed class RegisterBook : IDisposable
                 "SELECT number, hash, at FROM entry ORDER BY number DESC LIMIT 1"
             )
             .FirstOrDefault((0, SignedEntry.FirstPreviousHash, ""));
-
-    private void Commit(DbTransaction writing, long number)
-    {
-        try
-        {
-            writing.Commit();
-        }
-        catch (Exception error) when (store.WhenUnconfirmed is { } unknown && error is not IOException)
-        {
-            throw new IOException(
-                $"{store.Name}: {unknown}: look for entry {number} with 'register find' before you enter it again.",
-                error
-            );
-        }
-    }
 
     // Under the lock of a writer, so that of two who have just added the later one is witnessed. The entry stands already: a witness
     // that cannot be written lags behind until the next one.

@@ -11,6 +11,7 @@ namespace Chandlery.Register;
 internal sealed class RegisterCheck(RegisterStore store, Action<string> tell)
 {
     private const int AtOnce = 200;
+    private readonly HeldDocuments documents = new(store);
     private readonly List<string> tables = [.. SearchedRows.Tables.Keys.Where(store.HasTable)];
     private SignedEntry before = SignedEntry.Sign(0, "", "", "", "") with { Hash = SignedEntry.FirstPreviousHash };
 
@@ -19,6 +20,11 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell)
     public void All(Witness? witness)
     {
         CheckDeclarations();
+        foreach (string sha256 in documents.Changed())
+        {
+            tell($"the document {sha256} was changed");
+        }
+
         CheckEntries(long.MinValue, witness);
     }
 
@@ -202,6 +208,11 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell)
         foreach (UsedDeclaration declaration in content.Declarations.Where(d => !held.Contains(d.Sha256)))
         {
             tell($"entry {number}: the text of {declaration.Path} is missing");
+        }
+
+        foreach (IssuedDocument document in content.Documents.Where(d => d.IsKept && !documents.Has(d.Sha256)))
+        {
+            tell($"entry {number}: the document {document.Name} is missing");
         }
     }
 

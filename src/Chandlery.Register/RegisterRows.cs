@@ -10,13 +10,20 @@ internal static class RegisterRows
     /// <param name="entry">The entry.</param>
     /// <param name="content">What it says.</param>
     /// <param name="declarations">Texts of its declarations by hash.</param>
+    /// <param name="documents">Bytes of the documents that are kept, by hash.</param>
     public static void Write(
         RegisterStore store,
         SignedEntry entry,
         RegisterContent content,
-        IReadOnlyDictionary<string, string> declarations
+        IReadOnlyDictionary<string, string> declarations,
+        IReadOnlyDictionary<string, byte[]> documents
     )
     {
+        foreach ((string sha256, byte[] bytes) in documents)
+        {
+            store.Run("INSERT INTO document (sha256, bytes) VALUES (@p0, @p1) ON CONFLICT DO NOTHING", sha256, bytes);
+        }
+
         foreach ((string sha256, string text) in declarations)
         {
             store.Run("INSERT INTO declaration (sha256, text) VALUES (@p0, @p1) ON CONFLICT DO NOTHING", sha256, text);

@@ -24,6 +24,23 @@ internal abstract class RegisterStore(DbConnection connection, string name, stri
     /// <summary>What is unknown when the last word of a transaction goes astray; null where that cannot be.</summary>
     public virtual string? WhenUnconfirmed => null;
 
+    /// <summary>Does something as the only one who adds: all of it stands at the end, or nothing.</summary>
+    /// <exception cref="IOException">The last word of it went astray, so that nobody knows.</exception>
+    public T Append<T>(Func<T> work)
+    {
+        DbTransaction writing = BeginAppending();
+        try
+        {
+            T done = work();
+            Confirm(writing);
+            return done;
+        }
+        finally
+        {
+            Release(writing);
+        }
+    }
+
     /// <summary>Becomes the only one who adds, until the transaction ends; whoever comes second waits.</summary>
     public abstract DbTransaction BeginAppending();
 
@@ -96,4 +113,26 @@ internal abstract class RegisterStore(DbConnection connection, string name, stri
 
     /// <inheritdoc/>
     public virtual void Dispose() => connection.Dispose();
+
+    private void Confirm(DbTransaction writing)
+    {
+        try
+        {
+            writing.Commit();
+        }
+        catch (Exception error) when (WhenUnconfirmed is { } unknown)
+        {
+            throw new IOException($"{name}: {unknown}.", error);
+        }
+    }
+
+    // Over a broken connection not even giving up works; what broke it was said already.
+    private static void Release(DbTransaction writing)
+    {
+        try
+        {
+            writing.Dispose();
+        }
+        catch (Exception error) when (error is DbException or InvalidOperationException or IOException) { }
+    }
 }

@@ -17,6 +17,7 @@ internal sealed class SqliteStore : RegisterStore
             number INTEGER PRIMARY KEY, at TEXT NOT NULL, by TEXT NOT NULL, content TEXT NOT NULL,
             previous_hash TEXT NOT NULL, hash TEXT NOT NULL UNIQUE, batch TEXT NOT NULL, subject TEXT NOT NULL);
         CREATE TABLE IF NOT EXISTS declaration (sha256 TEXT PRIMARY KEY, text TEXT NOT NULL) WITHOUT ROWID;
+        CREATE TABLE IF NOT EXISTS document (sha256 TEXT PRIMARY KEY, bytes BLOB NOT NULL);
         CREATE TABLE IF NOT EXISTS used_oil (number INTEGER NOT NULL, oil TEXT NOT NULL, name TEXT NOT NULL, document TEXT NOT NULL, revised TEXT NOT NULL);
         CREATE TABLE IF NOT EXISTS held_substance (number INTEGER NOT NULL, name TEXT NOT NULL, cas TEXT NOT NULL);
         CREATE TABLE IF NOT EXISTS issued_ufi (number INTEGER NOT NULL, ufi TEXT NOT NULL, composition TEXT NOT NULL);
@@ -38,6 +39,8 @@ internal sealed class SqliteStore : RegisterStore
         CREATE TRIGGER IF NOT EXISTS entry_stays BEFORE UPDATE ON entry BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         CREATE TRIGGER IF NOT EXISTS entry_is_kept BEFORE DELETE ON entry BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         CREATE TRIGGER IF NOT EXISTS declaration_stays BEFORE UPDATE ON declaration BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
+        CREATE TRIGGER IF NOT EXISTS document_stays BEFORE UPDATE ON document BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
+        CREATE TRIGGER IF NOT EXISTS document_is_kept BEFORE DELETE ON document BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         CREATE TRIGGER IF NOT EXISTS declaration_is_kept BEFORE DELETE ON declaration BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         """;
 
@@ -96,7 +99,16 @@ internal sealed class SqliteStore : RegisterStore
             Opened(path, SqliteOpenMode.ReadWrite, store => store.One("SELECT count(*) FROM sqlite_schema")).Dispose();
         }
 
-        return Opened(path, SqliteOpenMode.ReadOnly, store => store.One("SELECT number FROM entry LIMIT 1"));
+        return Opened(
+            path,
+            SqliteOpenMode.ReadOnly,
+            store =>
+            {
+                // Room for the upper pages of the indexes of a million entries.
+                store.Run("PRAGMA cache_size = -16000");
+                store.One("SELECT number FROM entry LIMIT 1");
+            }
+        );
     }
 
     /// <inheritdoc/>
@@ -111,6 +123,10 @@ internal sealed class SqliteStore : RegisterStore
         {
             using var copy = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString());
             copy.Open();
+
+            // A writer who is just finishing is waited for by reading, not by copying.
+            using SqliteTransaction reading = connection.BeginTransaction(deferred: true);
+            One("SELECT number FROM entry LIMIT 1");
             connection.BackupDatabase(copy);
             return true;
         });

@@ -37,7 +37,13 @@ internal static class RegisterRun
                 RegisterContent content = Varied(one, last);
                 string json = JsonSerializer.Serialize(content, RegisterJson.Default.RegisterContent);
                 SignedEntry entry = SignedEntry.Sign(last, "2026-11-25T12:00:00Z", "M. Hale", json, previous);
-                RegisterRows.Write(book.Store, entry, content, last == 1 ? texts : new Dictionary<string, string>());
+                RegisterRows.Write(
+                    book.Store,
+                    entry,
+                    content,
+                    last == 1 ? texts : new Dictionary<string, string>(),
+                    new Dictionary<string, byte[]>()
+                );
                 previous = entry.Hash;
             }
 

@@ -20,14 +20,21 @@ internal static class RegisterCommand
         command.Add(RegisterFindCommand.Build());
         command.Add(BuildVerify());
         command.Add(BuildBackup());
+        command.Add(RegisterMoveCommand.Build());
+        command.Add(RegisterDocumentCommand.Build());
         return command;
     }
 
     /// <summary>The register that a command is about.</summary>
-    public static Argument<string> PathArgument() => new("folder") { Description = "The maker's folder, or the register's file." };
+    public static Argument<string> PathArgument() =>
+        new("folder") { Description = "The maker's folder, the register's file, or the connection string of a shared one." };
 
     private static Option<string?> FileOption() =>
-        new("--register") { Description = $"The register's file. Default: {RegisterWriter.FileName} in the maker's folder." };
+        new("--register")
+        {
+            Description =
+                $"The register's file, or the connection string of a shared one. Default: what the maker names, or else {RegisterWriter.FileName} in the maker's folder.",
+        };
 
     private static Command BuildAdd(PaperList papers)
     {
@@ -38,10 +45,16 @@ internal static class RegisterCommand
             Description = $"The issued files, such as {PaperList.Called(papers.All)}. Their hashes are kept.",
             AllowMultipleArgumentsPerToken = true,
         };
+        var keep = new Option<bool>("--keep")
+        {
+            Description =
+                "Keep the documents themselves in the register too, not only their hashes: 'register document' takes them out again.",
+        };
         var by = new Option<string>("--by") { Description = "Who issues them.", Required = true };
         var command = new Command("add", "Enter a batch or candle with the documents issued for it.");
         options.AddTo(command);
         command.Add(documents);
+        command.Add(keep);
         command.Add(by);
         command.Add(register);
         command.SetAction(parse =>
@@ -49,20 +62,26 @@ internal static class RegisterCommand
                 parse,
                 options,
                 (session, assessments) =>
-                    Add(session, assessments, parse.GetValue(documents) ?? [], parse.GetValue(by)!, parse.GetValue(register))
+                {
+                    List<(string, byte[])> files =
+                    [
+                        .. (parse.GetValue(documents) ?? []).Select(d => (Path.GetFileName(d), File.ReadAllBytes(d))),
+                    ];
+                    var issue = new RegisterIssue(files, parse.GetValue(keep), parse.GetValue(by)!);
+                    return Add(session, assessments, issue, parse.GetValue(register));
+                }
             )
         );
         return command;
     }
 
-    private static int Add(Session session, IReadOnlyList<Assessment> assessments, string[] documents, string by, string? register)
+    private static int Add(Session session, IReadOnlyList<Assessment> assessments, RegisterIssue issue, string? register)
     {
         var problems = new Problems();
         DeclarationFolder folder = session.Declarations;
-        List<(string, byte[])> files = [.. documents.Select(d => (Path.GetFileName(d), File.ReadAllBytes(d)))];
         List<(RegisterContent Content, IReadOnlyDictionary<string, string> Texts)> contents =
         [
-            .. assessments.Select(a => RegisterWriter.Content(a, folder.Root, folder.Catalogue, files, problems)),
+            .. assessments.Select(a => RegisterWriter.Content(a, folder.Root, folder.Catalogue, issue.Documents, problems, issue.Keeps)),
         ];
         if (!problems.None)
         {
@@ -85,7 +104,13 @@ internal static class RegisterCommand
                 session.Complain(TextTable.Harmless($"Look: {doubt}."));
             }
 
-            RegisterEntry entry = book.Add(content, texts, by, DateTimeOffset.UtcNow);
+            RegisterEntry entry = book.Add(
+                content,
+                texts,
+                issue.By,
+                DateTimeOffset.UtcNow,
+                issue.Keeps ? RegisterWriter.Kept(issue.Documents) : null
+            );
             session.Output.WriteLine(
                 TextTable.Harmless($"{entry.Number}: {content.Batch}, {content.Candle}, {content.Edition}; {entry.Hash}")
             );
@@ -114,7 +139,7 @@ internal static class RegisterCommand
                     session.Output.WriteLine(
                         wrong > 0 ? "The register was tampered with or damaged."
                         : count == 0 ? "The register is empty."
-                        : $"{count} entries hold together. Head: {head}. The witness file beside the register names it too; keep this line elsewhere, for whoever can write both files can cut both."
+                        : $"{count} entries hold together. Head: {head}. {Witnessed(book.WitnessFile)}"
                     );
                     return wrong > 0 ? ExitCode.StopsSale : ExitCode.Fine;
                 }
@@ -123,11 +148,20 @@ internal static class RegisterCommand
         return command;
     }
 
+    private static string Witnessed(string? file) =>
+        file is null
+            ? "No witness is kept beside a register that is named by its connection string: keep this line."
+            : $"The witness file {Path.GetFileName(file)} names the last entry of this bench too; keep this line elsewhere, for whoever can write both can cut both.";
+
     private static Command BuildBackup()
     {
         var path = PathArgument();
         var target = new Argument<string>("copy") { Description = "File to write the copy to." };
-        var command = new Command("backup", "Copy the register, whole and consistent, even while it is in use.") { path, target };
+        var command = new Command("backup", "Copy the register into a file, whole and consistent, even while it is in use.")
+        {
+            path,
+            target,
+        };
         command.SetAction(parse =>
             Session.Guard(
                 parse,

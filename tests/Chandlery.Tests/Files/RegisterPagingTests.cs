@@ -1,41 +1,18 @@
-using System.Data.Common;
-using System.Globalization;
 using Chandlery.Register;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Files;
 
 /// <summary>A register of many entries is asked by its indexes and read by pages, and keeps nobody waiting meanwhile.</summary>
-public sealed class RegisterPagingTests : IDisposable
+public abstract class RegisterPagingTests(TestStore store) : IDisposable
 {
-    private const int Count = 300;
-
-    // Made once: each test gets a copy.
-    private static readonly Lazy<(byte[] Register, byte[] Witness)> Filled = new(() =>
-    {
-        string folder = Directory.CreateTempSubdirectory("chandlery-register-").FullName;
-        string path = System.IO.Path.Combine(folder, "register.sqlite");
-        using (RegisterBook register = RegisterFile.Open(path))
-        {
-            TestRegisters.Fill(register, Count);
-        }
-
-        (byte[], byte[]) made = (File.ReadAllBytes(path), File.ReadAllBytes(path + ".head"));
-        Directory.Delete(folder, recursive: true);
-        return made;
-    });
-
+    private const int Count = TestRegisters.FilledCount;
     private readonly string folder = Directory.CreateTempSubdirectory("chandlery-register-").FullName;
 
-    private string Path => System.IO.Path.Combine(folder, "register.sqlite");
-
-    public void Dispose() => Directory.Delete(folder, recursive: true);
-
-    public RegisterPagingTests()
+    public void Dispose()
     {
-        (byte[] register, byte[] witness) = Filled.Value;
-        File.WriteAllBytes(Path, register);
-        File.WriteAllBytes(Path + ".head", witness);
+        Directory.Delete(folder, recursive: true);
+        GC.SuppressFinalize(this);
     }
 
     public static TheoryData<RegisterQuery> Queries =>
@@ -59,8 +36,9 @@ public sealed class RegisterPagingTests : IDisposable
     [MemberData(nameof(Queries))]
     public void What_is_found_is_what_going_through_all_entries_finds(RegisterQuery query)
     {
+        store.Fill(folder);
         ArgumentNullException.ThrowIfNull(query);
-        using RegisterBook register = RegisterFile.OpenToRead(Path);
+        using RegisterBook register = store.In(folder).OpenToRead();
         List<long> expected =
         [
             .. TestRegisters
@@ -87,40 +65,16 @@ public sealed class RegisterPagingTests : IDisposable
             && (q.Revised is null || c.Oils.Any(o => o.Revised == q.Revised));
     }
 
-    [Theory]
-    [InlineData("entry", "batch")]
-    [InlineData("entry", "subject")]
-    [InlineData("entry", null)]
-    [InlineData("held_substance", "cas")]
-    [InlineData("held_substance", "name")]
-    [InlineData("used_oil", "oil")]
-    [InlineData("used_oil", "name")]
-    [InlineData("used_oil", "document")]
-    [InlineData("used_oil", "revised")]
-    public void No_search_reads_a_whole_table_or_sorts_it(string table, string? column)
-    {
-        using RegisterBook register = RegisterFile.OpenToRead(Path);
-        foreach (bool latestFirst in new[] { false, true })
-        {
-            string sql = new Posting(table, column, "x").Sql(latestFirst, 16);
-            List<string> plan = register.Store.Rows(
-                row => RegisterStore.Text(row, 3),
-                $"EXPLAIN QUERY PLAN {sql}",
-                column is null ? [1L] : [1L, "x"]
-            );
-            Assert.All(plan, step => Assert.StartsWith("SEARCH", step, StringComparison.Ordinal));
-        }
-    }
-
     [Fact]
     public void Whoever_reads_or_verifies_keeps_no_writer_waiting()
     {
-        using RegisterBook reading = RegisterFile.OpenToRead(Path);
-        using RegisterBook writing = RegisterFile.Open(Path);
+        store.Fill(folder);
+        using RegisterBook reading = store.In(folder).OpenToRead();
+        using RegisterBook writing = store.In(folder).Open();
         using IEnumerator<RegisterEntry> entries = reading.Stream(new RegisterQuery(), _ => { }, RegisterStretch.All).GetEnumerator();
         Assert.True(entries.MoveNext());
         TestRegisters.Fill(writing, 1);
-        TestRegisters.Tamper(Path, "UPDATE held_substance SET cas = '1-1-1' WHERE number = 1");
+        store.Tamper(folder, "UPDATE held_substance SET cas = '1-1-1' WHERE number = 1");
         bool added = false;
         reading.Verify(_ =>
         {
@@ -143,17 +97,18 @@ public sealed class RegisterPagingTests : IDisposable
     [Fact]
     public void The_command_line_shows_an_answer_by_pages()
     {
-        (int code, string output, string said) = Command.Run("register", "find", folder);
+        store.Fill(folder);
+        (int code, string output, string said) = Command.Run("register", "find", store.Named(folder));
         Assert.Equal(0, code);
         Assert.EndsWith("200 entries.\n", output, StringComparison.Ordinal);
         Assert.Equal("There are more: --after 200 shows the next ones.\n", said);
-        (_, output, said) = Command.Run("register", "find", folder, "--after", "200");
+        (_, output, said) = Command.Run("register", "find", store.Named(folder), "--after", "200");
         Assert.EndsWith("100 entries.\n", output, StringComparison.Ordinal);
         Assert.Empty(said);
         (_, output, said) = Command.Run(
             "register",
             "find",
-            folder,
+            store.Named(folder),
             "--substance",
             "Substance",
             "--most",
@@ -169,9 +124,9 @@ public sealed class RegisterPagingTests : IDisposable
         );
         Assert.Contains("--after 13", said, StringComparison.Ordinal);
         string file = System.IO.Path.Combine(folder, "all.csv");
-        Assert.Equal(0, Command.Run("register", "find", folder, "--format", "csv", "--out", file).Code);
+        Assert.Equal(0, Command.Run("register", "find", store.Named(folder), "--format", "csv", "--out", file).Code);
         Assert.Equal(Count + 1, File.ReadAllLines(file).Length);
-        Assert.Equal(2, Command.Run("register", "find", folder, "--most", "0").Code);
+        Assert.Equal(2, Command.Run("register", "find", store.Named(folder), "--most", "0").Code);
     }
 
     [Theory]
@@ -181,25 +136,12 @@ public sealed class RegisterPagingTests : IDisposable
     [InlineData("UPDATE held_substance SET cas = '1-1-1' WHERE number = 100", null)]
     public void The_latest_entries_can_be_checked_alone(string sql, string? says)
     {
-        TestRegisters.Tamper(Path, sql);
-        using RegisterBook register = RegisterFile.OpenToRead(Path);
+        store.Fill(folder);
+        store.Tamper(folder, sql);
+        using RegisterBook register = store.In(folder).OpenToRead();
         var wrong = new List<string>();
         register.VerifyLatest(100, wrong.Add);
         Assert.Equal(says is null, wrong.Count == 0);
         Assert.True(says is null || wrong.Exists(w => w.StartsWith(says, StringComparison.Ordinal)), string.Join('\n', wrong));
-    }
-
-    [Fact]
-    public void A_UFI_issued_again_and_again_is_looked_up_alike()
-    {
-        using RegisterBook register = RegisterFile.OpenToRead(Path);
-        using DbCommand plan = register.Store.Command(
-            "EXPLAIN QUERY PLAN SELECT number FROM issued_ufi WHERE ufi = @p0 AND composition < @p1",
-            "x",
-            "y"
-        );
-        using DbDataReader row = plan.ExecuteReader();
-        Assert.True(row.Read());
-        Assert.Contains("ufi=? AND composition<?", Convert.ToString(row[3], CultureInfo.InvariantCulture), StringComparison.Ordinal);
     }
 }

@@ -7,6 +7,9 @@ namespace Chandlery.Tests.Support;
 /// <summary>Looks into a register, and changes it as nobody should.</summary>
 public static class TestRegisters
 {
+    /// <summary>How many entries a filled store has.</summary>
+    public const int FilledCount = 300;
+
     private static readonly DateTimeOffset Noon = new(2026, 11, 25, 12, 0, 0, TimeSpan.Zero);
 
     public static IReadOnlyList<string> Verify(string path)
@@ -37,7 +40,9 @@ public static class TestRegisters
         }
     }
 
-    private static Dictionary<string, string> Texts { get; } = new() { [RegisterFile.Sha256("declares: candle\n")] = "declares: candle\n" };
+    /// <summary>The declarations of small entries.</summary>
+    public static IReadOnlyDictionary<string, string> Texts { get; } =
+        new Dictionary<string, string> { [RegisterFile.Sha256("declares: candle\n")] = "declares: candle\n" };
 
     private static RegisterContent Content(int i)
     {
