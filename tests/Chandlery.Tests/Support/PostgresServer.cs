@@ -137,7 +137,7 @@ public sealed class PostgresServer : IDisposable
 
     public void Dispose()
     {
-        RunAsUser("pg_ctl", "-D", Path.Combine(folder, "cluster"), "-m", "fast", "-w", "stop");
+        Kill();
         Directory.Delete(folder, recursive: true);
     }
 
