@@ -15,6 +15,8 @@ command -v gs >/dev/null || packages+=(ghostscript)
 [ -e /usr/share/fonts/opentype/ebgaramond ] || packages+=(fonts-ebgaramond)
 command -v chromium >/dev/null || packages+=(chromium)
 command -v npm >/dev/null || packages+=(npm)
+# The register is tested on a PostgreSQL server too: the tests start one of their own and stop it.
+command -v initdb >/dev/null || compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null || packages+=(postgresql)
 cache=tests/.cache
 if [ ${#packages[@]} -gt 0 ] || [ ! -e $cache/ghsystem/ghsystem_english.def ]; then
   # With no package to install this still refreshes the lists, from which texlive-science is fetched.

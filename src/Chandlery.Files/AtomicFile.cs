@@ -16,7 +16,23 @@ public static class AtomicFile
     /// <exception cref="IOException">
     /// The folder cannot be written or the disk is full; the old file is untouched, and the message says so.
     /// </exception>
-    public static void Write(string path, ReadOnlySpan<byte> content)
+    public static void Write(string path, ReadOnlySpan<byte> content) => Replace(path, content, (stream, bytes) => stream.Write(bytes));
+
+    /// <summary>Writes text as UTF-8 without a byte-order mark, as it comes: a long one is never held as a whole.</summary>
+    /// <exception cref="IOException">As for bytes.</exception>
+    public static void Write(string path, Action<TextWriter> write) =>
+        Replace(
+            path,
+            write,
+            (stream, work) =>
+            {
+                using var text = new StreamWriter(stream, leaveOpen: true);
+                work(text);
+            }
+        );
+
+    private static void Replace<T>(string path, T content, Action<FileStream, T> write)
+        where T : allows ref struct
     {
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         string temporary = Path.Combine(folder, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}.tmp");
@@ -28,7 +44,7 @@ public static class AtomicFile
             {
                 using (var stream = new FileStream(temporary, ForOwner(path)))
                 {
-                    stream.Write(content);
+                    write(stream, content);
                     stream.Flush(flushToDisk: true);
                 }
 

@@ -1,164 +1,244 @@
-using Microsoft.Data.Sqlite;
+using System.Globalization;
 
 namespace Chandlery.Register;
 
-/// <summary>Checks a register from end to end, an entry at a time: a damaged one is named, and the others are checked all the same.</summary>
-/// <param name="connection">The open register.</param>
-/// <param name="firstPrevious">What the first entry follows.</param>
-/// <param name="hashOf">The hash of number, time, author, content and hash of the one before.</param>
-internal sealed class RegisterCheck(
-    SqliteConnection connection,
-    string firstPrevious,
-    Func<long, string, string, string, string, string> hashOf
-)
+/// <summary>
+/// Checks a register, some entries at a time: a damaged one is named, and the others are checked all the same. Between the stretches
+/// others may write.
+/// </summary>
+/// <param name="store">The open register.</param>
+/// <param name="tell">Told what is wrong, in words.</param>
+internal sealed class RegisterCheck(RegisterStore store, Action<string> tell)
 {
-    private readonly List<SearchedTable> tables =
-    [
-        .. SearchedRows.Tables.Where(t => Exists(connection, t.Key)).Select(t => new SearchedTable(connection, t.Key, t.Value)),
-    ];
+    private const int AtOnce = 200;
+    private readonly HeldDocuments documents = new(store);
+    private readonly List<string> tables = [.. SearchedRows.Tables.Keys.Where(store.HasTable)];
+    private SignedEntry before = SignedEntry.Sign(0, "", "", "", "") with { Hash = SignedEntry.FirstPreviousHash };
 
-    private readonly List<string> wrong = [];
-    private string? witnessed;
-
-    /// <summary>What is wrong; empty when nothing is.</summary>
+    /// <summary>Checks all of it.</summary>
     /// <param name="witness">The witness beside the register; null when there is none.</param>
-    public IReadOnlyList<string> Run(Witness? witness)
+    public void All(Witness? witness)
     {
         CheckDeclarations();
-        long last = CheckEntries(witness);
-        foreach (SearchedTable table in tables)
+        foreach (string sha256 in documents.Changed())
         {
-            table.SkipTo(long.MaxValue, number => wrong.Add($"{table.Name} has rows of an entry {number} that there is not"));
-            table.Dispose();
+            tell($"the document {sha256} was changed");
         }
 
+        CheckEntries(long.MinValue, witness);
+    }
+
+    /// <summary>Checks the entries behind one, which is believed.</summary>
+    /// <param name="number">Its number; below 1 to check from the first entry on.</param>
+    /// <param name="witness">The witness beside the register; null when there is none.</param>
+    public void From(long number, Witness? witness)
+    {
+        if (EntriesBehind(number - 1, 1).FirstOrDefault() is { } first && first.Signed.Number <= number)
+        {
+            before = first.Signed;
+            CheckEntries(number, witness);
+        }
+        else
+        {
+            CheckEntries(long.MinValue, witness);
+        }
+    }
+
+    private List<HeldEntry> EntriesBehind(long number, int count) =>
+        store.Rows(
+            row => new HeldEntry(SignedEntry.Read(row), RegisterStore.Text(row, 6), RegisterStore.Text(row, 7)),
+            $"SELECT {SignedEntry.Columns}, batch, subject FROM entry WHERE number > @p0 ORDER BY number LIMIT {count}",
+            number
+        );
+
+    private void CheckDeclarations()
+    {
+        string last = "";
+        while (
+            store.Rows(
+                row => (Sha256: RegisterStore.Text(row, 0), Text: RegisterStore.Text(row, 1)),
+                $"SELECT sha256, text FROM declaration WHERE sha256 > @p0 ORDER BY sha256 LIMIT {AtOnce}",
+                last
+            )
+                is { Count: > 0 } texts
+        )
+        {
+            foreach ((string sha256, string text) in texts.Where(t => RegisterFile.Sha256(t.Text) != t.Sha256))
+            {
+                tell($"the declaration {sha256} was changed");
+            }
+
+            last = texts[^1].Sha256;
+        }
+    }
+
+    private void CheckEntries(long behind, Witness? witness)
+    {
+        long from = behind;
+        while (EntriesBehind(from, AtOnce) is { Count: > 0 } entries)
+        {
+            long to = entries[^1].Signed.Number;
+            CheckStretch(entries, from, to);
+            from = to;
+        }
+
+        foreach (string table in tables)
+        {
+            foreach (
+                long stray in store.Rows(
+                    row => row.GetInt64(0),
+                    $"SELECT DISTINCT number FROM {table} WHERE number > @p0 AND NOT EXISTS (SELECT 1 FROM entry WHERE entry.number = {table}.number) ORDER BY number",
+                    from
+                )
+            )
+            {
+                TellStray(table, stray);
+            }
+        }
+
+        CheckWitness(witness);
+    }
+
+    private void CheckStretch(List<HeldEntry> entries, long from, long to)
+    {
+        Dictionary<string, ILookup<long, string>> searched = tables.ToDictionary(t => t, t => RowsOf(t, from, to));
+        HashSet<long> numbers = [.. entries.Select(e => e.Signed.Number)];
+        foreach ((string table, ILookup<long, string> rows) in searched)
+        {
+            foreach (IGrouping<long, string> stray in rows.Where(r => !numbers.Contains(r.Key)))
+            {
+                TellStray(table, stray.Key);
+            }
+        }
+
+        List<(HeldEntry Entry, RegisterContent? Content)> read = [.. entries.Select(e => (e, e.Signed.Says()))];
+        HashSet<string> held = Held(read.SelectMany(r => r.Content?.Declarations.Select(d => d.Sha256) ?? []).Distinct());
+        foreach ((HeldEntry entry, RegisterContent? content) in read)
+        {
+            CheckChain(entry.Signed);
+            if (content is null)
+            {
+                tell($"entry {entry.Signed.Number} is damaged and cannot be read");
+            }
+            else
+            {
+                CheckContent(entry, content, searched, held);
+            }
+        }
+    }
+
+    private ILookup<long, string> RowsOf(string table, long from, long to) =>
+        store
+            .Rows(
+                row =>
+                    (
+                        Number: row.GetInt64(0),
+                        Cells: SearchedRows.Joined(Enumerable.Range(1, row.FieldCount - 1).Select(i => RegisterStore.Text(row, i)))
+                    ),
+                $"SELECT number, {SearchedRows.Tables[table]} FROM {table} WHERE number > @p0 AND number <= @p1 ORDER BY number, {store.Line}",
+                from,
+                to
+            )
+            .ToLookup(r => r.Number, r => r.Cells);
+
+    private HashSet<string> Held(IEnumerable<string> hashes) =>
+        [
+            .. hashes
+                .Chunk(AtOnce)
+                .SelectMany(some =>
+                    store.Rows(
+                        row => RegisterStore.Text(row, 0),
+                        $"SELECT sha256 FROM declaration WHERE sha256 IN ({string.Join(", ", some.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"@p{i}")))})",
+                        [.. some]
+                    )
+                ),
+        ];
+
+    private void CheckChain(SignedEntry entry)
+    {
+        if (entry.Number != before.Number + 1)
+        {
+            tell(
+                entry.Number == before.Number + 2
+                    ? $"entry {before.Number + 1} is missing"
+                    : $"entries {before.Number + 1} to {entry.Number - 1} are missing"
+            );
+        }
+
+        if (entry.PreviousHash != before.Hash)
+        {
+            tell($"entry {entry.Number} does not follow the one before it");
+        }
+
+        if (string.CompareOrdinal(entry.At, before.At) < 0)
+        {
+            tell($"entry {entry.Number} was made at {entry.At}, before the one before it ({before.At})");
+        }
+
+        if (!entry.IsWhole)
+        {
+            tell($"entry {entry.Number} was changed");
+        }
+
+        before = entry;
+    }
+
+    // What is searched must be what is signed.
+    private void CheckContent(
+        HeldEntry entry,
+        RegisterContent content,
+        Dictionary<string, ILookup<long, string>> searched,
+        HashSet<string> held
+    )
+    {
+        long number = entry.Signed.Number;
+        if (entry.Batch != content.Batch || entry.Subject != content.Subject)
+        {
+            tell(
+                $"entry {number}: batch or subject is searched as '{entry.Batch}', '{entry.Subject}', and signed as '{content.Batch}', '{content.Subject}'"
+            );
+        }
+
+        ILookup<string, string> signed = SearchedRows.Of(content).ToLookup(r => r.Table, r => SearchedRows.Joined(r.Cells));
+        foreach (string table in tables.Where(t => !searched[t][number].SequenceEqual(signed[t])))
+        {
+            tell($"entry {number}: {table} does not say what is signed");
+        }
+
+        foreach (UsedDeclaration declaration in content.Declarations.Where(d => !held.Contains(d.Sha256)))
+        {
+            tell($"entry {number}: the text of {declaration.Path} is missing");
+        }
+
+        foreach (IssuedDocument document in content.Documents.Where(d => d.IsKept && !documents.Has(d.Sha256)))
+        {
+            tell($"entry {number}: the document {document.Name} is missing");
+        }
+    }
+
+    private void TellStray(string table, long number) => tell($"{table} has rows of an entry {number} that there is not");
+
+    private void CheckWitness(Witness? witness)
+    {
+        long last = before.Number;
         if (witness is null)
         {
-            if (last > 0)
+            if (last > 0 && store.IsWitnessOwed)
             {
-                wrong.Add(
+                tell(
                     "the witness file is missing beside the register: entries cut off the end would not show; 'register add' writes it anew"
                 );
             }
         }
         else if (witness.Number > last)
         {
-            wrong.Add(
+            tell(
                 $"entries {last + 1} to {witness.Number} were cut off the end: the witness beside the register names entry {witness.Number}"
             );
         }
-        else if (witness.Number > 0 && witnessed != witness.Hash)
+        else if (witness.Number > 0 && store.One("SELECT hash FROM entry WHERE number = @p0", witness.Number) as string != witness.Hash)
         {
-            wrong.Add($"entry {witness.Number} is not the one that the witness beside the register names");
-        }
-
-        return wrong;
-    }
-
-    private static bool Exists(SqliteConnection connection, string table)
-    {
-        using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = "SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = $0";
-        command.Parameters.AddWithValue("$0", table);
-        return command.ExecuteScalar() is not null;
-    }
-
-    private void CheckDeclarations()
-    {
-        using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = "SELECT sha256, text FROM declaration";
-        using SqliteDataReader row = command.ExecuteReader();
-        while (row.Read())
-        {
-            if (RegisterFile.Sha256(RegisterFile.Text(row, 1)) != RegisterFile.Text(row, 0))
-            {
-                wrong.Add($"the declaration {RegisterFile.Text(row, 0)} was changed");
-            }
-        }
-    }
-
-    private long CheckEntries(Witness? witness)
-    {
-        using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = "SELECT number, at, by, content, previous_hash, hash, batch, subject FROM entry ORDER BY number";
-        using SqliteCommand held = connection.CreateCommand();
-        held.CommandText = "SELECT 1 FROM declaration WHERE sha256 = $0";
-        SqliteParameter sha256 = held.Parameters.AddWithValue("$0", "");
-        using SqliteDataReader row = command.ExecuteReader();
-        string previous = firstPrevious;
-        string before = "";
-        long last = 0;
-        while (row.Read())
-        {
-            long number = row.GetInt64(0);
-            string at = RegisterFile.Text(row, 1);
-            string hash = RegisterFile.Text(row, 5);
-            if (number != last + 1)
-            {
-                wrong.Add(number == last + 2 ? $"entry {last + 1} is missing" : $"entries {last + 1} to {number - 1} are missing");
-            }
-
-            if (RegisterFile.Text(row, 4) != previous)
-            {
-                wrong.Add($"entry {number} does not follow the one before it");
-            }
-
-            if (string.CompareOrdinal(at, before) < 0)
-            {
-                wrong.Add($"entry {number} was made at {at}, before the one before it ({before})");
-            }
-
-            if (hashOf(number, at, RegisterFile.Text(row, 2), RegisterFile.Text(row, 3), RegisterFile.Text(row, 4)) != hash)
-            {
-                wrong.Add($"entry {number} was changed");
-            }
-
-            if (RegisterFile.Parse(RegisterFile.Text(row, 3)) is { } content)
-            {
-                CheckContent(number, content, RegisterFile.Text(row, 6), RegisterFile.Text(row, 7));
-                foreach (UsedDeclaration declaration in content.Declarations)
-                {
-                    sha256.Value = declaration.Sha256;
-                    if (held.ExecuteScalar() is null)
-                    {
-                        wrong.Add($"entry {number}: the text of {declaration.Path} is missing");
-                    }
-                }
-            }
-            else
-            {
-                wrong.Add($"entry {number} is damaged and cannot be read");
-            }
-
-            if (number == witness?.Number)
-            {
-                witnessed = hash;
-            }
-
-            (previous, before, last) = (hash, at, number);
-        }
-
-        return last;
-    }
-
-    // What is searched must be what is signed.
-    private void CheckContent(long number, RegisterContent content, string batch, string subject)
-    {
-        if (batch != content.Batch || subject != content.Subject)
-        {
-            wrong.Add(
-                $"entry {number}: batch or subject is searched as '{batch}', '{subject}', and signed as '{content.Batch}', '{content.Subject}'"
-            );
-        }
-
-        ILookup<string, string[]> signed = SearchedRows.Of(content).ToLookup(r => r.Table, r => r.Cells);
-        foreach (SearchedTable table in tables)
-        {
-            table.SkipTo(number, stray => wrong.Add($"{table.Name} has rows of an entry {stray} that there is not"));
-            if (!table.TakeRowsOf(number).SequenceEqual(signed[table.Name].Select(SearchedTable.Joined)))
-            {
-                wrong.Add($"entry {number}: {table.Name} does not say what is signed");
-            }
+            tell($"entry {witness.Number} is not the one that the witness beside the register names");
         }
     }
 }

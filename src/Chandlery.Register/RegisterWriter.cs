@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Declared;
@@ -19,12 +18,14 @@ public static class RegisterWriter
     /// <param name="catalogue">Its declarations.</param>
     /// <param name="documents">Documents issued: name and bytes.</param>
     /// <param name="problems">Collects declarations that cannot be read again.</param>
+    /// <param name="keeps">Whether the documents' bytes are to be kept in the register too: see <see cref="Kept"/>.</param>
     public static (RegisterContent Content, IReadOnlyDictionary<string, string> Texts) Content(
         Assessment a,
         string folder,
         Catalogue catalogue,
         IReadOnlyList<(string Name, byte[] Bytes)> documents,
-        Problems problems
+        Problems problems,
+        bool keeps = false
     )
     {
         var texts = new Dictionary<string, string>();
@@ -47,8 +48,12 @@ public static class RegisterWriter
             used,
             [.. a.Composition.Recipe.Oils.Select(o => new UsedOil(o.Oil.Id, o.Oil.Name, o.Oil.Document, IsoDay.Plain(o.Oil.Revised)))],
             [.. a.Substances.Select(s => new HeldSubstance(s.Name, s.Ingredient.Identity.Cas?.Text ?? "", s.Ingredient.WholeHigh.Value))],
-            [.. documents.Select(d => new IssuedDocument(d.Name, Convert.ToHexStringLower(SHA256.HashData(d.Bytes))))]
+            [.. documents.Select(d => new IssuedDocument(d.Name, HeldDocuments.HashOf(d.Bytes), keeps))]
         );
         return (content, texts);
     }
+
+    /// <summary>The bytes of documents by their hash.</summary>
+    public static IReadOnlyDictionary<string, byte[]> Kept(IReadOnlyList<(string Name, byte[] Bytes)> documents) =>
+        documents.DistinctBy(d => HeldDocuments.HashOf(d.Bytes)).ToDictionary(d => HeldDocuments.HashOf(d.Bytes), d => d.Bytes);
 }

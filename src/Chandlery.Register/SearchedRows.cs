@@ -5,6 +5,8 @@ namespace Chandlery.Register;
 /// <summary>The rows that are searched, made from the signed content and from nothing else.</summary>
 internal static class SearchedRows
 {
+    private const char Between = '\u001f';
+
     /// <summary>The tables, each with its columns behind the entry's number.</summary>
     public static IReadOnlyDictionary<string, string> Tables { get; } =
         new Dictionary<string, string>
@@ -32,6 +34,9 @@ internal static class SearchedRows
             yield return ("issued_ufi", [issued.Ufi, issued.Composition]);
         }
     }
+
+    /// <summary>Cells as one text.</summary>
+    public static string Joined(IEnumerable<string> cells) => string.Join(Between, cells);
 
     /// <summary>The UFI of an entry and the hash of the composition that it stands for; null when there is none.</summary>
     public static (string Ufi, string Composition)? UfiOf(RegisterContent content)

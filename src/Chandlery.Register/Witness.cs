@@ -14,19 +14,15 @@ internal sealed record Witness(long Number, string Hash)
     /// <summary>Name of the witness of a register.</summary>
     public static string FileOf(string register) => register + ".head";
 
-    /// <summary>The witness of a register; null when there is none that can be read.</summary>
-    public static Witness? Of(string register)
-    {
-        string file = FileOf(register);
-        return
-            File.Exists(file)
-            && File.ReadAllText(file).Split(' ', StringSplitOptions.TrimEntries) is [var number, { Length: 64 } hash]
-            && long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out long last)
+    /// <summary>The witness in a file; null when there is none that can be read.</summary>
+    public static Witness? Of(string file) =>
+        File.Exists(file)
+        && File.ReadAllText(file).Split(' ', StringSplitOptions.TrimEntries) is [var number, { Length: 64 } hash]
+        && long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out long last)
             ? new Witness(last, hash)
             : null;
-    }
 
     /// <summary>Writes the witness, whole or not at all.</summary>
-    public static void Write(string register, (long Number, string Hash) head) =>
-        AtomicFile.Write(FileOf(register), string.Create(CultureInfo.InvariantCulture, $"{head.Number} {head.Hash}\n"));
+    public static void Write(string file, (long Number, string Hash) head) =>
+        AtomicFile.Write(file, string.Create(CultureInfo.InvariantCulture, $"{head.Number} {head.Hash}\n"));
 }

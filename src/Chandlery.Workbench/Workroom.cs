@@ -58,8 +58,8 @@ public sealed class Workroom
     /// <summary>The law's day.</summary>
     internal static DateOnly Today => DateOnly.FromDateTime(DateTime.Today);
 
-    /// <summary>The register's file.</summary>
-    internal string RegisterPath => Path.Combine(Root, RegisterWriter.FileName);
+    /// <summary>Where the register is.</summary>
+    internal RegisterPlace Register => RegisterPlace.OfFolder(Root);
 
     /// <summary>Opens a folder; null with problems when law or templates cannot be read.</summary>
     public static Workroom? Open(string root, Problems problems) => Open(root, PaperList.Own, null, problems);

@@ -35,6 +35,18 @@ if (args is ["page", var opened, var typed])
     return;
 }
 
+if (args is ["register-make", var entered, var entries, var made])
+{
+    RegisterRun.Make(entered, int.Parse(entries, CultureInfo.InvariantCulture), made);
+    return;
+}
+
+if (args is ["register-measure", var measured])
+{
+    RegisterRun.Measure(measured);
+    return;
+}
+
 if (args is ["skia", var drawn, var pages])
 {
     SkiaRun.Run(drawn, int.Parse(pages, CultureInfo.InvariantCulture));

@@ -38,6 +38,9 @@ public sealed record Maker : IDeclaration
     /// <summary>What prices are reckoned by; null when not declared.</summary>
     public Rates? Rates { get; init; }
 
+    /// <summary>Connection string of the register that several benches share; null when it is a file in the folder.</summary>
+    public string? SharedRegister { get; init; }
+
     /// <summary>How it was written.</summary>
     public Writing Writing { get; init; } = Writing.Plain;
 

@@ -11,12 +11,12 @@ internal static class DeclarationTextEndpoint
 
     private static IResult Answer(Workroom room, string hash)
     {
-        if (!File.Exists(room.RegisterPath))
+        if (!room.Register.Exists)
         {
             return Endpoint.Missing("Nothing was entered yet.");
         }
 
-        using RegisterFile register = RegisterFile.OpenToRead(room.RegisterPath);
+        using RegisterBook register = room.Register.OpenToRead();
         return register.Declaration(hash) is { } text
             ? Results.Text(text, "application/yaml; charset=utf-8")
             : Endpoint.Missing("The register holds no such text.");

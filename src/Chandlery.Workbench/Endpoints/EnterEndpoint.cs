@@ -60,7 +60,7 @@ internal static class EnterEndpoint
             return Endpoint.Refused([.. problems.Found.Select(room.Shown)]);
         }
 
-        using RegisterFile register = RegisterFile.Open(room.RegisterPath);
+        using RegisterBook register = room.Register.Open();
         RegisterEntry entry = register.Add(content, texts, request.By.Trim(), DateTimeOffset.UtcNow);
         return Endpoint.Json(new EnteredAnswer(entry.Number, entry.Hash), PageJson.Default.EnteredAnswer);
     }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using Chandlery.Files;
 using Chandlery.Register;
 using Chandlery.Workbench.Answers;
@@ -5,55 +7,89 @@ using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
 
-/// <summary>What was labelled.</summary>
+/// <summary>What was labelled, a page at a time, the latest first.</summary>
 internal static class RegisterEndpoint
 {
-    private const int MostLines = 500;
+    private const int OnPage = 100;
+    private const int MostWrong = 200;
 
     public static Endpoint Of(Rooms rooms) =>
-        Endpoint.Get("/api/register", query => Endpoint.Json(Entries(rooms.Current, query["find"]), PageJson.Default.RegisterAnswer));
+        Endpoint.Get(
+            "/api/register",
+            query =>
+                Endpoint.Json(
+                    Entries(rooms.Current.Register, query["find"], query["before"], query["check"] == "all"),
+                    PageJson.Default.RegisterAnswer
+                )
+        );
 
     /// <summary>All entries as a table, or the whole register as a copy.</summary>
-    public static Endpoint File(Rooms rooms) => Endpoint.Get("/api/register/file", query => Export(rooms.Current, query["as"].ToString()));
+    public static Endpoint File(Rooms rooms) =>
+        Endpoint.Get("/api/register/file", query => Export(rooms.Current.Register, query["as"].ToString()));
 
-    private static RegisterAnswer Entries(Workroom room, string? find)
+    private static RegisterAnswer Entries(RegisterPlace place, string? find, string? before, bool checksAll)
     {
-        if (!System.IO.File.Exists(room.RegisterPath))
+        if (!place.Exists)
         {
             return new RegisterAnswer([], [], null, false);
         }
 
         try
         {
-            using RegisterFile register = RegisterFile.OpenToRead(room.RegisterPath);
+            using RegisterBook register = place.OpenToRead();
+            (long last, string head) = register.Head();
             bool isSearch = !string.IsNullOrWhiteSpace(find);
+            RegisterStretch stretch = long.TryParse(before, NumberStyles.None, CultureInfo.InvariantCulture, out long number)
+                ? new RegisterStretch(number - 1, true)
+                : RegisterStretch.Latest;
             var damaged = new SortedSet<long>();
-            IEnumerable<RegisterLine> Found(RegisterQuery query) => register.Stream(query, n => damaged.Add(n)).Select(Line);
-            List<RegisterLine> lines = isSearch
-                ?
-                [
-                    .. Found(new RegisterQuery(Batch: find))
-                        .Concat(Found(new RegisterQuery(Substance: find)))
-                        .Concat(Found(new RegisterQuery(Oil: find)))
-                        .Concat(Found(new RegisterQuery(Document: find)))
-                        .DistinctBy(l => l.Number)
-                        .OrderByDescending(l => l.Number)
-                        .Take(MostLines + 1),
-                ]
-                : [.. Found(new RegisterQuery()).Reverse().Take(MostLines + 1)];
-
-            // The whole is checked when the page opens, not with every search.
-            return new RegisterAnswer(
-                [.. lines.Take(MostLines)],
-                isSearch ? [.. damaged.Select(n => $"entry {n} is damaged and was left out")] : [.. register.Verify()],
-                register.Head().Hash,
-                lines.Count > MostLines
-            );
+            List<RegisterLine> lines =
+            [
+                .. (isSearch ? Queries(find!) : [new RegisterQuery()])
+                    .SelectMany(q => register.Stream(q, n => damaged.Add(n), stretch).Take(OnPage + 1))
+                    .DistinctBy(e => e.Number)
+                    .OrderByDescending(e => e.Number)
+                    .Take(OnPage + 1)
+                    .Select(Line),
+            ];
+            bool isChecked = !isSearch && (checksAll || last <= OnPage);
+            IReadOnlyList<string> wrong =
+                isSearch || (before is not null && !checksAll)
+                    ? [.. damaged.Select(n => $"entry {n} is damaged and was left out")]
+                    : Wrong(register, isChecked);
+            return new RegisterAnswer([.. lines.Take(OnPage)], wrong, head, lines.Count > OnPage) { Count = last, IsChecked = isChecked };
         }
         catch (IOException error)
         {
             return new RegisterAnswer([], [error.Message], null, false);
         }
+    }
+
+    private static IEnumerable<RegisterQuery> Queries(string find) =>
+        [new(Batch: find), new(Substance: find), new(Oil: find), new(Document: find)];
+
+    // The whole is checked where a page shows it, or when it is asked for; otherwise what the first page shows, and the end.
+    private static IReadOnlyList<string> Wrong(RegisterBook register, bool all)
+    {
+        var wrong = new List<string>();
+        void Tell(string what)
+        {
+            if (wrong.Count < MostWrong)
+            {
+                wrong.Add(what);
+            }
+        }
+
+        if (all)
+        {
+            register.Verify(Tell);
+        }
+        else
+        {
+            register.VerifyLatest(OnPage, Tell);
+        }
+
+        return wrong;
     }
 
     private static RegisterLine Line(RegisterEntry e) =>
@@ -73,33 +109,69 @@ internal static class RegisterEndpoint
             Hash = e.Hash,
         };
 
-    private static IResult Export(Workroom room, string format)
+    private static IResult Export(RegisterPlace place, string format)
     {
-        if (!System.IO.File.Exists(room.RegisterPath))
+        if (!place.Exists)
         {
             return Endpoint.Missing("Nothing was entered yet.");
         }
 
-        using RegisterFile register = RegisterFile.OpenToRead(room.RegisterPath);
+        using RegisterBook register = place.OpenToRead();
+        FileStream passing = Passing();
         if (format == "copy")
         {
-            DirectoryInfo folder = Directory.CreateTempSubdirectory("chandlery-register-");
-            try
-            {
-                string copy = Path.Combine(folder.FullName, RegisterWriter.FileName);
-                register.BackUp(copy);
-                return Results.Bytes(System.IO.File.ReadAllBytes(copy), "application/vnd.sqlite3");
-            }
-            finally
-            {
-                folder.Delete(recursive: true);
-            }
+            WriteCopy(register, passing);
+        }
+        else
+        {
+            WriteTable(register, passing);
         }
 
-        IEnumerable<IReadOnlyList<string>> rows = register
-            .Stream(new RegisterQuery(), _ => { })
-            .Select(e =>
-                (IReadOnlyList<string>)
+        passing.Position = 0;
+        return Results.Stream(passing, format == "copy" ? "application/vnd.sqlite3" : "text/csv; charset=utf-8");
+    }
+
+    // A file that only this user may read and that is gone with the answer: a register may be longer than memory.
+    private static FileStream Passing()
+    {
+        var options = new FileStreamOptions
+        {
+            Mode = FileMode.CreateNew,
+            Access = FileAccess.ReadWrite,
+            Options = FileOptions.DeleteOnClose,
+        };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return new FileStream(Path.Combine(Path.GetTempPath(), $"chandlery-{Path.GetRandomFileName()}"), options);
+    }
+
+    private static void WriteCopy(RegisterBook register, FileStream passing)
+    {
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("chandlery-register-");
+        try
+        {
+            string copy = Path.Combine(folder.FullName, RegisterWriter.FileName);
+            register.BackUp(copy);
+            using FileStream written = System.IO.File.OpenRead(copy);
+            written.CopyTo(passing);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    private static void WriteTable(RegisterBook register, FileStream passing)
+    {
+        using var table = new StreamWriter(passing, new UTF8Encoding(false), leaveOpen: true);
+        table.Write(Csv.Write(["number", "at", "by", "batch", "candle", "edition", "day", "oils", "hash"], []));
+        foreach (RegisterEntry e in register.Stream(new RegisterQuery(), _ => { }, RegisterStretch.All))
+        {
+            table.Write(
+                Csv.Write(
                     [
                         $"{e.Number}",
                         e.At,
@@ -110,11 +182,10 @@ internal static class RegisterEndpoint
                         e.Content.AsOf,
                         string.Join("; ", e.Content.Oils.Select(o => $"{o.Name} ({o.Document}, {o.Revised})")),
                         e.Hash,
-                    ]
+                    ],
+                    []
+                )
             );
-        return Results.Text(
-            Csv.Write(["number", "at", "by", "batch", "candle", "edition", "day", "oils", "hash"], rows),
-            "text/csv; charset=utf-8"
-        );
+        }
     }
 }

@@ -17,16 +17,31 @@ export async function showRegister() {
   const body = el("div");
   const title = el("h1", {}, t("Register"));
   const find = el("input", { id: "find", type: "search", autocomplete: "off" });
-  const draw = async () => {
-    const data = await askJson(`/api/register?find=${encodeURIComponent(find.value)}`);
-    title.textContent = data.wrong.length ? t("The register was changed afterwards.") : !data.entries.length && !find.value ? t("Nothing was labelled yet.") : find.value ? count(data.entries.length, "1 entry is about that.", "{n} entries are about that.") : count(data.entries.length, "1 entry, and it holds together.", "{n} entries, and they hold together.");
-    fill(body, data.wrong.length ? list(data.wrong, "problems") : null, el("ul", { class: "rows entries" }, data.entries.map(entry)), data.hasMore ? el("p", {}, t("Only the latest are shown: search for the others.")) : null,
+  const said = (data, shown) => data.wrong.length ? t("The register was changed afterwards.") : !data.entries.length && !find.value ? t("Nothing was labelled yet.") : find.value ? (data.hasMore ? t("More than {n} entries are about that.", { n: shown }) : count(shown, "1 entry is about that.", "{n} entries are about that.")) : data.isChecked ? count(data.count, "1 entry, and it holds together.", "{n} entries, and they hold together.") : count(data.count, "1 entry.", "{n} entries.");
+  const draw = async (check = "") => {
+    const about = find.value;
+    const page = (more) => askJson(`/api/register?find=${encodeURIComponent(about)}${more}`);
+    const data = await page(check && "&check=all");
+    title.textContent = said(data, data.entries.length);
+    const rows = el("ul", { class: "rows entries" }, data.entries.map(entry));
+    const older = button(t("Show older entries"), async () => {
+      try {
+        const next = await page(`&before=${rows.dataset.last}`);
+        rows.append(...next.entries.map(entry));
+        if (next.entries.length) rows.dataset.last = next.entries.at(-1).number;
+        older.hidden = !next.hasMore;
+        whisper(count(next.entries.length, "1 entry.", "{n} entries."));
+      } catch (error) { say(error.message); }
+    });
+    rows.dataset.last = data.entries.at(-1)?.number ?? 0;
+    older.hidden = !data.hasMore;
+    fill(body, data.wrong.length ? list(data.wrong, "problems") : null, rows, el("p", {}, older),
       data.head ? el("p", { class: "soft" }, t("Write the last hash down elsewhere, and nobody can cut the end off unseen:"), " ", el("span", { class: "hash" }, data.head)) : null);
     whisper(title.textContent);
   };
   const take = async (as, name) => { try { download(await (await ask(`/api/register/file?as=${as}`)).blob(), name); say(t("{name} is in your downloads.", { name })); } catch (error) { say(error.message); } };
   fill(main, title,
     el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw().catch((x) => say(x.message)); } }, el("label", { for: "find" }, t("Batch, substance or CAS number, oil, or document")), find, el("button", { class: "main" }, t("Find"))), body,
-    el("div", { class: "row" }, button(t("Table (CSV)"), () => take("csv", "register.csv")), button(t("Copy of the register"), () => take("copy", "register.db")), button(t("Check every hash"), () => { find.value = ""; draw().catch((x) => say(x.message)); })));
+    el("div", { class: "row" }, button(t("Table (CSV)"), () => take("csv", "register.csv")), button(t("Copy of the register"), () => take("copy", "register.db")), button(t("Check every hash"), () => { find.value = ""; draw("all").catch((x) => say(x.message)); })));
   await draw();
 }

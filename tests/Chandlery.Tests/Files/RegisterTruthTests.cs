@@ -2,19 +2,20 @@ using Chandlery.Core.Assessed;
 using Chandlery.Register;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
-using Microsoft.Data.Sqlite;
 
 namespace Chandlery.Tests.Files;
 
 /// <summary>What is searched in the register is what is signed, and nothing can be cut off without a trace.</summary>
-public sealed class RegisterTruthTests : IDisposable
+public abstract class RegisterTruthTests(TestStore store) : IDisposable
 {
     private static readonly DateTimeOffset Noon = new(2026, 11, 25, 12, 0, 0, TimeSpan.Zero);
     private readonly MakersFolder folder = new();
 
-    private string Path => System.IO.Path.Combine(folder.Path, "register.sqlite");
-
-    public void Dispose() => folder.Dispose();
+    public void Dispose()
+    {
+        folder.Dispose();
+        GC.SuppressFinalize(this);
+    }
 
     private (RegisterContent Content, IReadOnlyDictionary<string, string> Texts) Content(string id)
     {
@@ -27,7 +28,7 @@ public sealed class RegisterTruthTests : IDisposable
 
     private RegisterTruthTests With(params string[] ids)
     {
-        using RegisterFile register = RegisterFile.Open(Path);
+        using RegisterBook register = store.In(folder.Path).Open();
         foreach (string id in ids)
         {
             (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content(id);
@@ -37,9 +38,9 @@ public sealed class RegisterTruthTests : IDisposable
         return this;
     }
 
-    private IReadOnlyList<string> Verify() => TestRegisters.Verify(Path);
+    private IReadOnlyList<string> Verify() => store.Verify(folder.Path);
 
-    private void Tamper(string sql) => TestRegisters.Tamper(Path, sql);
+    private void Tamper(string sql) => store.Tamper(folder.Path, sql);
 
     [Theory]
     [InlineData("DELETE FROM used_oil WHERE number = 2", "entry 2: used_oil does not say what is signed")]
@@ -65,9 +66,9 @@ public sealed class RegisterTruthTests : IDisposable
     {
         With("hb-2611", "fig-tin", "slate-jar");
         Tamper("DROP TRIGGER entry_stays; UPDATE entry SET content = '{' WHERE number = 2");
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
+        using RegisterBook register = store.In(folder.Path).OpenToRead();
         var damaged = new List<long>();
-        Assert.Equal([1, 3], register.Stream(new RegisterQuery(), damaged.Add).Select(e => e.Number));
+        Assert.Equal([1, 3], register.Stream(new RegisterQuery(), damaged.Add, RegisterStretch.All).Select(e => e.Number));
         Assert.Equal([2], damaged);
         (int code, string output, string errors) = Command.Run("register", "find", folder.Path);
         Assert.Equal(1, code);
@@ -89,23 +90,13 @@ public sealed class RegisterTruthTests : IDisposable
     }
 
     [Fact]
-    public void A_register_without_its_witness_says_so_and_gets_a_new_one()
-    {
-        With("fig-tin");
-        File.Delete(Path + ".head");
-        Assert.Contains("the witness file is missing", Assert.Single(Verify()), StringComparison.Ordinal);
-        With("slate-jar");
-        Assert.Empty(Verify());
-    }
-
-    [Fact]
     public void A_forged_tail_is_not_the_one_that_was_witnessed()
     {
         With("fig-tin");
-        string witness = File.ReadAllText(Path + ".head");
-        File.WriteAllText(Path + ".head", "1 " + new string('a', 64));
+        string witness = File.ReadAllText(store.Witness(folder.Path));
+        File.WriteAllText(store.Witness(folder.Path), "1 " + new string('a', 64));
         Assert.Equal(["entry 1 is not the one that the witness beside the register names"], Verify());
-        File.WriteAllText(Path + ".head", witness);
+        File.WriteAllText(store.Witness(folder.Path), witness);
         Assert.Empty(Verify());
     }
 
@@ -114,7 +105,7 @@ public sealed class RegisterTruthTests : IDisposable
     {
         With("fig-tin", "slate-jar");
         (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content("fig-tin");
-        using (RegisterFile register = RegisterFile.Open(Path))
+        using (RegisterBook register = store.In(folder.Path).Open())
         {
             Assert.Contains(
                 "set the clock right; nothing was written",
@@ -129,35 +120,10 @@ public sealed class RegisterTruthTests : IDisposable
     }
 
     [Fact]
-    public void A_half_entry_of_a_killed_program_is_undone_on_reading()
-    {
-        With("fig-tin");
-        string copy = System.IO.Path.Combine(folder.Path, "copy.sqlite");
-        using (var connection = new SqliteConnection($"Data Source={Path};Pooling=False"))
-        {
-            connection.Open();
-            using SqliteCommand command = connection.CreateCommand();
-
-            // So little room that SQLite writes pages of the open transaction into the file, as a killed program leaves them.
-            command.CommandText =
-                "PRAGMA cache_size = 1; BEGIN IMMEDIATE; WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 2000) INSERT INTO used_oil SELECT 7, hex(randomblob(200)), 'x', 'y', 'z' FROM n;";
-            command.ExecuteNonQuery();
-            File.Copy(Path, copy);
-            File.Copy(Path + "-journal", copy + "-journal");
-            File.Copy(Path + ".head", copy + ".head");
-        }
-
-        using RegisterFile register = RegisterFile.OpenToRead(copy);
-        Assert.Single(register.Find(new RegisterQuery()));
-        Assert.Empty(register.Verify());
-        Assert.False(File.Exists(copy + "-journal"));
-    }
-
-    [Fact]
     public void The_same_batch_again_and_one_UFI_on_two_compositions_are_told()
     {
         With("harbour-bowl");
-        using RegisterFile register = RegisterFile.Open(Path);
+        using RegisterBook register = store.In(folder.Path).Open();
         Assert.Equal(
             ["batch harbour-bowl stands in entry 1 already, under the same law"],
             register.Doubts(Content("harbour-bowl").Content)
@@ -172,18 +138,6 @@ public sealed class RegisterTruthTests : IDisposable
     }
 
     [Fact]
-    public void A_register_of_an_older_program_is_taken_over()
-    {
-        With("harbour-bowl");
-        Tamper("DROP TABLE issued_ufi");
-        Assert.Empty(Verify());
-        With("slate-jar");
-        Assert.Empty(Verify());
-        using RegisterFile register = RegisterFile.OpenToRead(Path);
-        Assert.Equal([1, 2], register.Find(new RegisterQuery()).Select(e => e.Number));
-    }
-
-    [Fact]
     public void Names_cannot_steer_the_terminal()
     {
         folder.Change("candles/fig-tin.yaml", "name: Fig Tin", "name: \"Fig\\u202ETin\\u001B[2J\"");
@@ -191,5 +145,19 @@ public sealed class RegisterTruthTests : IDisposable
         (_, string output, _) = Command.Run("register", "find", folder.Path);
         Assert.Contains("Fig\uFFFDTin\uFFFD[2J", output, StringComparison.Ordinal);
         Assert.DoesNotContain('\u001B', output);
+        Tamper("DROP TRIGGER entry_stays; UPDATE entry SET batch = '\u001B[2J\u202E' WHERE number = 1");
+        (int code, _, string errors) = Command.Run("register", "verify", folder.Path);
+        Assert.Equal(1, code);
+        Assert.Contains("searched as '\uFFFD[2J\uFFFD'", errors, StringComparison.Ordinal);
+        folder.Change("candles/fig-tin.yaml", "batchCode: FT-2611-04", "batchCode: \"FT\\u202E4\"");
+        (code, output, errors) = Command.Run(
+            "register",
+            "add",
+            System.IO.Path.Combine(folder.Path, "candles", "fig-tin.yaml"),
+            "--by",
+            "M. Hale"
+        );
+        Assert.True(code == 0, errors);
+        Assert.Contains("2: FT\uFFFD4, Fig\uFFFDTin\uFFFD[2J", output, StringComparison.Ordinal);
     }
 }

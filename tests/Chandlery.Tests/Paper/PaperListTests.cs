@@ -194,7 +194,7 @@ public sealed class PaperListTests : IDisposable
         );
 
         Assert.Equal(1, (await Ask("/api/enter", new { id = "hb-2611", by = "M. Hale" })).GetProperty("number").GetInt32());
-        using RegisterFile register = RegisterFile.OpenToRead(Path.Combine(folder, RegisterWriter.FileName));
+        using RegisterBook register = RegisterFile.OpenToRead(Path.Combine(folder, RegisterWriter.FileName));
         Assert.Equal(
             ["hb-2611-label.pdf", "hb-2611-thank-you.pdf"],
             register.Find(new RegisterQuery()).Single().Content.Documents.Select(d => d.Name)

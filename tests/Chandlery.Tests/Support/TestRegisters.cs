@@ -1,3 +1,4 @@
+using System.Globalization;
 using Chandlery.Register;
 using Microsoft.Data.Sqlite;
 
@@ -6,9 +7,14 @@ namespace Chandlery.Tests.Support;
 /// <summary>Looks into a register, and changes it as nobody should.</summary>
 public static class TestRegisters
 {
+    /// <summary>How many entries a filled store has.</summary>
+    public const int FilledCount = 300;
+
+    private static readonly DateTimeOffset Noon = new(2026, 11, 25, 12, 0, 0, TimeSpan.Zero);
+
     public static IReadOnlyList<string> Verify(string path)
     {
-        using RegisterFile register = RegisterFile.OpenToRead(path);
+        using RegisterBook register = RegisterFile.OpenToRead(path);
         return register.Verify();
     }
 
@@ -19,5 +25,43 @@ public static class TestRegisters
         using SqliteCommand command = connection.CreateCommand();
         command.CommandText = sql;
         command.ExecuteNonQuery();
+    }
+
+    /// <summary>Small entries that differ in everything that is searched.</summary>
+    public static IEnumerable<RegisterContent> Contents(int count) => Enumerable.Range(1, count).Select(Content);
+
+    /// <summary>Adds small entries.</summary>
+    public static void Fill(RegisterBook register, int count)
+    {
+        ArgumentNullException.ThrowIfNull(register);
+        foreach (RegisterContent content in Contents(count))
+        {
+            register.Add(content, Texts, "M. Hale", Noon);
+        }
+    }
+
+    /// <summary>The declarations of small entries.</summary>
+    public static IReadOnlyDictionary<string, string> Texts { get; } =
+        new Dictionary<string, string> { [RegisterFile.Sha256("declares: candle\n")] = "declares: candle\n" };
+
+    private static RegisterContent Content(int i)
+    {
+        string Day(int number) => string.Create(CultureInfo.InvariantCulture, $"2026-02-{(number % 28) + 1:00}");
+        return new RegisterContent(
+            $"B-{i}",
+            $"candle-{i % 5}",
+            $"Candle {i % 5}",
+            "eu-clp",
+            "2026-11-25",
+            "2026-11-01",
+            "{}",
+            [new UsedDeclaration("candles/candle.yaml", RegisterFile.Sha256("declares: candle\n"))],
+            [
+                new UsedOil($"oil-{i % 7}", $"Night {i % 7}", $"DOC-{i % 11}", Day(i % 7)),
+                new UsedOil($"oil-{(i + 3) % 7}", $"Night {(i + 3) % 7}", $"DOC-{(i + 3) % 11}", Day((i + 3) % 7)),
+            ],
+            [new HeldSubstance($"Substance {i % 13}", i % 3 == 0 ? "97-54-1" : "", 1), new HeldSubstance($"Substance {i % 97}", "", 2)],
+            [new IssuedDocument("label.pdf", RegisterFile.Sha256("label"))]
+        );
     }
 }

@@ -276,7 +276,24 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             ProductCategory = NotifiedShape.ReadProductCategory(fields),
             Parties = PartyReader.Read(fields),
             Rates = ReadRates(fields),
+            SharedRegister = ReadSharedRegister(fields),
         };
+    }
+
+    // maker.yaml is kept in the register word for word and for good, so no password may stand in it.
+    private static string? ReadSharedRegister(Fields fields)
+    {
+        string? connection = fields.OptionalText(MakerShape.SharedRegister);
+        if (connection is not null && !Regex.IsMatch(connection, MakerShape.SharedRegister.Pattern!))
+        {
+            fields.Problems.Add(
+                fields.PlaceOf(MakerShape.SharedRegister),
+                "'sharedRegister' names no host, or holds a password: the register keeps maker.yaml word for word, for every bench to read.",
+                $"Write it like {MakerShape.SharedRegister.Example}, and give the password in the variable PGPASSWORD or in a password file (PGPASSFILE)."
+            );
+        }
+
+        return connection;
     }
 
     private static Rates? ReadRates(Fields fields)

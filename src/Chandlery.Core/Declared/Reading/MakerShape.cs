@@ -59,6 +59,16 @@ internal static class MakerShape
         new Shape("rates", "What prices are reckoned by.", [Currency, PerHour, Margin, Tax])
     );
 
+    public static readonly TextField SharedRegister = new(
+        "sharedRegister",
+        "Where several benches share one register of labels: the connection string of its PostgreSQL database, in place of the file "
+            + "register.sqlite. The password stands elsewhere: in the variable PGPASSWORD, or in the password file that PGPASSFILE names.",
+        "Host=bench-server;Database=register;Username=maker"
+    )
+    {
+        Pattern = "^(?=.*[Hh][Oo][Ss][Tt] *=)(?!.*([Pp][Aa][Ss][Ss][Ww][Oo][Rr][Dd]|[Pp][Ss][Ww]|[Pp][Ww][Dd]) *=)",
+    };
+
     public static readonly Shape Maker = new(
         "maker",
         "Who makes the candle and answers for the label",
@@ -77,6 +87,7 @@ internal static class MakerShape
             PartyShape.ResponsiblePersons,
             NotifiedShape.ProductCategory,
             Rates,
+            SharedRegister,
             ConfirmedShape.Confirmed,
         ]
     )

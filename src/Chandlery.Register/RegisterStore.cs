@@ -1,0 +1,138 @@
+using System.Data.Common;
+using System.Globalization;
+
+namespace Chandlery.Register;
+
+/// <summary>The database that a register stands in, with what is its own in each kind: how it is locked, laid out, and what its failures mean.</summary>
+/// <param name="connection">The open database.</param>
+/// <param name="name">What messages call it.</param>
+/// <param name="witnessFile">Where the witness is kept; null for nowhere.</param>
+internal abstract class RegisterStore(DbConnection connection, string name, string? witnessFile) : IDisposable
+{
+    /// <summary>What messages call it.</summary>
+    public string Name => name;
+
+    /// <summary>Where the witness of the last entry is kept; null for nowhere.</summary>
+    public string? WitnessFile => witnessFile;
+
+    /// <summary>Whether there must be a witness: where all who add write the same one.</summary>
+    public abstract bool IsWitnessOwed { get; }
+
+    /// <summary>The column that tells in which order the rows of an entry were written.</summary>
+    public abstract string Line { get; }
+
+    /// <summary>What is unknown when the last word of a transaction goes astray; null where that cannot be.</summary>
+    public virtual string? WhenUnconfirmed => null;
+
+    /// <summary>Does something as the only one who adds: all of it stands at the end, or nothing.</summary>
+    /// <exception cref="IOException">The last word of it went astray, so that nobody knows.</exception>
+    public T Append<T>(Func<T> work)
+    {
+        DbTransaction writing = BeginAppending();
+        try
+        {
+            T done = work();
+            Confirm(writing);
+            return done;
+        }
+        finally
+        {
+            Release(writing);
+        }
+    }
+
+    /// <summary>Becomes the only one who adds, until the transaction ends; whoever comes second waits.</summary>
+    public abstract DbTransaction BeginAppending();
+
+    /// <summary>Whether it has a table.</summary>
+    public abstract bool HasTable(string table);
+
+    /// <summary>What a failure of the database means, as the rest of a sentence; null when it is none of its own.</summary>
+    protected abstract string? InWords(Exception error);
+
+    /// <summary>Does something, and says in words what fails.</summary>
+    /// <exception cref="IOException">It failed.</exception>
+    public T Guarded<T>(Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception error) when (InWords(error) is { } words)
+        {
+            throw new IOException($"{name}: {words}.", error);
+        }
+    }
+
+    /// <summary>A command; values are called @p0, @p1... in it.</summary>
+    public DbCommand Command(string sql, params object[] values)
+    {
+        DbCommand command = connection.CreateCommand();
+        command.CommandText = sql;
+        for (int i = 0; i < values.Length; i++)
+        {
+            DbParameter parameter = command.CreateParameter();
+            parameter.ParameterName = $"@p{i}";
+            parameter.Value = values[i];
+            command.Parameters.Add(parameter);
+        }
+
+        return command;
+    }
+
+    /// <summary>Runs a command.</summary>
+    public void Run(string sql, params object[] values)
+    {
+        using DbCommand command = Command(sql, values);
+        command.ExecuteNonQuery();
+    }
+
+    /// <summary>The single value that a question is answered with; null for none.</summary>
+    public object? One(string sql, params object[] values)
+    {
+        using DbCommand command = Command(sql, values);
+        return command.ExecuteScalar();
+    }
+
+    /// <summary>All rows of an answer: ask for a stretch at a time.</summary>
+    public List<T> Rows<T>(Func<DbDataReader, T> read, string sql, params object[] values)
+    {
+        using DbCommand command = Command(sql, values);
+        using DbDataReader row = command.ExecuteReader();
+        var rows = new List<T>();
+        while (row.Read())
+        {
+            rows.Add(read(row));
+        }
+
+        return rows;
+    }
+
+    /// <summary>A cell as text, whatever somebody put there.</summary>
+    public static string Text(DbDataReader row, int column) => Convert.ToString(row.GetValue(column), CultureInfo.InvariantCulture) ?? "";
+
+    /// <inheritdoc/>
+    public virtual void Dispose() => connection.Dispose();
+
+    private void Confirm(DbTransaction writing)
+    {
+        try
+        {
+            writing.Commit();
+        }
+        catch (Exception error) when (WhenUnconfirmed is { } unknown)
+        {
+            throw new IOException($"{name}: {unknown}.", error);
+        }
+    }
+
+    // Over a broken connection not even giving up works; what broke it was said already.
+    private static void Release(DbTransaction writing)
+    {
+        try
+        {
+            writing.Dispose();
+        }
+        catch (Exception error) when (error is DbException or InvalidOperationException or IOException) { }
+    }
+}

@@ -1,0 +1,7 @@
+using Chandlery.Tests.Support;
+
+namespace Chandlery.Tests.Files;
+
+/// <summary>The same in a database that benches share.</summary>
+[Collection(OnPostgres.Name)]
+public sealed class PostgresRegisterPagingTests(PostgresServer server) : RegisterPagingTests(new PostgresTestStore(server));
