@@ -15,6 +15,8 @@ command -v gs >/dev/null || packages+=(ghostscript)
 [ -e /usr/share/fonts/opentype/ebgaramond ] || packages+=(fonts-ebgaramond)
 command -v chromium >/dev/null || packages+=(chromium)
 command -v npm >/dev/null || packages+=(npm)
+# The page in a second engine; where it cannot be had, its test says so.
+command -v firefox-esr >/dev/null || bash src/install-packages.sh firefox-esr || echo "Firefox could not be installed: the page is tried in Chromium alone."
 # The register is tested on a PostgreSQL server too: the tests start one of their own and stop it.
 command -v initdb >/dev/null || compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null || packages+=(postgresql)
 cache=tests/.cache

@@ -47,5 +47,8 @@ internal static class CandleColumns
     }
 
     private static bool IsNumber(string text) =>
-        text.Length <= 3 && text.All(char.IsAsciiDigit) && text[0] != '0' && int.Parse(text, CultureInfo.InvariantCulture) <= MostItems;
+        text.Length is > 0 and <= 3
+        && text.All(char.IsAsciiDigit)
+        && text[0] != '0'
+        && int.Parse(text, CultureInfo.InvariantCulture) <= MostItems;
 }

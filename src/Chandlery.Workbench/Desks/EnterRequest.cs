@@ -4,4 +4,5 @@ namespace Chandlery.Workbench.Desks;
 /// <param name="Id">Name of the candle or batch.</param>
 /// <param name="Edition">Edition of the law; null for the first.</param>
 /// <param name="By">Who issues.</param>
-public sealed record EnterRequest(string Id, string? Edition, string? By);
+/// <param name="IsSure">Whether whoever issues has read what speaks against it.</param>
+public sealed record EnterRequest(string Id, string? Edition, string? By, bool IsSure = false);

@@ -61,6 +61,12 @@ internal static class EnterEndpoint
         }
 
         using RegisterBook register = room.Register.Open();
+        IReadOnlyList<string> doubts = request.IsSure ? [] : register.Doubts(content);
+        if (doubts.Count > 0)
+        {
+            return Endpoint.Complaint(StatusCodes.Status409Conflict, doubts);
+        }
+
         RegisterEntry entry = register.Add(content, texts, request.By.Trim(), DateTimeOffset.UtcNow);
         return Endpoint.Json(new EnteredAnswer(entry.Number, entry.Hash), PageJson.Default.EnteredAnswer);
     }

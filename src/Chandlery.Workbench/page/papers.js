@@ -29,7 +29,7 @@ export async function drawPapers(place) {
       stockChoices(showPages),
       el("h2", {}, t("Register")),
       el("p", { class: "soft" }, t("Entered is what is kept in the files: which candle got which label, on whose word.")),
-      el("div", { class: "field" }, el("label", { for: "by" }, t("Issued by")), el("input", { id: "by", autocomplete: "name" })), button(t("Enter the label in the register"), enter)),
+      el("div", { class: "field" }, el("label", { for: "by" }, t("Issued by")), el("input", { id: "by", autocomplete: "name" })), button(t("Enter the label in the register"), () => enter(false)), el("div", { id: "enter-doubts", role: "status" })),
     el("div", {}, el("div", { id: "warnings" }), el("div", { id: "preview", class: "paper sheets" }))));
   drawOptions();
   await drawPreview();
@@ -83,12 +83,16 @@ async function take(format) {
   }
 }
 
-async function enter() {
+async function enter(isSure) {
+  const doubts = document.getElementById("enter-doubts");
+  fill(doubts);
   try {
     if (!await state.declared.keep()) return;
-    const answer = await askJson("/api/enter", { id: state.declared.id, edition: state.paper.edition, by: document.getElementById("by").value });
+    const answer = await askJson("/api/enter", { id: state.declared.id, edition: state.paper.edition, by: document.getElementById("by").value, isSure });
     say(t("Entered in the register as number {n}.", { n: answer.number }));
   } catch (error) {
+    // What is in the register stays there: a second click, or a number that another composition has, is asked about.
+    if (error.status === 409) fill(doubts, el("p", { class: "stop" }, t("Not entered yet:")), list(error.problems, "plain"), button(t("Enter it all the same"), () => enter(true)));
     say(error.message);
   }
 }

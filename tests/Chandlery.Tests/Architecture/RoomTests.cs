@@ -28,7 +28,8 @@ public sealed partial class RoomTests
         "Schemas",
     ];
 
-    // A block reads, measures and places itself, so its three rooms are one step; so are drawing and the PDF that is drawn.
+    // A block reads, measures and places itself, so its three rooms are one step; so are drawing and the PDF that is drawn,
+    // and papers and proofs: a label is measured where it is made.
     private static readonly string[] PaperRooms =
     [
         "Fonts",
@@ -40,8 +41,7 @@ public sealed partial class RoomTests
         "Templates",
         "Shapes",
         "Designs",
-        "Papers",
-        "Proofs",
+        "Papers Proofs",
     ];
 
     private static readonly string[] IntakeRooms = ["Pages", "Wording", "Tables", "Drafts"];

@@ -38,7 +38,8 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
         "Chandlery.Core/Assessed/SetFinder.cs",
         "Chandlery.Core/Assessed/Reports/",
         "Chandlery.Core/Declared/Reading/SchemaWriter.cs",
-        "Chandlery.Files/CandleTable.cs",
+        "Chandlery.Files/Candle",
+        "Chandlery.Files/Csv",
         "Chandlery.Files/AtomicFile.cs",
         "Chandlery.Files/ShippedFiles.cs",
         "Chandlery.Files/StockShelf.cs",
@@ -85,7 +86,9 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
                 TestLaw.Lawbook.Safety.Markets.SelectMany(m =>
                     m.Questions.Select(q => q.Says).Concat(m.Claims.Select(c => c.Says)).Concat(m.Roles.Select(r => r.Says))
                 )
-            );
+            )
+            .Concat(TestLaw.Lawbook.Editions.SelectMany(e => e.Refuses.Select(r => r.Because)))
+            .Concat(TestLaw.Lawbook.Safety.Duties.SelectMany(d => d.Rows.Select(r => r.Says)));
 
     [Theory]
     [MemberData(nameof(Languages))]
@@ -104,7 +107,15 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
         string source = string.Join(
             '\n',
             ProgramSentences
-                .Of("Chandlery.Core", "Chandlery.Yaml", "Chandlery.Files", "Chandlery.Intake", "Chandlery.Paper", "Chandlery.Workbench")
+                .Of(
+                    "Chandlery.Core",
+                    "Chandlery.Yaml",
+                    "Chandlery.Files",
+                    "Chandlery.Intake",
+                    "Chandlery.Paper",
+                    "Chandlery.Register",
+                    "Chandlery.Workbench"
+                )
                 .Select(s => s.Text)
         );
         string data = Blank()

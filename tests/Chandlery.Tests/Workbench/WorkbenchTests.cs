@@ -364,6 +364,10 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await visit.Page.GetByLabel("Issued by").FillAsync("M. Hale");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Enter the label" }).ClickAsync();
         await visit.Says("number 1");
+        // A second click is asked about, and enters nothing by itself.
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Enter the label" }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#enter-doubts")).ToContainTextAsync("stands in entry 1 already");
+        await Assertions.Expect(visit.Button("Enter it all the same")).ToBeVisibleAsync();
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Register" }).ClickAsync();
         await visit.Page.GetByLabel("Batch, substance").FillAsync("OA-1950");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Find" }).ClickAsync();

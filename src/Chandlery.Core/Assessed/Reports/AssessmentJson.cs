@@ -94,8 +94,7 @@ public static class AssessmentJson
             NextExpectedChange = Change(a.NextExpected),
         };
 
-    private static ChoiceReport Choice(Assessment a, LabelChoice choice) =>
-        new(choice.Text, a.Kind.Say(choice.Because), choice.Clause);
+    private static ChoiceReport Choice(Assessment a, LabelChoice choice) => new(choice.Text, a.Kind.Say(choice.Because), choice.Clause);
 
     private static ChangeReport? Change(LegalChange? change) =>
         change is null ? null : new(IsoDay.Plain(change.On), change.What, change.Clause);
@@ -106,7 +105,12 @@ public static class AssessmentJson
     private static StatementReport Statement(Assessment a, StatementChoice choice)
     {
         Language language = a.Languages.FirstOrDefault(l => l.Code == "en") ?? a.Languages[0];
-        return new StatementReport(choice.Code, StatementText.Printed(language, choice.Code, a.Label), a.Kind.Say(choice.Because), choice.Clause);
+        return new StatementReport(
+            choice.Code,
+            StatementText.Printed(language, choice.Code, a.Label),
+            a.Kind.Say(choice.Because),
+            choice.Clause
+        );
     }
 
     // Twelve decimals hide the last bits of binary fractions and nothing that anybody can weigh.
