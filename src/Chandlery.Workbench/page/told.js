@@ -2,6 +2,7 @@
 // tells each, with {0}, {1}, … for what changes. A sentence that the file does not know stays as it came: better read than lost.
 const firstLetters = 8;
 const placeBefore = /^[^\s:]+\.ya?ml(?::\d+:\d+)?: /;
+const clauseBehind = / \([^()]*(?:\([^()]*\)[^()]*)*\)$/;
 const endOfSentence = /[.?!:;] (?=[\p{Lu}'"(])/gu;
 const mostKept = 5000;
 
@@ -60,8 +61,15 @@ export function said(text) {
 function tell(text) {
   const place = placeBefore.exec(text)?.[0] ?? "";
   const rest = text.slice(place.length);
-  const told = matched(rest) ?? ofAnotherProduct(rest) ?? bySentence(rest);
+  const told = matched(rest) ?? ofAnotherProduct(rest) ?? beforeClause(rest) ?? bySentence(rest);
   return told === null ? null : place + told;
+}
+
+/** What stands before a clause in brackets. */
+function beforeClause(text) {
+  const clause = clauseBehind.exec(text)?.[0];
+  const told = clause ? matched(text.slice(0, -clause.length)) ?? ofAnotherProduct(text.slice(0, -clause.length)) : null;
+  return told === null ? null : told + clause;
 }
 
 /** Rules are written for candles, and say "wax melt" of a wax melt: it is told as of a candle, and then the words for it become others. */

@@ -25,7 +25,7 @@ public sealed class MannersTests
     [InlineData("packaging x --year soon", "'soon' is nothing that '--year' takes. One year only.")]
     [InlineData("completions fisch", "Did you mean 'fish'?")]
     [InlineData("register fnd x", "chandlery register: there is no command 'fnd'. Did you mean 'find'? See 'chandlery register --help'.")]
-    [InlineData("register", "one more word is needed: add, find, verify, backup.")]
+    [InlineData("register", "one more word is needed: add, find, ")]
     [InlineData("import x", "--into")]
     [InlineData("assess x --as-of soon", "'soon' is not a day")]
     public void A_slip_is_one_line_with_the_nearest_word(string line, string said)

@@ -41,8 +41,8 @@ internal sealed partial class Firefox : IAsyncDisposable
                 Environment = { ["HOME"] = profile, ["MOZ_CRASHREPORTER_DISABLE"] = "1" },
             }
         )!;
-        process.OutputDataReceived += (_, _) => { };
-        process.BeginOutputReadLine();
+        // What it says is read away, or it would stop at a full pipe.
+        _ = process.StandardOutput.BaseStream.CopyToAsync(Stream.Null);
         using var patience = new CancellationTokenSource(Longest);
         string address = "";
         while (address.Length == 0)
@@ -52,8 +52,7 @@ internal sealed partial class Firefox : IAsyncDisposable
             address = Listening().Match(line).Groups[1].Value;
         }
 
-        process.ErrorDataReceived += (_, _) => { };
-        process.BeginErrorReadLine();
+        _ = process.StandardError.BaseStream.CopyToAsync(Stream.Null);
         await socket.ConnectAsync(new Uri(address + "/session"), patience.Token);
         await Ask("session.new", new JsonObject { ["capabilities"] = new JsonObject() });
         await Ask("session.subscribe", new JsonObject { ["events"] = new JsonArray("log.entryAdded") });

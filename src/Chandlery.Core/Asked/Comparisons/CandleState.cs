@@ -59,7 +59,7 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
                 ["stop"] = [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => new Fact(f.What, f.Clause))],
                 ["least label"] =
                 [
-                    new Fact($"{band.Label}, lower-case x {band.XHeight}", Reason($"{format.Id} for {a.Vessel.Brimful}", format.Clause)),
+                    new Fact($"{band.Label}, lower-case x {band.XHeight}", Reason($"for a package of {a.Vessel.Brimful}", format.Clause)),
                 ],
             }
         )
