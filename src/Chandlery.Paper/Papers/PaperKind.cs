@@ -89,7 +89,9 @@ public abstract class PaperKind
 
     // Where a law is known in part only, no paper goes out without a word of what was not looked at.
     private static IEnumerable<string> LeftOut(PaperRequest request) =>
-        request.Assessment.Edition.IsKnownInPart ? request.Assessment.Edition.DoesNotCover.Select(left => $"not looked at: {request.Assessment.Kind.Say(left)}.") : [];
+        request.Assessment.Edition.IsKnownInPart
+            ? request.Assessment.Edition.DoesNotCover.Select(left => $"not looked at: {request.Assessment.Kind.Say(left)}.")
+            : [];
 
     /// <summary>Makes the paper of a candle that it is allowed for.</summary>
     /// <param name="request">What to make it of.</param>
