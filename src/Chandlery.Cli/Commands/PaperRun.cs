@@ -56,7 +56,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
             string called = paper.CalledIn(a, language);
             if (outcome is MadePaper made)
             {
-                byte[] Pdf() => printer.Pdf(made.Document, session.Declarations, [a]);
+                byte[] Pdf() => printer.Pdf(made, session.Declarations, [a]);
                 Add(printer.Draw(prefix + paper.FileName(a, language), made.Document, Pdf, forDossier && !paper.HasPicturesInDossier));
 
                 // Papers of the same facts have the same to be minded.

@@ -25,6 +25,13 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
             parse.GetValue(paper.Purpose)
         );
 
+    /// <summary>A paper's PDF.</summary>
+    /// <param name="paper">The paper.</param>
+    /// <param name="declarations">The maker's folder.</param>
+    /// <param name="assessments">Whose paper it is: an archive's PDF has them inside.</param>
+    public byte[] Pdf(MadePaper paper, DeclarationFolder declarations, IReadOnlyList<Assessment> assessments) =>
+        purpose == PdfPurpose.People ? paper.Pdf() : Pdf(paper.Document, declarations, assessments);
+
     /// <summary>A document's PDF.</summary>
     /// <param name="document">The document.</param>
     /// <param name="declarations">The maker's folder.</param>
