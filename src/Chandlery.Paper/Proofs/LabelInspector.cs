@@ -14,7 +14,7 @@ public static class LabelInspector
 
     /// <summary>All checks of a label that was made, on the PDF that comes of it.</summary>
     public static IReadOnlyList<Inspection> Inspect(MadeLabel label, Assessment a) =>
-        Inspect(MeasuredPage.ReadAll(label.Pdf()), a, label.LeftOff, label.Panel);
+        Inspect(MeasuredPage.ReadOwn(label.Pdf()), a, label.LeftOff, label.Panel);
 
     /// <summary>All checks.</summary>
     /// <param name="pages">Measured pages: one, or a leaflet's front and inside.</param>
