@@ -69,7 +69,9 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
             }
         }
 
-        return [.. work.AsParallel().AsOrdered().Select(w => new PendingFile(w.File, w.Draw()))];
+        var files = new PendingFile[work.Count];
+        Parallel.For(0, work.Count, i => files[i] = new PendingFile(work[i].File, work[i].Draw()));
+        return files;
     }
 
     /// <summary>Writes files into the folder.</summary>
