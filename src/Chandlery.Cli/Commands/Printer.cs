@@ -12,6 +12,8 @@ namespace Chandlery.Cli.Commands;
 /// <summary>Draws documents and writes them in the formats asked for.</summary>
 internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<string> formats, double dotsPerInch, PdfPurpose purpose)
 {
+    private const int FilesAtOnce = 8;
+
     /// <summary>What documents are made with.</summary>
     public PaperShop Shop => shop;
 
@@ -74,12 +76,27 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
         return files;
     }
 
-    /// <summary>Writes files into the folder.</summary>
+    /// <summary>Writes files into the folder and says where they lie, in their order.</summary>
+    /// <exception cref="IOException">One could not be written; those before it were.</exception>
     public void Write(IEnumerable<PendingFile> files, TextWriter output)
     {
-        foreach (PendingFile file in files)
+        // A file is there when the disk says so; meanwhile others are written.
+        ParallelQuery<string> written = files
+            .AsParallel()
+            .AsOrdered()
+            .WithDegreeOfParallelism(FilesAtOnce)
+            .WithMergeOptions(ParallelMergeOptions.NotBuffered)
+            .Select(file => file.WriteInto(folder));
+        try
         {
-            file.Write(folder, output);
+            foreach (string path in written)
+            {
+                output.WriteLine(path);
+            }
+        }
+        catch (AggregateException error) when (error.InnerExceptions[0] is IOException first)
+        {
+            throw new IOException(first.Message, first);
         }
     }
 }
