@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
@@ -9,7 +10,7 @@ using Chandlery.Yaml;
 namespace Chandlery.Benchmarks;
 
 /// <summary>Makes a folder with many candles of the demo's kind, then reads and assesses all of it.</summary>
-internal static class CatalogueBenchmark
+internal static partial class CatalogueBenchmark
 {
     /// <summary>Writes the folder.</summary>
     public static void Make(string demo, int count, string folder)
@@ -34,9 +35,15 @@ internal static class CatalogueBenchmark
         {
             string load = (4 + (i % 60 / 10.0)).ToString(CultureInfo.InvariantCulture);
             string text = texts[i % texts.Length].Replace("load: { percent: 8,", $"load: {{ percent: {load},", StringComparison.Ordinal);
+
+            // Another composition, so another number.
+            text = FormulationNumber().Replace(text, $"formulationNumber: {i + 1}");
             File.WriteAllText(Path.Combine(folder, "candles", $"candle-{i}.yaml"), text);
         }
     }
+
+    [GeneratedRegex("^formulationNumber: [0-9]+", RegexOptions.Multiline)]
+    private static partial Regex FormulationNumber();
 
     /// <summary>Reads and assesses it; prints the parts' times and the peak of memory.</summary>
     public static void Run(string folder)

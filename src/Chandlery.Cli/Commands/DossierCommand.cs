@@ -40,10 +40,7 @@ internal static class DossierCommand
                 new PendingFile(folder + "assessment.json", Encoding.UTF8.GetBytes(AssessmentJson.Write(a))),
                 new PendingFile(folder + "assessment.txt", Encoding.UTF8.GetBytes(AssessmentText.Render(a, PageWidth))),
             ]);
-            foreach (PaperKind paper in papers.InDossier)
-            {
-                run.Make(paper, a, folder, forDossier: true);
-            }
+            run.MakeForDossier(papers.InDossier, a, folder);
         }
 
         int code = run.Finish();

@@ -40,42 +40,63 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     /// <summary>What keeps a candle's files apart from those of other editions.</summary>
     public string PrefixOf(Assessment a) => IsOnlyEdition(a) ? "" : a.Edition.Id + "-";
 
-    /// <summary>Makes a paper of a candle.</summary>
-    /// <param name="paper">The kind.</param>
+    /// <summary>Makes the papers of a candle's dossier. Each is on its own, so all cores make them.</summary>
+    /// <param name="papers">The kinds.</param>
     /// <param name="a">The candle.</param>
-    /// <param name="prefix">What the names of its files begin with: a folder, or what keeps them apart.</param>
-    /// <param name="forDossier">Whether it is one of many in a dossier.</param>
-    /// <returns>What came of it, a language each where it is made so.</returns>
-    public IReadOnlyList<PaperOutcome> Make(PaperKind paper, Assessment a, string prefix, bool forDossier = false)
+    /// <param name="folder">What the names of its files begin with.</param>
+    public void MakeForDossier(IEnumerable<PaperKind> papers, Assessment a, string folder)
     {
-        var outcomes = new List<PaperOutcome>();
-        foreach (Language language in paper.LanguagesOf(a))
+        List<(PaperKind Paper, Language Language)> asked = [.. papers.SelectMany(p => p.LanguagesOf(a).Select(l => (p, l)))];
+        var drawn = new DrawnPaper[asked.Count];
+        Parallel.For(0, asked.Count, i => drawn[i] = Draw(asked[i].Paper, a, asked[i].Language, folder, forDossier: true));
+        foreach (DrawnPaper one in drawn)
         {
-            PaperOutcome outcome = paper.Make(session.Request(a, language, printer.Shop, settings));
-            outcomes.Add(outcome);
-            string called = paper.CalledIn(a, language);
-            if (outcome is MadePaper made)
-            {
-                byte[] Pdf() => printer.Pdf(made.Document, session.Declarations, [a]);
-                Add(printer.Draw(prefix + paper.FileName(a, language), made.Document, Pdf, forDossier && !paper.HasPicturesInDossier));
+            Take(one, a, forDossier: true);
+        }
+    }
 
-                // Papers of the same facts have the same to be minded.
-                List<string> warnings = [.. made.Warnings.Where(w => warned.Add((a, language, w)))];
-                remarks.AddRange(
-                    forDossier && warnings.Count > 0
-                        ? [$"{NameOf(a)}, {called}: {warnings.Count} to mind before it is handed out, said when it is made alone."]
-                        : warnings.Select(w => $"{NameOf(a)}, {called}: {w}")
-                );
-            }
-            else if (outcome is MissingPaper missing)
-            {
-                remarks.Add($"{NameOf(a)}: no {called}{(missing.IsDue ? "" : " yet")}: {missing.Why}");
-                problems.AddRange(missing.Problems.Except(problems.Found));
-                lacksDuePaper |= missing.IsDue;
-            }
+    // A language each where it is made so.
+    private List<PaperOutcome> Make(PaperKind paper, Assessment a, string prefix)
+    {
+        List<DrawnPaper> drawn = [.. paper.LanguagesOf(a).Select(language => Draw(paper, a, language, prefix, forDossier: false))];
+        drawn.ForEach(one => Take(one, a, forDossier: false));
+        return [.. drawn.Select(one => one.Outcome)];
+    }
+
+    // Changes nothing of the run, so that several threads may draw.
+    private DrawnPaper Draw(PaperKind paper, Assessment a, Language language, string prefix, bool forDossier)
+    {
+        PaperOutcome outcome = paper.Make(session.Request(a, language, printer.Shop, settings));
+        if (outcome is not MadePaper made)
+        {
+            return new DrawnPaper(paper, language, outcome, []);
         }
 
-        return outcomes;
+        byte[] Pdf() => printer.Pdf(made, session.Declarations, [a]);
+        bool pdfOnly = forDossier && !paper.HasPicturesInDossier;
+        return new DrawnPaper(paper, language, made, printer.Draw(prefix + paper.FileName(a, language), made.Document, Pdf, pdfOnly));
+    }
+
+    private void Take(DrawnPaper drawn, Assessment a, bool forDossier)
+    {
+        files.AddRange(drawn.Files);
+        string called = drawn.Paper.CalledIn(a, drawn.Language);
+        if (drawn.Outcome is MadePaper made)
+        {
+            // Papers of the same facts have the same to be minded.
+            List<string> warnings = [.. made.Warnings.Where(w => warned.Add((a, drawn.Language, w)))];
+            remarks.AddRange(
+                forDossier && warnings.Count > 0
+                    ? [$"{NameOf(a)}, {called}: {warnings.Count} to mind before it is handed out, said when it is made alone."]
+                    : warnings.Select(w => $"{NameOf(a)}, {called}: {w}")
+            );
+        }
+        else if (drawn.Outcome is MissingPaper missing)
+        {
+            remarks.Add($"{NameOf(a)}: no {called}{(missing.IsDue ? "" : " yet")}: {missing.Why}");
+            problems.AddRange(missing.Problems.Except(problems.Found));
+            lacksDuePaper |= missing.IsDue;
+        }
     }
 
     /// <summary>Adds files that are no papers of the list.</summary>

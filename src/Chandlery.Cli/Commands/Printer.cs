@@ -12,6 +12,8 @@ namespace Chandlery.Cli.Commands;
 /// <summary>Draws documents and writes them in the formats asked for.</summary>
 internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<string> formats, double dotsPerInch, PdfPurpose purpose)
 {
+    private const int FilesAtOnce = 8;
+
     /// <summary>What documents are made with.</summary>
     public PaperShop Shop => shop;
 
@@ -24,6 +26,13 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
             parse.GetValue(paper.Resolution),
             parse.GetValue(paper.Purpose)
         );
+
+    /// <summary>A paper's PDF.</summary>
+    /// <param name="paper">The paper.</param>
+    /// <param name="declarations">The maker's folder.</param>
+    /// <param name="assessments">Whose paper it is: an archive's PDF has them inside.</param>
+    public byte[] Pdf(MadePaper paper, DeclarationFolder declarations, IReadOnlyList<Assessment> assessments) =>
+        purpose == PdfPurpose.People ? paper.Pdf() : Pdf(paper.Document, declarations, assessments);
 
     /// <summary>A document's PDF.</summary>
     /// <param name="document">The document.</param>
@@ -62,15 +71,32 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
             }
         }
 
-        return [.. work.AsParallel().AsOrdered().Select(w => new PendingFile(w.File, w.Draw()))];
+        var files = new PendingFile[work.Count];
+        Parallel.For(0, work.Count, i => files[i] = new PendingFile(work[i].File, work[i].Draw()));
+        return files;
     }
 
-    /// <summary>Writes files into the folder.</summary>
+    /// <summary>Writes files into the folder and says where they lie, in their order.</summary>
+    /// <exception cref="IOException">One could not be written; those before it were.</exception>
     public void Write(IEnumerable<PendingFile> files, TextWriter output)
     {
-        foreach (PendingFile file in files)
+        // A file is there when the disk says so; meanwhile others are written.
+        ParallelQuery<string> written = files
+            .AsParallel()
+            .AsOrdered()
+            .WithDegreeOfParallelism(FilesAtOnce)
+            .WithMergeOptions(ParallelMergeOptions.NotBuffered)
+            .Select(file => file.WriteInto(folder));
+        try
         {
-            file.Write(folder, output);
+            foreach (string path in written)
+            {
+                output.WriteLine(path);
+            }
+        }
+        catch (AggregateException error) when (error.InnerExceptions[0] is IOException first)
+        {
+            throw new IOException(first.Message, first);
         }
     }
 }

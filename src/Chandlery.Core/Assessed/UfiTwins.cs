@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
@@ -13,6 +14,9 @@ internal sealed class UfiTwins(Catalogue catalogue)
         catalogue.OfKind<Candle>().Where(c => c.FormulationNumber is not null).ToLookup(c => c.FormulationNumber!.Value)
     );
 
+    // Each of many candles with one number is compared with all the others.
+    private readonly ConcurrentDictionary<Candle, Composition?> planned = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>Names of the other candles with its number and another composition.</summary>
     /// <param name="candle">The candle.</param>
     public IEnumerable<string> Of(Candle candle) =>
@@ -25,7 +29,7 @@ internal sealed class UfiTwins(Catalogue catalogue)
 
     // A twin that cannot be composed says so in its own assessment.
     private Composition? Planned(Candle candle) =>
-        RecipeMaker.FromPlan(candle, catalogue, new Problems()) is { } recipe ? Composer.Compose(recipe) : null;
+        planned.GetOrAdd(candle, c => RecipeMaker.FromPlan(c, catalogue, new Problems()) is { } recipe ? Composer.Compose(recipe) : null);
 
     private static bool AreEqual(IReadOnlyList<ComposedIngredient> ours, IReadOnlyList<ComposedIngredient> theirs) =>
         ours.Count == theirs.Count

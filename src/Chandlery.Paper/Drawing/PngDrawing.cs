@@ -28,7 +28,10 @@ public static class PngDrawing
         Canvas.Draw(surface.Canvas, scene);
         using SKImage image = surface.Snapshot();
         using SKPixmap pixels = image.PeekPixels();
-        using SKData data = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.None, CompressionLevel))!;
+
+        // Said to have no opacity, the pixels go to the encoder as they are; else it makes such a row of each first.
+        using SKPixmap opaque = pixels.WithColorType(SKColorType.Rgb888x);
+        using SKData data = opaque.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.None, CompressionLevel))!;
 
         // The encoder tells no resolution; that chunk goes right behind the header.
         ReadOnlySpan<byte> png = data.AsSpan();

@@ -2,7 +2,6 @@ using Chandlery.Core.Assessed;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Paper.Designs;
-using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers.Labels;
 
 namespace Chandlery.Paper.Proofs;
@@ -15,7 +14,7 @@ public static class LabelInspector
 
     /// <summary>All checks of a label that was made, on the PDF that comes of it.</summary>
     public static IReadOnlyList<Inspection> Inspect(MadeLabel label, Assessment a) =>
-        Inspect(MeasuredPage.ReadAll(PdfDrawing.Draw(label.Document)), a, label.LeftOff, label.Panel);
+        Inspect(MeasuredPage.ReadOwn(label.Pdf()), a, label.LeftOff, label.Panel);
 
     /// <summary>All checks.</summary>
     /// <param name="pages">Measured pages: one, or a leaflet's front and inside.</param>

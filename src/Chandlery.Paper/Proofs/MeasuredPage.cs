@@ -1,9 +1,5 @@
-using System.Text;
 using Chandlery.Paper.Designs;
-using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
-using UglyToad.PdfPig.Graphics;
-using UglyToad.PdfPig.Graphics.Colors;
+using Chandlery.Paper.Proofs.Reading;
 
 namespace Chandlery.Paper.Proofs;
 
@@ -20,7 +16,7 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
     /// </summary>
     public Box? Panel { get; init; }
 
-    private const double MmPerPoint = 25.4 / 72;
+    private const double MmPerPoint = PrintedPage.MmPerPoint;
 
     // Letters without overshoot, in the scripts that we print.
     private const string FlatLetters = "xvwzνк";
@@ -48,23 +44,19 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
     /// <summary>All text, lines joined by blanks.</summary>
     public string Text { get; } = string.Join(' ', Lines.Select(l => l.Text.Trim()));
 
-    /// <summary>Measures every page of a PDF.</summary>
-    public static IReadOnlyList<MeasuredPage> ReadAll(byte[] pdf)
-    {
-        using PdfDocument document = PdfDocument.Open(pdf);
-        return [.. document.GetPages().Select(Measure)];
-    }
+    /// <summary>Measures every page of anybody's PDF.</summary>
+    public static IReadOnlyList<MeasuredPage> ReadAll(byte[] pdf) => [.. AnyPdf.Read(pdf).Select(Measure)];
 
-    private static MeasuredPage Measure(Page page)
+    /// <summary>Measures every page of a PDF that our writer has just made.</summary>
+    public static IReadOnlyList<MeasuredPage> ReadOwn(byte[] pdf) => [.. (OwnPdf.TryRead(pdf) ?? AnyPdf.Read(pdf)).Select(Measure)];
+
+    private static MeasuredPage Measure(PrintedPage page)
     {
-        var lines = new List<List<Letter>>();
-        foreach (Letter letter in page.Letters)
+        var lines = new List<List<PrintedLetter>>();
+        foreach (PrintedLetter letter in page.Letters)
         {
             // Bold and regular runs of one line share the baseline and follow each other to the right.
-            bool goesOn =
-                lines.Count > 0
-                && Math.Abs(lines[^1][^1].StartBaseLine.Y - letter.StartBaseLine.Y) < 0.05
-                && letter.StartBaseLine.X >= lines[^1][^1].StartBaseLine.X - 0.05;
+            bool goesOn = lines.Count > 0 && Math.Abs(lines[^1][^1].Y - letter.Y) < 0.05 && letter.X >= lines[^1][^1].X - 0.05;
             if (!goesOn)
             {
                 lines.Add([]);
@@ -77,42 +69,34 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
             page.Width * MmPerPoint,
             page.Height * MmPerPoint,
             [.. lines.Select(l => Line(l, page.Height))],
-            [.. page.Paths.Where(IsRed).Select(p => BoxOf(p, page.Height)).Where(IsSquare)]
+            [.. page.Areas.Where(a => a.Colour.IsRed && IsSquare(a.Bounds)).Select(a => a.Bounds)]
         )
         {
             Panel = PanelOf(page),
         };
     }
 
-    private static MeasuredLine Line(List<Letter> letters, double pageHeight)
-    {
-        var text = new StringBuilder();
-        foreach (Letter letter in letters)
-        {
-            text.Append(letter.Value);
-        }
-
-        return new MeasuredLine(
-            text.ToString(),
-            (pageHeight - letters[0].StartBaseLine.Y) * MmPerPoint,
+    private static MeasuredLine Line(List<PrintedLetter> letters, double pageHeight) =>
+        new(
+            string.Concat(letters.Select(l => l.Value)),
+            (pageHeight - letters[0].Y) * MmPerPoint,
             Smallest(letters.Where(l => l.Value.Length == 1 && FlatLetters.Contains(l.Value[0], StringComparison.Ordinal))),
             Smallest(letters.Where(l => l.Value.Length == 1 && char.IsAsciiDigit(l.Value[0]))),
-            letters.All(l => IsBlack(l.Color))
+            letters.All(l => l.Colour.IsBlack)
         )
         {
-            LeftMm = letters.Min(l => l.StartBaseLine.X) * MmPerPoint,
-            RightMm = letters.Max(l => l.EndBaseLine.X) * MmPerPoint,
+            LeftMm = letters.Min(l => l.X) * MmPerPoint,
+            RightMm = letters.Max(l => l.EndX) * MmPerPoint,
         };
-    }
 
-    private static Box? PanelOf(Page page)
+    private static Box? PanelOf(PrintedPage page)
     {
         const double tolerance = 0.05;
         double width = page.Width * MmPerPoint;
         double height = page.Height * MmPerPoint;
         Box field = page
-            .Paths.Where(p => p.IsFilled && IsWhite(p.FillColor) && p.GetBoundingRectangle() is not null)
-            .Select(p => BoxOf(p, page.Height))
+            .Areas.Where(a => a.Colour.IsWhite)
+            .Select(a => a.Bounds)
             .LastOrDefault(b => (b.Y <= tolerance && b.Bottom >= height - tolerance) || (b.X <= tolerance && b.Right >= width - tolerance));
         double left = Math.Max(0, field.X);
         double top = Math.Max(0, field.Y);
@@ -121,38 +105,9 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
         return right <= left || bottom <= top ? null : new Box(left, top, right - left, bottom - top);
     }
 
-    private static bool IsWhite(IColor? colour)
-    {
-        (double r, double g, double b) = colour?.ToRGBValues() ?? (0, 0, 0);
-        return r + g + b > 2.99;
-    }
-
-    private static Box BoxOf(PdfPath path, double pageHeight)
-    {
-        UglyToad.PdfPig.Core.PdfRectangle box = path.GetBoundingRectangle()!.Value;
-        return new Box(box.Left * MmPerPoint, (pageHeight - box.Top) * MmPerPoint, box.Width * MmPerPoint, box.Height * MmPerPoint);
-    }
-
     // A frame of a pictogram is as wide as it is high; a red field of a front hardly ever is.
     private static bool IsSquare(Box box) => Math.Abs(box.Width - box.Height) < 0.05;
 
-    private static double? Smallest(IEnumerable<Letter> letters) =>
-        letters.Select(l => (double?)(l.BoundingBox.Height * MmPerPoint)).DefaultIfEmpty(null).Min();
-
-    private static bool IsBlack(IColor? colour)
-    {
-        (double r, double g, double b) = colour?.ToRGBValues() ?? (0, 0, 0);
-        return r + g + b < 0.01;
-    }
-
-    private static bool IsRed(PdfPath path)
-    {
-        if (!path.IsFilled || path.FillColor is null || path.GetBoundingRectangle() is null)
-        {
-            return false;
-        }
-
-        (double r, double g, double b) = path.FillColor.ToRGBValues();
-        return r > 0.8 && g < 0.2 && b < 0.2;
-    }
+    private static double? Smallest(IEnumerable<PrintedLetter> letters) =>
+        letters.Select(l => (double?)(l.Height * MmPerPoint)).DefaultIfEmpty(null).Min();
 }

@@ -3,7 +3,6 @@ using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
 using Chandlery.Core.Law;
-using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 
 namespace Chandlery.Workbench.Desks;
@@ -28,7 +27,7 @@ internal static class AllPapers
                         switch (DeskPapers.Make(room, desk, a, paper, new PaperWish(Edition: a.Edition.Id, Language: language.Code)))
                         {
                             case MadePaper made:
-                                Add(archive, $"{folder}{paper.FileName(a, language)}.pdf", PdfDrawing.Draw(made.Document));
+                                Add(archive, $"{folder}{paper.FileName(a, language)}.pdf", made.Pdf());
                                 break;
                             case MissingPaper { IsDue: true } none:
                                 missing.AppendLine(DeskPapers.Sentence(paper, none));

@@ -1,4 +1,3 @@
-using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Register;
 using Chandlery.Workbench.Answers;
@@ -42,7 +41,7 @@ internal static class EnterEndpoint
                 case MissingPaper missing:
                     return Endpoint.Refused(DeskPapers.Sentence(paper, missing));
                 case MadePaper made:
-                    documents.Add(($"{paper.FileName(a, a.Languages[0])}.pdf", PdfDrawing.Draw(made.Document)));
+                    documents.Add(($"{paper.FileName(a, a.Languages[0])}.pdf", made.Pdf()));
                     break;
             }
         }

@@ -135,8 +135,17 @@ public sealed class LawReader
             Packagings = Safety("packaging.yaml", new MarkReader(places).Read),
             Duties = Safety("duties.yaml", new DutyReader(places).Read),
             Words = Shelf(files.Folders(LanguageFolder, SafetyWordsReader.FileName), folder => SafetyWordsReader.Read(folder, files)),
-            File = new Lazy<FileRules>(() => FileRulesReader.Read(files.Open("technical-file/risks.yaml"))),
+            File = new Lazy<FileRules>(OpenFile, LazyThreadSafetyMode.PublicationOnly),
         };
+    }
+
+    // As for shelves: papers are made on several threads, and what they read shares the parsed files.
+    private FileRules OpenFile()
+    {
+        lock (reading)
+        {
+            return FileRulesReader.Read(files.Open("technical-file/risks.yaml"));
+        }
     }
 
     private Shelf<T> Safety<T>(string file, Func<Fields, T> read)
