@@ -149,6 +149,22 @@ public sealed class KindPaperTests
         Assert.DoesNotMatch(new Regex("wick|candle|burn|trim", RegexOptions.IgnoreCase), Own(text, a));
     }
 
+    [Theory]
+    [InlineData("--gap", "20")]
+    [InlineData("--also", "dune-refill=2")]
+    [InlineData("--leftover", "50")]
+    [InlineData("--leftover-of", "dune-refill")]
+    public void What_belongs_to_a_pour_of_wax_is_refused_for_a_liquid(string option, string value)
+    {
+        string into = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        string reeds = Path.Combine(TestLaw.DemoFolder, "candles", "dune-reeds.yaml");
+        (int code, _, string errors) = Command.Run("bench-sheet", reeds, option, value, "--out", into);
+        Assert.Equal(2, code);
+        Assert.Contains("is a reed diffuser, which is mixed cold", errors, StringComparison.Ordinal);
+        Assert.Contains("Leave out --gap", errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(into));
+    }
+
     [Fact]
     public void A_liquid_whose_flash_point_nobody_measured_is_taken_for_flammable()
     {

@@ -26,6 +26,16 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         Assessment a = request.Assessment;
         if (a.Kind.State == PhysicalState.Liquid)
         {
+            if (request.Settings.Pour.IsChosen)
+            {
+                problems.Add(
+                    a.Candle.Place,
+                    $"{a.Candle.Name} is a {a.Kind.Name}, which is mixed cold and filled at once: there is no second pour, no other size from the same melt and no melt left over to plan.",
+                    "Leave out --gap, --also, --leftover and --leftover-of."
+                );
+                return MissingPaper.Because(problems, isDue: true);
+            }
+
             return Lay(request, Liquid(a, request.Settings), problems);
         }
 
