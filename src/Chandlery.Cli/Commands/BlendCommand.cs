@@ -44,7 +44,7 @@ internal static class BlendCommand
         };
         return KeptFolder.Build(
             "blend",
-            "Find the largest load of a trial's blend, and the nearest blend at its load, that keep to what you ask. Solved exactly along lines of mixtures.",
+            "Find the largest load of a trial's blend, and the nearest blend at its load, that keep to what you ask. Loads are solved exactly; of blends it is said whether a nearer one was ruled out.",
             (folder, parse) =>
                 setting.Read(folder, parse) is { } read
                 && folder.Find<Trial>(parse.GetValue(trial)!, "--trial") is { } found
@@ -124,8 +124,18 @@ internal static class BlendCommand
             folder.Session.WriteWrapped(
                 s.Nearest is { } near
                     ? $"  nearest blend at this load, {Figures.Plain(near.MovedPercent)} % of the blend exchanged: {string.Join(", ", TrialLine.BlendOf(near.Recipe))}"
-                    : "  nearest blend: none was found at this load; try less, or other oils with --also."
+                : s.IsNearestProven
+                    ? "  nearest blend: no blend of these oils keeps to it at this load; try less, or other oils with --also."
+                : "  nearest blend: none was found at this load; try less, or other oils with --also."
             );
+            if (!s.IsNearestProven)
+            {
+                folder.Session.WriteWrapped("  There may be a nearer one: not all blends could be looked at.");
+            }
+            else if (s.Nearest is not null)
+            {
+                folder.Session.WriteWrapped("  Shown: no blend in hundredths of a percent is nearer.");
+            }
         }
 
         foreach (string open in (s.Nearest ?? s.LargestLoad)?.Verdict.Unassessed ?? [])

@@ -77,7 +77,7 @@ internal static class DutiesCommand
         var table = new TextTable("duty", "state", "what is due; shown by; clause");
         foreach (DutyLine l in lines.OrderBy(l => l.State == DutyState.Open ? 0 : 1))
         {
-            table.Add(l.Duty.Id, DutyRecord.Words(l.State), $"{l.Duty.Says} -> {l.Shown} ({l.Duty.Clause})");
+            table.Add(l.Duty.Id, a.Kind.Say(DutyRecord.Words(l.State)), $"{l.Duty.Says} -> {l.Shown} ({l.Duty.Clause})");
         }
 
         table.Write(session.Output, AssessCommand.Width);

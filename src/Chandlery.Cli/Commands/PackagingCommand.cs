@@ -50,7 +50,7 @@ internal static class PackagingCommand
         foreach (string candle in without)
         {
             folder.Session.Complain(
-                $"{candle}: candles went out and its 'packaging' is not declared, so their grams are missing from the sums."
+                $"{candle}: it went out and its 'packaging' is not declared, so their grams are missing from the sums."
             );
         }
 

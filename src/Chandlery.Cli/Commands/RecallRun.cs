@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Recalls;
@@ -21,6 +20,7 @@ internal sealed class RecallRun(KeptFolder folder)
 {
     private const string Fallback = "en";
 
+    private readonly DeclaredKinds kinds = new(folder.Lawbook.Kinds.ToDictionary(k => k.Id));
     private readonly Problems problems = new();
     private readonly List<PendingFile> files = [];
 
@@ -59,24 +59,18 @@ internal sealed class RecallRun(KeptFolder folder)
             file.Write(into, folder.Session.Output);
         }
 
-        foreach (string name in recall.Batches.Where(b => !Burns(b.Candle)).Select(b => b.Candle.Name).Distinct())
-        {
-            folder.Session.Complain(
-                $"{name} is no candle, and the texts of notice, letters and shelf card speak of candles: change them before they go out."
-            );
-        }
-
         folder.Session.Complain(
-            "Add a picture of the candle to notice, shelf card and web page: the law asks for one, and none is declared."
+            kinds.Say(
+                "Add a picture of the candle to notice, shelf card and web page: the law asks for one, and none is declared.",
+                recall.Batches.Select(b => b.Candle)
+            )
         );
         return ExitCode.StopsSale;
     }
 
-    private bool Burns(Candle candle) => folder.Lawbook.Kinds.Find(candle.Kind?.Id ?? ProductKind.Usual)?.Burns ?? true;
-
     private static TextTable Table(RecallResult recall)
     {
-        var table = new TextTable("batch", "candle", "made", "sent", "left", "who", "why");
+        var table = new TextTable("batch", "product", "made", "sent", "left", "who", "why");
         foreach (AffectedBatch b in recall.Batches)
         {
             table.Add(
@@ -166,7 +160,11 @@ internal sealed class RecallRun(KeptFolder folder)
             ];
             foreach (string code in languages)
             {
-                SafetyWords words = folder.Lawbook.Safety.Words.Find(code)!;
+                var words = new RecallWords(
+                    folder.Lawbook.Safety.Words.Find(code)!,
+                    kinds.Of(batches[0].Candle),
+                    folder.Lawbook.FindLanguage(code)!
+                );
                 if (!dangers.ContainsKey(code))
                 {
                     folder.Session.Complain($"{candle.Key}, {code}: the danger is said in English there: add --hazard \"{code}: ...\".");
@@ -192,7 +190,7 @@ internal sealed class RecallRun(KeptFolder folder)
             .. spoken.Keys.Select(c => (places.GetValueOrDefault(c, c), folder.Lawbook.Safety.For(folder.Lawbook.Safety.Recalls, c))),
         ];
         string hazard = dangers[Fallback];
-        Draw("recall-authority", RecordDocument.Make(AuthorityRecord.Of(recall, maker, hazard, rules, folder.AsOf), shop, problems));
+        Draw("recall-authority", RecordDocument.Make(AuthorityRecord.Of(recall, maker, hazard, rules, kinds, folder.AsOf), shop, problems));
         files.Add(
             new PendingFile(
                 "recall.json",

@@ -53,7 +53,7 @@ internal static class WeighingCommand
                     folder.Catalogue.OfKind<Candle>().First(c => c.Id == e.Batch.Candle.Id).NetMass.Value,
                     null,
                     null,
-                    "not weighed, and the candle has the e-mark: it may not be used on this batch"
+                    "not weighed, and its label has the e-mark: it may not be used on this batch"
                 ))
         );
         var table = new TextTable("weighing", "batch", "packages", "label g", "mean g", "tolerance g", "verdict");

@@ -104,8 +104,8 @@ public sealed record PouringPlan
             TopUp =
                 plain > 0 ? [.. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", new Grams(plain * w.Share.Value / waxes)))] : [],
             Sizes = each,
-            Temperatures = [.. Steps(a.Candle, recipe, order.Leftover)],
-            Times = [.. TimesOf(a.Candle, recipe)],
+            Temperatures = [.. Steps(a.Candle, a.Kind.Burns, recipe, order.Leftover)],
+            Times = [.. a.Kind.Burns ? TimesOf(a.Candle, recipe) : TimesOfMelt(a.Candle, recipe)],
             Wicks = WickPlan.Of(a.Candle.Wicks, a.Vessel),
             Fill = PlanFill(a.Candle, a.Vessel, wax),
         };
@@ -114,6 +114,8 @@ public sealed record PouringPlan
     /// <summary>How much scented melt sizes need, with the allowance.</summary>
     public static Grams MeltFor(IEnumerable<PourSize> sizes, double wastePercent) =>
         new(sizes.Sum(s => s.Count * s.Candle.NetMass.Value * (100 - s.Recipe.TopUp.Value) / 100) * Allowance(wastePercent));
+
+    private const string CommonPractice = "common practice, no source";
 
     private static double Allowance(double wastePercent) => 1 + (wastePercent / 100);
 
@@ -187,7 +189,7 @@ public sealed record PouringPlan
             _ => 0,
         };
 
-    private static IEnumerable<TemperatureStep> Steps(Candle candle, Recipe recipe, LeftoverMelt? leftover)
+    private static IEnumerable<TemperatureStep> Steps(Candle candle, bool burns, Recipe recipe, LeftoverMelt? leftover)
     {
         WorkingTemperatures t = candle.Temperatures;
         List<Oil> oils = [.. recipe.Oils.Select(o => o.Oil)];
@@ -203,7 +205,7 @@ public sealed record PouringPlan
         yield return new TemperatureStep(
             "Pour",
             t.Pour,
-            $"Warm, dry vessels; wicks centred and straight.{(oils.Count > 0 && t.Pour is not null ? " " + FlashNote.Of(t.Pour, oils) : "")}"
+            $"{(burns ? "Warm, dry vessels; wicks centred and straight." : "Clean, dry shells that stand level; no hotter than their maker allows.")}{(oils.Count > 0 && t.Pour is not null ? " " + FlashNote.Of(t.Pour, oils) : "")}"
         );
         if (candle.TopUp is { } topUp)
         {
@@ -219,19 +221,33 @@ public sealed record PouringPlan
 
     private static IEnumerable<TimeStep> TimesOf(Candle candle, Recipe recipe)
     {
-        const string common = "common practice, no source";
         if (candle.TopUp is not null)
         {
-            yield return new TimeStep("Set before the second pour", "until the next day", common);
+            yield return new TimeStep("Set before the second pour", "until the next day", CommonPractice);
         }
 
-        yield return new TimeStep("Set before it is moved", "a day, out of moving air", common);
+        yield return new TimeStep("Set before it is moved", "a day, out of moving air", CommonPractice);
         if (recipe.Oils.Count > 0)
         {
-            yield return new TimeStep("Cure before a burn test", "one to two weeks", common);
+            yield return new TimeStep("Cure before a burn test", "one to two weeks", CommonPractice);
         }
 
         yield return new TimeStep("Trim the wick before sale", $"to {candle.Wicks.TrimTo}", "as declared");
+    }
+
+    // No flame, no wick: what is left is setting and curing.
+    private static IEnumerable<TimeStep> TimesOfMelt(Candle candle, Recipe recipe)
+    {
+        if (candle.TopUp is not null)
+        {
+            yield return new TimeStep("Set before the second pour", "until it is firm", CommonPractice);
+        }
+
+        yield return new TimeStep("Set before the shells are closed", "until firm and cold to the touch", CommonPractice);
+        if (recipe.Oils.Count > 0)
+        {
+            yield return new TimeStep("Cure before it is tried in a warmer", "one to two weeks", CommonPractice);
+        }
     }
 
     private static FillPlan PlanFill(Candle candle, Vessel vessel, Wax wax)

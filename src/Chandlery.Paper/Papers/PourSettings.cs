@@ -16,4 +16,7 @@ public sealed record PourSettings
 
     /// <summary>The candle that it is left of, by file name; null for the same candle.</summary>
     public string? LeftoverOf { get; init; }
+
+    /// <summary>Whether anything of it was chosen.</summary>
+    public bool IsChosen => Gap is not null || Also.Count > 0 || Leftover is not null || LeftoverOf is not null;
 }

@@ -32,6 +32,7 @@ public sealed partial class ThresholdsInDataTests
     [
         "Asked/Ceilings/CeilingFinder.cs 1e-7", // just under and just over a ceiling
         "Asked/Substances/SubstanceSearch.cs 8", // how many names are suggested at most
+        "Asked/Trials/BlendSearch.cs 1e-6", // rounding
         "Asked/Trials/TrialAims.cs 1000", // grams to the kilogram
         "Asked/Trials/TrialSolver.cs 5", // how many oils are left out in every combination
         "Asked/Trials/TrialSolver.cs 6", // how many answers are looked at more closely

@@ -205,6 +205,73 @@ public sealed class TrialTests : IDisposable
         }
     }
 
+    // Of blends of three oils at random: what is answered keeps to what was asked, and no blend on a grid of every percent is nearer.
+    [Theory]
+    [InlineData(1, TrialAim.NoClass)]
+    [InlineData(2, TrialAim.NoClass)]
+    [InlineData(3, TrialAim.NoSensitiser)]
+    [InlineData(4, TrialAim.NoSensitiser)]
+    [InlineData(5, TrialAim.Sale)]
+    public void Of_three_oils_none_on_a_fine_grid_is_nearer_than_what_was_proven(int seed, TrialAim aim)
+    {
+        var random = new Random(seed);
+        (TrialAssessor assessor, TrialQuestion question, Catalogue catalogue) = Bench(3 + (random.NextDouble() * 7));
+        Trial any = catalogue.OfKind<Trial>().First();
+        string[] oils = [.. catalogue.OfKind<Oil>().OrderBy(o => o.Id, StringComparer.Ordinal).Select(o => o.Id)];
+        random.Shuffle(oils);
+        int first = random.Next(1, 80);
+        double[] own = [first, 95 - first, 5];
+        var aims = new TrialAims([aim], null);
+        var problems = new Problems();
+        TrialSolution solution = assessor.Solve(Blend(own), question, aims, [], problems).Single();
+        Assert.True(solution.IsNearestProven);
+        double bound = double.PositiveInfinity;
+        if (solution.Nearest is { } near)
+        {
+            Assert.Empty(aims.MissedBy(near.Verdict));
+            bound = near.MovedPercent;
+        }
+
+        for (int a = 0; a <= 100; a++)
+        {
+            for (int b = 0; a + b <= 100; b++)
+            {
+                double[] at = [a, b, 100 - a - b];
+                if (own.Zip(at, (x, y) => Math.Abs(x - y)).Sum() / 2 < bound - 1e-6)
+                {
+                    TrialVerdict verdict = assessor.Assess(Blend(at), question, problems).Single();
+                    Assert.NotEmpty(aims.MissedBy(verdict));
+                }
+            }
+        }
+
+        Assert.Empty(problems.Found);
+
+        Trial Blend(double[] grams) =>
+            any with
+            {
+                Oils =
+                [
+                    .. grams
+                        .Select((g, i) => new OilPart(new Reference(oils[i], any.Place), g, OilMeasure.Grams, any.Place))
+                        .Where(p => p.Amount > 0),
+                ],
+            };
+    }
+
+    // By hand: the second oil counts twice what the first does, the third nothing; a thousand steps of the second must go.
+    [Fact]
+    public void A_search_finds_the_nearest_by_hand()
+    {
+        static bool Keeps(IReadOnlyList<int> s) => s[0] + (2 * s[1]) <= 10_000;
+        (IReadOnlyList<int>? shares, bool isProven) = new BlendSearch([4000, 4000, 2000], Keeps, Keeps).NearerThan(double.PositiveInfinity);
+        Assert.True(isProven);
+        Assert.Equal([4000, 3000, 3000], shares!);
+        (shares, isProven) = new BlendSearch([4000, 4000, 2000], Keeps, Keeps).NearerThan(1000);
+        Assert.Null(shares);
+        Assert.True(isProven);
+    }
+
     [Fact]
     public void Nearest_takes_an_oil_that_is_offered_and_keeps_to_what_was_asked()
     {

@@ -137,6 +137,35 @@ public sealed class KindPaperTests
     }
 
     [Fact]
+    public void The_bench_sheet_of_wax_melts_has_shells_and_a_warmer_and_neither_wick_nor_burn_test()
+    {
+        Assessment a = TestLaw.Demo("candles/fig-melts.yaml", "IE");
+        var plan = PouringPlan.Make(a, TestLaw.WaxOf(a), 12, 3);
+        Assert.Equal(12 * a.Candle.NetMass.Value * 1.03, plan.FirstPour.Sum(p => p.Mass.Value), 6);
+        Assert.Equal(a.Composition.Recipe.Load.Value, 100 * plan.FirstPour[^1].Mass.Value / plan.Total.Value, 6);
+        string text = PrintedText.Of(PdfDrawing.Draw(TestLaw.Made("bench-sheet", a).Document));
+        Assert.Contains("Into each shell", text, StringComparison.Ordinal);
+        Assert.Contains("Cure before it is tried in a warmer", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch(new Regex("wick|candle|burn|trim", RegexOptions.IgnoreCase), Own(text, a));
+    }
+
+    [Theory]
+    [InlineData("--gap", "20")]
+    [InlineData("--also", "dune-refill=2")]
+    [InlineData("--leftover", "50")]
+    [InlineData("--leftover-of", "dune-refill")]
+    public void What_belongs_to_a_pour_of_wax_is_refused_for_a_liquid(string option, string value)
+    {
+        string into = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        string reeds = Path.Combine(TestLaw.DemoFolder, "candles", "dune-reeds.yaml");
+        (int code, _, string errors) = Command.Run("bench-sheet", reeds, option, value, "--out", into);
+        Assert.Equal(2, code);
+        Assert.Contains("is a reed diffuser, which is mixed cold", errors, StringComparison.Ordinal);
+        Assert.Contains("Leave out --gap", errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(into));
+    }
+
+    [Fact]
     public void A_liquid_whose_flash_point_nobody_measured_is_taken_for_flammable()
     {
         Assessment a = TestLaw.Demo("candles/dune-reeds.yaml", "IE");

@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Recalls;
 using Chandlery.Tests.Support;
@@ -75,7 +76,7 @@ public sealed class RecallTests
             recall.Batches,
             folder.Catalogue.OfKind<Maker>().Single(),
             "The bowl can crack.",
-            TestLaw.Lawbook.Safety.Words.Find("en")!
+            TestRecalls.Words("en", ProductKind.Usual)
         );
         Assert.Equal("Product safety recall", notice.Title);
         string all = string.Join('\n', notice.Parts.SelectMany(p => p.Texts.Prepend(p.Heading)));

@@ -24,6 +24,9 @@ public sealed record BlendLine
     /// <summary>How much of the blend is exchanged in it, percent.</summary>
     public required double? ExchangedPercent { get; init; }
 
+    /// <summary>Whether no blend in hundredths of a percent is nearer, or, where none was found, there is none.</summary>
+    public required bool NearestIsProven { get; init; }
+
     /// <summary>The line of a solution.</summary>
     public static BlendLine Of(TrialSolution s) =>
         new()
@@ -34,6 +37,7 @@ public sealed record BlendLine
             LargestLoadPercentOfWax = s.LargestLoad is { } load ? Math.Round(load.Load.Percent.Value, 2) : null,
             Beyond = s.LargestLoad?.Beyond ?? [],
             Nearest = s.Nearest is { } near ? TrialLine.BlendOf(near.Recipe) : null,
+            NearestIsProven = s.IsNearestProven,
             ExchangedPercent = s.Nearest is { } moved ? Math.Round(moved.MovedPercent, 2) : null,
         };
 }

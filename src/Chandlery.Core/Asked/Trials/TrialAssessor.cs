@@ -46,12 +46,14 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
     ) =>
         [
             .. Solvers(trial, question, aims, alsoFrom, problems)
-                .Select(s => new TrialSolution(
-                    s.Law.Edition,
-                    s.Question.Places,
-                    s.Solver.MissedNow(),
-                    s.Solver.LargestLoad(),
-                    s.Solver.NearestBlend()
+                .Select(s => (s, Nearest: s.Solver.NearestBlend()))
+                .Select(f => new TrialSolution(
+                    f.s.Law.Edition,
+                    f.s.Question.Places,
+                    f.s.Solver.MissedNow(),
+                    f.s.Solver.LargestLoad(),
+                    f.Nearest.Blend,
+                    f.Nearest.IsProven
                 )),
         ];
 

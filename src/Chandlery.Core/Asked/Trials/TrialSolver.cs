@@ -56,16 +56,19 @@ public sealed class TrialSolver(Trial trial, TrialQuestion question, Recipe reci
 
     /// <summary>
     /// The nearest blend at the same load: first among those on lines to the blend without some of its oils, one oil alone, and one
-    /// oil given up for another; then every exchange of two oils is taken back as far as all is still kept. Of two oils these are all
-    /// blends that there are; of more there may be one that is a little nearer.
+    /// oil given up for another; then every exchange of two oils is taken back as far as all is still kept. All blends in hundredths of a
+    /// percent that could be nearer are then looked at, as far as time allows.
     /// </summary>
-    /// <returns>The trial's own blend when it keeps to everything; null when no blend on the lines does.</returns>
-    public TrialAnswer? NearestBlend()
+    /// <returns>
+    /// The trial's own blend when it keeps to everything; null when none was found. Proven where no blend in hundredths of a percent is
+    /// nearer, or none keeps to everything.
+    /// </returns>
+    public (TrialAnswer? Blend, bool IsProven) NearestBlend()
     {
         IReadOnlyList<string> missed = Missed(recipe);
         if (missed.Count == 0)
         {
-            return new TrialAnswer(Judge(recipe), 0, []);
+            return (new TrialAnswer(Judge(recipe), 0, []), true);
         }
 
         double[]? nearest = Targets()
@@ -77,7 +80,24 @@ public sealed class TrialSolver(Trial trial, TrialQuestion question, Recipe reci
             .OrderBy(Exchanged)
             .ThenBy(shares => shares.Count(s => s > 0))
             .FirstOrDefault();
-        return nearest is null ? null : new TrialAnswer(Judge(Blend(nearest)), Exchanged(nearest), missed);
+        double bound = nearest is null ? double.PositiveInfinity : Steps * Exchanged(nearest);
+        (IReadOnlyList<int>? nearer, bool isProven) = new BlendSearch([.. own.Select(s => Steps * s)], LeastKeeps, Keeps).NearerThan(bound);
+        nearest = nearer is null ? nearest : InPercent(nearer);
+        return (nearest is null ? null : new TrialAnswer(Judge(Blend(nearest)), Exchanged(nearest), missed), isProven);
+    }
+
+    private static double[] InPercent(IReadOnlyList<int> steps) => [.. steps.Select(s => s / Steps)];
+
+    private bool Keeps(IReadOnlyList<int> steps) => Missed(Blend(InPercent(steps))).Count == 0;
+
+    // Nothing stands for the rest: whatever does would only add to what is there.
+    private bool LeastKeeps(IReadOnlyList<int> steps)
+    {
+        double[] percent = InPercent(steps);
+        IEnumerable<OilShare> least = recipe.Oils.Select(
+            (o, i) => o with { Share = new MassPercent(recipe.Load.Value * percent[i] / 100), ShareOfBlend = new MassPercent(percent[i]) }
+        );
+        return Missed(recipe with { Oils = [.. least] }).Count == 0;
     }
 
     /// <summary>What the trial does not keep to as it is.</summary>

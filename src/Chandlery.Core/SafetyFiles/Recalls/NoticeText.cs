@@ -1,5 +1,4 @@
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.SafetyFiles.Recalls;
@@ -20,10 +19,9 @@ public sealed record NoticeText(
     /// <param name="batches">Batches of one candle that a recall reaches; one at least.</param>
     /// <param name="maker">Who recalls.</param>
     /// <param name="hazard">What the danger is, in that language.</param>
-    /// <param name="words">The words.</param>
-    public static NoticeText Of(IReadOnlyList<AffectedBatch> batches, Maker maker, string hazard, SafetyWords words)
+    /// <param name="w">The words for its kind.</param>
+    public static NoticeText Of(IReadOnlyList<AffectedBatch> batches, Maker maker, string hazard, RecallWords w)
     {
-        IReadOnlyDictionary<string, string> w = words.Words;
         List<Dispatch> sent = [.. batches.SelectMany(b => b.Dispatches).OrderBy(d => d.On)];
         var parts = new List<(string, IReadOnlyList<string>)>
         {
@@ -31,6 +29,7 @@ public sealed record NoticeText(
                 w["recallProduct"],
                 [
                     batches[0].Candle.Name,
+                    .. w.CalledBelowName,
                     Fill(w["recallBatch"], ("batches", string.Join(", ", batches.Select(b => b.Batch.Code).Distinct()))),
                 ]
             ),
@@ -55,7 +54,7 @@ public sealed record NoticeText(
             )
         );
         parts.Add(("", [w["recallShare"]]));
-        return new NoticeText(words.Code, w["recallTitle"], batches[0].Candle.Name, parts);
+        return new NoticeText(w.Code, w["recallTitle"], batches[0].Candle.Name, parts);
     }
 
     /// <summary>A sentence with its marks filled in.</summary>

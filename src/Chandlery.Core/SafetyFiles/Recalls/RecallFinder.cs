@@ -178,7 +178,7 @@ public sealed class RecallFinder(Catalogue catalogue)
         HashSet<string> poured = [.. catalogue.OfKind<Batch>().Select(b => b.Candle.Id)];
         foreach (Candle candle in catalogue.OfKind<Candle>().Where(c => !poured.Contains(c.Id) && concerns(c)))
         {
-            yield return $"{candle.Name}: no batch is declared, so candles of it that went out are not found.";
+            yield return $"{candle.Name}: no batch is declared, so what went out of it is not found.";
         }
     }
 }

@@ -13,15 +13,19 @@ public static class AuthorityRecord
     /// <param name="maker">Who recalls.</param>
     /// <param name="hazard">What the danger is.</param>
     /// <param name="rules">Rules of the places of sale, with their names.</param>
+    /// <param name="kinds">What kinds of product are reached.</param>
     /// <param name="day">The day.</param>
     public static KeptRecord Of(
         RecallResult recall,
         Maker maker,
         string hazard,
         IReadOnlyList<(string Place, RecallRules? Rules)> rules,
+        DeclaredKinds kinds,
         DateOnly day
-    ) =>
-        new(
+    )
+    {
+        string Say(string text) => kinds.Say(text, recall.Batches.Select(b => b.Candle));
+        return new(
             "Notification of a recall",
             string.Join(", ", recall.Batches.Select(b => b.Candle.Name).Distinct()),
             [$"Made {IsoDay.Plain(day)}, in English. Begun with {recall.Query.By.ToString().ToLowerInvariant()} {recall.Query.Text}."],
@@ -32,7 +36,7 @@ public static class AuthorityRecord
                         .. RecordSection.Texts(
                             rules.Select(r =>
                                 r.Rules is { } known
-                                    ? $"{r.Place}: {known.Authority} ({known.AuthorityClause})"
+                                    ? $"{r.Place}: {Say(known.Authority)} ({known.AuthorityClause})"
                                     : $"{r.Place}: no rule is known here: look up whom to tell."
                             )
                         ),
@@ -44,7 +48,7 @@ public static class AuthorityRecord
                     "Batches",
                     RecordSection.Table(
                         [18, 20, 26, 10, 10, 16],
-                        ["Batch", "Candle", "Why", "Made", "Sent", "Left"],
+                        ["Batch", Say("Candle"), "Why", "Made", "Sent", "Left"],
                         [
                             .. recall.Batches.Select(b =>
                                 new[]
@@ -87,7 +91,9 @@ public static class AuthorityRecord
                     "What is done",
                     [
                         new SafetyDataSheets.SheetText(
-                            "Every shop and person that is known is written to; notice, shelf card and text for the web are made. Left candles are kept back."
+                            Say(
+                                "Every shop and person that is known is written to; notice, shelf card and text for the web are made. Left candles are kept back."
+                            )
                         ),
                     ]
                 ),
@@ -95,6 +101,7 @@ public static class AuthorityRecord
                 new RecordSection("Signed", [new SafetyDataSheets.SheetText("Place, date, name: ______________________________")]),
             ]
         );
+    }
 
     private static SafetyDataSheets.SheetBlock Contact(Maker maker) =>
         RecordSection.Pairs(

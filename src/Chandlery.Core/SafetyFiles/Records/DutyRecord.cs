@@ -20,7 +20,7 @@ public static class DutyRecord
                     .Select(state => (state, Lines: duties.Where(d => d.State == state).ToList()))
                     .Where(s => s.Lines.Count > 0)
                     .Select(s => new RecordSection(
-                        Words(s.state),
+                        a.Kind.Say(Words(s.state)),
                         RecordSection.Table(
                             [36, 34, 30],
                             ["What is due", "Shown by, or missing", "Where it stands"],

@@ -26,6 +26,16 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         Assessment a = request.Assessment;
         if (a.Kind.State == PhysicalState.Liquid)
         {
+            if (request.Settings.Pour.IsChosen)
+            {
+                problems.Add(
+                    a.Candle.Place,
+                    $"{a.Candle.Name} is a {a.Kind.Name}, which is mixed cold and filled at once: there is no second pour, no other size from the same melt and no melt left over to plan.",
+                    "Leave out --gap, --also, --leftover and --leftover-of."
+                );
+                return MissingPaper.Because(problems, isDue: true);
+            }
+
             return Lay(request, Liquid(a, request.Settings), problems);
         }
 
@@ -34,7 +44,8 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             return MissingPaper.Because(problems, isDue: true);
         }
 
-        return Lay(request, View(a, PouringPlan.Make(a, request.Wax, order)), problems);
+        var plan = PouringPlan.Make(a, request.Wax, order);
+        return Lay(request, a.Kind.Burns ? View(a, plan) : Melt(a, plan), problems);
     }
 
     private static PaperOutcome Lay(PaperRequest request, ITemplateView view, Problems problems)
@@ -69,6 +80,46 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         );
     }
 
+    private static MeltBenchSheetView Melt(Assessment a, PouringPlan plan)
+    {
+        string what = a.Kind.Say(plan.Count == 1 ? "candle" : "candles");
+        return new MeltBenchSheetView(
+            a.Candle.Name,
+            $"Bench sheet for {plan.Count} {what} of {a.Candle.NetMass}, {Weighed(plan.Total)} in all with {Figures.Plain(plan.WastePercent)} % for what stays in the jug.",
+            [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
+            [.. plan.FirstPour.Select(Portion)],
+            [.. plan.TopUp.Select(Portion)],
+            [.. plan.Sizes.Select(Size).Select(s => s with { Gap = a.Kind.Say(s.Gap) })],
+            plan.Sizes.Any(s => s.TopUpEach.Value > 0) ? "yes" : "",
+            a.Composition.Recipe.Oils.Count > 0
+                ? $"Load: {FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax)} of the wax, which is {FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle)} of the melt and {FigureFormat.English.About(a.Composition.Recipe.Load)} of the finished {a.Kind.Say("candle")}."
+                : "",
+            Temperatures(plan),
+            Times(plan),
+            string.Join(' ', Shell(a, plan))
+        );
+    }
+
+    private static IEnumerable<string> Shell(Assessment a, PouringPlan plan)
+    {
+        yield return $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim by water. {plan.Fill.Note}";
+        if (plan.Fill.ShrinkPercent is { } shrink)
+        {
+            yield return $"The wax shrinks by about {Figures.Plain(Math.Round(shrink, 1))} % on setting.";
+        }
+    }
+
+    private static IReadOnlyList<TemperatureView> Temperatures(PouringPlan plan) =>
+        [
+            .. plan.Temperatures.Select(t => new TemperatureView(
+                t.Step,
+                t.Temperature is { } c ? $"{Figures.Plain(c.Value)} °C" : "not declared",
+                t.Note
+            )),
+        ];
+
+    private static IReadOnlyList<TimeView> Times(PouringPlan plan) => [.. plan.Times.Select(t => new TimeView(t.Step, t.Time, t.Source))];
+
     private static BenchSheetView View(Assessment a, PouringPlan plan) =>
         new(
             a.Candle.Name,
@@ -84,14 +135,8 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             a.Composition.Recipe.Oils.Count > 0 ? FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax) : "",
             FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle),
             FigureFormat.English.About(a.Composition.Recipe.Load),
-            [
-                .. plan.Temperatures.Select(t => new TemperatureView(
-                    t.Step,
-                    t.Temperature is { } c ? $"{Figures.Plain(c.Value)} °C" : "not declared",
-                    t.Note
-                )),
-            ],
-            [.. plan.Times.Select(t => new TimeView(t.Step, t.Time, t.Source))],
+            Temperatures(plan),
+            Times(plan),
             $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim by water{(plan.Fill.ByGeometry is { } g ? $", {new Millilitres(Math.Round(g.Value))} by its size" : "")}",
             plan.Fill.Note,
             plan.Fill.ShrinkPercent is { } shrink ? $"{shrink:0.0}" : "",

@@ -1,5 +1,4 @@
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Recalls;
 using Chandlery.Paper.Scenes;
 using Chandlery.Paper.Templates;
@@ -25,11 +24,11 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
         Print(new ShelfCardView(notice.Title, notice.Language, notice.Name, Parts(notice)));
 
     /// <summary>The letter to a receiver who is known; null with problems.</summary>
-    public PaperDocument? Letter(NoticeText notice, Dispatch dispatch, Receiver receiver, SafetyWords words)
+    public PaperDocument? Letter(NoticeText notice, Dispatch dispatch, Receiver receiver, RecallWords words)
     {
         bool isShop = dispatch.ToWhom == ReceiverKind.Shop;
         string intro = NoticeText.Fill(
-            words.Words[isShop ? "shopLetterText" : "personLetterText"],
+            words[isShop ? "shopLetterText" : "personLetterText"],
             ("pieces", $"{dispatch.Pieces}"),
             ("date", IsoDay.Plain(dispatch.On))
         );
@@ -39,10 +38,10 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
                 notice.Language,
                 notice.Name,
                 [receiver.Name, .. receiver.AddressLines],
-                isShop ? words.Words["shopLetterTitle"] : words.Words["recallTitle"],
+                isShop ? words["shopLetterTitle"] : words["recallTitle"],
                 intro,
                 Parts(notice),
-                isShop ? words.Words["shopLetterAnswer"] : ""
+                isShop ? words["shopLetterAnswer"] : ""
             )
         );
     }
