@@ -1,6 +1,6 @@
 using Chandlery.Core.Declared;
 using Chandlery.Core.Declared.Reading;
-using Chandlery.Paper.Shapes;
+using Chandlery.Paper.Designs;
 using Chandlery.Yaml;
 
 namespace Chandlery.Files;

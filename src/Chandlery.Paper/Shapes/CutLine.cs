@@ -1,5 +1,4 @@
 using Chandlery.Core.Declared;
-using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 
 namespace Chandlery.Paper.Shapes;
@@ -67,11 +66,11 @@ internal sealed class CutLine
     public bool Holds(double widthMm, double heightMm) => HoldsUpright(widthMm, heightMm) || HoldsUpright(heightMm, widthMm);
 
     /// <summary>The largest upright box inside, looked for in steps.</summary>
-    public Box LargestBox()
+    public (double X, double Y, double Width, double Height) LargestBox()
     {
         double bottom = rings[0].Max(c => c.Y);
         double step = bottom / BoxSteps;
-        var best = new Box(0, 0, 0, 0);
+        (double X, double Y, double Width, double Height) best = (0, 0, 0, 0);
         for (int i = 0; i < BoxSteps; i++)
         {
             for (int j = i + 1; j <= BoxSteps; j++)
@@ -81,7 +80,7 @@ internal sealed class CutLine
                 {
                     if ((right - left) * height > best.Width * best.Height)
                     {
-                        best = new Box(left, i * step, right - left, height);
+                        best = (left, i * step, right - left, height);
                     }
                 }
             }

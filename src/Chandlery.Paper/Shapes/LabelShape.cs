@@ -1,5 +1,4 @@
 using Chandlery.Core.Declared;
-using Chandlery.Paper.Designs;
 using Chandlery.Paper.Layout;
 using Chandlery.Paper.Pdf;
 using Chandlery.Paper.Scenes;
@@ -106,7 +105,7 @@ public sealed record LabelShape(LabelRequest Request, string Where)
         && cutLine.Holds(box.LeftMm, box.TopMm, box.RightMm, box.BottomMm, distanceMm);
 
     /// <summary>About the largest box inside an arch or outline; all of it for other shapes.</summary>
-    internal Box LargestBox() => cutLine?.LargestBox() ?? new Box(0, 0, WidthMm, HeightMm);
+    internal (double X, double Y, double Width, double Height) LargestBox() => cutLine?.LargestBox() ?? (0, 0, WidthMm, HeightMm);
 
     private IReadOnlyList<(double Left, double Right)> Chord(double from, double to, double margin)
     {

@@ -1,6 +1,7 @@
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Proofs;

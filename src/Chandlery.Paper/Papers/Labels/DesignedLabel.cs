@@ -192,7 +192,8 @@ public sealed class DesignedLabel
             return [.. Zone(art, whole, true, true)];
         }
 
-        Box inside = shape.LargestBox();
+        (double x, double y, double width, double height) = shape.LargestBox();
+        var inside = new Box(x, y, width, height);
         if (Art(DesignPiece.Front, inside.Width, inside.Height) is not { } smaller)
         {
             return null;

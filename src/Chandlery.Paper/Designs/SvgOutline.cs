@@ -1,12 +1,12 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Chandlery.Core.Declared;
-using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Shapes;
 using SkiaSharp;
 
-namespace Chandlery.Paper.Shapes;
+namespace Chandlery.Paper.Designs;
 
 /// <summary>Reads a label's cut line from an SVG: one closed line, and holes in it.</summary>
 public static class SvgOutline
