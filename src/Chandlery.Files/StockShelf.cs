@@ -21,9 +21,10 @@ public static class StockShelf
 
         if (File.Exists(nameOrPath))
         {
-            return TextFile.Read(nameOrPath, nameOrPath, problems) is { } text
+            Stock? own = TextFile.Read(nameOrPath, nameOrPath, problems) is { } text
                 ? StockReader.Read(text, nameOrPath, Path.GetFileNameWithoutExtension(nameOrPath), problems)
                 : null;
+            return own is { Label.OutlineFile: not null } ? WithOutline(own, problems) : own;
         }
 
         string near = Suggestion.Nearest(nameOrPath, Names) is { } guess ? $"Did you mean '{guess}'? " : "";
@@ -33,5 +34,19 @@ public static class StockShelf
             $"{near}Known: {string.Join(", ", Names)}; or name a file with 'declares: stock'."
         );
         return null;
+    }
+
+    // Only with its outline is it known whether the labels find room on the page.
+    private static Stock? WithOutline(Stock stock, Problems problems)
+    {
+        var own = new Problems();
+        Stock? whole = OutlineFiles.Take(stock.Label, stock.Place.File, own) is { } label ? stock with { Label = label } : null;
+        if (whole?.Sheet is { } grid)
+        {
+            StockReader.CheckGrid(grid, whole.Label, stock.Place, own);
+        }
+
+        problems.AddRange(own.Found);
+        return own.None ? whole : null;
     }
 }

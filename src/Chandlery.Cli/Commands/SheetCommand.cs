@@ -15,6 +15,8 @@ namespace Chandlery.Cli.Commands;
 internal static class SheetCommand
 {
     private const double FarthestOffsetMm = 1000;
+    private const int MostCopies = 10_000;
+    private const int HighestNumber = 999_999_999 - MostCopies;
 
     public static Command Build()
     {
@@ -56,10 +58,20 @@ internal static class SheetCommand
         {
             Description = "Print the stock's outlines instead of labels, to find the printer's offset.",
         };
+        var numberFrom = new Option<int?>("--number-from")
+        {
+            Description =
+                "Print a running number on each label, beginning with this one for each candle: behind the batch code, or where the legal panel is free.",
+            CustomParser = result => Numbers.Whole("--number-from", 0, HighestNumber)(result),
+        };
+        var pdf = new Option<bool>("--pdf")
+        {
+            Description = "Print a roll as PDF, a page of the label's size for each label, for printers that take PDF.",
+        };
         var paper = new PaperOptions();
         var command = new Command(
             "sheet",
-            "Print labels of one or several candles on sheets (PDF), or for a roll (one-bit PNG at exact dots)."
+            "Print labels of one or several candles on sheets (PDF), or for a roll (one-bit PNG at exact dots, or PDF)."
         );
         options.AddTo(command);
         foreach (
@@ -73,6 +85,8 @@ internal static class SheetCommand
                 offsetX,
                 offsetY,
                 calibrate,
+                numberFrom,
+                pdf,
                 paper.Out,
                 paper.Purpose,
                 paper.Templates,
@@ -105,9 +119,11 @@ internal static class SheetCommand
                         IsDuplex = parse.GetValue(duplex),
                     };
                     int number = parse.GetValue(copies);
-                    if (settings.Start < 1 || settings.Start > (chosen.Sheet?.Count ?? 1) || number is < 1 or > 10_000)
+                    if (settings.Start < 1 || settings.Start > (chosen.Sheet?.Count ?? 1) || number is < 1 or > MostCopies)
                     {
-                        session.Complain($"--start must lie between 1 and {chosen.Sheet?.Count ?? 1}, --copies between 1 and 10000.");
+                        session.Complain(
+                            $"--start must lie between 1 and {chosen.Sheet?.Count ?? 1}, --copies between 1 and {MostCopies}."
+                        );
                         return ExitCode.BadInput;
                     }
 
@@ -116,7 +132,8 @@ internal static class SheetCommand
                         return Calibrate(session, printer, chosen, settings);
                     }
 
-                    return Print(session, printer, assessments, chosen, settings, number);
+                    var run = new LabelRun(number, parse.GetValue(numberFrom), parse.GetValue(pdf));
+                    return Print(session, printer, assessments, chosen, settings, run);
                 }
             )
         );
@@ -149,18 +166,24 @@ internal static class SheetCommand
         IReadOnlyList<Assessment> assessments,
         Stock stock,
         SheetOptions settings,
-        int copies
+        LabelRun run
     )
     {
         var problems = new Problems();
-        var labels = new List<(string Id, IReadOnlyList<Scene> Pages)>();
+        var labels = new List<(string Id, IReadOnlyList<IReadOnlyList<Scene>> Copies)>();
         var reasons = new List<string>();
         foreach (Assessment a in assessments)
         {
             switch (StockLabel.Make(session.Request(a, a.Languages[0], printer.Shop, new PaperSettings()), stock))
             {
                 case MadePaper label:
-                    labels.Add((a.Id, label.Document.Pages));
+                    if (run.Of(label, a.BatchCode) is { } copies)
+                    {
+                        labels.Add((a.Id, copies));
+                        break;
+                    }
+
+                    reasons.Add($"{a.Id}: no label: it has no free place for a running number. A larger stock would have one.");
                     break;
                 case MissingPaper missing:
                     problems.AddRange(missing.Problems);
@@ -174,7 +197,7 @@ internal static class SheetCommand
             return session.Report(problems.Found);
         }
 
-        if (settings.IsDuplex && labels.Find(l => l.Pages.Count != 2) is { Id: { } single })
+        if (settings.IsDuplex && labels.Find(l => l.Copies[0].Count != 2) is { Id: { } single })
         {
             session.Complain(
                 $"{single}: its label has no back, so it cannot be printed on two sides. Write 'design: {{ as: pair }}' in the candle, or leave out --duplex."
@@ -186,7 +209,7 @@ internal static class SheetCommand
         {
             byte[] Pdf(PaperDocument sheets) =>
                 printer.Pdf(sheets, session.Declarations, [.. assessments.Where(a => labels.Exists(l => l.Id == a.Id))]);
-            printer.Write(Files(labels, stock, settings, copies, assessments[0].Languages[0].Code, Pdf), session.Output);
+            printer.Write(Files(labels, stock, settings, run.AsPdf, assessments[0].Languages[0].Code, Pdf), session.Output);
         }
 
         if (stock.RollDotsPerInch is not null && assessments.FirstOrDefault(a => a.Label.Pictograms.Count > 0) is { } pictured)
@@ -201,22 +224,33 @@ internal static class SheetCommand
     }
 
     private static IEnumerable<PendingFile> Files(
-        List<(string Id, IReadOnlyList<Scene> Pages)> labels,
+        List<(string Id, IReadOnlyList<IReadOnlyList<Scene>> Copies)> labels,
         Stock stock,
         SheetOptions settings,
-        int copies,
+        bool asPdf,
         string language,
         Func<PaperDocument, byte[]> pdf
     )
     {
+        // A thermal printer makes copies of the same dots itself.
+        bool isOfDots = stock.RollDotsPerInch is not null && !asPdf;
+        List<(string Id, Scene Page)> pages =
+        [
+            .. labels.SelectMany(l => (isOfDots ? l.Copies.Distinct() : l.Copies).SelectMany(c => c.Select(page => (l.Id, page)))),
+        ];
         if (stock.RollDotsPerInch is { } dots)
         {
-            return labels
-                .SelectMany(l => l.Pages.Select(page => (l.Id, page)))
-                .Select((l, i) => new PendingFile($"{stock.Id}-{i + 1}-{l.Id}.png", ThermalDrawing.Draw(l.page, dots)));
+            return isOfDots
+                ? pages.Select((p, i) => new PendingFile($"{stock.Id}-{i + 1}-{p.Id}.png", ThermalDrawing.Draw(p.Page, dots)))
+                : [new PendingFile($"{stock.Id}.pdf", pdf(new PaperDocument(stock.Name, language, [.. pages.Select(p => p.Page)])))];
         }
 
-        List<Scene> scenes = [.. labels.SelectMany(l => Enumerable.Repeat(l.Pages, copies)).SelectMany(pages => pages)];
-        return [new PendingFile($"sheet-{stock.Id}.pdf", pdf(SheetDocument.Make(stock.Name, language, scenes, stock, settings)))];
+        return
+        [
+            new PendingFile(
+                $"sheet-{stock.Id}.pdf",
+                pdf(SheetDocument.Make(stock.Name, language, [.. pages.Select(p => p.Page)], stock, settings))
+            ),
+        ];
     }
 }

@@ -17,4 +17,10 @@ public enum LabelForm
 
     /// <summary>A folded leaflet or tie-on tag: a front and an inside of the same size.</summary>
     Leaflet,
+
+    /// <summary>A rectangle whose upper end is a half circle.</summary>
+    Arch,
+
+    /// <summary>A cut line of the maker's own.</summary>
+    Outline,
 }

@@ -38,14 +38,15 @@ public sealed record Codes(string QrText, string Gtin) : Block
 
         flow.Overflows(qrSide + eanWidth - (free.Right - free.Left));
         double top = flow.Y;
+        double first = flow.Region.IsRound ? (free.Left + free.Right - (qrSide + eanWidth)) / 2 : free.Left;
         if (qrSide > 0)
         {
-            flow.Place(() => CodeDrawing.Qr(QrText, free.Left, top, qrSide), new Mark("QR code", free.Left, top, qrSide, qrSide));
+            flow.Place(() => CodeDrawing.Qr(QrText, first, top, qrSide), new Mark("QR code", first, top, qrSide, qrSide));
         }
 
         if (eanWidth > 0)
         {
-            double left = free.Left + qrSide;
+            double left = first + qrSide;
             flow.Place(() => CodeDrawing.Ean13(Gtin, left, top), new Mark("EAN-13", left, top, eanWidth, CodeDrawing.EanBarsMm));
             flow.PlaceText(
                 [new Piece(Gtin, Weight.Regular, false)],

@@ -52,6 +52,13 @@ public sealed record Pictograms(IReadOnlyList<string> Codes) : Block
             {
                 x = free.Left;
                 top += width;
+                if (
+                    flow.Region.IsRound
+                    && !(flow.Region.Edges(top, top + width) is { } below && below.Left <= x && x + width <= below.Right)
+                )
+                {
+                    flow.Overflows(width);
+                }
             }
 
             flow.PlaceSymbol(code, x, top, width, code);

@@ -21,6 +21,19 @@ public static class SvgLogo
     /// <exception cref="FormatException">The file is no such SVG; the message says what is in the way and what would help.</exception>
     public static LogoArt Read(string svg)
     {
+        XElement root = Root(svg);
+        (double left, double top, double width, double height) = ViewBox(root);
+        var shapes = new List<PathItem>();
+        Walk(root, new SvgState(1, -left, -top, Ink.Black, null, 1), shapes);
+        return shapes.Count == 0
+            ? throw new FormatException("it shows nothing that is drawn as paths: convert text and effects to outlines")
+            : new LogoArt(width, height, shapes, null);
+    }
+
+    /// <summary>The outermost element of an SVG.</summary>
+    /// <exception cref="FormatException">The file is no SVG.</exception>
+    internal static XElement Root(string svg)
+    {
         XElement root;
         try
         {
@@ -38,12 +51,7 @@ public static class SvgLogo
             throw new FormatException($"it is no SVG: its outermost element is '{root.Name.LocalName}'");
         }
 
-        (double left, double top, double width, double height) = ViewBox(root);
-        var shapes = new List<PathItem>();
-        Walk(root, new SvgState(1, -left, -top, Ink.Black, null, 1), shapes);
-        return shapes.Count == 0
-            ? throw new FormatException("it shows nothing that is drawn as paths: convert text and effects to outlines")
-            : new LogoArt(width, height, shapes, null);
+        return root;
     }
 
     private static (double Left, double Top, double Width, double Height) ViewBox(XElement root)

@@ -1,5 +1,6 @@
 using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Pdf;
 using Chandlery.Paper.Scenes;
 using Chandlery.Paper.Symbols;
 
@@ -41,12 +42,38 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
             return new LayoutResult(items, marks, end, overflow);
         }
 
+        down = AsFarAsThereIsRoom(items.Skip(from.Items), down);
         return new LayoutResult(
             [.. items.Take(from.Items), .. items.Skip(from.Items).Select(i => i.Moved(0, down))],
             [.. marks.Take(from.Marks), .. marks.Skip(from.Marks).Select(m => m.Moved(0, down))],
             end,
             overflow
         );
+    }
+
+    // Where the room narrows towards its foot, as in a circle, things go down only as far as they still find their width.
+    private double AsFarAsThereIsRoom(IEnumerable<SceneItem> things, double down)
+    {
+        const double stepMm = 0.25;
+        if (!region.IsRound)
+        {
+            return down;
+        }
+
+        List<ItemBounds> boxes = [.. things.Select(t => ItemBounds.Of([t])).OfType<ItemBounds>()];
+        for (double d = down; d > 0; d -= stepMm)
+        {
+            if (
+                boxes.TrueForAll(b =>
+                    region.Edges(b.TopMm + d, b.BottomMm + d) is { } free && free.Left <= b.LeftMm && b.RightMm <= free.Right
+                )
+            )
+            {
+                return d;
+            }
+        }
+
+        return 0;
     }
 
     /// <summary>What comes from here on stands at the foot of the room.</summary>

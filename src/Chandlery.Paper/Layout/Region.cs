@@ -15,7 +15,7 @@ internal sealed class Region(double topMm, double bottomMm, Func<double, double,
 
     public double BottomMm => bottomMm;
 
-    /// <summary>True for a circle or ring, where lines look best in the middle.</summary>
+    /// <summary>True for shapes that are as wide as their height allows, where lines look best in the middle.</summary>
     public bool IsRound { get; init; }
 
     /// <summary>A rectangle.</summary>

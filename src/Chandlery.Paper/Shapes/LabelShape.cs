@@ -1,5 +1,7 @@
 using Chandlery.Core.Declared;
 using Chandlery.Paper.Layout;
+using Chandlery.Paper.Pdf;
+using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Shapes;
 
@@ -12,6 +14,8 @@ public sealed record LabelShape(LabelRequest Request, string Where)
     private const double CornerClearance = 0.29289;
     private const double LeastFromArcMm = 1;
 
+    private readonly CutLine? cutLine = CutLine.Of(Request);
+
     /// <summary>Where a label is hidden when the package stands as usual.</summary>
     public const string OnTheBase = "on the base";
 
@@ -22,29 +26,37 @@ public sealed record LabelShape(LabelRequest Request, string Where)
     public double HeightMm => Request.Size.Height.Value;
 
     /// <summary>Its area, square millimetres; of a leaflet one side.</summary>
-    public double AreaMm2 => IsRound ? Math.PI / 4 * ((WidthMm * WidthMm) - (Request.Hole.Value * Request.Hole.Value)) : WidthMm * HeightMm;
+    public double AreaMm2 =>
+        cutLine?.AreaMm2
+        ?? (IsRound ? Math.PI / 4 * ((WidthMm * WidthMm) - (Request.Hole.Value * Request.Hole.Value)) : WidthMm * HeightMm);
 
     /// <summary>True when lines may stand in columns: nothing but its four edges bounds them.</summary>
-    public bool IsRectangular => !IsRound;
+    public bool IsRectangular => !IsRound && cutLine is null;
 
     private bool IsRound => Request.Form is LabelForm.Circle or LabelForm.Ring;
 
     /// <summary>
-    /// True when the law's size fits inside. The law gives two sides; a circle must hold that rectangle whole, which is
-    /// the stricter reading.
+    /// True when the law's size fits inside. The law gives two sides (CLP Annex I, 1.2.1.4); a circle, an arch and an outline must
+    /// hold that rectangle whole, upright or on its side, and clear of holes. An equal area, or an equal rectangle around the label,
+    /// would be the laxer readings.
     /// </summary>
     public bool Holds(LabelSize size)
     {
         double shorter = Math.Min(size.Width.Value, size.Height.Value);
         double longer = Math.Max(size.Width.Value, size.Height.Value);
-        return IsRound
-            ? Math.Sqrt((shorter * shorter) + (longer * longer)) <= WidthMm && Request.Hole.Value == 0
+        return cutLine is not null ? cutLine.Holds(shorter, longer)
+            : IsRound ? Math.Sqrt((shorter * shorter) + (longer * longer)) <= WidthMm && Request.Hole.Value == 0
             : Math.Min(WidthMm, HeightMm) >= shorter && Math.Max(WidthMm, HeightMm) >= longer;
     }
 
     /// <summary>SVG path of the outline, millimetres; empty for a plain rectangle, whose outline is the page.</summary>
     public string Outline()
     {
+        if (cutLine is not null)
+        {
+            return cutLine.Path;
+        }
+
         double r = WidthMm / 2;
         double c = Request.Corner.Value;
         return Request.Form switch
@@ -77,9 +89,23 @@ public sealed record LabelShape(LabelRequest Request, string Where)
             return new Region(marginMm, bottom, (from, to) => Chord(from, to, marginMm)) { IsRound = true };
         }
 
+        if (cutLine is not null && !endless)
+        {
+            return new Region(marginMm, bottom, (from, to) => cutLine.Widest(from, to, marginMm)) { IsRound = true };
+        }
+
         double inset = InsetMm(marginMm);
         return Region.Rectangle(inset, inset, WidthMm - inset, endless ? double.PositiveInfinity : HeightMm - inset);
     }
+
+    /// <summary>True when a text lies inside an arch or outline and keeps a distance from its edge everywhere.</summary>
+    internal bool Clears(TextItem text, double distanceMm) =>
+        cutLine is not null
+        && ItemBounds.Of([text]) is { } box
+        && cutLine.Holds(box.LeftMm, box.TopMm, box.RightMm, box.BottomMm, distanceMm);
+
+    /// <summary>About the largest box inside an arch or outline; all of it for other shapes.</summary>
+    internal (double X, double Y, double Width, double Height) LargestBox() => cutLine?.LargestBox() ?? (0, 0, WidthMm, HeightMm);
 
     private IReadOnlyList<(double Left, double Right)> Chord(double from, double to, double margin)
     {

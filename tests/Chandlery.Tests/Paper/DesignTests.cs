@@ -10,6 +10,7 @@ using Chandlery.Paper.Scenes;
 using Chandlery.Paper.Templates;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
+using SkiaSharp;
 
 namespace Chandlery.Tests.Paper;
 
@@ -102,6 +103,38 @@ public class DesignTests
         // Dot by dot: the panel is the one that a harmless design has.
         MadeLabel harmless = DesignedLabel.Make(Request(a, Brand()), "ledger", DesignForm.One, problems)!;
         Assert.Equal(PanelDots(harmless), PanelDots(made));
+    }
+
+    [Theory]
+    [InlineData("ledger")]
+    [InlineData("leafwork")]
+    [InlineData("tideline")]
+    [InlineData("seal")]
+    public void APairCutAsAnArchKeepsTheWordsOfItsFrontFromTheCut(string design)
+    {
+        Assessment whole = TestLaw.Demo("candles/harbour-bowl.yaml", "IE");
+        Assessment a = whole with { Candle = whole.Candle with { Label = TestLabels.Ask(LabelForm.Arch, 120, 170) } };
+        var problems = new Problems();
+        MadeLabel made = DesignedLabel.Make(Request(a, Brand()), design, DesignForm.Pair, problems)!;
+        Assert.Empty(problems.Found);
+        Assert.Equal(2, made.Document.Pages.Count);
+        Assert.All(Inspect(made, a), check => Assert.True(check.Holds, $"{check.What}: {check.Measured}, {check.Required}"));
+        using SKPath cut = SKPath.ParseSvgPathData(made.Document.Pages[0].CutPath!);
+        Assert.Equal(made.Document.Pages[0].CutPath, made.Document.Pages[1].CutPath);
+        Assert.Equal(DesignedLabel.BleedMm, made.Document.Pages[0].BleedMm);
+        List<TextItem> words = [.. made.Document.Pages[0].All.OfType<TextItem>().Where(t => t.AngleDegrees == 0)];
+        Assert.NotEmpty(words);
+        Assert.All(
+            words,
+            t =>
+            {
+                foreach (double x in new[] { t.XMm - 1.5, t.XMm + t.WidthMm + 1.5 })
+                {
+                    Assert.True(cut.Contains((float)x, (float)(t.BaselineMm - (t.SizeMm * 0.7))), t.Shaped.Text);
+                    Assert.True(cut.Contains((float)x, (float)t.BaselineMm), t.Shaped.Text);
+                }
+            }
+        );
     }
 
     [Fact]

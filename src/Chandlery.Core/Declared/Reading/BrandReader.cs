@@ -67,8 +67,8 @@ internal static class BrandReader
         return text;
     }
 
-    // A name without folders: what a brand needs lies beside its declaration, and nothing else on the machine is read.
-    private static string? ReadFile(Fields fields, TextField field)
+    /// <summary>A name without folders: what a declaration needs lies beside it, and nothing else on the machine is read.</summary>
+    internal static string? ReadFile(Fields fields, TextField field)
     {
         string? name = fields.OptionalText(field);
         if (

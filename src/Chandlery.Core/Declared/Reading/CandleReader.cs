@@ -46,7 +46,7 @@ internal static class CandleReader
             Temperatures = ReadTemperatures(fields),
             SoldIn = ReadCountries(fields),
             Languages = CodeLists.Languages(fields, CandleShape.Languages.Key),
-            Label = ReadLabel(fields, CandleShape.Label),
+            Label = LabelReader.Read(fields, CandleShape.Label),
             Design = BrandReader.ReadDesign(fields, CandleShape.Design),
             LabelStands = ReadLabelPlace(fields),
             BatchCode = fields.OptionalText(CandleShape.BatchCode),
@@ -377,40 +377,6 @@ internal static class CandleReader
         }
 
         return countries;
-    }
-
-    internal static LabelRequest? ReadLabel(Fields fields, GroupField field)
-    {
-        Fields? group = fields.OptionalGroup(field);
-        if (group is null)
-        {
-            return null;
-        }
-
-        string shape = group.Has(LabelShape.Form) ? group.Choice(LabelShape.Form) : LabelShape.Form.Choices[0];
-        LabelForm form = Enum.Parse<LabelForm>(shape, ignoreCase: true);
-        double diameter = form is LabelForm.Circle or LabelForm.Ring ? group.Number(LabelShape.Diameter) : 0;
-        double height = diameter > 0 ? diameter : group.Number(LabelShape.Height);
-
-        // A band's length comes from the vessel.
-        double width =
-            diameter > 0 ? diameter
-            : form == LabelForm.Band ? 1
-            : group.Number(LabelShape.Width);
-        double corner = form == LabelForm.Rectangle ? group.OptionalNumber(LabelShape.Corner) ?? 0 : 0;
-        double hole = form == LabelForm.Ring ? group.Number(LabelShape.Hole) : 0;
-        if (hole >= width || corner > Math.Min(width, height) / 2)
-        {
-            group.Problems.Add(group.Place, "The hole or the corner radius is larger than the label.");
-        }
-
-        group.Done();
-        return new LabelRequest(
-            form,
-            new LabelSize(new Millimetres(width), new Millimetres(height)),
-            new Millimetres(corner),
-            new Millimetres(hole)
-        );
     }
 
     private static Gtin13? ReadGtin(Fields fields)

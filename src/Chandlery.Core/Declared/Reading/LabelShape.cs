@@ -7,35 +7,60 @@ internal static class LabelShape
 {
     public static readonly ChoiceField Form = new(
         "shape",
-        "rectangle (default), circle or ring (base, lid), band (around the vessel), leaflet (fold-out or tie-on tag).",
-        ["rectangle", "circle", "ring", "band", "leaflet"]
+        "rectangle (default), circle or ring (base, lid), band (around the vessel), leaflet (fold-out or tie-on tag), arch (its upper end a half circle), outline (a cut line of your own).",
+        ["rectangle", "circle", "ring", "band", "leaflet", "arch", "outline"]
     );
 
-    public static readonly NumberField Width = Side("widthMm", "Width of a rectangle or leaflet.", "74");
-    public static readonly NumberField Height = Side("heightMm", "Height of a rectangle, band or leaflet.", "105");
+    public static readonly NumberField Width = Side("widthMm", "Width of a rectangle, leaflet or arch.", "74");
+    public static readonly NumberField Height = Side("heightMm", "Height of a rectangle, band, leaflet or arch.", "105");
     public static readonly NumberField Diameter = Side("diameterMm", "Diameter of a circle or ring.", "60");
     public static readonly NumberField Hole = new("holeMm", "Diameter of a ring's hole.", "20", 0, LongestMm);
     public static readonly NumberField Corner = new("cornerMm", "Corner radius of a rectangle.", "3", 0, 100) { LowAllowed = true };
 
-    private const double LongestMm = 1000;
+    public static readonly TextsField Outline = new(
+        "outlineMm",
+        "Corners of an outline, right and up, one after the other around it: [0 0, 120 0, 60 100]."
+    )
+    {
+        Pattern = VesselShape.Outline.Pattern,
+        NotEmpty = true,
+    };
 
-    public static readonly Shape Label = new("label", "A label's form and size.", [Form, Width, Height, Diameter, Hole, Corner])
+    public static readonly TextField File = new(
+        "file",
+        "File with an outline beside this one: an SVG that gives its width and height in millimetres and has nothing but the cut line.",
+        "tag.svg"
+    )
+    {
+        Endings = [".svg"],
+    };
+
+    public const double ShortestMm = 5;
+    public const double LongestMm = 1000;
+
+    public static readonly Shape Label = new(
+        "label",
+        "A label's form and size.",
+        [Form, Width, Height, Diameter, Hole, Corner, Outline, File]
+    )
     {
         Variants =
         [
-            Of(["rectangle"], ["widthMm", "heightMm"], ["diameterMm", "holeMm"]) with
+            Of(["rectangle"], ["widthMm", "heightMm"], ["diameterMm", "holeMm", "outlineMm", "file"]) with
             {
                 IsDefault = true,
             },
-            Of(["leaflet"], ["widthMm", "heightMm"], ["diameterMm", "holeMm", "cornerMm"]),
-            Of(["band"], ["heightMm"], ["widthMm", "diameterMm", "holeMm", "cornerMm"]),
-            Of(["circle"], ["diameterMm"], ["widthMm", "heightMm", "holeMm", "cornerMm"]),
-            Of(["ring"], ["diameterMm", "holeMm"], ["widthMm", "heightMm", "cornerMm"]),
+            Of(["leaflet"], ["widthMm", "heightMm"], ["diameterMm", "holeMm", "cornerMm", "outlineMm", "file"]),
+            Of(["arch"], ["widthMm", "heightMm"], ["diameterMm", "holeMm", "cornerMm", "outlineMm", "file"]),
+            Of(["band"], ["heightMm"], ["widthMm", "diameterMm", "holeMm", "cornerMm", "outlineMm", "file"]),
+            Of(["circle"], ["diameterMm"], ["widthMm", "heightMm", "holeMm", "cornerMm", "outlineMm", "file"]),
+            Of(["ring"], ["diameterMm", "holeMm"], ["widthMm", "heightMm", "cornerMm", "outlineMm", "file"]),
+            Of(["outline"], [], ["widthMm", "heightMm", "diameterMm", "holeMm", "cornerMm"]),
         ],
     };
 
     private static NumberField Side(string key, string about, string example) =>
-        new(key, about, example, 5, LongestMm) { LowAllowed = true };
+        new(key, about, example, ShortestMm, LongestMm) { LowAllowed = true };
 
     private static Variant Of(string[] forms, string[] needed, string[] without) =>
         new(needed, without) { ChosenBy = "shape", Values = forms };

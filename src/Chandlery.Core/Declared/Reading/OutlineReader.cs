@@ -1,10 +1,11 @@
 using System.Globalization;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
+using Chandlery.Yaml.Shapes;
 
 namespace Chandlery.Core.Declared.Reading;
 
-/// <summary>Reads the outline of a vessel, a corner a line.</summary>
+/// <summary>Reads the outline of a vessel or a label, a corner a line.</summary>
 internal static class OutlineReader
 {
     private const int FewestCorners = 3;
@@ -14,15 +15,37 @@ internal static class OutlineReader
     private const double ThinnestShare = 0.01;
 
     /// <summary>The section; null when none is declared, or with problems when it is none.</summary>
-    public static OutlineSection? Read(Fields size)
+    public static OutlineSection? Read(Fields size) =>
+        Corners(size, VesselShape.Outline) is { } corners
+            ? new OutlineSection([.. corners.Select(c => (new Millimetres(c.X), new Millimetres(c.Y)))])
+            : null;
+
+    /// <summary>The cut line of a label; null when none is declared, or with problems when it is none.</summary>
+    public static LabelOutline? ReadCutLine(Fields label)
     {
-        if (!size.Has(VesselShape.Outline))
+        if (Corners(label, LabelShape.Outline) is not { } corners)
         {
             return null;
         }
 
-        List<(Millimetres X, Millimetres Y)?> read = [.. size.Texts(VesselShape.Outline).Select(t => Corner(size, t))];
-        List<(Millimetres X, Millimetres Y)> corners = [.. read.OfType<(Millimetres, Millimetres)>()];
+        double left = corners.Min(c => c.X);
+        double top = corners.Max(c => c.Y);
+        List<(double X, double Y)> ring = [.. corners.Select(c => (c.X - left, top - c.Y))];
+        return new LabelOutline(
+            [ring],
+            string.Join(' ', ring.Select((c, i) => FormattableString.Invariant($"{(i == 0 ? 'M' : 'L')}{c.X:0.###} {c.Y:0.###}"))) + " Z"
+        );
+    }
+
+    private static List<(double X, double Y)>? Corners(Fields size, TextsField field)
+    {
+        if (!size.Has(field))
+        {
+            return null;
+        }
+
+        List<(double X, double Y)?> read = [.. size.Texts(field).Select(t => Corner(size, field, t))];
+        List<(double X, double Y)> corners = [.. read.OfType<(double, double)>()];
         if (corners.Count < read.Count)
         {
             return null;
@@ -30,36 +53,35 @@ internal static class OutlineReader
 
         if (corners.Count is < FewestCorners or > MostCorners)
         {
-            Refuse(size, "An outline has three corners at least, and 200 at most.");
+            Refuse(size, field, "An outline has three corners at least, and 200 at most.");
             return null;
         }
 
-        var section = new OutlineSection(corners);
-        if (section.AreaSquareMillimetres <= ThinnestShare * Box(corners) || CrossesItself(corners))
+        if (Rings.Area(corners) <= ThinnestShare * Box(corners) || Rings.Cross([corners]))
         {
-            Refuse(size, "The outline encloses nothing or crosses itself.");
+            Refuse(size, field, "The outline encloses nothing or crosses itself.");
             return null;
         }
 
-        return section;
+        return corners;
     }
 
-    private static void Refuse(Fields size, string what) =>
+    private static void Refuse(Fields size, TextsField field, string what) =>
         size.Problems.Add(
-            size.PlaceOf(VesselShape.Outline),
+            size.PlaceOf(field),
             what,
             "List its corners in millimetres, one after the other around it: 'outlineMm: [0 0, 120 0, 60 100]'."
         );
 
-    private static (Millimetres, Millimetres)? Corner(Fields size, string text)
+    private static (double, double)? Corner(Fields size, TextsField field, string text)
     {
         string[] parts = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (parts is [var x, var y] && Number(x) is { } right && Number(y) is { } up)
         {
-            return (new Millimetres(right), new Millimetres(up));
+            return (right, up);
         }
 
-        Refuse(size, $"'{text}' is no corner.");
+        Refuse(size, field, $"'{text}' is no corner.");
         return null;
     }
 
@@ -69,24 +91,6 @@ internal static class OutlineReader
             ? value
             : null;
 
-    private static double Box(List<(Millimetres X, Millimetres Y)> corners) =>
-        (corners.Max(c => c.X.Value) - corners.Min(c => c.X.Value)) * (corners.Max(c => c.Y.Value) - corners.Min(c => c.Y.Value));
-
-    private static bool CrossesItself(List<(Millimetres X, Millimetres Y)> corners)
-    {
-        int n = corners.Count;
-        return Enumerable
-            .Range(0, n)
-            .Any(i =>
-                Enumerable.Range(i + 2, Math.Max(0, n - i - 2)).Any(j => (j + 1) % n != i && Cross(At(i), At(i + 1), At(j), At(j + 1)))
-            );
-
-        (double X, double Y) At(int i) => (corners[i % n].X.Value, corners[i % n].Y.Value);
-    }
-
-    private static bool Cross((double X, double Y) a, (double X, double Y) b, (double X, double Y) c, (double X, double Y) d) =>
-        Math.Sign(Turn(a, b, c)) != Math.Sign(Turn(a, b, d)) && Math.Sign(Turn(c, d, a)) != Math.Sign(Turn(c, d, b));
-
-    private static double Turn((double X, double Y) a, (double X, double Y) b, (double X, double Y) c) =>
-        ((b.X - a.X) * (c.Y - a.Y)) - ((b.Y - a.Y) * (c.X - a.X));
+    private static double Box(List<(double X, double Y)> corners) =>
+        (corners.Max(c => c.X) - corners.Min(c => c.X)) * (corners.Max(c => c.Y) - corners.Min(c => c.Y));
 }

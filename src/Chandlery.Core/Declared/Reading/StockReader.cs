@@ -20,7 +20,7 @@ public static class StockReader
     {
         fields.Choice(StockShape.Declares);
         string name = fields.Text(StockShape.Name);
-        LabelRequest label = CandleReader.ReadLabel(fields, StockShape.Label) ?? Missing(fields);
+        LabelRequest label = LabelReader.Read(fields, StockShape.Label) ?? Missing(fields);
         var bleed = new Millimetres(fields.OptionalNumber(StockShape.Bleed) ?? 0);
         Fields? sheet = fields.OptionalGroup(StockShape.Sheet);
         Fields? roll = fields.OptionalGroup(StockShape.Roll);
@@ -53,12 +53,19 @@ public static class StockReader
             Length(StockShape.PitchY)
         );
         fields.Done();
+        CheckGrid(grid, label, fields.Place, fields.Problems);
+        return grid;
+    }
+
+    /// <summary>Says so where the labels of a grid run off the page or overlap.</summary>
+    internal static void CheckGrid(SheetGrid grid, LabelRequest label, TextPlace place, Problems problems)
+    {
         double right = grid.Left.Value + ((grid.Columns - 1) * grid.PitchX.Value) + label.Size.Width.Value;
         double bottom = grid.Top.Value + ((grid.Rows - 1) * grid.PitchY.Value) + label.Size.Height.Value;
         if (right > grid.Page.Width.Value + 0.01 || bottom > grid.Page.Height.Value + 0.01)
         {
-            fields.Problems.Add(
-                fields.Place,
+            problems.Add(
+                place,
                 $"The labels run off the page: they end at {Figures.Plain(right)} x {Figures.Plain(bottom)} mm on a page of {grid.Page}.",
                 "Measure margins and pitch again."
             );
@@ -69,10 +76,8 @@ public static class StockReader
             || (grid.Rows > 1 && grid.PitchY.Value < label.Size.Height.Value)
         )
         {
-            fields.Problems.Add(fields.Place, "The labels overlap: the pitch is smaller than the label.");
+            problems.Add(place, "The labels overlap: the pitch is smaller than the label.");
         }
-
-        return grid;
     }
 
     private static LabelRequest Missing(Fields fields)

@@ -14,8 +14,19 @@ internal sealed class Leafwork : IOrnament
     private const double OutlineMm = 0.3;
     private const double VeinMm = 0.15;
     private const double OffMm = 0.7;
-    private const int MostLeaves = 7;
-    private const int FewestLeaves = 3;
+    private const double NeedleMm = 0.2;
+    private const double LeastFruitMm = 0.7;
+    private const int MostLeaves = 12;
+    private const int FewestLeaves = 4;
+
+    // Where leaves begin and end on a stem, and how long the last are; all of the first.
+    private const double FirstLeaf = 0.14;
+    private const double LastLeaf = 0.86;
+    private const double TopOfFirst = 0.66;
+    private const double MeanOfFirst = 0.83;
+
+    // How far the lowest leaf may hang below where it begins, so that it stays above the ground.
+    private const double HangsOfLeaf = 0.4;
 
     private static readonly Ink OwnInk = Ink.Of("#23302B");
 
@@ -66,76 +77,121 @@ internal sealed class Leafwork : IOrnament
         var seed = new Seed(part.Name + "/plant");
         double room = ground - request.Room.Y;
         bool alone = request.Facts.Parts.Count == 1;
-        double height = room * (alone ? 1.02 : 0.52 + (0.44 * part.Share / greatest));
-        int leaves = (int)Math.Clamp(Math.Round(FewestLeaves + (part.Share * 14)), FewestLeaves, MostLeaves);
+        double height = room * (alone ? 1.06 : 0.6 + (0.36 * part.Share / greatest));
         double lean = seed.Between(-0.1, 0.1);
-        double reach = Math.Min(request.Room.Width * (alone ? 0.36 : 0.19 + (0.05 * part.Share)), height * 0.34);
-
-        // Small leaves for long names of many oils, so that neighbours only touch.
-        reach = Math.Min(reach, (request.Room.Width * part.Share * 0.5) + (request.Room.Width * 0.06));
+        Habit habit = Habit.Of(part.Note);
+        double reach = LeafLength(request, part, height) * habit.Length;
+        height = alone ? height : Math.Min(height, (room - (reach * TopOfFirst)) / LastLeaf);
+        double first = Math.Max(FirstLeaf, reach * HangsOfLeaf / height);
+        int count = (int)Math.Clamp(Math.Round(height * (1 - FirstLeaf) / (reach * habit.Apart * MeanOfFirst)), FewestLeaves, MostLeaves);
         (double X, double Y) Stem(double way) => (x + (height * lean * way) + (height * 0.03 * Math.Sin(way * 3)), ground - (height * way));
-        var stem = new List<(double, double)>();
-        for (int i = 0; i <= 8; i++)
+        List<(double, double)> stem = [.. Enumerable.Range(0, 9).Select(i => Stem(i / 8.0 * LastLeaf))];
+        yield return Shading.Stroke(new Pen().Through(stem), ink, OutlineMm);
+
+        var fruits = new List<SceneItem>();
+
+        // From the top down, so that what grows lower stands in front.
+        (double tx, double ty) = Stem(LastLeaf);
+        foreach (int side in new[] { -1, 1 })
         {
-            stem.Add(Stem(i / 8.0 * 0.95));
+            double angle = (-Math.PI / 2) + lean + (side * habit.TopSpread);
+            foreach (SceneItem item in LeafAt(request, part, new Turtle(tx, ty, angle, reach * TopOfFirst), ink))
+            {
+                yield return item;
+            }
         }
 
-        yield return Shading.Stroke(new Pen().Through(stem), ink, OutlineMm);
-        int count = part.Note is Scent.Leaf or Scent.Flower or Scent.Spice ? leaves + 2 : leaves * 2;
-        for (int i = 0; i < count; i++)
+        for (int i = count - 1; i >= 0; i--)
         {
-            double way = 0.2 + (0.74 * i / (count - 1));
+            double way = first + ((LastLeaf - first) * i / count);
             int side = i % 2 == 0 ? -1 : 1;
             (double sx, double sy) = Stem(way);
-            double size =
-                reach
-                * (part.Note is Scent.Leaf or Scent.Flower or Scent.Spice ? 1.25 : 1)
-                * (1.08 - (0.5 * way))
-                * seed.Between(0.92, 1.08);
-            double up = part.Note is Scent.Sea or Scent.Smoke or Scent.Wood or Scent.Clean
-                ? seed.Between(0.85, 1.1)
-                : seed.Between(0.35, 0.7);
-            double angle = (-Math.PI / 2) + (side * ((Math.PI / 2) - up));
+            double size = reach * (1 - ((1 - TopOfFirst) * way)) * seed.Between(0.94, 1.06);
+            double angle = (-Math.PI / 2) + (side * seed.Between(habit.Spread - 0.12, habit.Spread + 0.12));
             foreach (SceneItem item in LeafAt(request, part, new Turtle(sx, sy, angle, size), ink))
             {
                 yield return item;
             }
+
+            if (habit.Fruit is { } fruit && i % fruit.Every == fruit.Every / 2)
+            {
+                double radius = Math.Max(LeastFruitMm, reach * fruit.OfLeaf);
+                fruits.AddRange(FruitAt(request, part, (sx - (side * radius * 0.9), sy), radius, ink));
+            }
         }
 
-        (double tx, double ty) = Stem(0.94);
-        foreach (SceneItem item in LeafAt(request, part, new Turtle(tx, ty, (-Math.PI / 2) + lean, reach * 0.62), ink))
+        foreach (SceneItem item in fruits)
         {
             yield return item;
         }
+    }
 
-        if (part.Note == Scent.Citrus)
+    // A lonely plant fills the page with larger leaves, not with more; neighbours may touch and just cover each other.
+    private static double LeafLength(OrnamentRequest request, BlendPart part, double height)
+    {
+        double width = request.Room.Width;
+        return request.Facts.Parts.Count == 1
+            ? Math.Min(width * 0.42, height * 0.4)
+            : Math.Min(width * ((part.Share * 0.42) + 0.1), Math.Min(width * 0.24, height * 0.34));
+    }
+
+    private static IEnumerable<SceneItem> FruitAt(
+        OrnamentRequest request,
+        BlendPart part,
+        (double X, double Y) at,
+        double radius,
+        Ink ink
+    ) => part.Note == Scent.Citrus ? Slice(request, part, at.X, at.Y, radius, ink) : Berry(request, part, at.X, at.Y, radius, ink);
+
+    // A small round thing with ribs, as figs and the bladders of weed.
+    private static IEnumerable<SceneItem> Berry(OrnamentRequest request, BlendPart part, double x, double y, double radius, Ink ink)
+    {
+        yield return Shading.Fill(new Pen().Circle(x, y, radius), PaperOf(request));
+        if (!request.Inks.IsOneInk)
         {
-            (double fx, double fy) = Stem(0.52);
-            foreach (SceneItem item in Slice(request, part, fx + (reach * 0.42), fy, reach * 0.42, ink))
+            double off = Math.Min(OffMm, radius * 0.5);
+            yield return Shading.Fill(new Pen().Circle(x + off, y + (off * 0.6), radius), part.Ink);
+        }
+
+        yield return Shading.Stroke(new Pen().Circle(x, y, radius), ink, OutlineMm);
+        if (part.Note == Scent.Leaf)
+        {
+            Pen ribs = new();
+            foreach (double aside in new[] { -0.75, 0, 0.75 })
             {
-                yield return item;
+                ribs.Move(x, y - radius)
+                    .Curve(x + (aside * radius), y - (radius * 0.5), x + (aside * radius), y + (radius * 0.5), x, y + radius);
             }
+
+            yield return Shading.Stroke(ribs, ink, VeinMm);
         }
     }
 
+    private static Ink PaperOf(OrnamentRequest request) =>
+        request.Inks.IsOneInk ? request.Inks.Paper : request.Inks.Light(Ink.Of("#F5EFE2"));
+
     private static IEnumerable<SceneItem> LeafAt(OrnamentRequest request, BlendPart part, Turtle t, Ink ink)
     {
-        Ink paper = request.Inks.IsOneInk ? request.Inks.Paper : request.Inks.Light(Ink.Of("#F5EFE2"));
-        yield return Shading.Fill(Leaf.Outline(part.Note, t), paper);
+        yield return Shading.Fill(Leaf.Outline(part.Note, t), PaperOf(request));
         if (!request.Inks.IsOneInk)
         {
             yield return Shading.Fill(Leaf.Outline(part.Note, t.Shifted(OffMm, OffMm * 0.6)), part.Ink);
         }
 
-        yield return Shading.Stroke(Leaf.Outline(part.Note, t), ink, OutlineMm);
-        yield return Shading.Stroke(Leaf.Veins(part.Note, t), ink, VeinMm);
+        // Needles are their own outline.
+        bool isNeedles = part.Note is Scent.Smoke or Scent.Wood;
+        if (!isNeedles)
+        {
+            yield return Shading.Stroke(Leaf.Outline(part.Note, t), ink, OutlineMm);
+        }
+
+        yield return Shading.Stroke(Leaf.Veins(part.Note, t), ink, isNeedles ? NeedleMm : VeinMm);
     }
 
     private static IEnumerable<SceneItem> Slice(OrnamentRequest request, BlendPart part, double x, double y, double radius, Ink ink)
     {
         const int segments = 9;
-        Ink paper = request.Inks.IsOneInk ? request.Inks.Paper : request.Inks.Light(Ink.Of("#F5EFE2"));
-        yield return Shading.Fill(new Pen().Circle(x, y, radius), paper);
+        yield return Shading.Fill(new Pen().Circle(x, y, radius), PaperOf(request));
         if (!request.Inks.IsOneInk)
         {
             yield return Shading.Fill(new Pen().Circle(x + OffMm, y + (OffMm * 0.6), radius), part.Ink);

@@ -30,6 +30,9 @@ public sealed class DesignedLabel
     private const double OverlapMm = 5;
     private const double EdgeMm = 1;
 
+    // Words on a front keep this from a cut that is no straight edge (common practice of printers, no source).
+    private const double LeastFromCutMm = 2;
+
     // Text a little larger than the least reads better and still leaves the front its room.
     private const double WantedOfLeast = 1.12;
 
@@ -145,6 +148,10 @@ public sealed class DesignedLabel
         {
             back = document.Panel(asked.Size.Width.Value, asked.Size.Height.Value, 1);
         }
+        else if (request.Assessment.Candle.Label is { Form: LabelForm.Arch or LabelForm.Outline } cut)
+        {
+            back = document.InShape(new LabelShape(cut, ""));
+        }
         else
         {
             foreach (double height in Heights())
@@ -156,15 +163,49 @@ public sealed class DesignedLabel
             }
         }
 
-        if (back is null || Art(DesignPiece.Front, back.Shape.WidthMm, back.Shape.HeightMm) is not { } art)
+        if (back is null)
         {
             return null;
         }
 
         var whole = new Box(0, 0, back.Shape.WidthMm, back.Shape.HeightMm);
-        Scene front = Page(whole.Width, whole.Height, Zone(art, whole, true, true));
+        if (FrontOn(back.Shape, whole) is not { } drawn)
+        {
+            return null;
+        }
+
+        Scene front = Page(whole.Width, whole.Height, drawn);
         Scene law = Page(whole.Width, whole.Height, LawOn(back, whole, BleedMm), back.Scene.Marks);
         return Made([front, law], leftOff, whole);
+    }
+
+    // A front fills its label; where the cut would come too near its words, it fills the largest box inside, on its own ground.
+    private IReadOnlyList<SceneItem>? FrontOn(LabelShape shape, Box whole)
+    {
+        if (Art(DesignPiece.Front, whole.Width, whole.Height) is not { } art)
+        {
+            return null;
+        }
+
+        if (shape.IsRectangular || art.Items.SelectMany(i => i.All).OfType<TextItem>().All(t => shape.Clears(t, LeastFromCutMm)))
+        {
+            return [.. Zone(art, whole, true, true)];
+        }
+
+        (double x, double y, double width, double height) = shape.LargestBox();
+        var inside = new Box(x, y, width, height);
+        if (Art(DesignPiece.Front, inside.Width, inside.Height) is not { } smaller)
+        {
+            return null;
+        }
+
+        Pen page = new Pen().Box(-BleedMm, -BleedMm, whole.Width + (2 * BleedMm), whole.Height + (2 * BleedMm));
+        double left = inside.X > 0 ? 0 : BleedMm;
+        double right = inside.Right < whole.Right ? 0 : BleedMm;
+        double top = inside.Y > 0 ? 0 : BleedMm;
+        double bottom = inside.Bottom < whole.Bottom ? 0 : BleedMm;
+        Pen room = new Pen().Box(inside.X - left, inside.Y - top, inside.Width + left + right, inside.Height + top + bottom);
+        return [Shading.Fill(page, smaller.Ground), .. smaller.Within(room, inside.X, inside.Y)];
     }
 
     private MadeLabel? Wrap(IReadOnlyList<StatementChoice> leftOff)
@@ -284,10 +325,10 @@ public sealed class DesignedLabel
     private Scene Page(double width, double height, IEnumerable<SceneItem> items, IReadOnlyList<Mark>? marks = null) =>
         new(width, height, [.. items], marks ?? []) { BleedMm = BleedMm, CutPath = Rounded() };
 
-    // Where the asked label has rounded corners, it is cut along them.
+    // Where the asked label is no plain rectangle, it is cut along its outline.
     private string? Rounded() =>
-        request.Assessment.Candle.Label is { Form: LabelForm.Rectangle, Corner.Value: > 0 } asked
-            ? new LabelShape(asked, "").Outline()
+        request.Assessment.Candle.Label is { Form: LabelForm.Rectangle, Corner.Value: > 0 } or { Form: LabelForm.Arch or LabelForm.Outline }
+            ? new LabelShape(request.Assessment.Candle.Label, "").Outline()
             : null;
 
     // Art, cut off where its zone ends; it runs over edges that are cut, and not into the panel.

@@ -122,6 +122,9 @@ public sealed class LabelDocument
             : null;
     }
 
+    /// <summary>The legal text in a shape; null where it does not fit, or where the law asks for a larger one.</summary>
+    internal FittedLabel? InShape(LabelShape shape) => shape.Holds(band.Label) || band.IfPossible ? FitOne(shape) : null;
+
     private static LabelDocument? Open(
         Assessment assessment,
         PaperShop shop,

@@ -66,9 +66,11 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
     private const string NoRoom =
         "front and legal panel find no room together: a larger label, 'as: pair' (a front and a back) or fewer languages on one label would help";
 
-    // A front stands beside the law on a rectangle, or with it on a band; other shapes carry the law alone.
+    // A front stands beside the law on a rectangle, or with it on a band; an arch and an outline have it on a label of its own. Other
+    // shapes carry the law alone.
     private static bool TakesFront(Candle candle) =>
-        candle.Label is null or { Form: LabelForm.Rectangle, Corner.Value: <= DesignedLabel.LargestCornerMm } or { Form: LabelForm.Band };
+        candle.Label is null or { Form: LabelForm.Rectangle, Corner.Value: <= DesignedLabel.LargestCornerMm } or { Form: LabelForm.Band }
+        || (candle.Design?.Form == DesignForm.Pair && candle.Label is { Form: LabelForm.Arch } or { Outline: not null });
 
     private static DesignForm FormOf(Candle candle) =>
         candle.Label is { Form: LabelForm.Band } ? DesignForm.Wrap : candle.Design?.Form ?? DesignForm.One;
@@ -91,6 +93,15 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
 
     private static PaperOutcome LawAlone(PaperRequest request, string remark, Problems problems)
     {
+        if (request.Assessment.Candle.Label is { Form: LabelForm.Outline, Outline: null })
+        {
+            return new MissingPaper(
+                "the file with the label's outline is read when the candle is a file of the folder: save it first.",
+                IsDue: true,
+                []
+            );
+        }
+
         if (LabelDocument.Make(request.Assessment, request.Shop, request.Lawbook.Burning, problems) is not { } label)
         {
             return MissingPaper.Because(problems, isDue: true);
