@@ -38,12 +38,7 @@ internal static class DeclarationFiles
         var problems = new Problems();
         string id = Path.GetFileNameWithoutExtension(file);
         string? text = TextFile.ReadListed(file, shownAs, problems);
-        IDeclaration? declaration = text is null ? null : reader.Read(text, shownAs, id, problems);
-        if (declaration is Candle { Label.OutlineFile: not null } shaped)
-        {
-            declaration = OutlineFiles.Take(shaped.Label, file, problems) is { } label ? shaped with { Label = label } : null;
-        }
-
+        IDeclaration? declaration = text is null ? null : OutlineFiles.With(reader.Read(text, shownAs, id, problems), file, problems);
         return new ReadDeclaration(
             declaration,
             declaration is null ? new WrongFile(id, KindOf(file, text ?? ""), shownAs) : null,

@@ -6,15 +6,24 @@ using Chandlery.Yaml;
 namespace Chandlery.Files;
 
 /// <summary>Reads the cut lines of labels from the files that declarations name.</summary>
-internal static class OutlineFiles
+public static class OutlineFiles
 {
+    /// <summary>A declaration as it was read, with the outline that a candle's label names; null when that cannot be read.</summary>
+    /// <param name="declaration">The declaration; null stays null.</param>
+    /// <param name="file">Its file.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    public static IDeclaration? With(IDeclaration? declaration, string file, Problems problems) =>
+        declaration is not Candle { Label.OutlineFile: not null } shaped ? declaration
+        : Take(shaped.Label, file, problems) is { } label ? shaped with { Label = label }
+        : null;
+
     private const long LargestFile = 1_000_000;
 
     /// <summary>The label with its cut line; null where the file is missing or holds none.</summary>
     /// <param name="label">A label whose outline lies in a file.</param>
     /// <param name="declaration">The declaration's file.</param>
     /// <param name="problems">Collects what is wrong.</param>
-    public static LabelRequest? Take(LabelRequest label, string declaration, Problems problems)
+    internal static LabelRequest? Take(LabelRequest label, string declaration, Problems problems)
     {
         (string name, TextPlace place) = (label.OutlineFile!.Name, label.OutlineFile.Place);
         var file = new FileInfo(Path.Combine(Path.GetDirectoryName(declaration) ?? ".", name));

@@ -63,7 +63,11 @@ internal sealed record FormDesk(
             yaml = onDisk ?? yaml;
         }
 
-        IDeclaration? declared = new DeclarationReader(room.Lawbook.Vocabulary).Read(yaml, path, id, problems);
+        IDeclaration? declared = OutlineFiles.With(
+            new DeclarationReader(room.Lawbook.Vocabulary).Read(yaml, path, id, problems),
+            path,
+            problems
+        );
         return new FormDesk(request.Declares, id, file, onDisk, yaml, declared, problems.Found) { Folder = folder };
     }
 
