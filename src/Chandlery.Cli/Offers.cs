@@ -18,7 +18,7 @@ internal static class Offers
         {
             if (ForOption(option.Name) is { } names)
             {
-                option.CompletionSources.Add(context => names(context));
+                option.CompletionSources.Add(context => IsTyped(context) ? names(context) : []);
             }
         }
 
@@ -26,7 +26,7 @@ internal static class Offers
         {
             if (ForArgument(argument.Name) is { } names)
             {
-                argument.CompletionSources.Add(context => names(context));
+                argument.CompletionSources.Add(context => IsTyped(context) ? names(context) : []);
             }
         }
 
@@ -35,6 +35,9 @@ internal static class Offers
             AddTo(below);
         }
     }
+
+    // Help asks for what could stand there as well, with nothing typed: that must not read a folder or the law.
+    private static bool IsTyped(CompletionContext context) => context.ParseResult.Tokens.Count > 0;
 
     private static Func<CompletionContext, IEnumerable<string>>? ForOption(string name) =>
         name switch
