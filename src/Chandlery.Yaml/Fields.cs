@@ -154,7 +154,7 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     public T Enumeration<T>(string key, T standIn)
         where T : struct, Enum
     {
-        string[] allowed = [.. Enum.GetNames<T>().Where(n => n != "None").Select(n => char.ToLowerInvariant(n[0]) + n[1..])];
+        string[] allowed = [.. EnumName.All<T>().Where(n => n != "none")];
         string text = Choice(key, allowed);
         return Enum.TryParse(text, ignoreCase: true, out T value) ? value : standIn;
     }

@@ -10,6 +10,7 @@ using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers.LoadPlots;
 using Chandlery.Paper.Scenes;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 
@@ -120,11 +121,10 @@ internal static class CeilingCommand
     private static CeilingAnswer Answer(Assessment a, Varied varied, string? which, double now, IReadOnlyList<Ceiling> ceilings)
     {
         Recipe r = a.Composition.Recipe;
-        string measure = varied.ToString();
         return new CeilingAnswer(
             a.Id,
             a.Edition.Id,
-            char.ToLowerInvariant(measure[0]) + measure[1..],
+            EnumName.Of(varied),
             which,
             new LoadFigures(
                 varied == Varied.Load ? r.MeltLoadOfWax.Value : 100 * now,

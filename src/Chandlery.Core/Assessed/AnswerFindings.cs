@@ -2,6 +2,7 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Assessed;
 
@@ -28,7 +29,7 @@ internal static class AnswerFindings
 
         string[] open =
         [
-            .. asked.Select(q => q.Question).Distinct().Where(q => candle.Answers.To(q) is null).Select(FieldOf),
+            .. asked.Select(q => q.Question).Distinct().Where(q => candle.Answers.To(q) is null).Select(EnumName.Of),
             .. claims.Count > 0 && candle.Answers.Claims is null ? new[] { "claims" } : [],
         ];
         if (open.Length > 0)
@@ -47,11 +48,5 @@ internal static class AnswerFindings
         return at >= 0
             && (at == 0 || !char.IsLetter(claim[at - 1]))
             && (at + word.Length == claim.Length || !char.IsLetter(claim[at + word.Length]));
-    }
-
-    private static string FieldOf(SafetyQuestion question)
-    {
-        string name = question.ToString();
-        return char.ToLowerInvariant(name[0]) + name[1..];
     }
 }

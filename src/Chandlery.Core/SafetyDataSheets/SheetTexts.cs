@@ -1,4 +1,5 @@
 using Chandlery.Core.Law;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.SafetyDataSheets;
 
@@ -36,8 +37,7 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
     /// <summary>A phrase with its marks filled in.</summary>
     public string Phrase(SheetPhrase phrase, params (string Mark, string Value)[] values)
     {
-        string name = phrase.ToString();
-        string text = Translated(char.ToLowerInvariant(name[0]) + name[1..], phrases[phrase]);
+        string text = Translated(EnumName.Of(phrase), phrases[phrase]);
         return MarkText.Fill(text, mark => values.First(v => v.Mark == mark).Value);
     }
 

@@ -1,6 +1,7 @@
 using Chandlery.Core.SafetyFiles.Duties;
 using Chandlery.Workbench.Answers;
 using Chandlery.Workbench.Desks;
+using Chandlery.Yaml;
 using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
@@ -36,7 +37,6 @@ internal static class DutiesEndpoint
     {
         DutyReport report = DutyReport.Of(line);
         string shown = report.Shown.Replace(room.Root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
-        string by = line.Duty.By.ToString();
-        return new DutyOnDesk(report with { Shown = shown }, char.ToLowerInvariant(by[0]) + by[1..]);
+        return new DutyOnDesk(report with { Shown = shown }, EnumName.Of(line.Duty.By));
     }
 }

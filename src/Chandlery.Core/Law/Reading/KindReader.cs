@@ -19,7 +19,7 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
     {
         string category = fields.Text("ifraCategory", "12");
         Dictionary<MessageList, IReadOnlyList<string>> messages = Enum.GetValues<MessageList>()
-            .ToDictionary(l => l, l => Keys(fields, Name(l)));
+            .ToDictionary(l => l, l => Keys(fields, EnumName.Of(l)));
         IReadOnlyList<string> listing = Keys(fields, "listing");
         var kind = new ProductKind
         {
@@ -109,13 +109,5 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
     }
 
     private static List<T> All<T>(Fields fields, string key)
-        where T : struct, Enum =>
-        [.. fields.Choices(key, [.. Enum.GetValues<T>().Select(Name)]).Select(c => Enum.Parse<T>(c, ignoreCase: true))];
-
-    private static string Name<T>(T value)
-        where T : struct, Enum
-    {
-        string name = value.ToString();
-        return char.ToLowerInvariant(name[0]) + name[1..];
-    }
+        where T : struct, Enum => [.. fields.Choices(key, EnumName.All<T>()).Select(c => Enum.Parse<T>(c, ignoreCase: true))];
 }

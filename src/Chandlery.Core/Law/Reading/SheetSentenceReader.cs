@@ -12,8 +12,8 @@ namespace Chandlery.Core.Law.Reading;
 /// <param name="subsections">The subsections of the sheet: those that English has a heading for.</param>
 internal sealed partial class SheetSentenceReader(HazardVocabulary vocabulary, IReadOnlyCollection<string> subsections)
 {
-    private static readonly string[] Conditions = Names<SheetCondition>();
-    private static readonly string[] Marks = Names<SheetMark>();
+    private static readonly string[] Conditions = EnumName.All<SheetCondition>();
+    private static readonly string[] Marks = EnumName.All<SheetMark>();
     private readonly string[] classCodes = [.. vocabulary.Categories.Select(c => c.ClassCode).Distinct()];
     private readonly Dictionary<string, string> texts = [];
     private readonly HashSet<string> labels = [];
@@ -140,7 +140,7 @@ internal sealed partial class SheetSentenceReader(HazardVocabulary vocabulary, I
                 row.Problems.Add(
                     row.PlaceOf("text"),
                     $"'{{{name}}}' has a value only under a condition.",
-                    $"Write 'when: [{string.Join(", ", needs.Select(Name))}]', or one of them, and nothing else in it."
+                    $"Write 'when: [{string.Join(", ", needs.Select(EnumName.Of))}]', or one of them, and nothing else in it."
                 );
             }
         }
@@ -204,7 +204,7 @@ internal sealed partial class SheetSentenceReader(HazardVocabulary vocabulary, I
         var phrases = new Dictionary<SheetPhrase, string>();
         foreach (SheetPhrase phrase in Enum.GetValues<SheetPhrase>())
         {
-            string key = Name(phrase);
+            string key = EnumName.Of(phrase);
             string text = group.Text(key, "the words");
             phrases[phrase] = text;
             if (group.Has(key) && !MarksOf(text).Order().SequenceEqual(SheetPhraseMarks.Of(phrase).Order()))
@@ -225,17 +225,6 @@ internal sealed partial class SheetSentenceReader(HazardVocabulary vocabulary, I
 
     private static string Near(string text, IReadOnlyCollection<string> known) =>
         Suggestion.Nearest(text, known) is { } near ? $"Did you mean '{near}'?" : $"Known here: {string.Join(", ", known)}.";
-
-    private static string[] Names<T>()
-        where T : struct, Enum => [.. Enum.GetValues<T>().Select(Name)];
-
-    /// <summary>The name of a value as data writes it: in lower camel case.</summary>
-    internal static string Name<T>(T value)
-        where T : struct, Enum
-    {
-        string name = value.ToString();
-        return char.ToLowerInvariant(name[0]) + name[1..];
-    }
 
     [GeneratedRegex(@"\{([^{}]*)\}", RegexOptions.CultureInvariant)]
     private static partial Regex MarkInText();

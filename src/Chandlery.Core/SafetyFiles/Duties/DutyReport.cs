@@ -21,17 +21,14 @@ public sealed record DutyReport(
 )
 {
     /// <summary>The report of a line.</summary>
-    public static DutyReport Of(DutyLine line)
-    {
-        string state = line.State.ToString();
-        return new DutyReport(
+    public static DutyReport Of(DutyLine line) =>
+        new(
             line.Duty.Id,
             line.Places,
             line.Duty.Says,
-            char.ToLowerInvariant(state[0]) + state[1..],
+            EnumName.Of(line.State),
             line.Shown,
             line.Duty.InForce.From is { } from ? IsoDay.Plain(from) : null,
             line.Duty.Clause
         );
-    }
 }

@@ -39,7 +39,6 @@ public sealed record IncidentReportLine
     /// <summary>The line of a clock.</summary>
     public static IncidentReportLine Of(IncidentClock clock)
     {
-        string state = clock.State.ToString();
         return new IncidentReportLine
         {
             Incident = clock.Incident.Id,
@@ -51,7 +50,7 @@ public sealed record IncidentReportLine
             Says = clock.Clock?.Says ?? "",
             Due = clock.Due is { } due ? Yaml.IsoDay.Plain(due) : null,
             Done = clock.Done is { } done ? Yaml.IsoDay.Plain(done) : null,
-            State = char.ToLowerInvariant(state[0]) + state[1..],
+            State = Yaml.EnumName.Of(clock.State),
             Clause = clock.Clock?.Clause.Text ?? "",
         };
     }

@@ -4,6 +4,7 @@ using Chandlery.Core.Hazards;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.SafetyFiles.Listings;
 
@@ -57,12 +58,9 @@ public static class ListingMaker
 
     private static ListingLine Line(ListingPart part, Citation clause, Assessment a, Language language, SafetyWords words, Lawbook law)
     {
-        string key = part.ToString();
         return new ListingLine(
             part,
-            part == ListingPart.SafetyInformation && !a.Kind.Burns
-                ? language.Words[a.Kind.Title]
-                : words.Words[char.ToLowerInvariant(key[0]) + key[1..]],
+            part == ListingPart.SafetyInformation && !a.Kind.Burns ? language.Words[a.Kind.Title] : words.Words[EnumName.Of(part)],
             [.. Texts(part, a, language, words, law).Distinct()],
             clause
         );

@@ -10,7 +10,7 @@ public static class ListingWriter
 {
     /// <summary>Headings of the columns of <see cref="Row"/>.</summary>
     public static IReadOnlyList<string> Columns { get; } =
-    ["candle", "name", "law", "day", "language", "use", .. Enum.GetNames<ListingPart>().Select(Lower)];
+    ["candle", "name", "law", "day", "language", "use", .. EnumName.All<ListingPart>()];
 
     /// <summary>The text for the shop, and below a line what is not for it.</summary>
     public static string Text(ShopListing listing)
@@ -28,7 +28,7 @@ public static class ListingWriter
         text.Append("---- not for the shop ----\n");
         text.Append(
             System.Globalization.CultureInfo.InvariantCulture,
-            $"{listing.Of.Id}, {Lower(listing.Use.ToString())}, {listing.Of.Edition.Id}, as of {IsoDay.Plain(listing.Of.AsOf)}\n"
+            $"{listing.Of.Id}, {EnumName.Of(listing.Use)}, {listing.Of.Edition.Id}, as of {IsoDay.Plain(listing.Of.AsOf)}\n"
         );
         foreach (ListingLine line in listing.Lines)
         {
@@ -78,7 +78,7 @@ public static class ListingWriter
             listing.Of.Edition.Id,
             IsoDay.Plain(listing.Of.AsOf),
             listing.Language,
-            Lower(listing.Use.ToString()),
+            EnumName.Of(listing.Use),
             .. Enum.GetValues<ListingPart>().Select(p => string.Join(' ', listing.Lines.FirstOrDefault(l => l.Part == p)?.Texts ?? [])),
         ];
 
@@ -92,8 +92,8 @@ public static class ListingWriter
             Places = [.. listing.Of.Places.Select(p => p.Code)],
             AsOf = IsoDay.Plain(listing.Of.AsOf),
             Language = listing.Language,
-            Use = Lower(listing.Use.ToString()),
-            Parts = [.. listing.Lines.Select(l => new ListingPartReport(Lower(l.Part.ToString()), l.Heading, l.Texts, l.Clause))],
+            Use = EnumName.Of(listing.Use),
+            Parts = [.. listing.Lines.Select(l => new ListingPartReport(EnumName.Of(l.Part), l.Heading, l.Texts, l.Clause))],
             Look = listing.Look,
         };
 
@@ -127,6 +127,4 @@ public static class ListingWriter
             .Replace("<", "&lt;", StringComparison.Ordinal)
             .Replace(">", "&gt;", StringComparison.Ordinal)
             .Replace("\"", "&quot;", StringComparison.Ordinal);
-
-    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

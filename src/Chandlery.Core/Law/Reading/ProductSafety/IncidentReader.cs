@@ -20,8 +20,8 @@ internal static class IncidentReader
     private static ClockRow ReadClock(Fields row)
     {
         string id = row.Text("id", "accident");
-        IReadOnlyList<string> kinds = row.Choices("kinds", [.. Enum.GetNames<IncidentKind>().Select(SafetyRows.Lower)]);
-        IReadOnlyList<string> harms = row.Choices("harms", [.. Enum.GetNames<Harm>().Select(SafetyRows.Lower)]);
+        IReadOnlyList<string> kinds = row.Choices("kinds", EnumName.All<IncidentKind>());
+        IReadOnlyList<string> harms = row.Choices("harms", EnumName.All<Harm>());
         double hours = row.Has("hours")
             ? row.NumberFrom("hours", 0, MostDays, "24")
             : HoursOfDay * row.NumberFrom("days", 0, MostDays, "2");

@@ -17,7 +17,7 @@ internal static class ListingReader
     private static IEnumerable<ListingRow> ReadRow(Fields row)
     {
         IReadOnlyList<string> uses = row.Choices("for", "shop", "advert");
-        IReadOnlyList<string> parts = row.Choices("show", [.. Enum.GetNames<ListingPart>().Select(SafetyRows.Lower)]);
+        IReadOnlyList<string> parts = row.Choices("show", EnumName.All<ListingPart>());
         InForce days = SafetyRows.Days(row);
         Hazards.Citation clause = LawCodes.Citation(row);
         SafetyRows.Close(row);

@@ -8,9 +8,6 @@ internal static class SafetyRows
     /// <summary>When a row holds.</summary>
     public static InForce Days(Fields row) => new(row.OptionalDay("from"), row.OptionalDay("until"));
 
-    /// <summary>A name of an enumeration as data write it.</summary>
-    public static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
-
     /// <summary>Whether a row stops the sale or is only told.</summary>
     public static bool Stops(Fields row) => row.Choice("gravity", "stop", "look") == "stop";
 
