@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
+using System.CommandLine.Invocation;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Yaml;
@@ -11,14 +12,20 @@ internal static class Offers
 {
     private const int MostFiles = 200;
 
-    /// <summary>Teaches every command of the tree.</summary>
-    public static void AddTo(Command command)
+    /// <summary>Lets the program learn the names once the shell asks; what else it does, help too, then reads no folder and no law.</summary>
+    public static void AddTo(RootCommand root)
+    {
+        SuggestDirective suggest = root.Directives.OfType<SuggestDirective>().Single();
+        suggest.Action = new Answering(root, (SynchronousCommandLineAction)suggest.Action!);
+    }
+
+    private static void Teach(Command command)
     {
         foreach (Option option in command.Options)
         {
             if (ForOption(option.Name) is { } names)
             {
-                option.CompletionSources.Add(context => IsTyped(context) ? names(context) : []);
+                option.CompletionSources.Add(names);
             }
         }
 
@@ -26,18 +33,15 @@ internal static class Offers
         {
             if (ForArgument(argument.Name) is { } names)
             {
-                argument.CompletionSources.Add(context => IsTyped(context) ? names(context) : []);
+                argument.CompletionSources.Add(names);
             }
         }
 
         foreach (Command below in command.Subcommands)
         {
-            AddTo(below);
+            Teach(below);
         }
     }
-
-    // Help asks for what could stand there as well, with nothing typed: that must not read a folder or the law.
-    private static bool IsTyped(CompletionContext context) => context.ParseResult.Tokens.Count > 0;
 
     private static Func<CompletionContext, IEnumerable<string>>? ForOption(string name) =>
         name switch
@@ -108,5 +112,14 @@ internal static class Offers
                 .Order(StringComparer.Ordinal)
                 .Take(MostFiles)
             : [];
+    }
+
+    private sealed class Answering(RootCommand root, SynchronousCommandLineAction answer) : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parse)
+        {
+            Teach(root);
+            return answer.Invoke(parse);
+        }
     }
 }
