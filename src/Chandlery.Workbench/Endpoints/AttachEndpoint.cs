@@ -9,47 +9,28 @@ namespace Chandlery.Workbench.Endpoints;
 internal static class AttachEndpoint
 {
     public static Endpoint Of(Rooms rooms) =>
-        new(HttpMethods.Post, "/api/attach", context => Take(rooms.Current, context))
-        {
-            Largest = Attachments.Largest + Endpoint.LargestBody,
-        };
+        Endpoint.Files(
+            "/api/attach",
+            Attachments.Largest,
+            $"The file is larger than {Attachments.Largest / 1_000_000} MB.",
+            (form, files) => Take(rooms.Current, new FormRequest(form["declares"].ToString(), form["id"].ToString()), files)
+        );
 
-    private static async Task<IResult> Take(Workroom room, HttpContext context)
+    private static IResult Take(Workroom room, FormRequest of, IReadOnlyList<(string Name, byte[] Content)> files)
     {
-        IFormCollection form;
-        try
-        {
-            form = await context.Request.ReadFormAsync(context.RequestAborted);
-        }
-        catch (Exception error) when (error is InvalidDataException or InvalidOperationException or BadHttpRequestException)
-        {
-            return Endpoint.Refused($"The file is larger than {Attachments.Largest / 1_000_000} MB.");
-        }
-
-        string declares = form["declares"].ToString();
-        if (form.Files is not [{ } file] || FormDesk.Lay(room, new FormRequest(declares, form["id"].ToString())) is not { } desk)
+        if (files is not [var (named, content)] || FormDesk.Lay(room, of) is not { } desk)
         {
             return Endpoint.Missing("There is nothing of that name in the folder.");
         }
 
         IReadOnlyList<string> endings = [.. EndingsOf(FormShapes.All[desk.Kind])];
-        if (!endings.Contains(Path.GetExtension(file.FileName), StringComparer.OrdinalIgnoreCase))
+        if (!endings.Contains(Path.GetExtension(named), StringComparer.OrdinalIgnoreCase))
         {
             return Endpoint.Refused($"The file's name must end in {string.Join(", ", endings)}.");
         }
 
-        using var copy = new MemoryStream();
-        await file.CopyToAsync(copy, context.RequestAborted);
-        try
-        {
-            string folder = Path.GetDirectoryName(Path.Combine(room.Root, desk.File))!;
-            string name = Attachments.Keep(folder, Path.GetFileName(file.FileName), copy.ToArray());
-            return Endpoint.Json(new AttachedAnswer(name), PageJson.Default.AttachedAnswer);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            return Endpoint.Complaint(StatusCodes.Status500InternalServerError, error.Message);
-        }
+        string folder = Path.GetDirectoryName(Path.Combine(room.Root, desk.File))!;
+        return Endpoint.Json(new AttachedAnswer(Attachments.Keep(folder, named, content)), PageJson.Default.AttachedAnswer);
     }
 
     private static IEnumerable<string> EndingsOf(IReadOnlyList<FormField> fields) =>

@@ -47,6 +47,47 @@ internal sealed record Endpoint(string Method, string Path, Func<HttpContext, Ta
             }
         );
 
+    /// <summary>One that is sent a form with files.</summary>
+    /// <param name="path">Its address.</param>
+    /// <param name="largestBytes">What all files together may have.</param>
+    /// <param name="tooLarge">What is said when they have more.</param>
+    /// <param name="work">Makes the answer of the form and its files.</param>
+    public static Endpoint Files(
+        string path,
+        long largestBytes,
+        string tooLarge,
+        Func<IFormCollection, IReadOnlyList<(string Name, byte[] Content)>, IResult> work
+    ) =>
+        new(
+            HttpMethods.Post,
+            path,
+            async context =>
+            {
+                IFormCollection form;
+                try
+                {
+                    form = await context.Request.ReadFormAsync(context.RequestAborted);
+                }
+                catch (Exception error) when (error is InvalidDataException or InvalidOperationException or BadHttpRequestException)
+                {
+                    return Refused(tooLarge);
+                }
+
+                var files = new List<(string Name, byte[] Content)>();
+                foreach (IFormFile file in form.Files)
+                {
+                    using var copy = new MemoryStream();
+                    await file.CopyToAsync(copy, context.RequestAborted);
+                    files.Add((System.IO.Path.GetFileName(file.FileName), copy.ToArray()));
+                }
+
+                return Guarded(() => work(form, files));
+            }
+        )
+        {
+            Largest = largestBytes + LargestBody,
+        };
+
     /// <summary>An answer as JSON.</summary>
     public static IResult Json<T>(T value, JsonTypeInfo<T> type) => Results.Json(value, type);
 

@@ -12,46 +12,23 @@ internal static class SheetsEndpoint
     private const int MostFiles = 6;
 
     public static Endpoint Of(Rooms rooms) =>
-        new(HttpMethods.Post, "/api/sheets", context => Take(rooms.Current, context))
-        {
-            Largest = PdfWords.LargestBytes + Endpoint.LargestBody,
-        };
+        Endpoint.Files(
+            "/api/sheets",
+            PdfWords.LargestBytes,
+            $"The files cannot be taken: together they may have {PdfWords.LargestBytes / 1_000_000} MB.",
+            (_, files) => Take(rooms.Current, files)
+        );
 
-    private static async Task<IResult> Take(Workroom room, HttpContext context)
+    private static IResult Take(Workroom room, IReadOnlyList<(string Name, byte[] Content)> files)
     {
-        IFormCollection form;
-        try
-        {
-            form = await context.Request.ReadFormAsync(context.RequestAborted);
-        }
-        catch (Exception error) when (error is InvalidDataException or InvalidOperationException or BadHttpRequestException)
-        {
-            return Endpoint.Refused($"The files cannot be taken: together they may have {PdfWords.LargestBytes / 1_000_000} MB.");
-        }
-
-        if (form.Files.Count is 0 or > MostFiles)
+        if (files.Count is 0 or > MostFiles)
         {
             return Endpoint.Refused(
                 $"Drop the papers of one oil at a time: its safety data sheet, and its certificates, {MostFiles} files at most."
             );
         }
 
-        var files = new List<(string Name, byte[] Content)>();
-        foreach (IFormFile file in form.Files)
-        {
-            using var copy = new MemoryStream();
-            await file.CopyToAsync(copy, context.RequestAborted);
-            files.Add((Path.GetFileName(file.FileName), copy.ToArray()));
-        }
-
-        try
-        {
-            Parsed<string> id = SheetDesk.Draft(room, files);
-            return id.Success ? Endpoint.Json(new DraftedAnswer(id.Value), PageJson.Default.DraftedAnswer) : Endpoint.Refused(id.Reason);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            return Endpoint.Complaint(StatusCodes.Status500InternalServerError, error.Message);
-        }
+        Parsed<string> id = SheetDesk.Draft(room, files);
+        return id.Success ? Endpoint.Json(new DraftedAnswer(id.Value), PageJson.Default.DraftedAnswer) : Endpoint.Refused(id.Reason);
     }
 }
