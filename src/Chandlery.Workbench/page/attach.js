@@ -1,6 +1,6 @@
 // A field that names files beside the declaration: a logo, a font, photographs. They are chosen or dropped, and copied into the folder.
 import { askJson } from "./ask.js";
-import { button, el, say } from "./elements.js";
+import { button, el, say, takesDrops } from "./elements.js";
 import { t } from "./words.js";
 
 /**
@@ -28,8 +28,5 @@ export function attachable(control, endings, of, take) {
     }
     if (names.length) take(names);
   }
-  place.addEventListener("dragover", (e) => { e.preventDefault(); place.classList.add("over"); });
-  place.addEventListener("dragleave", () => place.classList.remove("over"));
-  place.addEventListener("drop", (e) => { e.preventDefault(); place.classList.remove("over"); bring([...e.dataTransfer.files]); });
-  return place;
+  return takesDrops(place, bring);
 }

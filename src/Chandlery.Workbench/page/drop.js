@@ -1,6 +1,6 @@
 // A place to drop suppliers' PDFs.
 import { askJson } from "./ask.js";
-import { button, el, fill, list, say } from "./elements.js";
+import { button, el, fill, list, say, takesDrops } from "./elements.js";
 import { t } from "./words.js";
 
 /** The PDFs of one oil come in; its draft is shown for review. */
@@ -21,8 +21,5 @@ export function dropPlace() {
       say(error.message);
     }
   }
-  place.addEventListener("dragover", (e) => { e.preventDefault(); place.classList.add("over"); });
-  place.addEventListener("dragleave", () => place.classList.remove("over"));
-  place.addEventListener("drop", (e) => { e.preventDefault(); place.classList.remove("over"); take([...e.dataTransfer.files]); });
-  return place;
+  return takesDrops(place, take);
 }

@@ -76,6 +76,14 @@ export function download(blob, name) {
   setTimeout(() => URL.revokeObjectURL(link.href), 10000);
 }
 
+/** Lets files be dropped on a place. */
+export function takesDrops(place, take) {
+  place.addEventListener("dragover", (e) => { e.preventDefault(); place.classList.add("over"); });
+  place.addEventListener("dragleave", () => place.classList.remove("over"));
+  place.addEventListener("drop", (e) => { e.preventDefault(); place.classList.remove("over"); take([...e.dataTransfer.files]); });
+  return place;
+}
+
 /** The way to a view: the view above it, and what is shown. */
 export const way = (label, href, above, here) => el("nav", { class: "way", "aria-label": label }, el("a", { href }, above), el("span", { "aria-hidden": "true" }, " / "), here);
 
