@@ -61,14 +61,17 @@ export function said(text) {
 function tell(text) {
   const place = placeBefore.exec(text)?.[0] ?? "";
   const rest = text.slice(place.length);
-  const told = matched(rest) ?? ofAnotherProduct(rest) ?? beforeClause(rest) ?? bySentence(rest);
+  const told = inFull(rest) ?? beforeClause(rest) ?? bySentence(rest);
   return told === null ? null : place + told;
 }
+
+/** A text that is known as it stands, or as it stands for a candle. */
+const inFull = (text) => matched(text) ?? ofAnotherProduct(text);
 
 /** What stands before a clause in brackets. */
 function beforeClause(text) {
   const clause = clauseBehind.exec(text)?.[0];
-  const told = clause ? matched(text.slice(0, -clause.length)) ?? ofAnotherProduct(text.slice(0, -clause.length)) : null;
+  const told = clause ? inFull(text.slice(0, -clause.length)) : null;
   return told === null ? null : told + clause;
 }
 
@@ -96,7 +99,7 @@ function matched(text) {
 function bySentence(text) {
   const ends = [...text.matchAll(endOfSentence)].map((m) => m.index + 1);
   for (const end of ends.toReversed()) {
-    const told = matched(text.slice(0, end)) ?? ofAnotherProduct(text.slice(0, end));
+    const told = inFull(text.slice(0, end));
     if (told !== null) return `${told} ${said(text.slice(end + 1))}`;
   }
   if (ends.length === 0) return null;
