@@ -54,6 +54,14 @@ public static class RegisterWriter
     }
 
     /// <summary>The bytes of documents by their hash.</summary>
-    public static IReadOnlyDictionary<string, byte[]> Kept(IReadOnlyList<(string Name, byte[] Bytes)> documents) =>
-        documents.DistinctBy(d => HeldDocuments.HashOf(d.Bytes)).ToDictionary(d => HeldDocuments.HashOf(d.Bytes), d => d.Bytes);
+    public static IReadOnlyDictionary<string, byte[]> Kept(IReadOnlyList<(string Name, byte[] Bytes)> documents)
+    {
+        var kept = new Dictionary<string, byte[]>();
+        foreach ((_, byte[] bytes) in documents)
+        {
+            kept[HeldDocuments.HashOf(bytes)] = bytes;
+        }
+
+        return kept;
+    }
 }
