@@ -212,11 +212,9 @@ internal static class SheetCommand
             printer.Write(Files(labels, stock, settings, run.AsPdf, assessments[0].Languages[0].Code, Pdf), session.Output);
         }
 
-        if (stock.RollDotsPerInch is not null && assessments.FirstOrDefault(a => a.Label.Pictograms.Count > 0) is { } pictured)
+        if (assessments.Select(a => StockLabel.Caution(a, stock)).FirstOrDefault(c => c is not null) is { } caution)
         {
-            session.Complain(
-                $"Caution: a thermal printer has no red. The frame of a hazard pictogram must be red ({pictured.Edition.Label.PictogramColoursClause}), so the roll must have it pre-printed, or print these labels in colour."
-            );
+            session.Complain(caution);
         }
 
         reasons.ForEach(session.Complain);

@@ -27,7 +27,7 @@ internal static class LabelSheetEndpoint
 
     private static IResult Answer(Workroom room, CandleDesk desk, LabelSheetRequest request)
     {
-        if (LabelStocks.Of(room).FirstOrDefault(s => s.Id == request.Stock) is not { } stock)
+        if (LabelStocks.All.FirstOrDefault(s => s.Id == request.Stock) is not { } stock)
         {
             return Endpoint.Missing("There is no such label stock.");
         }
@@ -50,7 +50,7 @@ internal static class LabelSheetEndpoint
 
         return StockLabel.Make(DeskPapers.Request(room, desk, a, a.Languages[0], room.Brand), stock) switch
         {
-            MadePaper label when stock.RollDotsPerInch is { } dots => Roll(label, dots, a, request.Format),
+            MadePaper label when stock.RollDotsPerInch is { } dots => Roll(label, stock, dots, a, request.Format),
             MadePaper label => Answer(Sheets(label.Document.Pages, stock, wish, a), request.Format, label.Warnings),
             MissingPaper missing => Endpoint.Refused($"Label not printed: {missing.Why}"),
             _ => throw new System.Diagnostics.UnreachableException(),
@@ -84,21 +84,10 @@ internal static class LabelSheetEndpoint
         );
     }
 
-    // A thermal printer takes dots, and it has no red for the frame of a pictogram.
-    private static IResult Roll(MadePaper label, double dots, Assessment a, string? format)
-    {
-        IReadOnlyList<string> warnings =
-            a.Label.Pictograms.Count == 0
-                ? label.Warnings
-                :
-                [
-                    .. label.Warnings,
-                    $"Caution: a thermal printer has no red. The frame of a hazard pictogram must be red ({a.Edition.Label.PictogramColoursClause}), so the roll must have it pre-printed, or print these labels in colour.",
-                ];
-        return format is null
-            ? Answer(label.Document, null, warnings)
+    private static IResult Roll(MadePaper label, Stock stock, double dots, Assessment a, string? format) =>
+        format is null
+            ? Answer(label.Document, null, StockLabel.Caution(a, stock) is { } caution ? [.. label.Warnings, caution] : label.Warnings)
             : Results.Bytes(ThermalDrawing.Draw(label.Document.Pages[0], dots), "image/png");
-    }
 
     private static IResult Answer(PaperDocument document, string? format, IReadOnlyList<string> warnings) =>
         format is null

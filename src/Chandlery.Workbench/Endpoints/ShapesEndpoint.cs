@@ -16,7 +16,7 @@ internal static class ShapesEndpoint
                         FormShapes.All,
                         [.. rooms.Current.Lawbook.Places.Select(p => new PlaceOffer(p.Code.Text, p.Name))],
                         [.. rooms.Current.Shop.Designs.Names.Select(n => new DesignOffer(n, rooms.Current.Shop.Designs.About(n)))],
-                        [.. LabelStocks.Of(rooms.Current).Select(s => new StockOffer(s.Id, s.Name, s.Sheet?.Count))]
+                        [.. LabelStocks.All.Select(s => new StockOffer(s.Id, s.Name, s.Sheet?.Count))]
                     ),
                     PageJson.Default.ShapesAnswer
                 )

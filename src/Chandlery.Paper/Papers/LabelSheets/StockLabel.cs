@@ -1,3 +1,4 @@
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Paper.Papers.Labels;
 
@@ -14,4 +15,10 @@ public static class StockLabel
                 Assessment = request.Assessment with { Candle = request.Assessment.Candle with { Label = stock.Label } },
             }
         );
+
+    /// <summary>What must be said of a label on a roll: a thermal printer takes dots, and it has no red; null where nothing must.</summary>
+    public static string? Caution(Assessment a, Stock stock) =>
+        stock.RollDotsPerInch is null || a.Label.Pictograms.Count == 0
+            ? null
+            : $"Caution: a thermal printer has no red. The frame of a hazard pictogram must be red ({a.Edition.Label.PictogramColoursClause}), so the roll must have it pre-printed, or print these labels in colour.";
 }
