@@ -73,6 +73,13 @@ public static partial class YamlEdit
         return Replace(text, from, node.End, (path[^1] is string ? " " : "") + written);
     }
 
+    /// <summary>Puts a text in place of the one that starts at a line and column, both from 1.</summary>
+    /// <exception cref="FormatException">The text is no YAML, or no value starts there.</exception>
+    public static string SetAt(string text, int line, int column, string value) =>
+        Scalars(Parse(text)).FirstOrDefault(n => PlaceOf(text, n.Start) == (line, column)) is { } node
+            ? Replace(text, node.Start, node.End, Scalar(value))
+            : throw new FormatException($"line {line}: no value starts at column {column}.");
+
     /// <summary>Gives a field another name.</summary>
     /// <exception cref="FormatException">There is no such field.</exception>
     public static string Rename(string text, IReadOnlyList<object> path, string name)
@@ -230,6 +237,12 @@ public static partial class YamlEdit
 
         return node;
     }
+
+    private static IEnumerable<Node> Scalars(Node node) =>
+        node.Kind == NodeKind.Scalar ? [node] : node.Entries.SelectMany(e => Scalars(e.Value));
+
+    private static (int Line, int Column) PlaceOf(string text, int at) =>
+        (text.AsSpan(0, at).Count('\n') + 1, at - LineStart(text, at) + 1);
 
     private static string IntoFlow(string text, Node node, string written)
     {

@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Http;
 
 namespace Chandlery.Workbench.Endpoints;
 
-/// <summary>Copies a declaration, puts it away, brings it back, or puts an earlier text in its place.</summary>
+/// <summary>Copies a declaration, calls its file otherwise, puts it away, brings it back, or puts an earlier text in its place.</summary>
 internal static class FileEndpoint
 {
     // What belongs to one composition, one batch or one article alone.
@@ -29,6 +29,8 @@ internal static class FileEndpoint
         return (request.Do, text) switch
         {
             ("copy", { } original) when request.Name is { Length: > 0 and <= 200 } name => Copy(room, folder, request, original, name),
+            ("call", { } original) when request.Name is { Length: > 0 and <= 200 } name && DeclaredFile.IsNamed(request.Declares) =>
+                FileNaming.Call(room, folder, request with { Name = name }, file, original),
             ("away", not null) when Users.Of(folder.Catalogue, request.Declares, request.Id).ToList() is { Count: > 0 } users =>
                 Endpoint.Refused($"Not put away: {string.Join(", ", users)} need it."),
             ("away", not null) => Keeper.Put(room, file, null, $"{request.Id} put away"),

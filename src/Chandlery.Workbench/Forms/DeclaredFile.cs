@@ -36,9 +36,14 @@ internal static partial class DeclaredFile
         declaration switch
         {
             Wax { IsBase: true } => "base",
-            GiftSet => "set",
-            _ => declaration.GetType().Name.ToLowerInvariant(),
+            _ => KindOf(declaration.GetType()),
         };
+
+    /// <summary>The kind of declarations of a type, as files name it.</summary>
+    public static string KindOf(Type type) => type == typeof(GiftSet) ? "set" : type.Name.ToLowerInvariant();
+
+    /// <summary>Whether a declaration's file can have any name: of some there is one alone.</summary>
+    public static bool IsNamed(string kind) => !AtTheTop.Contains(kind);
 
     /// <summary>A name for a new declaration that no other of the folder has.</summary>
     public static string NewId(DeclarationFolder folder, string kind, string name)

@@ -71,9 +71,22 @@ internal sealed class History(string root)
             ? Write(last.What, [.. last.Files.Select(f => new FileText(f.File, TextOf(f.Before), TextOf(f.After)))], null, last.Number)
             : null;
 
-    /// <summary>What a file held at each time, the latest first.</summary>
-    public IReadOnlyList<KeptText> Of(string file) =>
-        [.. All().SelectMany(c => c.Files.Where(f => f.File == file).Select(f => new KeptText(c.At, WordsOf(c), f.After))).Reverse()];
+    /// <summary>What a file held at each time, the latest first; what it held under the names that it had before is among it.</summary>
+    public IReadOnlyList<KeptText> Of(string file)
+    {
+        var texts = new List<KeptText>();
+        string name = file;
+        foreach (KeptChange change in All().Reverse())
+        {
+            if (change.Files.FirstOrDefault(f => f.File == name) is { } own)
+            {
+                texts.Add(new KeptText(change.At, WordsOf(change), own.After));
+                name = change.To == name ? change.From! : name;
+            }
+        }
+
+        return texts;
+    }
 
     /// <summary>The files that were put away and did not come back.</summary>
     public IReadOnlyList<PutAwayFile> PutAway() =>
@@ -82,7 +95,11 @@ internal sealed class History(string root)
                 .SelectMany(c => c.Files.Select(f => (Change: c, File: f)))
                 .GroupBy(f => f.File.File)
                 .Select(own => own.Last())
-                .Where(last => last.File is { After: null, Before: not null } && !File.Exists(Path.Combine(root, last.File.File)))
+                .Where(last =>
+                    last.File is { After: null, Before: not null }
+                    && last.Change.From != last.File.File
+                    && !File.Exists(Path.Combine(root, last.File.File))
+                )
                 .Select(last => new PutAwayFile(last.File.File, last.File.Before!, last.Change.At)),
         ];
 
@@ -140,22 +157,37 @@ internal sealed class History(string root)
             }
         }
 
-        foreach (FileText text in texts)
+        var written = new List<FileText>();
+        try
         {
-            string path = Path.Combine(root, text.File);
-            if (text.After is { } after)
+            foreach (FileText text in texts)
             {
-                AtomicFile.Write(path, after);
+                written.Add(text);
+                Put(text.File, text.After);
             }
-            else
-            {
-                File.Delete(path);
-            }
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            written.ForEach(text => Put(text.File, text.Before));
+            throw;
         }
 
         var change = new KeptChange(All().Count + 1, DateTimeOffset.UtcNow, what, [.. texts.Select(Hashed)], undoes, redoes);
         File.AppendAllText(ListFile, JsonSerializer.Serialize(change, PageJson.Default.KeptChange) + "\n");
         return change;
+    }
+
+    private void Put(string file, string? text)
+    {
+        string path = Path.Combine(root, file);
+        if (text is not null)
+        {
+            AtomicFile.Write(path, text);
+        }
+        else
+        {
+            File.Delete(path);
+        }
     }
 
     private static FileChange Hashed(FileText text) =>

@@ -61,8 +61,18 @@ internal static class Keeper
         {
             string path = Path.Combine(room.Root, file);
             string? before = File.Exists(path) ? File.ReadAllText(path) : null;
-            room.History.Keep(what, [new FileText(file, before, text)]);
-            return Kept(room, Path.GetFileNameWithoutExtension(file), text ?? "");
+            return Put(room, [new FileText(file, before, text)], what);
+        }
+    }
+
+    /// <summary>Writes several files as one change, which is the first one's.</summary>
+    /// <exception cref="IOException">A file is no longer what it was, or cannot be written; nothing is changed then.</exception>
+    public static IResult Put(Workroom room, IReadOnlyList<FileText> texts, string what)
+    {
+        lock (room.Writing)
+        {
+            room.History.Keep(what, texts);
+            return Kept(room, Path.GetFileNameWithoutExtension(texts[0].File), texts[0].After ?? "");
         }
     }
 

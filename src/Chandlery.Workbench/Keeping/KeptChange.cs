@@ -14,4 +14,13 @@ internal sealed record KeptChange(
     IReadOnlyList<FileChange> Files,
     int? Undoes = null,
     int? Redoes = null
-);
+)
+{
+    /// <summary>The file that became another one, where the change took one away and made one; null when it moved none.</summary>
+    public string? From => Moves ? Files.First(f => f.After is null).File : null;
+
+    /// <summary>The file that it became; null when it moved none.</summary>
+    public string? To => Moves ? Files.First(f => f.Before is null).File : null;
+
+    private bool Moves => Files.Any(f => f.Before is null) && Files.Any(f => f.After is null);
+}

@@ -153,6 +153,52 @@ public sealed class SaveTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
+    public async Task A_file_gets_another_name_wherever_it_is_named_and_takes_its_history_along()
+    {
+        string tin = Path.Combine(folder, "candles", "fig-tin.yaml");
+        string before = File.ReadAllText(tin);
+        string oil = File.ReadAllText(Path.Combine(folder, "oils", "fig-leaf.yaml"));
+        await Keep("oil", "fig-leaf", await Hash("oil", "fig-leaf"), Edit("Fig Leaf anew", "name"));
+        JsonElement called = await Ask("/api/file", Call("oil", "fig-leaf", "Green fig"));
+        Assert.Equal("green-fig", called.GetProperty("id").GetString());
+        Assert.False(File.Exists(Path.Combine(folder, "oils", "fig-leaf.yaml")));
+        Assert.Equal(before.Replace("fig-leaf", "green-fig", StringComparison.Ordinal), File.ReadAllText(tin));
+        Assert.DoesNotContain(
+            Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories),
+            f => File.ReadAllText(f).Contains(": fig-leaf", StringComparison.Ordinal)
+        );
+
+        JsonElement history = await client.GetFromJsonAsync<JsonElement>("/api/history?declares=oil&id=green-fig");
+        Assert.Equal(2, history.GetProperty("texts").GetArrayLength());
+        Assert.Empty(history.GetProperty("putAway").EnumerateArray());
+
+        await Ask("/api/step", new { again = false });
+        await Ask("/api/step", new { again = false });
+        Assert.Equal(before, File.ReadAllText(tin));
+        Assert.Equal(oil, File.ReadAllText(Path.Combine(folder, "oils", "fig-leaf.yaml")));
+        Assert.False(File.Exists(Path.Combine(folder, "oils", "green-fig.yaml")));
+    }
+
+    [Fact]
+    public async Task A_file_keeps_its_name_where_nobody_can_tell_what_names_it()
+    {
+        File.WriteAllText(Path.Combine(folder, "candles", "half.yaml"), "declares: candle\nname: Half\n");
+        HttpResponseMessage answer = await client.PostAsJsonAsync("/api/file", Call("oil", "fig-leaf", "green-fig"));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("half.yaml", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(folder, "oils", "fig-leaf.yaml")));
+    }
+
+    private static object Call(string declares, string id, string name) =>
+        new
+        {
+            @do = "call",
+            declares,
+            id,
+            name,
+        };
+
+    [Fact]
     public async Task What_others_need_is_not_put_away()
     {
         HttpResponseMessage answer = await client.PostAsJsonAsync(
