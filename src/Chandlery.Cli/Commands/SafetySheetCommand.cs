@@ -46,7 +46,7 @@ internal static class SafetySheetCommand
         {
             SheetDutyFinding duty = SheetDuties.Find(a.Edition.SafetySheet, a.Classification, a.Substances);
             session.Output.WriteLine(
-                $"{a.Id}, {a.Edition.Id}: {Words(duty.Duty)} {string.Join(' ', duty.Reasons.Select(r => r.Clause.IsNone ? r.Says : $"{r.Says} ({r.Clause})"))}"
+                $"{a.Id}, {a.Edition.Id}: {Words(duty.Duty)}{a.Kind.Say(string.Join(' ', duty.Reasons.Select(r => r.Clause.IsNone ? r.Says : $"{r.Says} ({r.Clause})")))}"
             );
         }
 
@@ -56,8 +56,9 @@ internal static class SafetySheetCommand
     private static string Words(SheetDuty duty) =>
         duty switch
         {
-            SheetDuty.WithDelivery => "A safety data sheet is due.",
-            SheetDuty.OnRequest => "A safety data sheet is due on request.",
-            _ => "No safety data sheet is due.",
+            SheetDuty.WithDelivery => "A safety data sheet is due. ",
+            SheetDuty.OnRequest => "A safety data sheet is due on request. ",
+            // The reason says so itself.
+            _ => "",
         };
 }

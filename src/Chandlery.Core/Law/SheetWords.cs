@@ -12,4 +12,8 @@ public sealed record SheetWords(
     IReadOnlyDictionary<string, string> Headings,
     IReadOnlyDictionary<string, string> Words,
     IReadOnlyDictionary<string, string> Sentences
-);
+)
+{
+    /// <summary>What is put together in English, in this language.</summary>
+    public ToldSentences Told { get; init; } = ToldSentences.None;
+}

@@ -70,7 +70,7 @@ public sealed class SafetySheetMaker
             Words = words,
             Product = a.Candle.Name,
             Maker = a.Maker.Name,
-            Format = context.Rules.Format,
+            Format = context.Texts.Told(context.Rules.Format),
             Revision = revision,
             Revised = a.AsOf,
             Sections = sections,

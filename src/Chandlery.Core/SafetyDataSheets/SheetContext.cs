@@ -14,7 +14,7 @@ internal sealed class SheetContext
     {
         Assessment = assessment;
         Language = language;
-        Texts = new SheetTexts(words, lawbook.SheetSentences.Phrases, language.Local, assessment.Kind);
+        Texts = new SheetTexts(words, lawbook.SheetSentences.Phrases, language.Local, assessment.Kind, language.Figures);
         Rules = assessment.Edition.SafetySheet;
         Abbreviations =
         [

@@ -20,12 +20,12 @@ internal static class SheetLanguageNote
                 SheetPhrase.SomeTextIsEnglish,
                 ("language", context.Language.Name),
                 ("subsections", string.Join(", ", numbers)),
-                ("clause", context.Rules.LanguageClause.Text)
+                ("clause", context.Texts.Cited(context.Rules.LanguageClause.Text))
             )
             : context.Texts.Phrase(
                 SheetPhrase.FreeTextIsEnglish,
                 ("language", context.Language.Name),
-                ("clause", context.Rules.LanguageClause.Text)
+                ("clause", context.Texts.Cited(context.Rules.LanguageClause.Text))
             );
     }
 }

@@ -26,31 +26,31 @@ internal static class SheetMarkValues
         TransportRules transport = context.Rules.Transport;
         return mark switch
         {
-            SheetMark.Clause => sentence.Clause,
+            SheetMark.Clause => sentence.Clause is { } clause ? context.Texts.Cited(clause) : null,
             SheetMark.Product => a.Candle.Name,
             SheetMark.Code => a.Id,
             SheetMark.Ufi => a.Ufi,
-            SheetMark.UfiClause => a.Edition.Ufi.Clause,
+            SheetMark.UfiClause => context.Texts.Cited(a.Edition.Ufi.Clause),
             SheetMark.SupplierName => a.Maker.Name,
             SheetMark.SupplierAddress => string.Join(", ", a.Maker.AddressLines),
             SheetMark.SupplierTelephone => a.Maker.Telephone,
             SheetMark.SupplierEmail => a.Maker.Email,
             SheetMark.SupplierWeb => a.Maker.Web,
             SheetMark.EmergencyTelephone => a.Maker.EmergencyTelephone,
-            SheetMark.Edition => a.Edition.Name,
+            SheetMark.Edition => context.Texts.Told(a.Edition.Name),
             SheetMark.AsOf => IsoDay.Plain(a.AsOf),
             SheetMark.LookedUp => IsoDay.Plain(a.Edition.LookedUp),
-            SheetMark.Format => context.Rules.Format,
-            SheetMark.FormatClause => context.Rules.FormatClause,
+            SheetMark.Format => context.Texts.Told(context.Rules.Format),
+            SheetMark.FormatClause => context.Texts.Cited(context.Rules.FormatClause),
             SheetMark.Undeclared => context.Figures.AtMost(a.Composition.UnknownHigh),
             SheetMark.ConcerningFrom => $"{context.Figures.Declared(context.Rules.Concerning.From.Value)} %",
-            SheetMark.NamedFromClause => context.Rules.NamedFrom[0].Clause,
+            SheetMark.NamedFromClause => context.Texts.Cited(context.Rules.NamedFrom[0].Clause),
             SheetMark.NetMass => Grams(a.Candle.NetMass.Value, context.Figures),
             SheetMark.UnNumber => context.Transport.Entry.UnNumber,
             SheetMark.UnName => context.Transport.Entry.Name,
             SheetMark.UnClass => context.Transport.Entry.Class,
             SheetMark.PackingGroup => context.Transport.Entry.PackingGroup,
-            SheetMark.TransportClause => transport.Clause,
+            SheetMark.TransportClause => context.Texts.Cited(transport.Clause),
             SheetMark.TransportClasses => string.Join(", ", context.Transport.Classes),
             SheetMark.TransportNames => string.Join(", ", context.Transport.Names),
             SheetMark.SmallUpTo => $"{context.Figures.Declared(transport.SmallUpTo.Value / 1000)} kg",
@@ -60,7 +60,7 @@ internal static class SheetMarkValues
             SheetMark.SmallUpToLitres => Litres(transport.SmallLiquidUpTo, context.Figures),
             SheetMark.LimitedUpTo => context.Transport.Entry.LimitedUpTo is { } limited ? Litres(limited, context.Figures) : null,
             SheetMark.LimitedGross => $"{context.Figures.Declared(transport.LimitedGross.Value / 1000)} kg",
-            SheetMark.LimitedClause => transport.LimitedClause,
+            SheetMark.LimitedClause => context.Texts.Cited(transport.LimitedClause),
             SheetMark.FlashPoint => a.Candle.Liquid?.FlashPoint is { } flash
                 ? $"{(flash.IsLowerBound ? "> " : "")}{Degrees(flash.Temperature, context.Figures)}{(flash.Method is { } method ? $" ({method})" : "")}"
                 : null,
@@ -69,7 +69,7 @@ internal static class SheetMarkValues
                 ? $"{context.Figures.Declared(viscosity.Value)} mm²/s"
                 : null,
             SheetMark.LiquidDensity => Density(a.Candle.Liquid?.Density, context.Figures),
-            SheetMark.SmallClause => transport.SmallClause,
+            SheetMark.SmallClause => context.Texts.Cited(transport.SmallClause),
             _ => Concerning(mark, context) ?? Property(mark, a.Composition.Recipe, context),
         };
     }

@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.SafetyDataSheets;
@@ -7,8 +9,15 @@ namespace Chandlery.Core.SafetyDataSheets;
 /// <param name="words">Words of the sheet.</param>
 /// <param name="phrases">Phrases in English.</param>
 /// <param name="local">Words that are others where the sheet is handed out.</param>
-/// <param name="kind">What the product is: our texts speak of candles.</param>
-internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhrase, string> phrases, LocalWords local, ProductKind kind)
+/// <param name="kind">What the product is: our English texts speak of candles.</param>
+/// <param name="figures">How the language writes figures.</param>
+internal sealed partial class SheetTexts(
+    SheetWords words,
+    IReadOnlyDictionary<SheetPhrase, string> phrases,
+    LocalWords local,
+    ProductKind kind,
+    FigureFormat figures
+)
 {
     private const string EnglishCode = "en";
     private readonly List<string> inEnglish = [];
@@ -32,7 +41,10 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
 
     /// <summary>The label of a sentence.</summary>
     public string Label(SheetSentence sentence) =>
-        local.In(words.Words.TryGetValue(sentence.Key, out string? own) ? own : English(sentence.Label ?? ""));
+        words.Words.TryGetValue(sentence.Key, out string? own) ? Printed(own) : Told(sentence.Label ?? "");
+
+    /// <summary>A citation, with its words in the language.</summary>
+    public string Cited(string clause) => Printed(words.Told.Cited(clause));
 
     /// <summary>A phrase with its marks filled in.</summary>
     public string Phrase(SheetPhrase phrase, params (string Mark, string Value)[] values)
@@ -41,8 +53,11 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
         return MarkText.Fill(text, mark => values.First(v => v.Mark == mark).Value);
     }
 
-    /// <summary>A text that there is in English only; the sheet then says so.</summary>
-    public string English(string text)
+    /// <summary>A text that is put together in English, in the language; in English where it is not known there, and the sheet then says so.</summary>
+    public string Told(string text) =>
+        Printed(words.Code == EnglishCode ? kind.Say(text) : words.Told.Find(text, figures) ?? English(text));
+
+    private string English(string text)
     {
         if (words.Code != EnglishCode && subsection.Length > 0 && !inEnglish.Contains(subsection))
         {
@@ -52,24 +67,24 @@ internal sealed class SheetTexts(SheetWords words, IReadOnlyDictionary<SheetPhra
         return kind.Say(text);
     }
 
-    // A translation speaks of candles as the English text does, and only the English one can be said of another kind.
+    // A translation that several kinds of product share speaks of the product, so it holds for each.
     private string Translated(string key, string english)
     {
-        string said = kind.Say(english);
-        if (said != english)
+        if (words.Sentences.TryGetValue(key, out string? own))
         {
-            return local.In(English(said));
+            hasTranslation = true;
+            return Printed(own);
         }
 
-        if (!words.Sentences.TryGetValue(key, out string? own))
-        {
-            return local.In(HasLetters(english) ? English(english) : english);
-        }
-
-        hasTranslation = true;
-        return local.In(own);
+        return Printed(HasLetters(english) ? English(english) : english);
     }
+
+    private string Printed(string text) => Apostrophe().Replace(local.In(text), "’");
 
     // "<= {high}" is the same in every language.
     private static bool HasLetters(string text) => MarkText.Fill(text, _ => "").Any(char.IsLetter);
+
+    // In a word, or behind one; not the prime of a name such as N,N'-dimethyl.
+    [GeneratedRegex(@"(?<=\p{L})'(?=\p{L}| \p{Ll})")]
+    private static partial Regex Apostrophe();
 }

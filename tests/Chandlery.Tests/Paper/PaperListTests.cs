@@ -173,12 +173,16 @@ public sealed class PaperListTests : IDisposable
         Assert.Empty(offered.Single(o => Text(o, "id") == "thank-you").GetProperty("languages").GetProperty("eu-clp").EnumerateArray());
 
         JsonElement german = await Ask("/api/preview", new { id = "harbour-bowl", paper = new { kind = "safety-sheet", language = "de" } });
-        Assert.Contains("Only headings and statements are in Deutsch", german.GetProperty("warnings").ToString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "Teile dieser Unterabschnitte sind nicht in dieser Sprache",
+            german.GetProperty("warnings").ToString(),
+            StringComparison.Ordinal
+        );
         JsonElement english = await Ask(
             "/api/preview",
             new { id = "harbour-bowl", paper = new { kind = "safety-sheet", language = "en" } }
         );
-        Assert.DoesNotContain("Only headings", english.GetProperty("warnings").ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Teile dieser", english.GetProperty("warnings").ToString(), StringComparison.Ordinal);
         Assert.Contains("Not assessed: ", english.GetProperty("warnings").ToString(), StringComparison.Ordinal);
         JsonElement note = await Ask("/api/preview", new { id = "harbour-bowl", paper = new { kind = "thank-you" } });
         Assert.Equal("[\"Sign it.\"]", note.GetProperty("warnings").ToString());

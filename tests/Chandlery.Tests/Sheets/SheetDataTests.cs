@@ -14,6 +14,9 @@ public sealed class SheetDataTests
     private const string European = "law/eu-clp/safety-sheet.yaml";
     private const string German = "languages/de/safety-data-sheet.yaml";
 
+    // A language whose sentences nobody has translated.
+    private const string Polish = "languages/pl/safety-data-sheet.yaml";
+
     [Theory]
     [InlineData(Sentences, "when: [dyed]", "when: [died]", "'died' is neither a condition", "Did you mean 'dyed'?")]
     [InlineData(Sentences, "when: [Skin Sens.]", "when: [Skin Sence.]", "'Skin Sence.' is neither", "Did you mean 'Skin Sens.'?")]
@@ -70,7 +73,7 @@ public sealed class SheetDataTests
     public void A_translation_that_fits_no_sentence_is_refused(string line, string what, string remedy)
     {
         Dictionary<string, string> texts = Texts();
-        texts[German] += $"sentences:\n  {line}\n";
+        texts[Polish] += $"sentences:\n  {line}\n";
         var problems = new Problems();
         Assert.Null(LawReader.Read(texts, problems));
         Problem found = Assert.Single(problems.Found);
@@ -82,21 +85,21 @@ public sealed class SheetDataTests
     public void What_is_translated_is_printed_and_the_rest_is_told_to_be_english()
     {
         Dictionary<string, string> texts = Texts();
-        texts[German] = texts[German].Replace("words:\n", "words:\n  code: Kennung\n", StringComparison.Ordinal);
-        texts[German] += "sentences:\n  oxidisers: \"Starke Oxidationsmittel.\"\n  undeclared: \"Nicht angegeben: bis zu {undeclared}.\"\n";
+        texts[Polish] = texts[Polish].Replace("words:\n", "words:\n  code: Kod\n", StringComparison.Ordinal);
+        texts[Polish] += "sentences:\n  oxidisers: \"Silne utleniacze.\"\n  undeclared: \"Nie podano: do {undeclared}.\"\n";
         var problems = new Problems();
         Lawbook lawbook = LawReader.Read(texts, problems)!;
         Assert.Empty(problems.Found);
         SafetySheet sheet = SafetySheetMaker.Make(
             TestLaw.Demo("candles/harbour-bowl.yaml"),
-            lawbook.FindLanguage("de")!,
+            lawbook.FindLanguage("pl")!,
             lawbook,
             1,
             problems
         )!;
-        Assert.Equal("Starke Oxidationsmittel.", ((SheetText)sheet.Find("10.5")!.Blocks[0]).Text);
-        Assert.Equal("Nicht angegeben: bis zu 1,82 %.", sheet.Find("3.2")!.Blocks.OfType<SheetText>().Last().Text);
-        Assert.Contains(((SheetTable)sheet.Find("1.1")!.Blocks[0]).Rows, r => r[0] == "Kennung");
+        Assert.Equal("Silne utleniacze.", ((SheetText)sheet.Find("10.5")!.Blocks[0]).Text);
+        Assert.Equal("Nie podano: do 1,82 %.", sheet.Find("3.2")!.Blocks.OfType<SheetText>().Last().Text);
+        Assert.Contains(((SheetTable)sheet.Find("1.1")!.Blocks[0]).Rows, r => r[0] == "Kod");
         string[] english = sheet.LanguageNote!.Split(": ")[1].Split(". ")[0].Split(", ");
         Assert.DoesNotContain("10.5", english);
         Assert.Contains("10.4", english);

@@ -189,6 +189,21 @@ public sealed class SaveTests : IAsyncLifetime, IDisposable
         Assert.True(File.Exists(Path.Combine(folder, "oils", "fig-leaf.yaml")));
     }
 
+    [Fact]
+    public async Task What_the_register_knows_by_its_name_keeps_it()
+    {
+        JsonElement entered = await Ask("/api/enter", new { id = "hb-2611", by = "M. Hale" });
+        Assert.Equal(1, entered.GetProperty("number").GetInt32());
+        foreach ((string declares, string id) in new[] { ("batch", "hb-2611"), ("oil", "fig-leaf") })
+        {
+            HttpResponseMessage answer = await client.PostAsJsonAsync("/api/file", Call(declares, id, "another"));
+            Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+            Assert.Contains("register", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        }
+
+        Assert.True(File.Exists(Path.Combine(folder, "oils", "fig-leaf.yaml")));
+    }
+
     private static object Call(string declares, string id, string name) =>
         new
         {

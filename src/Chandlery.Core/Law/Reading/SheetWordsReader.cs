@@ -58,7 +58,10 @@ internal sealed class SheetWordsReader(
             Texts(fields, "headings"),
             Known(fields, "words", own),
             Sentences(fields)
-        );
+        )
+        {
+            Told = new ToldSentences(Told(fields), Texts(fields, "cited")),
+        };
         fields.Done();
         return words;
     }
@@ -81,6 +84,16 @@ internal sealed class SheetWordsReader(
         }
 
         return sentences;
+    }
+
+    private static Dictionary<string, string> Told(Fields fields)
+    {
+        foreach (YamlEntry entry in fields.Entries("told"))
+        {
+            LanguageReader.CheckMarks(fields, entry, (entry.Value as YamlScalar)?.Text ?? "", entry.Key);
+        }
+
+        return Texts(fields, "told");
     }
 
     private static Dictionary<string, string> Known(Fields fields, string key, IReadOnlySet<string> known)

@@ -14,7 +14,7 @@ internal sealed class HealthNotComputedPart : ISheetPart
             new SheetTable(
                 [30, 70],
                 [],
-                [.. context.HealthNotComputed.Select(n => new[] { n.Hazards[0].ClassCode, context.Texts.English($"{n.Why} ({n.Clause})") })]
+                [.. context.HealthNotComputed.Select(n => new[] { n.Hazards[0].ClassCode, context.Texts.Told($"{n.Why} ({n.Clause})") })]
             ),
         ];
 }

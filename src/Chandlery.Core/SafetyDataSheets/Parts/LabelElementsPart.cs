@@ -25,7 +25,7 @@ internal sealed class LabelElementsPart : ISheetPart
         }
 
         yield return new SheetTable(
-            [14, 86],
+            [18, 82],
             [],
             [
                 .. label

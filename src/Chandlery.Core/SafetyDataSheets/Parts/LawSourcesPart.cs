@@ -10,5 +10,5 @@ internal sealed class LawSourcesPart : ISheetPart
 
     /// <inheritdoc/>
     public IEnumerable<SheetBlock> Make(SheetContext context) =>
-        context.Assessment.Edition.Sources.Select(source => new SheetText(context.Texts.English(source + ".")));
+        context.Assessment.Edition.Sources.Select(source => new SheetText(context.Texts.Told(source + ".")));
 }

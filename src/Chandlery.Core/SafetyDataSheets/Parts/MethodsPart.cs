@@ -1,3 +1,4 @@
+using Chandlery.Core.Classified;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Core.SafetyDataSheets.Parts;
@@ -21,12 +22,15 @@ internal sealed class MethodsPart : ISheetPart
                             SheetContext.ClassAndStatement(c),
                             context.Texts.Phrase(
                                 SheetPhrase.CalculationMethod,
-                                ("formula", context.Texts.English(c.Working.Formula)),
-                                ("clause", c.Working.Clause.Text)
+                                ("formula", IsCodes(c) ? c.Working.Formula : context.Texts.Told(c.Working.Formula)),
+                                ("clause", context.Texts.Cited(c.Working.Clause.Text))
                             ),
                         }
                     ),
                 ]
             ),
         ];
+
+    // The formula of a sum is made of codes and signs, which are the same in every language.
+    private static bool IsCodes(ClassResult result) => result.Rule is LimitRule { AddsSubstances: true };
 }

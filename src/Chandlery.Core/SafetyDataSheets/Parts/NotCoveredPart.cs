@@ -11,6 +11,6 @@ internal sealed class NotCoveredPart : ISheetPart
     /// <inheritdoc/>
     public IEnumerable<SheetBlock> Make(SheetContext context) =>
         context.Assessment.Edition.DoesNotCover.Select(left => new SheetText(
-            context.Texts.Phrase(SheetPhrase.NotAssessedHere, ("what", context.Texts.English(left)))
+            context.Texts.Phrase(SheetPhrase.NotAssessedHere, ("what", context.Texts.Told(left)))
         ));
 }

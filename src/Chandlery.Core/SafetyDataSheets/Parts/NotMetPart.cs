@@ -21,7 +21,9 @@ internal sealed class NotMetPart(SheetPart name, HazardArea area) : ISheetPart
                     .. context
                         .NotMet(area)
                         .GroupBy(r => r.Clause.Text)
-                        .Select(rules => new[] { context.Texts.English(string.Join("; ", rules.Select(r => r.Group))), rules.Key }),
+                        .Select(rules =>
+                            new[] { string.Join("; ", rules.Select(r => context.Texts.Told(r.Group))), context.Texts.Cited(rules.Key) }
+                        ),
                 ]
             ),
         ];

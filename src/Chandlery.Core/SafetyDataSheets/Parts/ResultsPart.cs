@@ -23,9 +23,9 @@ internal sealed class ResultsPart(SheetPart name, HazardArea area) : ISheetPart
                         .Select(r =>
                             new[]
                             {
-                                context.Texts.English(r.Rule.Group),
+                                context.Texts.Told(r.Rule.Group),
                                 SheetContext.ClassAndStatement(r),
-                                context.Texts.English($"{r.Working.Sentence} ({r.Working.Clause})"),
+                                context.Texts.Told($"{r.Working.Sentence} ({r.Working.Clause})"),
                             }
                         ),
                 ]

@@ -10,5 +10,5 @@ internal sealed class UnassessedPart : ISheetPart
 
     /// <inheritdoc/>
     public IEnumerable<SheetBlock> Make(SheetContext context) =>
-        context.Assessment.Unassessed.Select(open => new SheetText(context.Texts.English(open)));
+        context.Assessment.Unassessed.Select(open => new SheetText(context.Texts.Told(open)));
 }
