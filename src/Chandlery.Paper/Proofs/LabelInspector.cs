@@ -197,8 +197,8 @@ public static class LabelInspector
         }
     }
 
-    // Lines break where they must; blanks carry no meaning here.
-    private static string Squeeze(string text) => new([.. text.Where(c => !char.IsWhiteSpace(c))]);
+    // Lines break where they must: blanks and the hyphens of broken words carry no meaning here.
+    private static string Squeeze(string text) => new([.. text.Where(c => !char.IsWhiteSpace(c) && c != WordBreaks.Soft)]);
 
     private static string Mm(double value) => Math.Round(value, 2).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 
