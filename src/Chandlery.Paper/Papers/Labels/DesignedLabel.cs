@@ -82,7 +82,7 @@ public sealed class DesignedLabel
     }
 
     // Small-package relief only where the text does not fit without it.
-    private static IEnumerable<IReadOnlyList<StatementChoice>> Reliefs(Assessment a) =>
+    internal static IEnumerable<IReadOnlyList<StatementChoice>> Reliefs(Assessment a) =>
         a.SmallPackageRelief.Count == 0
             ?
             [
