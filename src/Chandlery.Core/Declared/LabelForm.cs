@@ -21,6 +21,9 @@ public enum LabelForm
     /// <summary>A rectangle whose upper end is a half circle.</summary>
     Arch,
 
+    /// <summary>A strip over the lid and down two sides; its length comes from the vessel.</summary>
+    Strip,
+
     /// <summary>A cut line of the maker's own.</summary>
     Outline,
 }

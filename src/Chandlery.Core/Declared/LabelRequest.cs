@@ -5,7 +5,7 @@ namespace Chandlery.Core.Declared;
 /// <summary>The label that a maker asks for.</summary>
 /// <param name="Form">Its shape.</param>
 /// <param name="Size">
-/// Width and height; of a circle or ring its diameter twice; of a band the height counts; of an outline those of the rectangle around it.
+/// Width and height; of a circle or ring its diameter twice; of a band the height counts; of a strip how far it comes down each side; of an outline those of the rectangle around it.
 /// </param>
 /// <param name="Corner">Corner radius; zero for square corners.</param>
 /// <param name="Hole">Diameter of a ring's hole; zero otherwise.</param>
@@ -33,6 +33,7 @@ public sealed record LabelRequest(LabelForm Form, LabelSize Size, Millimetres Co
             LabelForm.Ring => $"ring of {Size.Width} with a hole of {Hole}",
             LabelForm.Band => $"band of {Size}",
             LabelForm.Leaflet => $"leaflet of {Size}",
+            LabelForm.Strip => $"strip {Size.Width} wide that comes down {Size.Height}",
             LabelForm.Arch => $"arch of {Size}",
             LabelForm.Outline => $"outline of {Size}",
             _ => Size.ToString(),

@@ -38,6 +38,9 @@ public sealed record LabelRules
     /// <summary>Where the colour of the text stands.</summary>
     public required Citation TextColourClause { get; init; }
 
+    /// <summary>Where it stands that text must read level.</summary>
+    public required Citation DirectionClause { get; init; }
+
     /// <summary>Where it stands that the label names the product.</summary>
     public required Citation ProductNameClause { get; init; }
 

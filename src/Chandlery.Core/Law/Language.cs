@@ -36,6 +36,9 @@ public sealed record Language
     /// <summary>The caution at the foot of a card.</summary>
     public required string Caution { get; init; }
 
+    /// <summary>Where its long words may be broken at a line's end.</summary>
+    public WordBreaks Breaks { get; init; } = WordBreaks.None;
+
     /// <summary>Words that are others where it is printed.</summary>
     public LocalWords Local { get; init; } = LocalWords.None;
 

@@ -19,6 +19,9 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
     /// <summary>Middle from top to bottom.</summary>
     public double CentreY => Y + (Height / 2);
 
+    /// <summary>True when another box lies whole inside.</summary>
+    public bool Holds(Box other) => other.X >= X && other.Right <= Right && other.Y >= Y && other.Bottom <= Bottom;
+
     /// <summary>The same box grown on all sides.</summary>
     public Box Grown(double byMm) => new(X - byMm, Y - byMm, Width + (2 * byMm), Height + (2 * byMm));
 }

@@ -3,6 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.IO.Hashing;
 using System.Reflection;
 using System.Runtime.InteropServices;
+using Chandlery.Core.Law;
 using HarfBuzzSharp;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
@@ -21,6 +22,8 @@ public sealed class Face
 
     // Contextual alternates would turn "3x4" into another sign: what is declared must read back as it was written.
     private static readonly Feature[] Features = [new(new Tag('c', 'a', 'l', 't'), 0)];
+
+    private const string Hyphen = "-";
 
     // The native shaper reads the font file in place for as long as it lives: the bytes are pinned and never let go.
     private readonly GCHandle pinned;
@@ -47,6 +50,7 @@ public sealed class Face
         Ascent = -GlyphBounds(measuring, 'Å').Top / UnitsPerEm;
         Descent = GlyphBounds(measuring, 'p').Bottom / UnitsPerEm;
         BlankWidth = (double)Shape(" ").Advance / UnitsPerEm;
+        HyphenWidth = (double)Shape(Hyphen).Advance / UnitsPerEm;
     }
 
     /// <summary>The font file.</summary>
@@ -72,6 +76,9 @@ public sealed class Face
 
     /// <summary>Width of a blank as a share of the type size.</summary>
     public double BlankWidth { get; }
+
+    /// <summary>Width of a hyphen as a share of the type size.</summary>
+    public double HyphenWidth { get; }
 
     /// <summary>The face of this weight in the family that travels with the program.</summary>
     public static Face Of(Weight weight) => Own[weight].Value;
@@ -180,7 +187,8 @@ public sealed class Face
     private ShapedText ShapeAnew(string text)
     {
         using var buffer = new Buffer();
-        buffer.AddUtf16(text);
+        // A soft hyphen is drawn as a hyphen at a line's end; its text stays what it is, so that the word reads back whole.
+        buffer.AddUtf16(text.EndsWith(WordBreaks.Soft) ? text[..^1] + Hyphen : text);
         buffer.GuessSegmentProperties();
         font.Shape(buffer, Features);
         GlyphInfo[] infos = buffer.GlyphInfos;

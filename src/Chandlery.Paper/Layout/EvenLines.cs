@@ -10,6 +10,9 @@ internal static class EvenLines
 {
     private const double Impossible = double.PositiveInfinity;
 
+    // A broken word is as bad as a line that leaves a quarter of its width free.
+    private const double BrokenWord = 0.06;
+
     /// <summary>How many pieces each line gets; null when they do not fit into so many lines.</summary>
     /// <param name="pieces">The paragraph.</param>
     /// <param name="widthsMm">Width of each line; as many as the fewest lines that hold the paragraph.</param>
@@ -51,13 +54,13 @@ internal static class EvenLines
                         break;
                     }
 
-                    if (end < count && pieces[end].IsTied)
+                    if (end < count && !LineBreaker.MayEnd(pieces[end], used, width, sizeMm))
                     {
                         continue;
                     }
 
                     double slack = end == count && l == lines ? 0 : (width - used) / width;
-                    double total = cost[l - 1, start] + (slack * slack);
+                    double total = cost[l - 1, start] + (slack * slack) + (end < count && pieces[end].IsSoft ? BrokenWord : 0);
                     if (total < cost[l, end])
                     {
                         cost[l, end] = total;

@@ -1,3 +1,4 @@
+using Chandlery.Core.Law;
 using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Pdf;
@@ -117,6 +118,11 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
                     line.First > 0,
                     line.First + line.Count < pieces.Count
                 );
+                if (line.First + line.Count < pieces.Count && pieces[line.First + line.Count].IsSoft)
+                {
+                    shown[^1] = shown[^1] with { Text = shown[^1].Text + WordBreaks.Soft };
+                }
+
                 PlaceRuns(shown, size, align, (line.Left, line.Right), line.TopMm + (BaselineEm * size));
             }
         }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Chandlery.Core.Law;
 using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Fonts;
 
@@ -10,6 +11,9 @@ internal static class LineBreaker
     // "d-Limonene" stays whole.
     private const int ShortestBeforeBreak = 3;
     private static readonly char[] BreakAfter = ['/', '-'];
+
+    // On lines of more type sizes words are so short that breaking them would win no room.
+    private const double NarrowEm = 28;
 
     // A paragraph is laid out at many sizes, and its pieces are the same at all of them.
     private static readonly ConditionalWeakTable<IReadOnlyList<Span>, List<Piece>> Known = [];
@@ -42,9 +46,14 @@ internal static class LineBreaker
                 bool tied = !space && pieces.Count > 0;
                 foreach (string part in Seams(word))
                 {
-                    pieces.Add(new Piece(part, span.Weight, space) { IsTied = tied });
-                    space = false;
-                    tied = false;
+                    bool soft = false;
+                    foreach (string syllables in part.Split(WordBreaks.Soft))
+                    {
+                        pieces.Add(new Piece(syllables, span.Weight, space) { IsTied = tied, IsSoft = soft });
+                        space = false;
+                        tied = false;
+                        soft = true;
+                    }
                 }
             }
         }
@@ -103,11 +112,29 @@ internal static class LineBreaker
             count++;
         }
 
-        while (count > 1 && first + count < pieces.Count && pieces[first + count].IsTied)
+        while (first + count < pieces.Count && !MayEnd(pieces[first + count], used, widthMm, sizeMm))
         {
+            if (count == 1)
+            {
+                overflowMm = pieces[first + 1].IsSoft ? used + (HyphenMm(pieces[first], sizeMm)) - widthMm : 0;
+                break;
+            }
+
             count--;
+            Piece left = pieces[first + count];
+            used -= (left.WidthEm + (left.SpaceBefore ? Face.Of(left.Weight).BlankWidth : 0)) * sizeMm;
         }
 
         return count;
     }
+
+    /// <summary>Whether a line may end before a piece.</summary>
+    /// <param name="next">The piece.</param>
+    /// <param name="usedMm">What stands on the line.</param>
+    /// <param name="widthMm">Width of the line.</param>
+    /// <param name="sizeMm">Type size.</param>
+    public static bool MayEnd(Piece next, double usedMm, double widthMm, double sizeMm) =>
+        !next.IsTied && (!next.IsSoft || (widthMm < NarrowEm * sizeMm && usedMm + HyphenMm(next, sizeMm) <= widthMm));
+
+    private static double HyphenMm(Piece piece, double sizeMm) => Face.Of(piece.Weight).HyphenWidth * sizeMm;
 }

@@ -11,6 +11,9 @@ internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore)
     /// <summary>True for what follows the piece before without a blank in another weight, such as a comma behind a bold name.</summary>
     public bool IsTied { get; init; }
 
+    /// <summary>True for what a word goes on with behind a place where it may be broken: a line that ends before it ends in a hyphen.</summary>
+    public bool IsSoft { get; init; }
+
     /// <summary>Width as a multiple of the type size; a layout is tried at many sizes, and shaping does not depend on them.</summary>
     public double WidthEm { get; } = LineBreaker.Width(Text, Weight, 1);
 }

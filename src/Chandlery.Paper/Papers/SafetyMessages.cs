@@ -10,6 +10,7 @@ internal static class SafetyMessages
             "trimWicks" => "trimWick",
             "votiveHolder" => "holder",
             "holderHot" => "hotVessel",
+            "fireOpen" => "fire",
             "meltChildren" or "liquidChildren" => "outOfReach",
             "meltNoFlame" => "noMatch",
             "meltFood" => "noFood",

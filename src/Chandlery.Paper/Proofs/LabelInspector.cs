@@ -3,6 +3,7 @@ using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Shapes;
 
 namespace Chandlery.Paper.Proofs;
 
@@ -12,30 +13,41 @@ public static class LabelInspector
     // What a printer's grid and rounding may take away; far below what anybody can see.
     private const double ToleranceMm = 0.01;
 
+    // By so much a knife or die may stray (common practice of printers, no source).
+    private const double LeastFromCutMm = 1;
+
     /// <summary>All checks of a label that was made, on the PDF that comes of it.</summary>
     public static IReadOnlyList<Inspection> Inspect(MadeLabel label, Assessment a) =>
-        Inspect(MeasuredPage.ReadOwn(label.Pdf()), a, label.LeftOff, label.Panel);
+        Inspect(MeasuredPage.ReadOwn(label.Pdf()), a, label.LeftOff, label.Panel, [.. label.Document.Pages.Select(p => p.CutPath)]);
 
     /// <summary>All checks.</summary>
     /// <param name="pages">Measured pages: one, or a leaflet's front and inside.</param>
     /// <param name="a">The candle.</param>
     /// <param name="leftOff">Codes of statements that were lawfully left off.</param>
     /// <param name="panel">Where the legal panel lies on the last page; null for the whole page.</param>
+    /// <param name="cuts">For each page the outline along which it is cut, SVG path data in millimetres, or null for its own edges; none where nothing is known.</param>
     public static IReadOnlyList<Inspection> Inspect(
         IReadOnlyList<MeasuredPage> pages,
         Assessment a,
         IReadOnlySet<string> leftOff,
-        Box? panel = null
+        Box? panel = null,
+        IReadOnlyList<string?>? cuts = null
     )
     {
-        if ((panel ?? (pages.Count > 0 ? pages[^1].Panel : null)) is { } box)
+        LabelFormat format = a.Edition.Formats.On(a.AsOf);
+        SizeBand band = format.BandFor(a.Vessel.Brimful);
+        var checks = new List<Inspection>();
+        Box? law = panel ?? (pages.Count > 0 ? pages[^1].Panel : null);
+        if (cuts is not null)
+        {
+            checks.AddRange(pages.Zip(cuts).Skip(law is null ? 0 : pages.Count - 1).Select(p => FromCut(p.First, law, p.Second)));
+        }
+
+        if (law is { } box)
         {
             pages = [pages[^1].Within(box)];
         }
 
-        LabelFormat format = a.Edition.Formats.On(a.AsOf);
-        SizeBand band = format.BandFor(a.Vessel.Brimful);
-        var checks = new List<Inspection>();
         foreach (MeasuredPage page in pages)
         {
             checks.Add(Size(page, band, format));
@@ -63,6 +75,26 @@ public static class LabelInspector
             $"at least {band.Label}{ifPossible}",
             holds || band.IfPossible,
             format.Clause
+        );
+    }
+
+    // What the law asks for must not be cut into: each letter and pictogram against the line along which the page is cut.
+    private static Inspection FromCut(MeasuredPage page, Box? panel, string? cut)
+    {
+        CutLine edge = CutLine.Of(cut ?? Scenes.Strokes.BoxPath(page.WidthMm, page.HeightMm));
+        double nearest = page
+            .Lines.SelectMany(l => l.Letters)
+            .Concat(page.RedSquares)
+            .Where(b => panel is not { } box || box.Holds(b))
+            .Select(edge.DistanceOf)
+            .DefaultIfEmpty(double.PositiveInfinity)
+            .Min();
+        return new Inspection(
+            "nearest letter or pictogram to the cut",
+            $"{Mm(nearest)} mm",
+            $"at least {Mm(LeastFromCutMm)} mm",
+            nearest >= LeastFromCutMm - ToleranceMm,
+            "common practice of printers"
         );
     }
 
@@ -105,6 +137,14 @@ public static class LabelInspector
             "black on white",
             page.Lines.All(l => l.IsBlack),
             rules.TextColourClause
+        );
+        int turned = page.Lines.Count(l => !l.IsLevel);
+        yield return new Inspection(
+            "direction of text",
+            turned == 0 ? "level" : $"{turned} lines are turned",
+            "level, so that it reads when the package stands as usual",
+            turned == 0,
+            rules.DirectionClause
         );
     }
 
@@ -197,8 +237,8 @@ public static class LabelInspector
         }
     }
 
-    // Lines break where they must; blanks carry no meaning here.
-    private static string Squeeze(string text) => new([.. text.Where(c => !char.IsWhiteSpace(c))]);
+    // Lines break where they must: blanks and the hyphens of broken words carry no meaning here.
+    private static string Squeeze(string text) => new([.. text.Where(c => !char.IsWhiteSpace(c) && c != WordBreaks.Soft)]);
 
     private static string Mm(double value) => Math.Round(value, 2).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 

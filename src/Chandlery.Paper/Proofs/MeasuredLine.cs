@@ -1,3 +1,5 @@
+using Chandlery.Paper.Designs;
+
 namespace Chandlery.Paper.Proofs;
 
 /// <summary>A line of text as a PDF has it.</summary>
@@ -13,4 +15,10 @@ public sealed record MeasuredLine(string Text, double BaselineMm, double? XHeigh
 
     /// <summary>Where it ends.</summary>
     public double RightMm { get; init; }
+
+    /// <summary>True when it runs level from left to right.</summary>
+    public bool IsLevel { get; init; }
+
+    /// <summary>The boxes around its letters, millimetres from the top left of the page.</summary>
+    public IReadOnlyList<Box> Letters { get; init; } = [];
 }

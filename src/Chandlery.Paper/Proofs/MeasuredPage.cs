@@ -32,7 +32,15 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
             [
                 .. Lines
                     .Where(l => l.LeftMm >= box.X && l.RightMm <= box.Right && l.BaselineMm >= box.Y && l.BaselineMm <= box.Bottom)
-                    .Select(l => l with { BaselineMm = l.BaselineMm - box.Y, LeftMm = l.LeftMm - box.X, RightMm = l.RightMm - box.X }),
+                    .Select(l =>
+                        l with
+                        {
+                            BaselineMm = l.BaselineMm - box.Y,
+                            LeftMm = l.LeftMm - box.X,
+                            RightMm = l.RightMm - box.X,
+                            Letters = [.. l.Letters.Select(b => b with { X = b.X - box.X, Y = b.Y - box.Y })],
+                        }
+                    ),
             ],
             [
                 .. RedSquares
@@ -87,6 +95,8 @@ public sealed record MeasuredPage(double WidthMm, double HeightMm, IReadOnlyList
         {
             LeftMm = letters.Min(l => l.X) * MmPerPoint,
             RightMm = letters.Max(l => l.EndX) * MmPerPoint,
+            IsLevel = letters.TrueForAll(l => l.IsLevel),
+            Letters = [.. letters.Select(l => l.Outline).OfType<Box>()],
         };
 
     private static Box? PanelOf(PrintedPage page)

@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 
 namespace Chandlery.Paper.Shapes;
@@ -27,7 +28,13 @@ internal sealed class CutLine
     public string Path { get; }
 
     /// <summary>The area inside, less its holes.</summary>
-    public double AreaMm2 => Rings.Area(rings[0]) - rings.Skip(1).Sum(Rings.Area);
+    public double AreaMm2 => AreaOf(rings);
+
+    /// <summary>The area inside an outline, less its holes.</summary>
+    public static double AreaOf(LabelOutline outline) => AreaOf(outline.RingsMm);
+
+    private static double AreaOf(IReadOnlyList<IReadOnlyList<(double X, double Y)>> rings) =>
+        Rings.Area(rings[0]) - rings.Skip(1).Sum(Rings.Area);
 
     /// <summary>The cut line of a label; null for shapes that have none of their own.</summary>
     public static CutLine? Of(LabelRequest request) =>
@@ -45,6 +52,41 @@ internal sealed class CutLine
     /// <summary>True when a box lies inside and every point of it stays a distance from the edge.</summary>
     public bool Holds(double left, double top, double right, double bottom, double distance) =>
         Free(top, bottom, distance).Exists(f => f.Left <= left && right <= f.Right);
+
+    /// <summary>What lies between two heights, from the upper one down, without a line to be cut; null where there is nothing.</summary>
+    public LabelOutline? Between(double top, double bottom)
+    {
+        List<IReadOnlyList<(double X, double Y)>> parts =
+        [
+            .. rings
+                .Select(r => Above(Above([.. r.Select(c => (c.X, c.Y - top))], 0, isKeptBelow: true), bottom - top, isKeptBelow: false))
+                .Where(r => r.Count > 2 && Rings.Area(r) > 0),
+        ];
+        return parts.Count == 0 ? null : new LabelOutline(parts, "");
+    }
+
+    /// <summary>How far a box stays from the edge, millimetres; 0 when it crosses it or lies outside.</summary>
+    public double DistanceOf(Box box)
+    {
+        if (!IsInside(box.X + (box.Width / 2), box.Y + (box.Height / 2)))
+        {
+            return 0;
+        }
+
+        double least = double.PositiveInfinity;
+        foreach (((double X, double Y) from, (double X, double Y) to) in sides)
+        {
+            // What is further off than the nearest side so far is soon told.
+            double across = Math.Max(box.X - Math.Max(from.X, to.X), Math.Min(from.X, to.X) - box.Right);
+            double down = Math.Max(box.Y - Math.Max(from.Y, to.Y), Math.Min(from.Y, to.Y) - box.Bottom);
+            if (Math.Max(across, down) < least)
+            {
+                least = Math.Min(least, Distance(box, from, to));
+            }
+        }
+
+        return least;
+    }
 
     /// <summary>
     /// The widest stretch of a line between two heights of which every point stays a distance inside the edge; none where there is
@@ -141,6 +183,92 @@ internal sealed class CutLine
         }
 
         return free;
+    }
+
+    // The part of a ring on one side of a level line; where the ring leaves and comes back, the line itself joins the two places.
+    private static IReadOnlyList<(double X, double Y)> Above(IReadOnlyList<(double X, double Y)> ring, double line, bool isKeptBelow)
+    {
+        var kept = new List<(double X, double Y)>();
+        foreach (((double X, double Y) from, (double X, double Y) to) in Rings.Sides(ring))
+        {
+            bool keepsFrom = isKeptBelow ? from.Y >= line : from.Y <= line;
+            bool keepsTo = isKeptBelow ? to.Y >= line : to.Y <= line;
+            if (keepsFrom)
+            {
+                kept.Add(from);
+            }
+
+            if (keepsFrom != keepsTo)
+            {
+                kept.Add((from.X + ((line - from.Y) / (to.Y - from.Y) * (to.X - from.X)), line));
+            }
+        }
+
+        return kept;
+    }
+
+    // Of a side that misses the box, the nearest point is one of its ends, or a corner of the box faces it.
+    private static double Distance(Box box, (double X, double Y) from, (double X, double Y) to)
+    {
+        if (Crosses(box, from, to))
+        {
+            return 0;
+        }
+
+        double least = Math.Min(FromBox(box, from), FromBox(box, to));
+        foreach (double x in new[] { box.X, box.Right })
+        {
+            least = Math.Min(least, Math.Min(FromSide((x, box.Y), from, to), FromSide((x, box.Bottom), from, to)));
+        }
+
+        return least;
+    }
+
+    private static double FromBox(Box box, (double X, double Y) p) =>
+        double.Hypot(Math.Max(0, Math.Max(box.X - p.X, p.X - box.Right)), Math.Max(0, Math.Max(box.Y - p.Y, p.Y - box.Bottom)));
+
+    private static double FromSide((double X, double Y) p, (double X, double Y) from, (double X, double Y) to)
+    {
+        double x = to.X - from.X;
+        double y = to.Y - from.Y;
+        double square = (x * x) + (y * y);
+        double t = square == 0 ? 0 : Math.Clamp((((p.X - from.X) * x) + ((p.Y - from.Y) * y)) / square, 0, 1);
+        return double.Hypot(p.X - from.X - (t * x), p.Y - from.Y - (t * y));
+    }
+
+    // Clips the side to the box, edge by edge: something is left when it crosses.
+    private static bool Crosses(Box box, (double X, double Y) from, (double X, double Y) to)
+    {
+        double first = 0;
+        double last = 1;
+        foreach (
+            (double step, double room) in new[]
+            {
+                (from.X - to.X, from.X - box.X),
+                (to.X - from.X, box.Right - from.X),
+                (from.Y - to.Y, from.Y - box.Y),
+                (to.Y - from.Y, box.Bottom - from.Y),
+            }
+        )
+        {
+            if (step == 0)
+            {
+                if (room < 0)
+                {
+                    return false;
+                }
+            }
+            else if (step < 0)
+            {
+                first = Math.Max(first, room / step);
+            }
+            else
+            {
+                last = Math.Min(last, room / step);
+            }
+        }
+
+        return first <= last;
     }
 
     private bool IsInside(double x, double y) => rings.Count(r => Rings.Holds(r, (x, y))) % 2 == 1;

@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Quantities;
 using Chandlery.Paper.Layout;
 using Chandlery.Paper.Pdf;
 using Chandlery.Paper.Scenes;
@@ -96,6 +97,30 @@ public sealed record LabelShape(LabelRequest Request, string Where)
 
         double inset = InsetMm(marginMm);
         return Region.Rectangle(inset, inset, WidthMm - inset, endless ? double.PositiveInfinity : HeightMm - inset);
+    }
+
+    /// <summary>The part of an arch or outline between two heights, as a label of its own; null where there is nothing.</summary>
+    internal LabelShape? Between(double topMm, double bottomMm)
+    {
+        if (cutLine?.Between(topMm, bottomMm) is not { } part)
+        {
+            return null;
+        }
+
+        // A part with four straight edges is a rectangle, where lines may stand in columns.
+        double height = bottomMm - topMm;
+        bool isWhole = Math.Abs(CutLine.AreaOf(part) - (WidthMm * height)) < 1e-6;
+        return isWhole
+            ? Arrangements.Rectangle(new LabelSize(Request.Size.Width, new Millimetres(height)), Where)
+            : new LabelShape(
+                Request with
+                {
+                    Form = LabelForm.Outline,
+                    Outline = part,
+                    Size = new LabelSize(Request.Size.Width, new Millimetres(height)),
+                },
+                Where
+            );
     }
 
     /// <summary>True when a text lies inside an arch or outline and keeps a distance from its edge everywhere.</summary>

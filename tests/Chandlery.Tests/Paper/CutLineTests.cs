@@ -1,8 +1,11 @@
+using System.Globalization;
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
@@ -20,7 +23,7 @@ public sealed class CutLineTests
     private const double MarginMm = 2.5;
 
     // A bottle with shoulders and a notch in its side, and a hole.
-    private const string Tag =
+    private const string TagPath =
         "M30 0 H80 C110 0 110 40 110 50 V70 L95 80 L110 90 V150 Q110 160 100 160 H10 A10 10 0 0 1 0 150 V50 C0 40 0 0 30 0 Z";
 
     private const string Hole = "<circle cx='55' cy='12' r='4'/>";
@@ -29,6 +32,9 @@ public sealed class CutLineTests
         $"<svg xmlns='http://www.w3.org/2000/svg' {size}>{inside}</svg>";
 
     private static LabelRequest Own(string svg) => TestLabels.Ask(LabelForm.Outline, 1, 1).Along(SvgOutline.Read(svg));
+
+    /// <summary>A label cut as the bottle with its notch and hole.</summary>
+    internal static LabelRequest Tag => Own(Svg($"<path d='{TagPath}'/>{Hole}"));
 
     public static TheoryData<string, string> Labels =>
         new()
@@ -47,7 +53,9 @@ public sealed class CutLineTests
         shape switch
         {
             "arch" => TestLabels.Ask(LabelForm.Arch, 130, 160),
-            "tag" => Own(Svg($"<path d='{Tag}'/>{Hole}")),
+            "circle" => TestLabels.Ask(LabelForm.Circle, 90, 90),
+            "ring" => TestLabels.Ask(LabelForm.Ring, 80, 80, 0, 16),
+            "tag" => Tag,
             "narrow foot" => Own(Svg("<polygon points='0,0 110,0 110,90 60,160 50,160 0,90'/>")),
             _ => Own(Svg("<polygon points='55,0 110,60 110,160 0,160 0,60'/>")),
         };
@@ -84,6 +92,72 @@ public sealed class CutLineTests
             Assert.True(nearest >= MarginMm - 0.05, $"{nearest:0.00} mm from the cut at {left:0.0}, {top:0.0}");
         }
     }
+
+    [Theory]
+    [InlineData("M0 0 H100 V60 H0 Z", 10, 20, 5, 6, 10)]
+    [InlineData("M0 0 H100 V60 H0 Z", 97, 20, 5, 6, 0)]
+    [InlineData("M0 0 H100 V60 H0 Z", 110, 20, 5, 6, 0)]
+    [InlineData("M0 0 H100 V60 H0 Z M40 20 H60 V40 H40 Z", 45, 25, 5, 5, 0)]
+    [InlineData("M0 0 H100 V60 H0 Z M40 20 H60 V40 H40 Z", 63, 44, 5, 5, 5)]
+    [InlineData("M0 0 L100 100 L0 100 Z", 10, 40, 10, 20, 10)]
+    [InlineData("M50 0 L100 100 L0 100 Z", 45, 60, 10, 10, 22.3607)]
+    public void TheDistanceOfABoxFromTheCutIsThatOfItsNearestPoint(
+        string path,
+        double x,
+        double y,
+        double width,
+        double height,
+        double distance
+    ) => Assert.Equal(distance, CutLine.Of(path).DistanceOf(new Box(x, y, width, height)), 4);
+
+    [Theory]
+    [InlineData("fig-tin", "arch")]
+    [InlineData("slate-jar", "tag")]
+    [InlineData("fig-tin", "circle")]
+    [InlineData("fig-tin", "ring")]
+    [InlineData("fig-tin", "corners")]
+    public void ThePdfIsMeasuredAgainstTheLineAlongWhichItIsCut(string candle, string shape)
+    {
+        Assessment plain = TestLaw.Demo($"candles/{candle}.yaml", "IE");
+        Assessment a = plain with { Candle = plain.Candle with { Label = Shape(shape) } };
+        var made = (MadeLabel)TestLaw.Made("label", a);
+        Inspection own = FromCut(made, a);
+        Assert.True(own.Holds);
+        Assert.InRange(double.Parse(own.Measured[..^3], CultureInfo.InvariantCulture), MarginMm - 0.05, MarginMm + 3);
+
+        // The same print, cut along a smaller line: it would cut into the letters, and so it must fail.
+        Scene page = made.Document.Pages[0];
+        using var smaller = new SKPath(SKPath.ParseSvgPathData(page.CutPath!));
+        smaller.Transform(SKMatrix.CreateScale(0.94f, 0.94f, (float)page.WidthMm / 2, (float)page.HeightMm / 2));
+        MadeLabel wrong = made with { Document = made.Document with { Pages = [page with { CutPath = smaller.ToSvgPathData() }] } };
+        Assert.False(FromCut(wrong, a).Holds);
+        Assert.IsType<MissingPaper>(MeasuredPaper.Of(a, wrong));
+    }
+
+    [Outside("CLP, Art. 31(1): labels shall be readable horizontally when the package is set down normally")]
+    [Fact]
+    public void TurnedTextOfTheLawIsNoLabel()
+    {
+        Assessment a = TestLaw.Demo("candles/fig-tin.yaml", "IE");
+        var made = (MadeLabel)TestLaw.Made("label", a with { Candle = a.Candle with { Label = Shape("ring") } });
+        Assert.True(LabelInspector.Inspect(made, a).Single(i => i.What == "direction of text").Holds);
+        Scene page = made.Document.Pages[0];
+        var turned = new MadeLabel(made.Document with { Pages = [page with { Items = [.. page.Items.Select(Turned)] }] }, made.LeftOff);
+        Inspection direction = LabelInspector.Inspect(turned, a).Single(i => i.What == "direction of text");
+        Assert.False(direction.Holds);
+        Assert.Equal("CLP Art. 31(1)", direction.Clause);
+    }
+
+    private static SceneItem Turned(SceneItem item) =>
+        item switch
+        {
+            TextItem text => text with { AngleDegrees = 4 },
+            TaggedItem tagged => tagged with { Items = [.. tagged.Items.Select(Turned)] },
+            _ => item,
+        };
+
+    private static Inspection FromCut(MadeLabel label, Assessment a) =>
+        LabelInspector.Inspect(label, a).Single(i => i.What == "nearest letter or pictogram to the cut");
 
     private static IEnumerable<SKPoint> Along(SKPath path)
     {
@@ -203,7 +277,7 @@ public sealed class CutLineTests
     {
         using var folder = new MakersFolder();
         folder
-            .Write("candles/tag.svg", Svg($"<path d='{Tag}'/>{Hole}"))
+            .Write("candles/tag.svg", Svg($"<path d='{TagPath}'/>{Hole}"))
             .Write("candles/fig-tin.yaml", folder.Read("candles/fig-tin.yaml").TrimEnd() + "\nlabel: { shape: outline, file: tag.svg }\n");
         LabelRequest asked = folder.Assess("fig-tin", "IE").Candle.Label!;
         Assert.Equal("outline of 110 x 160 mm", asked.ToString());

@@ -7,6 +7,7 @@ using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
+using Chandlery.Paper.Shapes;
 using Chandlery.Paper.Templates;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
@@ -135,6 +136,35 @@ public class DesignTests
                 }
             }
         );
+    }
+
+    [Outside("CLP, Art. 31 and 32, and Annex I, 1.2.1: the label's sizes, colours, texts and their order, measured on the printed PDF")]
+    [Theory]
+    [MemberData(nameof(DesignsAndCandles))]
+    public void FrontAndLawShareAnArchAndAnOutline(string design, string candle)
+    {
+        Assessment whole = TestLaw.Demo(candle, "IE");
+        foreach (LabelRequest asked in new[] { TestLabels.Ask(LabelForm.Arch, 120, 190), CutLineTests.Tag })
+        {
+            Assessment a = whole with { Candle = whole.Candle with { Label = asked } };
+            var problems = new Problems();
+            MadeLabel? made = DesignedLabel.Make(Request(a, Brand()), design, DesignForm.One, problems);
+            Assert.Empty(problems.Found);
+            Assert.NotNull(made);
+            Scene page = Assert.Single(made.Document.Pages);
+            Assert.NotNull(made.Panel);
+            Assert.All(LabelInspector.Inspect(made, a), c => Assert.True(c.Holds, $"{asked}: {c.What}: {c.Measured}, {c.Required}"));
+
+            // Words of the front, read back from the PDF, against the line along which it is cut.
+            CutLine cut = CutLine.Of(page.CutPath!);
+            MeasuredPage printed = MeasuredPage.ReadAll(made.Pdf()).Single();
+            List<MeasuredLine> words = [.. printed.Lines.Where(l => l.IsLevel && l.BaselineMm < made.Panel.Value.Y)];
+            Assert.NotEmpty(words);
+            Assert.All(
+                words.SelectMany(l => l.Letters.Select(b => (l.Text, Nearest: cut.DistanceOf(b)))),
+                w => Assert.True(w.Nearest > 1, $"{asked}: '{w.Text}' stands {w.Nearest:0.00} mm from the cut")
+            );
+        }
     }
 
     [Fact]

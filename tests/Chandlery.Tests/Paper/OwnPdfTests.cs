@@ -69,7 +69,12 @@ public class OwnPdfTests
             if (!string.IsNullOrWhiteSpace(one.Value))
             {
                 Assert.Equal(two.Height, one.Height, Close);
+                Box theirs = two.Outline!.Value;
+                Box ours = one.Outline!.Value;
+                Assert.Equal([theirs.X, theirs.Y, theirs.Right, theirs.Bottom], [ours.X, ours.Y, ours.Right, ours.Bottom], Near);
             }
+
+            Assert.Equal(two.IsLevel, one.IsLevel);
         }
 
         // PdfPig overlooks where a curve turns whose ends are equally high: its boxes may be smaller. No frame has such a curve.

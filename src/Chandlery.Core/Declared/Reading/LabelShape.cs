@@ -7,12 +7,16 @@ internal static class LabelShape
 {
     public static readonly ChoiceField Form = new(
         "shape",
-        "rectangle (default), circle or ring (base, lid), band (around the vessel), leaflet (fold-out or tie-on tag), arch (its upper end a half circle), outline (a cut line of your own).",
-        ["rectangle", "circle", "ring", "band", "leaflet", "arch", "outline"]
+        "rectangle (default), circle or ring (base, lid), band (around the vessel), leaflet (fold-out or tie-on tag), arch (its upper end a half circle), strip (over the lid and down two sides), outline (a cut line of your own).",
+        ["rectangle", "circle", "ring", "band", "leaflet", "arch", "strip", "outline"]
     );
 
-    public static readonly NumberField Width = Side("widthMm", "Width of a rectangle, leaflet or arch.", "74");
-    public static readonly NumberField Height = Side("heightMm", "Height of a rectangle, band, leaflet or arch.", "105");
+    public static readonly NumberField Width = Side("widthMm", "Width of a rectangle, leaflet, arch or strip.", "74");
+    public static readonly NumberField Height = Side(
+        "heightMm",
+        "Height of a rectangle, band, leaflet or arch; how far a strip comes down each side.",
+        "105"
+    );
     public static readonly NumberField Diameter = Side("diameterMm", "Diameter of a circle or ring.", "60");
     public static readonly NumberField Hole = new("holeMm", "Diameter of a ring's hole.", "20", 0, LongestMm);
     public static readonly NumberField Corner = new("cornerMm", "Corner radius of a rectangle.", "3", 0, 100) { LowAllowed = true };
@@ -51,6 +55,7 @@ internal static class LabelShape
                 IsDefault = true,
             },
             Of(["leaflet"], ["widthMm", "heightMm"], ["diameterMm", "holeMm", "cornerMm", "outlineMm", "file"]),
+            Of(["strip"], ["widthMm", "heightMm"], ["diameterMm", "holeMm", "cornerMm", "outlineMm", "file"]),
             Of(["arch"], ["widthMm", "heightMm"], ["diameterMm", "holeMm", "cornerMm", "outlineMm", "file"]),
             Of(["band"], ["heightMm"], ["widthMm", "diameterMm", "holeMm", "cornerMm", "outlineMm", "file"]),
             Of(["circle"], ["diameterMm"], ["widthMm", "heightMm", "holeMm", "cornerMm", "outlineMm", "file"]),

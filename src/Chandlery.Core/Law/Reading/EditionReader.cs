@@ -173,6 +173,7 @@ internal sealed class EditionReader(
             PictogramsClause = LawCodes.Citation(group, "pictogramsClause"),
             PictogramColoursClause = LawCodes.Citation(group, "pictogramColoursClause"),
             TextColourClause = LawCodes.Citation(group, "textColourClause"),
+            DirectionClause = LawCodes.Citation(group, "directionClause"),
             ProductNameClause = LawCodes.Citation(group, "productNameClause"),
             SupplierClause = LawCodes.Citation(group, "supplierClause"),
             LeafletClause = LawCodes.Citation(group, "leafletClause"),

@@ -78,6 +78,7 @@ internal static partial class LanguageReader
             Figures = Format(words),
             Caution = words.Text("caution", "a caution"),
             ForEyes = Statements(statements, "forEyes", known),
+            Breaks = BreaksReader.Read(folder, files),
         };
         CheckNaming(statements, language, files.Open(ReferenceLanguage));
         statements.Done();

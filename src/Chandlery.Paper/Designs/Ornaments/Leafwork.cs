@@ -1,6 +1,7 @@
 using System.Globalization;
 using Chandlery.Core.Declared;
 using Chandlery.Paper.Fonts;
+using Chandlery.Paper.Pdf;
 using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Designs.Ornaments;
@@ -28,6 +29,11 @@ internal sealed class Leafwork : IOrnament
     // How far the lowest leaf may hang below where it begins, so that it stays above the ground.
     private const double HangsOfLeaf = 0.4;
 
+    // A plant is made smaller in such steps until it keeps this part of the margin free on every side.
+    private const double ScaleStep = 0.05;
+    private const double LeastScale = 0.5;
+    private const double LeastOfMargin = 0.4;
+
     private static readonly Ink OwnInk = Ink.Of("#23302B");
 
     /// <inheritdoc/>
@@ -45,7 +51,7 @@ internal sealed class Leafwork : IOrnament
         foreach (BlendPart part in parts)
         {
             double width = room.Width * part.Share;
-            foreach (SceneItem item in Plant(request, part, x + (width / 2), ground, greatest, ink))
+            foreach (SceneItem item in WithinTheEdges(request, (part, greatest), (x + (width / 2), ground), ink))
             {
                 yield return item;
             }
@@ -72,15 +78,50 @@ internal sealed class Leafwork : IOrnament
         }
     }
 
-    private static IEnumerable<SceneItem> Plant(OrnamentRequest request, BlendPart part, double x, double ground, double greatest, Ink ink)
+    // The plant as large as it stays clear of the front's edges: a leaf that only touches one looks like a slip of the knife.
+    private static List<SceneItem> WithinTheEdges(
+        OrnamentRequest request,
+        (BlendPart Part, double Greatest) of,
+        (double X, double Ground) at,
+        Ink ink
+    )
+    {
+        Box room = request.Room;
+        for (double scale = 1; ; scale -= ScaleStep)
+        {
+            List<SceneItem> plant = [.. Plant(request, of.Part, at.X, at.Ground, of.Greatest, scale, ink)];
+            if (
+                scale < LeastScale
+                || (
+                    ItemBounds.Of(plant) is { } bounds
+                    && bounds.LeftMm >= room.X * LeastOfMargin
+                    && bounds.RightMm <= room.Right + (room.X * (1 - LeastOfMargin))
+                    && bounds.TopMm >= room.Y * LeastOfMargin
+                )
+            )
+            {
+                return plant;
+            }
+        }
+    }
+
+    private static IEnumerable<SceneItem> Plant(
+        OrnamentRequest request,
+        BlendPart part,
+        double x,
+        double ground,
+        double greatest,
+        double scale,
+        Ink ink
+    )
     {
         var seed = new Seed(part.Name + "/plant");
         double room = ground - request.Room.Y;
         bool alone = request.Facts.Parts.Count == 1;
-        double height = room * (alone ? 1.06 : 0.6 + (0.36 * part.Share / greatest));
+        double height = scale * room * (alone ? 1.06 : 0.6 + (0.36 * part.Share / greatest));
         double lean = seed.Between(-0.1, 0.1);
         Habit habit = Habit.Of(part.Note);
-        double reach = LeafLength(request, part, height) * habit.Length;
+        double reach = LeafLength(request, part, height) * scale * habit.Length;
         height = alone ? height : Math.Min(height, (room - (reach * TopOfFirst)) / LastLeaf);
         double first = Math.Max(FirstLeaf, reach * HangsOfLeaf / height);
         int count = (int)Math.Clamp(Math.Round(height * (1 - FirstLeaf) / (reach * habit.Apart * MeanOfFirst)), FewestLeaves, MostLeaves);

@@ -27,8 +27,15 @@ public sealed class DesignedLabel
     private const double StepMm = 2;
     private const double LargestShare = 0.46;
     private const double LongestPanelMm = 260;
+
+    // The upper part of an arch is narrower than its foot, so that the front may take more of its height.
+    private const double LargestCutShare = 0.54;
     private const double OverlapMm = 5;
     private const double EdgeMm = 1;
+
+    // By how much a front is lowered at a time until its words clear the cut.
+    private const double LoweredMm = 4;
+    private const double MostLowered = 0.6;
 
     // Words on a front keep this from a cut that is no straight edge (common practice of printers, no source).
     private const double LeastFromCutMm = 2;
@@ -82,7 +89,7 @@ public sealed class DesignedLabel
     }
 
     // Small-package relief only where the text does not fit without it.
-    private static IEnumerable<IReadOnlyList<StatementChoice>> Reliefs(Assessment a) =>
+    internal static IEnumerable<IReadOnlyList<StatementChoice>> Reliefs(Assessment a) =>
         a.SmallPackageRelief.Count == 0
             ?
             [
@@ -99,6 +106,11 @@ public sealed class DesignedLabel
         if (request.Assessment.Candle.Label is { Form: LabelForm.Rectangle } asked)
         {
             return OneOf(asked.Size.Width.Value, asked.Size.Height.Value) is { } found ? Beside(found, leftOff) : null;
+        }
+
+        if (request.Assessment.Candle.Label is { Form: LabelForm.Arch or LabelForm.Outline } cut)
+        {
+            return Parted(new LabelShape(cut, ""), leftOff);
         }
 
         Vessel vessel = request.Assessment.Vessel;
@@ -134,6 +146,34 @@ public sealed class DesignedLabel
                     {
                         return above ? FrontAndLaw.Above(art, panel) : FrontAndLaw.Beside(art, panel);
                     }
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // An arch or outline: the front in its upper part, which is the pointed one, the law below from edge to edge; the largest front
+    // that leaves the law its room.
+    private MadeLabel? Parted(LabelShape whole, IReadOnlyList<StatementChoice> leftOff)
+    {
+        double width = whole.WidthMm;
+        double height = whole.HeightMm;
+        double largest = Math.Min(Math.Min(height * LargestCutShare, width * 1.15), LargestArtMm);
+        foreach (double wanted in new[] { WantedOfLeast, 1 })
+        {
+            for (double art = largest; art >= Math.Min(LeastArtMm, width * 0.6); art -= StepMm)
+            {
+                if (
+                    whole.Between(0, art) is { } above
+                    && whole.Between(art, height) is { } below
+                    && document.Panel(below, wanted) is { } panel
+                    && FrontOn(above, new Box(0, 0, width, art)) is { } front
+                )
+                {
+                    var law = new Box(0, art, width, height - art);
+                    IReadOnlyList<Mark> marks = [.. panel.Scene.Marks.Select(m => m.Moved(0, art))];
+                    return Made([Page(width, height, [.. front, .. LawOn(panel, law, BleedMm)], marks)], leftOff, law);
                 }
             }
         }
@@ -179,7 +219,7 @@ public sealed class DesignedLabel
         return Made([front, law], leftOff, whole);
     }
 
-    // A front fills its label; where the cut would come too near its words, it fills the largest box inside, on its own ground.
+    // A front fills its label; where the cut would come too near its words, it fills a part of it, on its own ground.
     private IReadOnlyList<SceneItem>? FrontOn(LabelShape shape, Box whole)
     {
         if (Art(DesignPiece.Front, whole.Width, whole.Height) is not { } art)
@@ -192,20 +232,32 @@ public sealed class DesignedLabel
             return [.. Zone(art, whole, true, true)];
         }
 
-        (double x, double y, double width, double height) = shape.LargestBox();
-        var inside = new Box(x, y, width, height);
-        if (Art(DesignPiece.Front, inside.Width, inside.Height) is not { } smaller)
+        // First further down at its whole width, where an arch or a roof has widened; then in the largest box inside.
+        for (double top = LoweredMm; top <= whole.Height * MostLowered; top += LoweredMm)
         {
-            return null;
+            var lower = new Box(0, top, whole.Width, whole.Height - top);
+            if (
+                Art(DesignPiece.Front, lower.Width, lower.Height) is { } lowered
+                && lowered.Items.SelectMany(i => i.Moved(0, top).All).OfType<TextItem>().All(t => shape.Clears(t, LeastFromCutMm))
+            )
+            {
+                return OnItsGround(lowered, lower, whole);
+            }
         }
 
+        (double x, double y, double width, double height) = shape.LargestBox();
+        return Art(DesignPiece.Front, width, height) is { } smaller ? OnItsGround(smaller, new Box(x, y, width, height), whole) : null;
+    }
+
+    private static IReadOnlyList<SceneItem> OnItsGround(DesignArt art, Box inside, Box whole)
+    {
         Pen page = new Pen().Box(-BleedMm, -BleedMm, whole.Width + (2 * BleedMm), whole.Height + (2 * BleedMm));
         double left = inside.X > 0 ? 0 : BleedMm;
         double right = inside.Right < whole.Right ? 0 : BleedMm;
         double top = inside.Y > 0 ? 0 : BleedMm;
         double bottom = inside.Bottom < whole.Bottom ? 0 : BleedMm;
         Pen room = new Pen().Box(inside.X - left, inside.Y - top, inside.Width + left + right, inside.Height + top + bottom);
-        return [Shading.Fill(page, smaller.Ground), .. smaller.Within(room, inside.X, inside.Y)];
+        return [Shading.Fill(page, art.Ground), .. art.Within(room, inside.X, inside.Y)];
     }
 
     private MadeLabel? Wrap(IReadOnlyList<StatementChoice> leftOff)

@@ -108,10 +108,14 @@ public sealed class LabelDocument
     /// <param name="widthMm">Width.</param>
     /// <param name="heightMm">Height.</param>
     /// <param name="ofLeast">How much larger than the least the letters are to be.</param>
-    internal FittedLabel? Panel(double widthMm, double heightMm, double ofLeast)
-    {
-        LabelShape shape = Arrangements.Rectangle(new LabelSize(new Millimetres(widthMm), new Millimetres(heightMm)), "");
+    internal FittedLabel? Panel(double widthMm, double heightMm, double ofLeast) =>
+        Panel(Arrangements.Rectangle(new LabelSize(new Millimetres(widthMm), new Millimetres(heightMm)), ""), ofLeast);
 
+    /// <summary>The same for a panel of any shape.</summary>
+    /// <param name="shape">The shape.</param>
+    /// <param name="ofLeast">How much larger than the least the letters are to be.</param>
+    internal FittedLabel? Panel(LabelShape shape, double ofLeast)
+    {
         // Whether letters of that size fit with the smallest pictograms is soon told; only then is the best arrangement looked for.
         return
             (shape.Holds(band.Label) || IsTooLow)

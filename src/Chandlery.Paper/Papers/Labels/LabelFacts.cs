@@ -71,7 +71,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
 
     private string TagOf(Language language) => HasSeveralLanguages ? language.Code.ToUpperInvariant() : "";
 
-    private string Kind() => string.Join(" / ", a.Languages.Select(l => l.Words[CandleWords.KindOf(a)]));
+    private string Kind() => string.Join(" / ", a.Languages.Select(l => l.Breaks.In(l.Words[CandleWords.KindOf(a)])));
 
     private string Pictograms() => string.Join(' ', a.Label.Pictograms.Select(p => p.Text));
 
@@ -108,7 +108,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             names.Count > 0 ? StatementText.Contains(language, names) : "",
             Sentences(language, label.Hazard.Where(h => !leftOff.Contains(h.Code))),
             Sentences(language, label.Precautionary.Where(p => !leftOff.Contains(p.Code))),
-            $"{Sentences(language, label.Supplemental)} {Unknown(language)}".Trim()
+            $"{Sentences(language, label.Supplemental)} {language.Breaks.In(Unknown(language))}".Trim()
         );
     }
 
@@ -125,7 +125,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
     }
 
     private string Sentences(Language language, IEnumerable<StatementChoice> choices) =>
-        string.Join(' ', choices.Select(c => StatementText.Printed(language, c.Code, a.Label)));
+        string.Join(' ', choices.Select(c => language.Breaks.In(StatementText.Printed(language, c.Code, a.Label))));
 
     private List<LabelSymbolView> Safety()
     {

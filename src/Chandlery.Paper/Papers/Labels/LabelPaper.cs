@@ -52,6 +52,11 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
             );
         }
 
+        if (request.Assessment.Candle.Label is { Form: LabelForm.Strip } strip)
+        {
+            return StripLabel.Make(request, strip, design, problems);
+        }
+
         if (DesignedLabel.Make(request, design, FormOf(request.Assessment.Candle), problems) is { } made)
         {
             return made with { Warnings = [.. CoarseLogo(request, made)] };
@@ -66,11 +71,14 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
     private const string NoRoom =
         "front and legal panel find no room together: a larger label, 'as: pair' (a front and a back) or fewer languages on one label would help";
 
-    // A front stands beside the law on a rectangle, or with it on a band; an arch and an outline have it on a label of its own. Other
-    // shapes carry the law alone.
+    // A front stands beside the law on a rectangle, or with it on a band; on an arch and an outline above it, or on a label of its own.
+    // Other shapes carry the law alone.
     private static bool TakesFront(Candle candle) =>
-        candle.Label is null or { Form: LabelForm.Rectangle, Corner.Value: <= DesignedLabel.LargestCornerMm } or { Form: LabelForm.Band }
-        || (candle.Design?.Form == DesignForm.Pair && candle.Label is { Form: LabelForm.Arch } or { Outline: not null });
+        candle.Label
+            is null
+                or { Form: LabelForm.Rectangle, Corner.Value: <= DesignedLabel.LargestCornerMm }
+                or { Form: LabelForm.Band or LabelForm.Strip }
+        || (candle.Design?.Form != DesignForm.Wrap && candle.Label is { Form: LabelForm.Arch } or { Outline: not null });
 
     private static DesignForm FormOf(Candle candle) =>
         candle.Label is { Form: LabelForm.Band } ? DesignForm.Wrap : candle.Design?.Form ?? DesignForm.One;
@@ -93,6 +101,11 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
 
     private static PaperOutcome LawAlone(PaperRequest request, string remark, Problems problems)
     {
+        if (request.Assessment.Candle.Label is { Form: LabelForm.Strip } strip)
+        {
+            return StripLabel.Make(request, strip, null, problems);
+        }
+
         if (request.Assessment.Candle.Label is { Form: LabelForm.Outline, Outline: null })
         {
             return new MissingPaper(

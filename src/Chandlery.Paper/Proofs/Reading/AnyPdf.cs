@@ -1,6 +1,7 @@
 using Chandlery.Paper.Designs;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Graphics;
 using UglyToad.PdfPig.Graphics.Colors;
 
@@ -9,6 +10,8 @@ namespace Chandlery.Paper.Proofs.Reading;
 /// <summary>Reads anybody's PDF. Before its first one the library reads the metrics of fonts that every reader has, which takes a while.</summary>
 internal static class AnyPdf
 {
+    private const double LevelPoints = 0.01;
+
     /// <summary>Its pages.</summary>
     public static IReadOnlyList<PrintedPage> Read(byte[] pdf)
     {
@@ -28,21 +31,30 @@ internal static class AnyPdf
                     l.EndBaseLine.X,
                     l.BoundingBox.Height,
                     ColourOf(l.Color)
-                )),
+                )
+                {
+                    Outline = string.IsNullOrWhiteSpace(l.Value) ? null : BoxOf(l.BoundingBox, page.Height),
+                    IsLevel = Math.Abs(l.EndBaseLine.Y - l.StartBaseLine.Y) < LevelPoints && l.EndBaseLine.X >= l.StartBaseLine.X,
+                }),
             ],
             [.. page.Paths.Where(p => p.IsFilled).Select(p => AreaOf(p, page.Height)).OfType<PrintedArea>()]
         );
 
-    private static PrintedArea? AreaOf(PdfPath path, double pageHeight)
+    private static PrintedArea? AreaOf(PdfPath path, double pageHeight) =>
+        path.GetBoundingRectangle() is { } box ? new PrintedArea(BoxOf(box, pageHeight), ColourOf(path.FillColor)) : null;
+
+    // What is turned has a box whose own sides are turned: the level one around it counts.
+    private static Box BoxOf(PdfRectangle box, double pageHeight)
     {
         const double mm = PrintedPage.MmPerPoint;
-        return path.GetBoundingRectangle() is { } box
-            ? new PrintedArea(
-                new Box(box.Left * mm, (pageHeight - box.Top) * mm, box.Width * mm, box.Height * mm),
-                ColourOf(path.FillColor)
-            )
-            : null;
+        double left = Least(box.BottomLeft.X, box.BottomRight.X, box.TopLeft.X, box.TopRight.X);
+        double right = -Least(-box.BottomLeft.X, -box.BottomRight.X, -box.TopLeft.X, -box.TopRight.X);
+        double low = Least(box.BottomLeft.Y, box.BottomRight.Y, box.TopLeft.Y, box.TopRight.Y);
+        double high = -Least(-box.BottomLeft.Y, -box.BottomRight.Y, -box.TopLeft.Y, -box.TopRight.Y);
+        return new Box(left * mm, (pageHeight - high) * mm, (right - left) * mm, (high - low) * mm);
     }
+
+    private static double Least(double a, double b, double c, double d) => Math.Min(Math.Min(a, b), Math.Min(c, d));
 
     private static PrintedColour ColourOf(IColor? colour)
     {

@@ -7,6 +7,9 @@ namespace Chandlery.Paper.Proofs.Reading;
 /// <param name="fonts">Its fonts by name.</param>
 internal sealed class PageReading(double heightPoints, IReadOnlyDictionary<string, PrintedFont> fonts)
 {
+    // A letter whose line falls by less over its width is level: far more than figures are rounded by, far less than anybody sees.
+    private const double LevelPoints = 0.01;
+
     private readonly List<PrintedLetter> letters = [];
     private readonly List<PrintedArea> areas = [];
     private readonly Stack<(Placement Place, PrintedColour Fill)> kept = new();
@@ -66,7 +69,7 @@ internal sealed class PageReading(double heightPoints, IReadOnlyDictionary<strin
                 path.To(Point(0), Point(2), Point(4));
                 break;
             case "f" or "B":
-                areas.Add(new PrintedArea(Bounds(), fill));
+                areas.Add(new PrintedArea(Bounds(path), fill));
                 path = new PathBounds();
                 break;
             case "S" or "n":
@@ -115,11 +118,28 @@ internal sealed class PageReading(double heightPoints, IReadOnlyDictionary<strin
             double width = font!.WidthOf(code) / 1000 * typeSize;
             Placement whole = text.Then(place);
             (double x, double y) = whole.Of(0, 0);
+            (double endX, double endY) = whole.Of(width, 0);
+            (double Left, double Low, double Right, double High)? outline = font.OutlineOf(code);
+            double height = outline is { } o ? (o.High - o.Low) * typeSize * whole.Upright : 0;
             letters.Add(
-                new PrintedLetter(font.MeaningOf(code), x, y, whole.Of(width, 0).X, font.HeightOf(code) * typeSize * whole.Upright, fill)
+                new PrintedLetter(font.MeaningOf(code), x, y, endX, height, fill)
+                {
+                    Outline = outline is { } shape ? Around(whole, shape) : null,
+                    IsLevel = Math.Abs(endY - y) < LevelPoints && endX >= x,
+                }
             );
             Advance(width);
         }
+    }
+
+    private Box Around(Placement whole, (double Left, double Low, double Right, double High) outline)
+    {
+        var corners = new PathBounds();
+        corners.To(whole.Of(outline.Left * typeSize, outline.Low * typeSize));
+        corners.To(whole.Of(outline.Right * typeSize, outline.Low * typeSize));
+        corners.To(whole.Of(outline.Right * typeSize, outline.High * typeSize));
+        corners.To(whole.Of(outline.Left * typeSize, outline.High * typeSize));
+        return Bounds(corners);
     }
 
     private void Advance(double along) => text = new Placement(1, 0, 0, 1, along, 0).Then(text);
@@ -131,7 +151,7 @@ internal sealed class PageReading(double heightPoints, IReadOnlyDictionary<strin
 
     private (double X, double Y) Point(int index) => place.Of(Number(index), Number(index + 1));
 
-    private Box Bounds()
+    private Box Bounds(PathBounds path)
     {
         const double mm = PrintedPage.MmPerPoint;
         return new Box(path.Left * mm, (heightPoints - path.Top) * mm, (path.Right - path.Left) * mm, (path.Top - path.Bottom) * mm);

@@ -44,15 +44,15 @@ internal sealed class PrintedFont
     /// <summary>How far a code takes the pen, thousandths of the type size.</summary>
     public double WidthOf(int code) => code >= 1 && code <= widths.Count && widths[code - 1] is double width ? width : otherWidth;
 
-    /// <summary>Height of a code's outline as a share of the type size; 0 for a blank.</summary>
-    public double HeightOf(int code)
+    /// <summary>Left, lower, right and upper end of a code's outline as shares of the type size; null for a blank.</summary>
+    public (double Left, double Low, double Right, double High)? OutlineOf(int code)
     {
         int glyph = glyphOfCode.Length == 0 ? code : (glyphOfCode[2 * code] << 8) | glyphOfCode[(2 * code) + 1];
         int start = PlaceOf(glyph);
-        return PlaceOf(glyph + 1) == start
-            ? 0
-            : (tables.Signed("glyf", start + 8) - tables.Signed("glyf", start + 4)) / (double)tables.Unsigned("head", 18);
+        return PlaceOf(glyph + 1) == start ? null : (Share(start + 2), Share(start + 4), Share(start + 6), Share(start + 8));
     }
+
+    private double Share(int place) => tables.Signed("glyf", place) / (double)tables.Unsigned("head", 18);
 
     // Where a glyph's outline begins (OpenType specification 1.9.1, loca).
     private int PlaceOf(int glyph) =>

@@ -1,3 +1,5 @@
+using Chandlery.Paper.Designs;
+
 namespace Chandlery.Paper.Proofs.Reading;
 
 /// <summary>A letter as a PDF has it, points from the lower left of the page.</summary>
@@ -7,4 +9,11 @@ namespace Chandlery.Paper.Proofs.Reading;
 /// <param name="EndX">Where the next one would begin.</param>
 /// <param name="Height">Height of its outline.</param>
 /// <param name="Colour">Its colour.</param>
-internal sealed record PrintedLetter(string Value, double X, double Y, double EndX, double Height, PrintedColour Colour);
+internal sealed record PrintedLetter(string Value, double X, double Y, double EndX, double Height, PrintedColour Colour)
+{
+    /// <summary>The box around its outline, millimetres from the top left of the page; null for a blank.</summary>
+    public Box? Outline { get; init; }
+
+    /// <summary>True when its line runs level from left to right.</summary>
+    public bool IsLevel { get; init; }
+}
