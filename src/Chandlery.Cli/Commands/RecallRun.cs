@@ -54,11 +54,7 @@ internal sealed class RecallRun(KeptFolder folder)
             return folder.Session.Report(problems.Found);
         }
 
-        foreach (PendingFile file in files)
-        {
-            file.Write(into, folder.Session.Output);
-        }
-
+        folder.Session.Write(files, into);
         folder.Session.Complain(
             kinds.Say(
                 "Add a picture of the candle to notice, shelf card and web page: the law asks for one, and none is declared.",
