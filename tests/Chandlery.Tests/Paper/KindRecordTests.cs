@@ -6,7 +6,6 @@ using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.Quantities;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Incidents;
-using Chandlery.Core.SafetyFiles.Quantities;
 using Chandlery.Core.SafetyFiles.Recalls;
 using Chandlery.Core.SafetyFiles.Records;
 using Chandlery.Paper.Drawing;
