@@ -60,11 +60,11 @@ internal static class RegisterRun
     }
 
     /// <summary>Asks it, and prints what each answer takes: opening, asking and reading, the middle of some rounds and the longest.</summary>
-    /// <param name="file">The register.</param>
+    /// <param name="file">The register: a file, or the connection string of a shared one.</param>
     public static void Measure(string file)
     {
         long last;
-        using (RegisterBook book = RegisterFile.OpenToRead(file))
+        using (RegisterBook book = RegisterPlace.Named(file).OpenToRead())
         {
             last = book.Head().Number;
         }
@@ -79,6 +79,7 @@ internal static class RegisterRun
         Time("part of a document", file, new RegisterQuery(Document: "DOC-0077"));
         Time("revision day", file, new RegisterQuery(Revised: "2026-02-11"));
         Time("oil, substance and day together", file, new RegisterQuery(null, "Substance 0123", "Oil 0123", null, "2026-02-24"));
+        Time("oil, document and day that never go together", file, new RegisterQuery(null, null, "Oil 0000", "DOC-0001", "2026-02-27"));
         Time("the first page", file, new RegisterQuery());
         Time("the latest page", file, new RegisterQuery(), RegisterStretch.Latest);
         Time("a page in the middle", file, new RegisterQuery(), new RegisterStretch(last / 2, true));
@@ -93,7 +94,7 @@ internal static class RegisterRun
         for (int round = 0; round < Rounds; round++)
         {
             var watch = Stopwatch.StartNew();
-            using RegisterBook book = RegisterFile.OpenToRead(file);
+            using RegisterBook book = RegisterPlace.Named(file).OpenToRead();
             found = book.Stream(query, _ => { }, stretch ?? RegisterStretch.All).Take(Page).Count();
             taken.Add(watch.Elapsed.TotalMilliseconds);
         }
