@@ -7,6 +7,23 @@ namespace Chandlery.Files;
 /// <param name="Notes">Files that are wrong but not needed, a sentence each.</param>
 public sealed record FolderReport(IReadOnlyList<Problem> Bad, IReadOnlyList<string> Notes)
 {
+    /// <summary>The report on several folders after the candles of all were assessed.</summary>
+    /// <param name="folders">The folders; one at least.</param>
+    /// <param name="found">What was found wrong with the candles and batches that were asked for.</param>
+    public static FolderReport Of(IReadOnlyList<DeclarationFolder> folders, IReadOnlyList<Problem> found)
+    {
+        if (folders.Count == 1)
+        {
+            return Of(folders[0], found);
+        }
+
+        List<FolderReport> each = [.. folders.Select(f => Of(f, found))];
+        return new FolderReport(
+            [.. each.SelectMany(r => r.Bad).DistinctBy(p => (p.Place, p.What, p.Remedy))],
+            [.. each.SelectMany(r => r.Notes).Distinct()]
+        );
+    }
+
     /// <summary>The report on a folder after its candles were assessed.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="found">What was found wrong with the candles and batches that were asked for.</param>

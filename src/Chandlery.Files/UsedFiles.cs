@@ -13,10 +13,18 @@ public static class UsedFiles
     /// <param name="folder">The maker's folder.</param>
     /// <param name="catalogue">Its declarations.</param>
     /// <param name="problems">Collects declarations that cannot be read again.</param>
-    public static IReadOnlyList<(string Name, string Text)> Read(Assessment a, string folder, Catalogue catalogue, Problems problems)
+    /// <param name="also">Declarations beside them; null for none.</param>
+    public static IReadOnlyList<(string Name, string Text)> Read(
+        Assessment a,
+        string folder,
+        Catalogue catalogue,
+        Problems problems,
+        IEnumerable<IDeclaration>? also = null
+    )
     {
         var texts = new List<(string, string)>();
-        foreach (string file in Of(a, catalogue).Distinct().Order(StringComparer.Ordinal))
+        IEnumerable<string> files = Of(a, catalogue).Concat((also ?? []).Select(d => d.Place.File));
+        foreach (string file in files.Distinct().Order(StringComparer.Ordinal))
         {
             if (TextFile.Read(file, file, problems) is { } text)
             {

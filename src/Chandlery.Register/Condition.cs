@@ -8,7 +8,7 @@ internal sealed class Condition(RegisterStore store, IReadOnlyList<INumbers> val
 {
     private const int FirstStretch = 16;
     private const int LongestStretch = 1024;
-    private List<long> stretch = [];
+    private IReadOnlyList<long> stretch = [];
     private int at;
     private bool isLast;
     private int length = FirstStretch;
@@ -40,15 +40,20 @@ internal sealed class Condition(RegisterStore store, IReadOnlyList<INumbers> val
     // Each value gives its next numbers; the first of them all together are the next of the condition.
     private void Read(long from)
     {
+        stretch = values is [var only] ? only.Read(store, from, latestFirst, length) : Merged(from);
+        isLast = stretch.Count < length;
+        at = 0;
+        length = Math.Min(length * 4, LongestStretch);
+    }
+
+    private List<long> Merged(long from)
+    {
         var next = new SortedSet<long>();
         foreach (INumbers value in values)
         {
             next.UnionWith(value.Read(store, from, latestFirst, length));
         }
 
-        stretch = [.. (latestFirst ? next.Reverse() : next).Take(length)];
-        isLast = stretch.Count < length;
-        at = 0;
-        length = Math.Min(length * 4, LongestStretch);
+        return [.. (latestFirst ? next.Reverse() : next).Take(length)];
     }
 }

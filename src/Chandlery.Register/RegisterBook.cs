@@ -106,7 +106,7 @@ public sealed class RegisterBook : IDisposable
     /// <summary>Number and hash of the last entry; 0 and zeros when there is none.</summary>
     public (long Number, string Hash) Head() => store.Guarded(() => (Last().Number, Last().Hash));
 
-    /// <summary>What <see cref="Verify(Action{string})"/> tells.</summary>
+    /// <summary>What <see cref="Verify(Action{string}, Action{long})"/> tells.</summary>
     public IReadOnlyList<string> Verify()
     {
         var wrong = new List<string>();
@@ -119,7 +119,8 @@ public sealed class RegisterBook : IDisposable
     /// a time, and nobody who writes is kept waiting.
     /// </summary>
     /// <param name="tell">Told what is wrong, in words; not called when nothing was changed.</param>
-    public void Verify(Action<string> tell) => Check(check => check.All(WitnessNow()), tell);
+    /// <param name="reached">Told now and then up to which entry all are checked; null for nobody.</param>
+    public void Verify(Action<string> tell, Action<long>? reached = null) => Check(check => check.All(WitnessNow()), tell, reached);
 
     /// <summary>Checks the last entries alone, and that none was cut off behind them.</summary>
     /// <param name="count">How many entries.</param>
@@ -210,10 +211,10 @@ public sealed class RegisterBook : IDisposable
         copy.TakeOver(this);
     }
 
-    private void Check(Action<RegisterCheck> work, Action<string> tell) =>
+    private void Check(Action<RegisterCheck> work, Action<string> tell, Action<long>? reached = null) =>
         store.Guarded(() =>
         {
-            work(new RegisterCheck(store, tell));
+            work(new RegisterCheck(store, tell, reached));
             return true;
         });
 

@@ -8,7 +8,8 @@ namespace Chandlery.Register;
 /// </summary>
 /// <param name="store">The open register.</param>
 /// <param name="tell">Told what is wrong, in words.</param>
-internal sealed class RegisterCheck(RegisterStore store, Action<string> tell)
+/// <param name="reached">Told up to which entry all are checked; null for nobody.</param>
+internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Action<long>? reached)
 {
     private const int AtOnce = 200;
     private readonly HeldDocuments documents = new(store);
@@ -80,6 +81,7 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell)
             long to = entries[^1].Signed.Number;
             CheckStretch(entries, from, to);
             from = to;
+            reached?.Invoke(to);
         }
 
         foreach (string table in tables)

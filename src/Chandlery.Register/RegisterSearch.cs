@@ -12,6 +12,7 @@ internal sealed class RegisterSearch(RegisterStore store)
     // So many texts, and one in so many: then it is quicker to walk than to look each one up.
     private const int ManyTexts = 64;
     private const int OneInTexts = 8;
+    private const int Sample = 32;
 
     /// <summary>Numbers of the entries that match.</summary>
     /// <param name="query">What to look for.</param>
@@ -21,7 +22,9 @@ internal sealed class RegisterSearch(RegisterStore store)
     {
         List<Condition> conditions =
         [
-            .. store.Guarded(() => Wanted(query).Select(values => new Condition(store, values, latestFirst)).ToList()),
+            .. store.Guarded(() =>
+                Joined([.. Wanted(query)], from, latestFirst).Select(values => new Condition(store, values, latestFirst)).ToList()
+            ),
         ];
         long number = from;
         while (true)
@@ -44,6 +47,31 @@ internal sealed class RegisterSearch(RegisterStore store)
                 number += latestFirst ? -1 : 1;
             }
         }
+    }
+
+    // What is looked up in indexes becomes one question that begins with the rarest; what is walked through stays beside it.
+    private List<IReadOnlyList<INumbers>> Joined(List<IReadOnlyList<INumbers>> wanted, long from, bool latestFirst)
+    {
+        List<IReadOnlyList<Posting>> lookedUp = [.. wanted.Where(w => w.All(v => v is Posting)).Select(w => w.Cast<Posting>().ToList())];
+        if (lookedUp.Count < 2)
+        {
+            return wanted;
+        }
+
+        IReadOnlyList<Posting> rarest = lookedUp.MinBy(values => values.Sum(v => Density(v, from, latestFirst)))!;
+        List<IReadOnlyList<Posting>> others = [.. lookedUp.Where(l => l != rarest)];
+        return
+        [
+            [.. rarest.Select(v => new Joint(v, others))],
+            .. wanted.Where(w => !w.All(v => v is Posting)),
+        ];
+    }
+
+    // How many of the entries have it, by the first ones that do; next to none where these are all.
+    private double Density(Posting value, long from, bool latestFirst)
+    {
+        IReadOnlyList<long> first = value.Read(store, from, latestFirst, Sample);
+        return first.Count < Sample ? first.Count / (double)long.MaxValue : Sample / (Math.Abs(first[^1] - first[0]) + 1.0);
     }
 
     // A number or a whole name is looked up; for a part of a name, the different names are gone through.

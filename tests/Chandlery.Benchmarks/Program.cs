@@ -35,9 +35,9 @@ if (args is ["page", var opened, var typed])
     return;
 }
 
-if (args is ["register-make", var entered, var entries, var made])
+if (args is ["register-make", var entered, var entries, var made, .. var small])
 {
-    RegisterRun.Make(entered, int.Parse(entries, CultureInfo.InvariantCulture), made);
+    RegisterRun.Make(entered, int.Parse(entries, CultureInfo.InvariantCulture), made, small is ["small"]);
     return;
 }
 

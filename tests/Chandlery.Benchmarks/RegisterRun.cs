@@ -21,9 +21,11 @@ internal static class RegisterRun
     /// <param name="candle">A candle's file.</param>
     /// <param name="count">How many entries.</param>
     /// <param name="file">The register.</param>
-    public static void Make(string candle, int count, string file)
+    /// <param name="areSmall">Whether entries are made without the assessment's result, so that a million find room.</param>
+    public static void Make(string candle, int count, string file, bool areSmall)
     {
         RegisterContent one = Content(candle, out IReadOnlyDictionary<string, string> texts);
+        one = areSmall ? one with { Result = "{}" } : one;
         using RegisterBook book = RegisterFile.Open(file);
         book.Store.Run("PRAGMA cache_size = -400000;");
         (long last, string previous) = book.Head();
@@ -59,12 +61,12 @@ internal static class RegisterRun
         );
     }
 
-    /// <summary>Asks it, and prints what each answer takes: opening, asking and reading, the middle of some rounds and the longest.</summary>
-    /// <param name="file">The register.</param>
+    /// <summary>Asks it, and prints what each answer takes: opening, asking and reading, the middle of some rounds, the least and the most.</summary>
+    /// <param name="file">The register: a file, or the connection string of a shared one.</param>
     public static void Measure(string file)
     {
         long last;
-        using (RegisterBook book = RegisterFile.OpenToRead(file))
+        using (RegisterBook book = RegisterPlace.Named(file).OpenToRead())
         {
             last = book.Head().Number;
         }
@@ -79,6 +81,7 @@ internal static class RegisterRun
         Time("part of a document", file, new RegisterQuery(Document: "DOC-0077"));
         Time("revision day", file, new RegisterQuery(Revised: "2026-02-11"));
         Time("oil, substance and day together", file, new RegisterQuery(null, "Substance 0123", "Oil 0123", null, "2026-02-24"));
+        Time("oil, document and day that never go together", file, new RegisterQuery(null, null, "Oil 0000", "DOC-0001", "2026-02-27"));
         Time("the first page", file, new RegisterQuery());
         Time("the latest page", file, new RegisterQuery(), RegisterStretch.Latest);
         Time("a page in the middle", file, new RegisterQuery(), new RegisterStretch(last / 2, true));
@@ -93,7 +96,7 @@ internal static class RegisterRun
         for (int round = 0; round < Rounds; round++)
         {
             var watch = Stopwatch.StartNew();
-            using RegisterBook book = RegisterFile.OpenToRead(file);
+            using RegisterBook book = RegisterPlace.Named(file).OpenToRead();
             found = book.Stream(query, _ => { }, stretch ?? RegisterStretch.All).Take(Page).Count();
             taken.Add(watch.Elapsed.TotalMilliseconds);
         }
@@ -101,7 +104,7 @@ internal static class RegisterRun
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{what}: {taken.Order().ElementAt(Rounds / 2):0.0} ms, at most {taken.Max():0.0} ms, {found} entries read"
+                $"{what}: {taken.Order().ElementAt(Rounds / 2):0.0} ms, {taken.Min():0.0} to {taken.Max():0.0} ms, {found} entries read"
             )
         );
     }

@@ -1,8 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Asked.Comparisons;
-using Chandlery.Core.Assessed;
-using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Yaml;
 
@@ -11,9 +9,6 @@ namespace Chandlery.Cli.Commands;
 /// <summary><c>chandlery catalogue</c>: all candles of a folder in a table.</summary>
 internal static class CatalogueCommand
 {
-    private const int BarWidth = 30;
-    private const int FewestForBar = 200;
-
     public static Command Build()
     {
         var options = new CommonOptions();
@@ -42,13 +37,13 @@ internal static class CatalogueCommand
         return json
             ? Print(
                 session,
-                Assess(path, lawbook, asOf, place, CatalogueRow.Of),
+                FolderRun.Assess(path, lawbook, asOf, place, CatalogueRow.Of, (done, count) => session.Progress.Tell(done, count)),
                 r => r.StopsSale,
                 rows => session.Output.WriteLine(JsonSerializer.Serialize([.. rows], ComparedJson.Default.CatalogueRowArray))
             )
             : Print(
                 session,
-                Assess(path, lawbook, asOf, place, new CatalogueLines().Of),
+                FolderRun.Assess(path, lawbook, asOf, place, new CatalogueLines().Of, (done, count) => session.Progress.Tell(done, count)),
                 line => line.StopsSale,
                 lines => CatalogueLines.Table(lines).Write(session.Output, AssessCommand.Width)
             );
@@ -56,37 +51,9 @@ internal static class CatalogueCommand
 
     private static int Print<T>(Session session, FolderEntries<T> run, Func<T, bool> stopsSale, Action<IEnumerable<T>> print)
     {
+        session.Progress.Clear();
         print(run.Entries.SelectMany(e => e.Results));
         bool stops = run.Entries.Any(e => e.Results.Any(stopsSale));
         return session.Close(run.Report, stops ? ExitCode.StopsSale : ExitCode.Fine);
-    }
-
-    // Draws a progress bar on a terminal.
-    private static FolderEntries<T> Assess<T>(string path, Lawbook lawbook, DateOnly asOf, string? place, Func<Assessment, T> keep)
-    {
-        int shown = -1;
-        FolderEntries<T> run = FolderRun.Assess(
-            path,
-            lawbook,
-            asOf,
-            place,
-            keep,
-            Console.IsErrorRedirected
-                ? null
-                : (done, count) =>
-                {
-                    int filled = BarWidth * done / count;
-                    if (count > FewestForBar && Interlocked.Exchange(ref shown, filled) != filled)
-                    {
-                        Console.Error.Write($"\r[{new string('#', filled)}{new string('.', BarWidth - filled)}] {done} of {count}");
-                    }
-                }
-        );
-        if (shown >= 0)
-        {
-            Console.Error.WriteLine();
-        }
-
-        return run;
     }
 }

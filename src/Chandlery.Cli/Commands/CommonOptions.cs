@@ -6,6 +6,19 @@ namespace Chandlery.Cli.Commands;
 /// <summary>What all commands that assess have in common.</summary>
 internal sealed class CommonOptions
 {
+    private const string Several = "Several may be named, also of different folders.";
+    private readonly Argument<string[]>? paths;
+
+    /// <summary>The options of a command.</summary>
+    /// <param name="severalPaths">Whether it takes several paths.</param>
+    public CommonOptions(bool severalPaths = false)
+    {
+        if (severalPaths)
+        {
+            paths = new("path") { Description = $"{Path.Description} {Several}", Arity = ArgumentArity.OneOrMore };
+        }
+    }
+
     public Argument<string> Path { get; } =
         new("path")
         {
@@ -40,9 +53,12 @@ internal sealed class CommonOptions
         return null;
     }
 
+    /// <summary>The paths that a command line names.</summary>
+    public IReadOnlyList<string> PathsIn(ParseResult parse) => paths is null ? [parse.GetValue(Path)!] : parse.GetValue(paths)!;
+
     public void AddTo(Command command)
     {
-        command.Add(Path);
+        command.Add(paths as Argument ?? Path);
         command.Add(Place);
         command.Add(AsOf);
         command.Add(Data);

@@ -97,9 +97,7 @@ internal static class DesignsCommand
                 {
                     if (DesignPieces.Draw(request, design, piece, problems) is { } document)
                     {
-                        files.AddRange(
-                            printer.Draw($"{a.Id}-{design}-{piece}", document, () => printer.Pdf(document, session.Declarations, [a]))
-                        );
+                        files.AddRange(printer.Draw($"{a.Id}-{design}-{piece}", document, () => printer.Pdf(document, session, [a])));
                     }
                     else if (problems.None)
                     {
@@ -115,7 +113,7 @@ internal static class DesignsCommand
             return session.Report([.. problems.Found.Distinct()]);
         }
 
-        printer.Write(files, session.Output);
+        printer.Write(files, session);
         return lacks ? ExitCode.StopsSale : ExitCode.Fine;
     }
 }

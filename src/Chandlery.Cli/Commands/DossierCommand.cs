@@ -32,6 +32,7 @@ internal static class DossierCommand
     private static int Write(Session session, Printer printer, IReadOnlyList<Assessment> assessments, PaperList papers)
     {
         var run = new PaperRun(session, printer, assessments, new PaperSettings());
+        run.Expect(papers.InDossier);
         foreach (Assessment a in assessments)
         {
             // A separator at the end makes the names of files a path.
@@ -40,7 +41,7 @@ internal static class DossierCommand
                 new PendingFile(folder + "assessment.json", Encoding.UTF8.GetBytes(AssessmentJson.Write(a))),
                 new PendingFile(folder + "assessment.txt", Encoding.UTF8.GetBytes(AssessmentText.Render(a, PageWidth))),
             ]);
-            run.MakeForDossier(papers.InDossier, a, folder);
+            run.MakeForDossier(papers, a, folder);
         }
 
         int code = run.Finish();

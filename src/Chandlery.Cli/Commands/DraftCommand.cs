@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Intake;
@@ -21,7 +22,8 @@ internal static class DraftCommand
         };
         var output = new Option<string?>("--out")
         {
-            Description = "File to write. Default: the first PDF's name with .yaml, in the present folder.",
+            Description =
+                "File to write; - sends the declaration to the standard output. Default: the first PDF's name with .yaml, in the present folder.",
         };
         var replace = new Option<bool>("--replace")
         {
@@ -72,7 +74,16 @@ internal static class DraftCommand
 
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(dataFolder, problems);
         Lawbook? lawbook = ShippedLaw.Open(data, dataFolder, problems);
-        List<SupplierPdf> pdfs = [.. files.Select(f => Open(f, problems)).OfType<SupplierPdf>()];
+        var pdfs = new List<SupplierPdf>();
+        foreach (string file in files)
+        {
+            session.Progress.Tell(pdfs.Count, files.Length);
+            if (Open(file, problems) is { } pdf)
+            {
+                pdfs.Add(pdf);
+            }
+        }
+
         OilDraft? draft = problems.None && lawbook is not null ? DraftMaker.Make(pdfs, data, lawbook.Vocabulary, problems) : null;
         if (draft is null)
         {
@@ -82,10 +93,10 @@ internal static class DraftCommand
         draft = DraftChecks.Marked(draft, lawbook!.Substances);
         (string yaml, IReadOnlyList<ReviewPoint> points) = DraftYaml.Write(draft);
         WriteReview(session, draft, pdfs, reviewFolder);
-        AtomicFile.Write(target, yaml);
-        session.Output.WriteLine(target);
-        IReadOnlyList<string> contradictions = DraftChecks.Contradictions(yaml, target, lawbook, DateOnly.FromDateTime(DateTime.Today));
-        Tell(session, target, draft, points, contradictions);
+        session.WriteFile(target, Encoding.UTF8.GetBytes(yaml));
+        string shown = StandardOutput.NameOf(target);
+        IReadOnlyList<string> contradictions = DraftChecks.Contradictions(yaml, shown, lawbook, DateOnly.FromDateTime(DateTime.Today));
+        Tell(session, shown, draft, points, contradictions);
         return points.Count + contradictions.Count == 0 ? ExitCode.Fine : ExitCode.StopsSale;
     }
 

@@ -50,6 +50,7 @@ internal static class DutiesCommand
         }
 
         var problems = new Problems();
+        var files = new List<PendingFile>();
         PaperShop? shop = into is null ? null : session.OpenShop(problems);
         foreach ((Assessment a, IReadOnlyList<DutyLine> lines) in all)
         {
@@ -61,9 +62,11 @@ internal static class DutiesCommand
             if (shop is not null && RecordDocument.Make(DutyRecord.Of(a, lines), shop, problems) is { } document)
             {
                 string prefix = assessments.Count(other => other.Id == a.Id) == 1 ? "" : a.Edition.Id + "-";
-                new PendingFile($"{prefix}{a.Id}-duties.pdf", PdfDrawing.Draw(document)).Write(into!, session.Output);
+                files.Add(new PendingFile($"{prefix}{a.Id}-duties.pdf", PdfDrawing.Draw(document)));
             }
         }
+
+        session.Write(files, into ?? ".");
 
         return session.Close(
             new FolderReport(problems.Found, []),

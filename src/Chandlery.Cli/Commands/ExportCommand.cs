@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
@@ -79,7 +80,8 @@ internal sealed class ExportCommand
             folder.Lawbook,
             parse.GetValue(options.AsOf),
             parse.GetValue(options.Place),
-            a => a
+            a => a,
+            done => session.Progress.Tell(done, folder.Declarations.Asked.Count)
         );
         FolderReport report = FolderReport.Of(folder.Declarations, [.. entries.SelectMany(e => e.Problems)]);
         if (entries.Count == 0)
@@ -94,10 +96,9 @@ internal sealed class ExportCommand
 
     private void Write(ParseResult parse, Session session, string text)
     {
-        if (parse.GetValue(output) is { } file and not "-")
+        if (parse.GetValue(output) is { } file)
         {
-            AtomicFile.Write(file, text);
-            session.Output.WriteLine(file);
+            session.WriteFile(file, Encoding.UTF8.GetBytes(text));
         }
         else
         {

@@ -84,7 +84,8 @@ internal sealed class KeptFolder
         where T : class, IDeclaration => Catalogue.Find<T>(new Reference(id, new TextPlace(option, 0, 0)), Problems);
 
     /// <summary>The option for a document.</summary>
-    public static Option<string?> Out() => new("--out") { Description = "Folder to write the document into as a PDF." };
+    public static Option<string?> Out() =>
+        new("--out") { Description = "Folder to write the document into as a PDF; - sends it to the standard output." };
 
     /// <summary>Prints a table, JSON, or a document, as the command line says.</summary>
     public void Print(bool json, string asJson, TextTable table)
@@ -110,7 +111,7 @@ internal sealed class KeptFolder
         PaperShop shop = ShippedShop.Open(Data, null, Problems);
         if (RecordDocument.Make(kept, shop, Problems) is { } document)
         {
-            new PendingFile(name + ".pdf", Paper.Drawing.PdfDrawing.Draw(document)).Write(into, Session.Output);
+            Session.Write([new PendingFile(name + ".pdf", Paper.Drawing.PdfDrawing.Draw(document))], into);
         }
     }
 }

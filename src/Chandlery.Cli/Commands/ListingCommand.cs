@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Law;
@@ -33,11 +34,12 @@ internal static class ListingCommand
         use.AcceptOnlyFromAmong("shop", "advert");
         var format = new Option<string>("--format")
         {
-            Description = "text, html (with the vocabulary of schema.org), json or csv. Default: text.",
+            Description = "text, html (with the vocabulary of schema.org) or csv; --json is for programs. Default: text.",
             DefaultValueFactory = _ => "text",
         };
-        format.AcceptOnlyFromAmong("text", "html", "json", "csv");
+        JsonOption.AcceptOnly(format, "text", "html", "csv");
         Option<bool> json = JsonOption.Of("listing");
+        var output = new Option<string?>("--out") { Description = "File to write; - or nothing: the standard output." };
         var command = new Command(
             "listing",
             "Write what a web shop or an advertisement must say of a candle, each part with its clause; refused where something stops the sale."
@@ -48,6 +50,7 @@ internal static class ListingCommand
             use,
             format,
             json,
+            output,
             options.Place,
             options.AsOf,
             options.Data,
@@ -77,7 +80,16 @@ internal static class ListingCommand
                         parse.GetValue(language)
                     );
                     List<ShopListing> listings = [.. candles.SelectMany(run.Listings)];
-                    session.Output.Write(Written(listings, parse.GetValue(json) ? "json" : parse.GetValue(format)!));
+                    string text = parse.GetValue(json) ? Json(listings) : Written(listings, parse.GetValue(format)!);
+                    if (parse.GetValue(output) is { } file)
+                    {
+                        session.WriteFile(file, Encoding.UTF8.GetBytes(text));
+                    }
+                    else
+                    {
+                        session.Output.Write(text);
+                    }
+
                     return session.Close(new FolderReport(problems.Found, []), run.Refused ? ExitCode.StopsSale : ExitCode.Fine);
                 }
             )
@@ -100,11 +112,13 @@ internal static class ListingCommand
         return candles;
     }
 
+    private static string Json(List<ShopListing> listings) =>
+        JsonSerializer.Serialize([.. listings.Select(ListingWriter.Report)], SafetyFileJson.Plain.ListingReportArray) + "\n";
+
     private static string Written(List<ShopListing> listings, string format) =>
         format switch
         {
             "html" => string.Join('\n', listings.Select(ListingWriter.Html)),
-            "json" => JsonSerializer.Serialize([.. listings.Select(ListingWriter.Report)], SafetyFileJson.Plain.ListingReportArray) + "\n",
             "csv" => Csv.Write(ListingWriter.Columns, listings.Select(ListingWriter.Row)),
             _ => string.Join('\n', listings.Select(ListingWriter.Text)),
         };

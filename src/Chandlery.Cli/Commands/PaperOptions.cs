@@ -47,7 +47,8 @@ internal sealed class PaperOptions
     public Option<string> Out { get; } =
         new("--out")
         {
-            Description = "Folder to write into; made when it does not exist. Default: the present folder.",
+            Description =
+                "Folder to write into; made when it does not exist; - sends a single document to the standard output. Default: the present folder.",
             DefaultValueFactory = _ => ".",
         };
 

@@ -16,12 +16,15 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     private readonly HashSet<(Assessment, Language, string)> warned = [];
     private readonly Problems problems = new();
     private bool lacksDuePaper;
+    private int expected;
+    private int drawn;
 
     /// <summary>Makes papers of all candles, one file beside the other.</summary>
     /// <returns>What came of each.</returns>
     public IReadOnlyList<(Assessment Assessment, PaperOutcome Outcome)> MakeAll(IReadOnlyList<PaperKind> papers)
     {
         var outcomes = new List<(Assessment, PaperOutcome)>();
+        Expect(papers);
         foreach (Assessment a in assessments)
         {
             foreach (PaperKind paper in papers)
@@ -37,16 +40,19 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
         return outcomes;
     }
 
+    /// <summary>Says which papers will be made of every candle, so that one can tell how far the work is.</summary>
+    public void Expect(IEnumerable<PaperKind> papers) => expected = assessments.Sum(a => papers.Sum(p => p.LanguagesOf(a).Count));
+
     /// <summary>What keeps a candle's files apart from those of other editions.</summary>
     public string PrefixOf(Assessment a) => IsOnlyEdition(a) ? "" : a.Edition.Id + "-";
 
     /// <summary>Makes the papers of a candle's dossier. Each is on its own, so all cores make them.</summary>
-    /// <param name="papers">The kinds.</param>
+    /// <param name="papers">The kinds that there are.</param>
     /// <param name="a">The candle.</param>
     /// <param name="folder">What the names of its files begin with.</param>
-    public void MakeForDossier(IEnumerable<PaperKind> papers, Assessment a, string folder)
+    public void MakeForDossier(PaperList papers, Assessment a, string folder)
     {
-        List<(PaperKind Paper, Language Language)> asked = [.. papers.SelectMany(p => p.LanguagesOf(a).Select(l => (p, l)))];
+        List<(PaperKind Paper, Language Language)> asked = [.. papers.DossierOf(a)];
         var drawn = new DrawnPaper[asked.Count];
         Parallel.For(0, asked.Count, i => drawn[i] = Draw(asked[i].Paper, a, asked[i].Language, folder, forDossier: true));
         foreach (DrawnPaper one in drawn)
@@ -63,18 +69,17 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
         return [.. drawn.Select(one => one.Outcome)];
     }
 
-    // Changes nothing of the run, so that several threads may draw.
+    // Changes nothing of the run but how many are drawn, so that several threads may draw.
     private DrawnPaper Draw(PaperKind paper, Assessment a, Language language, string prefix, bool forDossier)
     {
         PaperOutcome outcome = paper.Make(session.Request(a, language, printer.Shop, settings));
-        if (outcome is not MadePaper made)
-        {
-            return new DrawnPaper(paper, language, outcome, []);
-        }
-
-        byte[] Pdf() => printer.Pdf(made, session.Declarations, [a]);
+        byte[] Pdf(MadePaper made) => printer.Pdf(made, paper, session, a);
         bool pdfOnly = forDossier && !paper.HasPicturesInDossier;
-        return new DrawnPaper(paper, language, made, printer.Draw(prefix + paper.FileName(a, language), made.Document, Pdf, pdfOnly));
+        IReadOnlyList<PendingFile> own = outcome is MadePaper made
+            ? printer.Draw(prefix + paper.FileName(a, language, settings), made.Document, () => Pdf(made), pdfOnly)
+            : [];
+        session.Progress.Tell(Interlocked.Increment(ref drawn), expected);
+        return new DrawnPaper(paper, language, outcome, own);
     }
 
     private void Take(DrawnPaper drawn, Assessment a, bool forDossier)
@@ -111,7 +116,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
             return session.Report(problems.Found);
         }
 
-        printer.Write(files, session.Output);
+        printer.Write(files, session);
         remarks.ForEach(session.Complain);
         return lacksDuePaper ? ExitCode.StopsSale : ExitCode.Fine;
     }

@@ -29,18 +29,24 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
 
     /// <summary>A paper's PDF.</summary>
     /// <param name="paper">The paper.</param>
-    /// <param name="declarations">The maker's folder.</param>
-    /// <param name="assessments">Whose paper it is: an archive's PDF has them inside.</param>
-    public byte[] Pdf(MadePaper paper, DeclarationFolder declarations, IReadOnlyList<Assessment> assessments) =>
-        purpose == PdfPurpose.People ? paper.Pdf() : Pdf(paper.Document, declarations, assessments);
+    /// <param name="kind">Its kind: an archive's PDF has inside what it shows.</param>
+    /// <param name="session">Knows in which folder a candle lies.</param>
+    /// <param name="a">Whose paper it is.</param>
+    public byte[] Pdf(MadePaper paper, PaperKind kind, Session session, Assessment a) =>
+        purpose switch
+        {
+            PdfPurpose.People => paper.Pdf(),
+            PdfPurpose.Archive => PdfDrawing.Archive(paper.Document, KeptFiles.Of(session.FolderOf, [a], kind.AlsoShown)),
+            _ => PdfDrawing.Draw(paper.Document, purpose),
+        };
 
     /// <summary>A document's PDF.</summary>
     /// <param name="document">The document.</param>
-    /// <param name="declarations">The maker's folder.</param>
+    /// <param name="session">Knows in which folder a candle lies.</param>
     /// <param name="assessments">Whose paper it is: an archive's PDF has them inside.</param>
-    public byte[] Pdf(PaperDocument document, DeclarationFolder declarations, IReadOnlyList<Assessment> assessments) =>
+    public byte[] Pdf(PaperDocument document, Session session, IReadOnlyList<Assessment> assessments) =>
         purpose == PdfPurpose.Archive
-            ? PdfDrawing.Archive(document, KeptFiles.Of(declarations, assessments))
+            ? PdfDrawing.Archive(document, KeptFiles.Of(session.FolderOf, assessments, (_, _) => []))
             : PdfDrawing.Draw(document, purpose);
 
     /// <summary>Files of a document. Drawing is the slow part and every file is on its own, so all cores draw.</summary>
@@ -76,10 +82,17 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
         return files;
     }
 
-    /// <summary>Writes files into the folder and says where they lie, in their order.</summary>
+    /// <summary>Writes files into the folder and says where they lie, in their order; or the only one to the standard output.</summary>
     /// <exception cref="IOException">One could not be written; those before it were.</exception>
-    public void Write(IEnumerable<PendingFile> files, TextWriter output)
+    public void Write(IEnumerable<PendingFile> files, Session session)
     {
+        session.Progress.Clear();
+        if (folder == StandardOutput.Sign)
+        {
+            session.Documents.Write(files);
+            return;
+        }
+
         // A file is there when the disk says so; meanwhile others are written.
         ParallelQuery<string> written = files
             .AsParallel()
@@ -91,7 +104,7 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
         {
             foreach (string path in written)
             {
-                output.WriteLine(path);
+                session.Output.WriteLine(path);
             }
         }
         catch (AggregateException error) when (error.InnerExceptions[0] is IOException first)

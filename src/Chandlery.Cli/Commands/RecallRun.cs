@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Recalls;
@@ -54,11 +55,7 @@ internal sealed class RecallRun(KeptFolder folder)
             return folder.Session.Report(problems.Found);
         }
 
-        foreach (PendingFile file in files)
-        {
-            file.Write(into, folder.Session.Output);
-        }
-
+        folder.Session.Write(files, into);
         folder.Session.Complain(
             kinds.Say(
                 "Add a picture of the candle to notice, shelf card and web page: the law asks for one, and none is declared.",
@@ -185,12 +182,26 @@ internal sealed class RecallRun(KeptFolder folder)
             }
         }
 
-        IReadOnlyList<(string, RecallRules?)> rules =
-        [
-            .. spoken.Keys.Select(c => (places.GetValueOrDefault(c, c), folder.Lawbook.Safety.For(folder.Lawbook.Safety.Recalls, c))),
-        ];
-        string hazard = dangers[Fallback];
-        Draw("recall-authority", RecordDocument.Make(AuthorityRecord.Of(recall, maker, hazard, rules, kinds, folder.AsOf), shop, problems));
+        var authority = new AuthorityRecord(recall, maker, kinds, folder.AsOf);
+        (string, RecallRules?) RulesOf(string country) =>
+            (places.GetValueOrDefault(country, country), folder.Lawbook.Safety.For(folder.Lawbook.Safety.Recalls, country));
+        void Form(SafetyWords words, IEnumerable<string> countries, string name)
+        {
+            string hazard = dangers.GetValueOrDefault(words.Code, dangers[Fallback]);
+            Draw(name, RecordDocument.Make(authority.Of(hazard, [.. countries.Select(RulesOf)], words), shop, problems));
+        }
+
+        // The maker reads English; each place gets the form in its own language where there are words for it.
+        Shelf<SafetyWords> tongues = folder.Lawbook.Safety.AuthorityWords;
+        Form(tongues.Find(Fallback)!, spoken.Keys, "recall-authority");
+        foreach (IGrouping<string, string> tongue in spoken.Keys.GroupBy(c => spoken[c][0]))
+        {
+            if (tongue.Key != Fallback && tongues.Find(tongue.Key) is { } words)
+            {
+                Form(words, tongue, $"recall-authority-{tongue.Key}");
+            }
+        }
+
         files.Add(
             new PendingFile(
                 "recall.json",

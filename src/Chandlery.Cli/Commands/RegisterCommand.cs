@@ -137,16 +137,21 @@ internal static class RegisterCommand
                     using RegisterBook book = RegisterPlace.Named(parse.GetValue(path)!).OpenToRead();
                     int wrong = 0;
                     var first = new List<string>();
-                    book.Verify(what =>
-                    {
-                        wrong++;
-                        session.Complain(TextTable.Harmless(what));
-                        if (first.Count < MostInAnswer)
-                        {
-                            first.Add(what);
-                        }
-                    });
                     (long count, string head) = book.Head();
+                    book.Verify(
+                        what =>
+                        {
+                            wrong++;
+                            session.Complain(TextTable.Harmless(what));
+                            if (first.Count < MostInAnswer)
+                            {
+                                first.Add(what);
+                            }
+                        },
+                        reached => session.Progress.Tell(reached, count)
+                    );
+                    session.Progress.Clear();
+                    (count, head) = book.Head();
                     if (parse.GetValue(json))
                     {
                         session.Output.WriteLine(

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Chandlery.Files;
 using Chandlery.Register;
 
 namespace Chandlery.Cli.Commands;
@@ -11,7 +10,7 @@ internal static class RegisterDocumentCommand
     {
         Argument<string> path = RegisterCommand.PathArgument();
         var hash = new Argument<string>("hash") { Description = "Its hash (SHA-256), or the first eight digits at least." };
-        var output = new Option<string>("--out") { Description = "File to write.", Required = true };
+        var output = new Option<string>("--out") { Description = "File to write; - sends it to the standard output.", Required = true };
         var command = new Command(
             "document",
             "Take a document or declaration out of the register, byte for byte as it was put in ('register add --keep')."
@@ -27,8 +26,7 @@ internal static class RegisterDocumentCommand
                 session =>
                 {
                     using RegisterBook register = RegisterPlace.Named(parse.GetValue(path)!).OpenToRead();
-                    AtomicFile.Write(parse.GetValue(output)!, register.Document(parse.GetValue(hash)!));
-                    session.Output.WriteLine(parse.GetValue(output)!);
+                    session.WriteFile(parse.GetValue(output)!, register.Document(parse.GetValue(hash)!));
                     return ExitCode.Fine;
                 }
             )

@@ -29,12 +29,12 @@ internal static class RegisterFindCommand
         });
         var format = new Option<string>("--format")
         {
-            Description = "table, csv or json. Default: table.",
+            Description = "table or csv; --json is for programs. Default: table.",
             DefaultValueFactory = _ => "table",
         };
-        format.AcceptOnlyFromAmong("table", "csv", "json");
+        JsonOption.AcceptOnly(format, "table", "csv");
         Option<bool> json = JsonOption.Of("register find");
-        var output = new Option<string?>("--out") { Description = "File to write. Default: the terminal." };
+        var output = new Option<string?>("--out") { Description = "File to write; - or nothing: the standard output." };
         var command = new Command(
             "find",
             "Which labels are out there: with this oil revision, this substance, this batch. Without options: all entries."
@@ -77,7 +77,11 @@ internal static class RegisterFindCommand
                     );
                     string shape = parse.GetValue(json) ? "json" : parse.GetValue(format)!;
                     var page = new RegisterPage(entries, parse.GetValue(most) ?? (shape == "table" ? MostInTable : null));
-                    if (parse.GetValue(output) is { } target)
+                    if (parse.GetValue(output) == StandardOutput.Sign)
+                    {
+                        Write(page, shape, session.Documents.Text);
+                    }
+                    else if (parse.GetValue(output) is { } target)
                     {
                         AtomicFile.Write(target, writer => Write(page, shape, writer));
                         session.Output.WriteLine(target);

@@ -27,15 +27,30 @@ internal static class SafetySheetCommand
         paper.AddTo(command);
         command.Add(revision);
         command.SetAction(parse =>
-            Session.Print(parse, options, paper, (session, printer, all) => Write(session, printer, all, papers, parse.GetValue(revision)))
+            Session.Print(
+                parse,
+                options,
+                paper,
+                (session, printer, all) => Write(session, printer, all, Wanted(parse, papers), parse.GetValue(revision))
+            )
         );
         return command;
     }
 
-    private static int Write(Session session, Printer printer, IReadOnlyList<Assessment> assessments, PaperList papers, int revision)
+    // The standard output takes one document: the sheet itself.
+    private static IReadOnlyList<PaperKind> Wanted(ParseResult parse, PaperList papers) =>
+        StandardOutput.IsMeant(parse) ? [.. papers.All.OfType<SafetySheetPaper>()] : [.. papers.All.OfType<SheetPaper>()];
+
+    private static int Write(
+        Session session,
+        Printer printer,
+        IReadOnlyList<Assessment> assessments,
+        IReadOnlyList<PaperKind> papers,
+        int revision
+    )
     {
         var run = new PaperRun(session, printer, assessments, new PaperSettings(Revision: revision));
-        run.MakeAll([.. papers.All.OfType<SheetPaper>()]);
+        run.MakeAll(papers);
         int code = run.Finish();
         if (code == ExitCode.BadInput)
         {

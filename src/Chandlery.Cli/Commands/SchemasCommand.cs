@@ -1,6 +1,6 @@
 using System.CommandLine;
+using System.Text;
 using Chandlery.Cli.Answers;
-using Chandlery.Files;
 
 namespace Chandlery.Cli.Commands;
 
@@ -26,13 +26,10 @@ internal static class SchemasCommand
                 parse,
                 session =>
                 {
-                    foreach ((string name, string text) in AnswerSchemas.AndAllOthers())
-                    {
-                        string path = Path.Combine(parse.GetValue(output)!, name);
-                        AtomicFile.Write(path, text);
-                        session.Output.WriteLine(path);
-                    }
-
+                    session.Write(
+                        AnswerSchemas.AndAllOthers().Select(s => new PendingFile(s.Key, Encoding.UTF8.GetBytes(s.Value))),
+                        parse.GetValue(output)!
+                    );
                     return ExitCode.Fine;
                 }
             )

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Diagnostics;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
@@ -16,41 +17,68 @@ namespace Chandlery.Cli.Commands;
 /// </summary>
 internal sealed class Session(TextWriter output, TextWriter errors, bool verbose)
 {
+    // Whose candle an assessment is of, with what its fronts are drawn with: opened once, by the first paper that has one.
+    private readonly Dictionary<Assessment, (DeclarationFolder Folder, Lazy<BrandKit> Brand)> homes = new(
+        ReferenceEqualityComparer.Instance
+    );
+
     /// <summary>The data files that law and drawings are read from.</summary>
     private IReadOnlyDictionary<string, string> data = new Dictionary<string, string>();
 
-    // What fronts are drawn with: opened once, by the first paper that has one.
-    private Lazy<BrandKit> brand = new(BrandKit.None);
-
+    /// <summary>What is told beside documents.</summary>
     public TextWriter Output => output;
+
+    /// <summary>Where a document goes that goes to the standard output.</summary>
+    public required StandardOutput Documents { get; init; }
+
+    /// <summary>How far a long work is.</summary>
+    public required Progress Progress { get; init; }
 
     /// <summary>Law and languages; there once <see cref="Run"/> has started the work.</summary>
     public Lawbook Lawbook { get; private set; } = null!;
 
-    /// <summary>The maker's folder; there once <see cref="Run"/> has started the work.</summary>
+    /// <summary>The maker's folder; there once <see cref="Run"/> has started the work. Where several are named, the first.</summary>
     public DeclarationFolder Declarations { get; private set; } = null!;
 
+    /// <summary>The folder that an assessed candle lies in.</summary>
+    public DeclarationFolder FolderOf(Assessment a) => homes[a].Folder;
+
     /// <summary>The wax of an assessed candle.</summary>
-    public Wax WaxOf(Assessment assessment) => Declarations.Catalogue.Find<Wax>(assessment.Candle.Wax, new Problems())!;
+    public Wax WaxOf(Assessment a) => FolderOf(a).Catalogue.Find<Wax>(a.Candle.Wax, new Problems())!;
 
     /// <summary>What a paper of an assessed candle is made of.</summary>
     public PaperRequest Request(Assessment a, Language language, PaperShop shop, PaperSettings settings) =>
-        new(a, language, WaxOf(a), Lawbook, shop, settings) { Catalogue = Declarations.Catalogue, OpensBrand = brand };
+        new(a, language, WaxOf(a), Lawbook, shop, settings) { Catalogue = FolderOf(a).Catalogue, OpensBrand = homes[a].Brand };
 
     /// <summary>Templates and drawings of the program's own, with the data of this run.</summary>
     public PaperShop OpenShop(Problems problems) => ShippedShop.Open(data, null, problems);
 
+    /// <summary>The run that a command line asks for.</summary>
+    public static Session Of(ParseResult parse)
+    {
+        TextWriter output = parse.InvocationConfiguration.Output;
+        TextWriter errors = parse.InvocationConfiguration.Error;
+        TextWriter shown = Console.IsOutputRedirected ? output : new HarmlessWriter(output);
+        bool isQuiet = parse.GetValue<bool>(Manners.Quiet);
+        bool isWatched = !isQuiet && ReferenceEquals(errors, Console.Error) && !Console.IsErrorRedirected;
+        var clock = Stopwatch.StartNew();
+        return new Session(
+            isQuiet ? TextWriter.Null
+                : StandardOutput.IsMeant(parse) ? errors
+                : shown,
+            errors,
+            parse.GetValue<bool>(Manners.Verbose)
+        )
+        {
+            Documents = new StandardOutput(shown, ReferenceEquals(output, Console.Out) && Console.IsOutputRedirected),
+            Progress = new Progress(errors, isWatched, () => clock.Elapsed),
+        };
+    }
+
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)
     {
-        TextWriter output = parse.InvocationConfiguration.Output;
-        var session = new Session(
-            parse.GetValue<bool>(Manners.Quiet) ? TextWriter.Null
-                : Console.IsOutputRedirected ? output
-                : new HarmlessWriter(output),
-            parse.InvocationConfiguration.Error,
-            parse.GetValue<bool>(Manners.Verbose)
-        );
+        var session = Of(parse);
         try
         {
             return work(session);
@@ -59,6 +87,10 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         {
             session.Complain(error.Message);
             return ExitCode.BadInput;
+        }
+        finally
+        {
+            session.Progress.Clear();
         }
     }
 
@@ -89,10 +121,45 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
             {
                 var problems = new Problems();
                 Printer printer = Printer.Open(parse, paper, session.data, problems);
-                session.brand = BrandFiles.WhenAsked(session.Declarations.Catalogue);
                 return problems.None ? work(session, printer, assessments) : session.Report(problems.Found);
             }
         );
+    }
+
+    /// <summary>Writes a document to a file and says so, or to the standard output.</summary>
+    /// <param name="file">The file, or <see cref="StandardOutput.Sign"/>.</param>
+    /// <param name="content">The document.</param>
+    /// <exception cref="IOException">It could not be written, or a terminal cannot show it.</exception>
+    public void WriteFile(string file, byte[] content)
+    {
+        Progress.Clear();
+        if (file == StandardOutput.Sign)
+        {
+            Documents.Write(content);
+            return;
+        }
+
+        AtomicFile.Write(file, content);
+        output.WriteLine(file);
+    }
+
+    /// <summary>Writes documents into a folder, or the only one to the standard output.</summary>
+    /// <param name="files">The documents.</param>
+    /// <param name="into">A folder, or <see cref="StandardOutput.Sign"/>.</param>
+    /// <exception cref="IOException">One could not be written, or the standard output takes none of them.</exception>
+    public void Write(IEnumerable<PendingFile> files, string into)
+    {
+        Progress.Clear();
+        if (into == StandardOutput.Sign)
+        {
+            Documents.Write(files);
+            return;
+        }
+
+        foreach (PendingFile file in files)
+        {
+            file.Write(into, output);
+        }
     }
 
     /// <summary>Prints what is wrong with the input when nothing came of the command.</summary>
@@ -135,7 +202,11 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     }
 
     /// <summary>Prints a message on the error stream.</summary>
-    public void Complain(string message) => errors.WriteLine(Ink.Errors.Mind(TextTable.Harmless(message)));
+    public void Complain(string message)
+    {
+        Progress.Clear();
+        errors.WriteLine(Ink.Errors.Mind(TextTable.Harmless(message)));
+    }
 
     /// <summary>Says on the error stream what the work was done with, to whoever asked for more.</summary>
     public void Remark(string message)
@@ -173,21 +244,44 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         }
 
         Lawbook = lawbook;
-        if (Opened(parse.GetValue(options.Path)!, problems) is not { } declarations)
+        IReadOnlyList<string> paths = options.PathsIn(parse);
+        List<DeclarationFolder> folders = [.. paths.Select(path => Opened(path, problems)).OfType<DeclarationFolder>()];
+        if (folders.Count == 0)
         {
             return Report(problems.Found);
         }
 
-        Declarations = declarations;
-        Remark(
-            $"{Declarations.Root}: {Declarations.Catalogue.All.Count} declarations, {Declarations.Asked.Count} asked for; law of {IsoDay.Plain(parse.GetValue(options.AsOf))}."
-        );
-        var assessor = new Assessor(lawbook, Declarations.Catalogue, parse.GetValue(options.AsOf));
-        List<Assessment> assessments = [.. Declarations.Asked.SelectMany(d => assessor.Assess(d, parse.GetValue(options.Place), problems))];
+        Declarations = folders[0];
+        List<Assessment> assessments = [];
+        foreach (DeclarationFolder folder in folders)
+        {
+            Remark(
+                $"{folder.Root}: {folder.Catalogue.All.Count} declarations, {folder.Asked.Count} asked for; law of {IsoDay.Plain(parse.GetValue(options.AsOf))}."
+            );
+            assessments.AddRange(Assess(folder, parse.GetValue(options.AsOf), parse.GetValue(options.Place), problems));
+        }
+
+        Progress.Clear();
         Remark($"{assessments.Count} assessed: {string.Join(", ", assessments.Select(a => $"{a.Id} under {a.Edition.Id}"))}.");
-        FolderReport report = FolderReport.Of(Declarations, problems.Found);
+        FolderReport report = FolderReport.Of(folders, problems.Found);
         return assessments.Count > 0 ? Close(report, work(this, assessments))
             : report.Bad.Count > 0 ? Report(report.Bad)
-            : Report([DeclarationFolder.NoCandle(parse.GetValue(options.Path)!)]);
+            : Report([DeclarationFolder.NoCandle(paths[0])]);
+    }
+
+    private IEnumerable<Assessment> Assess(DeclarationFolder folder, DateOnly asOf, string? place, Problems problems)
+    {
+        var assessor = new Assessor(Lawbook, folder.Catalogue, asOf);
+        Lazy<BrandKit> brand = BrandFiles.WhenAsked(folder.Catalogue);
+        for (int i = 0; i < folder.Asked.Count; i++)
+        {
+            foreach (Assessment a in assessor.Assess(folder.Asked[i], place, problems))
+            {
+                homes[a] = (folder, brand);
+                yield return a;
+            }
+
+            Progress.Tell(i + 1, folder.Asked.Count);
+        }
     }
 }

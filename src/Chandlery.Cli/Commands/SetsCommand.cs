@@ -38,6 +38,7 @@ internal static class SetsCommand
         var answers = new List<SetAnswer>();
         var problems = new Problems();
         var finder = new SetFinder(session.Lawbook, assessments);
+        var files = new List<PendingFile>();
         PaperShop? shop = into is null ? null : session.OpenShop(problems);
         bool stops = false;
         List<GiftSet> sets = [.. session.Declarations.Catalogue.OfKind<GiftSet>()];
@@ -63,10 +64,12 @@ internal static class SetsCommand
                 if (shop is not null && RecordDocument.Make(SetRecord.Of(sheet), shop, problems) is { } document)
                 {
                     string prefix = sheets.Count == 1 ? "" : sheet.Edition.Id + "-";
-                    new PendingFile($"{prefix}{set.Id}-set.pdf", PdfDrawing.Draw(document)).Write(into!, session.Output);
+                    files.Add(new PendingFile($"{prefix}{set.Id}-set.pdf", PdfDrawing.Draw(document)));
                 }
             }
         }
+
+        session.Write(files, into ?? ".");
 
         if (json)
         {

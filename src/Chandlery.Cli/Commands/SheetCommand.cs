@@ -20,7 +20,7 @@ internal static class SheetCommand
 
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var stock = new Option<string>("--stock")
         {
             Description = $"Label stock: {string.Join(", ", StockShelf.Names)}; or a file with 'declares: stock'.",
@@ -71,7 +71,7 @@ internal static class SheetCommand
         var paper = new PaperOptions();
         var command = new Command(
             "sheet",
-            "Print labels of one or several candles on sheets (PDF), or for a roll (one-bit PNG at exact dots, or PDF)."
+            "Print labels of one or several candles, also of several paths, on the same sheets (PDF), or for a roll (one-bit PNG at exact dots, or PDF)."
         );
         options.AddTo(command);
         foreach (
@@ -149,13 +149,8 @@ internal static class SheetCommand
         }
 
         printer.Write(
-            [
-                new PendingFile(
-                    $"calibration-{stock.Id}.pdf",
-                    printer.Pdf(SheetDocument.Calibration(stock, settings), session.Declarations, [])
-                ),
-            ],
-            session.Output
+            [new PendingFile($"calibration-{stock.Id}.pdf", printer.Pdf(SheetDocument.Calibration(stock, settings), session, []))],
+            session
         );
         return ExitCode.Fine;
     }
@@ -172,8 +167,10 @@ internal static class SheetCommand
         var problems = new Problems();
         var labels = new List<(string Id, IReadOnlyList<IReadOnlyList<Scene>> Copies)>();
         var reasons = new List<string>();
+        int made = 0;
         foreach (Assessment a in assessments)
         {
+            session.Progress.Tell(made++, assessments.Count);
             switch (StockLabel.Make(session.Request(a, a.Languages[0], printer.Shop, new PaperSettings()), stock))
             {
                 case MadePaper label:
@@ -207,9 +204,8 @@ internal static class SheetCommand
 
         if (labels.Count > 0)
         {
-            byte[] Pdf(PaperDocument sheets) =>
-                printer.Pdf(sheets, session.Declarations, [.. assessments.Where(a => labels.Exists(l => l.Id == a.Id))]);
-            printer.Write(Files(labels, stock, settings, run.AsPdf, assessments[0].Languages[0].Code, Pdf), session.Output);
+            byte[] Pdf(PaperDocument sheets) => printer.Pdf(sheets, session, [.. assessments.Where(a => labels.Exists(l => l.Id == a.Id))]);
+            printer.Write(Files(labels, stock, settings, run.AsPdf, assessments[0].Languages[0].Code, Pdf), session);
         }
 
         if (assessments.Select(a => StockLabel.Caution(a, stock)).FirstOrDefault(c => c is not null) is { } caution)

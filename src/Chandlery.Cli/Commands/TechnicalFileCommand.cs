@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.TechnicalFiles;
 
@@ -11,9 +12,12 @@ internal static class TechnicalFileCommand
     {
         var options = new CommonOptions();
         var paper = new PaperOptions();
+        paper.Purpose.DefaultValueFactory = _ => PdfPurpose.Archive;
+        paper.Purpose.Description =
+            "What the PDF is for: archive (default; made after the rules of PDF/A-3, declarations and assessment inside), people, press.";
         var version = new Option<int>("--file-version")
         {
-            Description = "Number of the file's version. Default: 1.",
+            Description = "Number of the file's version, from 2 on in its name too. Default: 1.",
             CustomParser = Numbers.Whole("--file-version", 1, 9999),
             DefaultValueFactory = _ => PaperSettings.FirstRevision,
         };

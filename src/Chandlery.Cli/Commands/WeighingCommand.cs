@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.Quantities;
@@ -74,7 +75,7 @@ internal static class WeighingCommand
         if (!json)
         {
             folder.Session.Output.WriteLine(
-                $"By {rules.Clause}; the e-mark is at least {Figures.Plain(rules.MarkHeightMm)} mm high. This program prints none: put it on a label of your own only when every batch passes."
+                $"By {rules.Clause}; the e-mark is at least {Figures.Plain(rules.MarkHeightMm)} mm high. A candle with 'eMark: yes' gets it on its label once its batches pass."
             );
         }
 

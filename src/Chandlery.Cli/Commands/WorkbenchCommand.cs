@@ -44,7 +44,8 @@ internal static class WorkbenchCommand
     /// <summary>Starts the page and waits until the user stops it.</summary>
     public static async Task<int> Run(ParseResult parse, string folder, int port, bool browser)
     {
-        var session = new Session(parse.InvocationConfiguration.Output, parse.InvocationConfiguration.Error, verbose: false);
+        var session = Session.Of(parse);
+        TextWriter output = parse.InvocationConfiguration.Output;
         var problems = new Problems();
         if (Workroom.Open(folder, PaperList.Own, PdfWorker.Parse, problems) is not { } room)
         {
@@ -54,9 +55,9 @@ internal static class WorkbenchCommand
         try
         {
             await using WorkbenchServer server = await WorkbenchServer.Start(room, port);
-            await session.Output.WriteLineAsync(server.WayIn);
-            await session.Output.WriteLineAsync("Stop with Ctrl+C.");
-            await session.Output.FlushAsync();
+            await output.WriteLineAsync(server.WayIn);
+            await output.WriteLineAsync("Stop with Ctrl+C.");
+            await output.FlushAsync();
             if (browser)
             {
                 OpenBrowser(server.WayInForOnce());

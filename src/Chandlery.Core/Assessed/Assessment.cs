@@ -54,6 +54,9 @@ public sealed record Assessment
     /// <summary>The UFI; null when none is needed or none can be made yet.</summary>
     public required string? Ufi { get; init; }
 
+    /// <summary>How the e-mark stands; null for a candle that does not use it.</summary>
+    public EMarkState? EMark { get; init; }
+
     /// <summary>The next changes of the law that would alter the label; found when somebody asks.</summary>
     public required Lazy<(LegalChange? Law, LegalChange? Expected)> NextChanges { get; init; }
 

@@ -153,6 +153,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
         Verdict verdict = law.ForState(subject.Kind.State).ForStock(candle.OnMarketSince).Judge(subject.Composition);
+        EMarkState? mark = EMarks.On(candle, subject.Batch, places, catalogue, lawbook.Safety);
         Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, subject.Kind, verdict);
         return new Assessment
         {
@@ -174,12 +175,14 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),
                 .. roles.Findings,
                 .. AnswerFindings.Of(candle, places, lawbook.Safety, asOf),
+                .. mark?.WhyNot is { } unmarked ? new[] { unmarked } : [],
                 .. ufi?.Success == true ? Twins(candle, edition) : [],
                 .. WrongUfis(subject.Recipe, edition),
                 .. ufi?.Reason is { } why ? new[] { new Finding(Gravity.Stop, why, edition.Ufi.Clause) } : [],
             ],
             SmallPackageRelief = SmallPackages.MayLeaveOff(edition, verdict.Classification, verdict.Label, subject.Contents),
             Ufi = ufi?.OrNull(),
+            EMark = mark,
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
             Notification = new Lazy<SharedNotification>(() => kin.Of(subject, verdict, places)),
         };

@@ -23,6 +23,12 @@ public sealed record ProductKind
     /// <summary>Whether it burns with a flame of its own.</summary>
     public required bool Burns { get; init; }
 
+    /// <summary>The sort that it belongs to.</summary>
+    public ProductSort Sort =>
+        Burns ? ProductSort.Burning
+        : State == PhysicalState.Liquid ? ProductSort.Liquid
+        : ProductSort.Warmed;
+
     /// <summary>Where it may be used.</summary>
     public required IReadOnlyList<CandleUse> UsedIn { get; init; }
 

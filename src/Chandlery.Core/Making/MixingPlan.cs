@@ -26,12 +26,9 @@ public sealed record MixingPlan(
     /// <exception cref="ArgumentOutOfRangeException">Count or allowance are outside their ranges.</exception>
     public static MixingPlan Make(Assessment a, int count, double wastePercent)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, PouringPlan.MostCandles);
-        ArgumentOutOfRangeException.ThrowIfNegative(wastePercent);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(wastePercent, 50);
+        PouringPlan.CheckCount(count);
         Recipe recipe = a.Composition.Recipe;
-        double total = count * a.Candle.NetMass.Value * (1 + (wastePercent / 100));
+        double total = count * a.Candle.NetMass.Value * PouringPlan.Allowance(wastePercent);
         HashSet<string> bases = [.. recipe.Waxes.Select(w => w.Wax.Name)];
         return new MixingPlan(
             count,

@@ -47,6 +47,8 @@ public sealed record PouringPlan
     /// <summary>Most candles that one plan is made for.</summary>
     public const int MostCandles = 10_000;
 
+    private const double MostWastePercent = 50;
+
     /// <summary>Plans a number of candles of one size.</summary>
     /// <param name="a">The candle, as planned or as a batch was weighed.</param>
     /// <param name="wax">Its wax or blend.</param>
@@ -66,14 +68,11 @@ public sealed record PouringPlan
     /// <exception cref="ArgumentOutOfRangeException">A count or the allowance is outside its range.</exception>
     public static PouringPlan Make(Assessment a, Wax wax, PourOrder order)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(order.WastePercent);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(order.WastePercent, 50);
         Recipe recipe = a.Composition.Recipe;
         List<PourSize> sizes = [new PourSize(a.Candle, a.Vessel, recipe, order.Count), .. order.Also];
         foreach (PourSize size in sizes)
         {
-            ArgumentOutOfRangeException.ThrowIfLessThan(size.Count, 1);
-            ArgumentOutOfRangeException.ThrowIfGreaterThan(size.Count, MostCandles);
+            CheckCount(size.Count);
         }
 
         double melt = MeltFor(sizes, order.WastePercent).Value;
@@ -117,7 +116,23 @@ public sealed record PouringPlan
 
     private const string CommonPractice = "common practice, no source";
 
-    private static double Allowance(double wastePercent) => 1 + (wastePercent / 100);
+    /// <summary>How much more is weighed for what stays in the jug, as a factor.</summary>
+    /// <param name="wastePercent">Percent of the mass, 0 to 50.</param>
+    /// <exception cref="ArgumentOutOfRangeException">It is outside its range.</exception>
+    internal static double Allowance(double wastePercent)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(wastePercent);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(wastePercent, MostWastePercent);
+        return 1 + (wastePercent / 100);
+    }
+
+    /// <summary>Says that so many are too few or too many for one plan.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is outside its range.</exception>
+    internal static void CheckCount(int count)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostCandles);
+    }
 
     private static SizePlan PlanSize(PourSize size, Wax wax, Millimetres? gap)
     {

@@ -13,6 +13,7 @@ internal static class BlockKinds
         Messages.Kind,
         Codes.Kind,
         Table.Kind,
+        Plots.Kind,
         Gap.Kind,
         Rule.Kind,
         ColumnStart.Kind,

@@ -1,4 +1,5 @@
 using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
@@ -53,6 +54,15 @@ public abstract class PaperKind
     /// <summary>Name of its file, without format.</summary>
     public string FileName(Assessment a, Language language) =>
         IsPerLanguage && a.Languages.Count > 1 ? $"{a.Id}-{language.Code}-{EndingFor(a)}" : $"{a.Id}-{EndingFor(a)}";
+
+    /// <summary>Name of its file as it is made with settings, without format.</summary>
+    public string FileName(Assessment a, Language language, PaperSettings settings) => FileName(a, language) + Numbered(settings);
+
+    /// <summary>Declarations that it shows beside those that the assessment rests on: an archive keeps them too.</summary>
+    public virtual IEnumerable<IDeclaration> AlsoShown(Assessment a, Catalogue catalogue) => [];
+
+    /// <summary>What keeps versions of it apart by name; empty for a paper without versions.</summary>
+    protected virtual string Numbered(PaperSettings settings) => "";
 
     /// <summary>With what the names of its files end.</summary>
     protected virtual string EndingFor(Assessment a) => Id;

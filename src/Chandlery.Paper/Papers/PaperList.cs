@@ -1,3 +1,5 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Law;
 using Chandlery.Paper.Papers.BenchSheets;
 using Chandlery.Paper.Papers.BurnCards;
 using Chandlery.Paper.Papers.Labels;
@@ -32,6 +34,10 @@ public sealed record PaperList(IReadOnlyList<PaperKind> All)
 
     /// <summary>The papers of a dossier.</summary>
     public IEnumerable<PaperKind> InDossier => All.Where(p => p.IsInDossier);
+
+    /// <summary>The papers of a candle's dossier, each in every language that it is made in.</summary>
+    public IEnumerable<(PaperKind Paper, Language Language)> DossierOf(Assessment a) =>
+        InDossier.SelectMany(p => p.LanguagesOf(a).Select(l => (p, l)));
 
     /// <summary>The papers that the page enters in the register.</summary>
     public IEnumerable<PaperKind> Registered => All.Where(p => p.IsRegistered);

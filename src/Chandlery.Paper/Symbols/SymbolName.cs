@@ -64,6 +64,7 @@ public sealed partial record SymbolName
         new("sprayFace"),
         new("sprayFabric"),
         new("sprayAir"),
+        new("eMark"),
     ];
 
     /// <summary>The name.</summary>

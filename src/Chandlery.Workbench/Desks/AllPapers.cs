@@ -20,19 +20,16 @@ internal static class AllPapers
             foreach (Assessment a in desk.Assessments)
             {
                 string folder = desk.Assessments.Count > 1 ? $"{a.Edition.Id}/" : "";
-                foreach (PaperKind paper in room.Papers.InDossier)
+                foreach ((PaperKind paper, Language language) in room.Papers.DossierOf(a))
                 {
-                    foreach (Language language in paper.LanguagesOf(a))
+                    switch (DeskPapers.Make(room, desk, a, paper, new PaperWish(Edition: a.Edition.Id, Language: language.Code)))
                     {
-                        switch (DeskPapers.Make(room, desk, a, paper, new PaperWish(Edition: a.Edition.Id, Language: language.Code)))
-                        {
-                            case MadePaper made:
-                                Add(archive, $"{folder}{paper.FileName(a, language)}.pdf", made.Pdf());
-                                break;
-                            case MissingPaper { IsDue: true } none:
-                                missing.AppendLine(DeskPapers.Sentence(paper, none));
-                                break;
-                        }
+                        case MadePaper made:
+                            Add(archive, $"{folder}{paper.FileName(a, language)}.pdf", made.Pdf());
+                            break;
+                        case MissingPaper { IsDue: true } none:
+                            missing.AppendLine(DeskPapers.Sentence(paper, none));
+                            break;
                     }
                 }
             }

@@ -42,7 +42,7 @@ public sealed partial class ThresholdsInDataTests
         "Law/QuantityFigures.cs 10", // millimetres to the centimetre
         "Law/QuantityFigures.cs 25.4", // millimetres to the inch
         "SafetyDataSheets/SheetContext.cs 4", // the length of a code without letters
-        "SafetyFiles/Quantities/WeighingVerdict.cs 1e-6", // the computer's own rounding of grams
+        "Assessed/WeighingVerdict.cs 1e-6", // the computer's own rounding of grams
     ];
 
     [Fact]

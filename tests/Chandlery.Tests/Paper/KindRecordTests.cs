@@ -6,7 +6,6 @@ using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.Quantities;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Incidents;
-using Chandlery.Core.SafetyFiles.Quantities;
 using Chandlery.Core.SafetyFiles.Recalls;
 using Chandlery.Core.SafetyFiles.Records;
 using Chandlery.Paper.Drawing;
@@ -72,14 +71,18 @@ public sealed class KindRecordTests
 
     private static DeclaredKinds Kinds => new(TestLaw.Lawbook.Kinds.ToDictionary(k => k.Id));
 
-    private static KeptRecord Authority(params IReadOnlyList<Assessment> of) =>
-        AuthorityRecord.Of(
+    private static KeptRecord Authority(params IReadOnlyList<Assessment> of) => Authority("en", of);
+
+    private static KeptRecord Authority(string language, IReadOnlyList<Assessment> of) =>
+        new AuthorityRecord(
             new RecallResult(new RecallQuery(RecallBy.Batch, "B-1"), [.. of.Select(TestRecalls.Batch)], []),
             of[0].Maker,
-            "It can hurt.",
-            [("Ireland", TestLaw.Lawbook.Safety.For(TestLaw.Lawbook.Safety.Recalls, "IE"))],
             Kinds,
             TestLaw.Today
+        ).Of(
+            "It can hurt.",
+            [("Ireland", TestLaw.Lawbook.Safety.For(TestLaw.Lawbook.Safety.Recalls, "IE"))],
+            TestLaw.Lawbook.Safety.AuthorityWords.Find(language)!
         );
 
     [Theory]
@@ -125,7 +128,13 @@ public sealed class KindRecordTests
         Assessment a = TestLaw.Demo($"candles/{id}.yaml", "IE");
         Regex foreign = Foreign(a.Kind, "en");
         AffectedBatch batch = TestRecalls.Batch(a);
-        HoldsNothingOf(foreign, Print(Authority(a)), a, "form for the authority");
+        foreach (SafetyWords words in TestLaw.Lawbook.Safety.AuthorityWords)
+        {
+            // Reasons stay English in every form, and wax is 'was' in Dutch.
+            Regex own = words.Code == "en" ? foreign : new Regex(OfCandles[words.Code], RegexOptions.IgnoreCase);
+            HoldsNothingOf(own, Print(Authority(words.Code, [a])), a, $"form for the authority, {words.Code}");
+        }
+
         var incident = new Incident
         {
             Id = "i",
@@ -165,6 +174,19 @@ public sealed class KindRecordTests
             var verdict = WeighingVerdict.Of(weighing, a.Candle, rules);
             HoldsNothingOf(foreign, Print(WeighingRecord.Of("M", [(verdict, batch.Batch.Code)], rules.Clause)), a, "record of weighings");
         }
+    }
+
+    [Fact]
+    public void The_form_is_in_the_language_of_the_place_and_says_what_stays_English()
+    {
+        Assert.Equal(["de", "en", "es", "fr", "it", "nl"], TestLaw.Lawbook.Safety.AuthorityWords.Select(w => w.Code).Order());
+        Assessment a = TestLaw.Demo("candles/fig-tin.yaml", "IE");
+        string german = Print(Authority("de", [a]));
+        Assert.Contains("Meldung eines Rückrufs", german, StringComparison.Ordinal);
+        Assert.Contains("Auf Englisch stehen hier", german, StringComparison.Ordinal);
+        Assert.Contains("Ausgangspunkt: Charge B-1", german, StringComparison.Ordinal);
+        Assert.DoesNotContain("page 1 of", german, StringComparison.Ordinal);
+        Assert.Contains("Begun with batch B-1.", Print(Authority(a)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -50,15 +50,20 @@ internal sealed class PdfReader : IDisposable
             .Select(l => l.BoundingBox.Height * MmPerPoint);
 
     /// <summary>Bounding boxes of filled red paths, millimetres.</summary>
-    public IEnumerable<(double Width, double Height)> RedPathsMm(int page = 0)
+    public IEnumerable<(double Width, double Height)> RedPathsMm(int page = 0) => FilledMm(c => c.r > 0.8 && c.g < 0.1, page);
+
+    /// <summary>Bounding boxes of filled black paths, millimetres.</summary>
+    public IEnumerable<(double Width, double Height)> BlackPathsMm(int page = 0) =>
+        FilledMm(c => c is { r: < 0.1, g: < 0.1, b: < 0.1 }, page);
+
+    private IEnumerable<(double Width, double Height)> FilledMm(Func<(double r, double g, double b), bool> holds, int page)
     {
         foreach (PdfPath path in Pages[page].Paths)
         {
             if (
                 path.IsFilled
                 && path.FillColor?.ToRGBValues() is { } colour
-                && colour.r > 0.8
-                && colour.g < 0.1
+                && holds((colour.r, colour.g, colour.b))
                 && path.GetBoundingRectangle() is { } box
             )
             {

@@ -1,6 +1,10 @@
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Quantities;
+using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
+using Chandlery.Tests.Paper;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.SafetyFiles;
@@ -74,6 +78,85 @@ public sealed class QuantityTests
         (int code, string output, _) = Command.Run("weighing", folder.Path);
         Assert.Equal(1, code);
         Assert.Contains("may not be used on this batch", output, StringComparison.Ordinal);
+    }
+
+    private static MakersFolder Marked() =>
+        new MakersFolder().Change("candles/harbour-bowl.yaml", "netGrams: 2900", "netGrams: 2900\neMark: yes");
+
+    [Fact]
+    [Outside("Directive 76/211/EEC, Annex I, 3.3: the mark is at least 3 mm high, in the same field of vision as the quantity")]
+    public void The_e_mark_is_printed_as_high_as_the_law_asks_where_the_weighings_pass()
+    {
+        using MakersFolder folder = Marked();
+        foreach (string id in new[] { "harbour-bowl", "hb-2611" })
+        {
+            Assessment a = folder.Assess(id, "IE");
+            Assert.Null(a.EMark!.WhyNot);
+            MadePaper label = TestLaw.Made("label", a);
+            Assert.Contains(label.Document.Pages.SelectMany(p => p.Marks), m => m.Name == "eMark");
+            using var pdf = new PdfReader(PdfDrawing.Draw(label.Document));
+            (double width, double height) = Assert.Single(
+                pdf.BlackPathsMm(),
+                p => p.Height is > 2.9 and < 3.2 && p.Width is > 2.9 and < 3.2
+            );
+            Assert.InRange(height, 2.999, 3.1);
+            Assert.InRange(width, 2.9, 3.2);
+        }
+    }
+
+    [Theory]
+    [InlineData("weighings/hb-2611-weighed.yaml", "on: 2026-11-16", "on: 2026-11-16\nby: x", null)]
+    [InlineData(
+        "weighings/hb-2611-weighed.yaml",
+        "grams: 4762",
+        "grams: 4500",
+        "weighing hb-2611-weighed of batch HB-2611-02 does not pass."
+    )]
+    [InlineData("weighings/hb-2611-weighed.yaml", null, null, "batch HB-2611-02 was not weighed.")]
+    [InlineData("candles/harbour-bowl.yaml", "netGrams: 2900", "netGrams: 10001", "the law has no tolerance for 10001 g.")]
+    public void The_e_mark_is_refused_with_the_reason(string file, string? from, string? to, string? why)
+    {
+        using MakersFolder folder = Marked();
+        if (from is null)
+        {
+            File.Delete(Path.Combine(folder.Path, file));
+        }
+        else if (why is not null)
+        {
+            folder.Change(file, from, to!);
+        }
+
+        Assessment a = folder.Assess("harbour-bowl", "IE");
+        if (why is null)
+        {
+            Assert.Null(a.EMark!.WhyNot);
+            return;
+        }
+
+        Finding said = a.EMark!.WhyNot!;
+        Assert.Equal(("The e-mark is not printed: " + why, Gravity.Look), (said.What, said.Gravity));
+        Assert.Contains("76/211", said.Clause.Text, StringComparison.Ordinal);
+        Assert.Contains(said, a.Findings);
+        Assert.Null(a.EMark.Height);
+    }
+
+    [Fact]
+    public void Without_a_rule_of_the_place_or_a_weighing_in_its_unit_there_is_no_e_mark()
+    {
+        using MakersFolder folder = Marked();
+        Assessment there = folder.Assess("harbour-bowl", "GB");
+        Assert.Equal(
+            "The e-mark is not printed: no rule on the contents of packages is known for Great Britain.",
+            there.EMark!.WhyNot!.What
+        );
+        Assert.DoesNotContain(TestLaw.Made("label", there).Document.Pages.SelectMany(p => p.Marks), m => m.Name == "eMark");
+        folder.Change("candles/dune-reeds.yaml", "declares: candle", "declares: candle\neMark: yes");
+        Assert.StartsWith(
+            "The e-mark is not printed: the contents are declared in millilitres",
+            folder.Assess("dune-reeds", "IE").EMark!.WhyNot!.What,
+            StringComparison.Ordinal
+        );
+        Assert.Null(folder.Assess("slate-jar", "IE").EMark);
     }
 
     [Fact]

@@ -121,6 +121,7 @@ public sealed class RecallTests
                 "harbour-bowl-recall-shelf-card-en.pdf",
                 "harbour-bowl-recall-web-de.html",
                 "harbour-bowl-recall-web-en.html",
+                "recall-authority-de.pdf",
                 "recall-authority.pdf",
                 "recall-receivers.csv",
                 "recall.json",

@@ -3,6 +3,8 @@ using Chandlery.Core.SafetyFiles.Duties;
 using Chandlery.Core.SafetyFiles.TechnicalFiles;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
+using Chandlery.Paper.Papers.Records;
+using Chandlery.Paper.Scenes;
 using Chandlery.Tests.Paper;
 using Chandlery.Tests.Support;
 
@@ -104,6 +106,83 @@ public sealed class TechnicalFileTests
             Text(folder, folder.Assess("slate-jar", "IE")),
             StringComparison.Ordinal
         );
+    }
+
+    private static TaggedItem Plots(MakersFolder folder, string candle)
+    {
+        Assessment a = folder.Assess(candle, "IE");
+        var catalogue = folder.Catalogue;
+        var maker = new TechnicalFileMaker(a, catalogue, TestLaw.Lawbook, 1);
+        PaperDocument document = RecordDocument.Make(maker.Make(), TestLaw.Shop, new Chandlery.Yaml.Problems())!;
+        return document
+            .Pages.SelectMany(p => p.All)
+            .OfType<TaggedItem>()
+            .First(t => t.Alternative?.StartsWith("Plots of test", StringComparison.Ordinal) == true);
+    }
+
+    [Fact]
+    public void Burn_tests_are_plotted_to_scale_with_the_makers_limits()
+    {
+        using var folder = new MakersFolder();
+        TaggedItem plots = Plots(folder, "slate-jar");
+        Assert.Contains("a line for each of 3 samples", plots.Alternative, StringComparison.Ordinal);
+        HashSet<string> texts = [.. plots.Items.OfType<TextItem>().Select(t => t.Shaped.Text)];
+        string[] wanted =
+        [
+            "Flame height, mm",
+            "Melt pool, mm",
+            "Vessel, °C",
+            "hours burnt in all",
+            "own limit 45",
+            "own limit 65",
+            "sample C",
+        ];
+        Assert.Subset(texts, wanted.ToHashSet());
+
+        // The highest flame of sample B, 34 mm, stands at 34 / 45 of the height of the limit.
+        List<PathItem> paths = [.. plots.Items.OfType<PathItem>()];
+        PathItem[] limits = [.. paths.Where(p => p.Stroke == Ink.SignalRed)];
+        Assert.Equal(2, limits.Length);
+        PathItem[] marks = [.. paths.Where(p => p.ScaleMm != 1)];
+        Assert.Equal((3 * 3 * 3) + 3, marks.Length);
+        double bottom = paths.Where(p => p.Stroke == Ink.Black && p.ScaleMm == 1 && p.XMm > 0).Max(p => p.YMm);
+        double limitAt = bottom - limits[0].YMm;
+        double right = limits[0].XMm + 60;
+        double highest = marks.Where(m => m.XMm < right).Min(m => m.YMm);
+        Assert.Equal(34.0 / 45, (bottom - highest) / limitAt, 3);
+    }
+
+    [Fact]
+    public void A_burn_that_was_not_measured_breaks_the_line()
+    {
+        using var folder = new MakersFolder();
+        int All() => Plots(folder, "slate-jar").Items.OfType<PathItem>().Count(p => p.ScaleMm != 1);
+        int before = All();
+        folder.Change("tests/slate-jar-26-10.yaml", "{ hours: 4, flameMm: 31, poolMm: 74,", "{ hours: 4, poolMm: 74,");
+        Assert.Equal(before - 1, All());
+    }
+
+    [Fact]
+    public void The_command_makes_one_archive_a_version_with_what_it_rests_on_inside()
+    {
+        using var folder = new MakersFolder();
+        string into = Path.Combine(folder.Path, "out");
+        string candle = Path.Combine(folder.Path, "candles", "slate-jar.yaml");
+        Assert.Equal(0, Command.Run("technical-file", candle, "--place", "IE", "--out", into).Code);
+        Assert.Equal(0, Command.Run("technical-file", candle, "--place", "IE", "--file-version", "2", "--out", into).Code);
+        Assert.Equal(
+            ["slate-jar-technical-file-2.pdf", "slate-jar-technical-file.pdf"],
+            Directory.GetFiles(into).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)
+        );
+        byte[] bytes = File.ReadAllBytes(Path.Combine(into, "slate-jar-technical-file-2.pdf"));
+        string raw = System.Text.Encoding.Latin1.GetString(bytes);
+        Assert.Contains("pdfaid:part", raw, StringComparison.Ordinal);
+        using UglyToad.PdfPig.PdfDocument pdf = UglyToad.PdfPig.PdfDocument.Open(bytes);
+        Assert.True(pdf.Advanced.TryGetEmbeddedFiles(out IReadOnlyList<UglyToad.PdfPig.Content.EmbeddedFile>? files));
+        Assert.Contains(files!, f => f.Name == "candles/slate-jar.yaml");
+        Assert.Contains(files!, f => f.Name == "tests/slate-jar-26-10.yaml");
+        Assert.Contains(files!, f => f.Name == "assessment-slate-jar-eu-clp.json");
+        Assert.DoesNotContain(files!, f => f.Name.StartsWith("dispatches/", StringComparison.Ordinal));
     }
 
     private static DutyLine Duty(

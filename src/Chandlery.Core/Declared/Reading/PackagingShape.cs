@@ -25,5 +25,8 @@ internal static class PackagingShape
         new Shape("packagingPart", "A part of what a candle is packed in.", [Part, Material, Grams, Mark])
     );
 
-    public static readonly FlagField EMark = new("eMark", "Whether the e-mark stands beside the quantity: then each batch is weighed.");
+    public static readonly FlagField EMark = new(
+        "eMark",
+        "Whether the e-mark stands beside the quantity: then each batch is weighed, and the label has the mark once the weighings pass."
+    );
 }

@@ -9,4 +9,8 @@ namespace Chandlery.Core.Law.ProductSafety;
 /// <param name="Says">What is due.</param>
 /// <param name="By">What of the maker's own shows that it is done.</param>
 /// <param name="Clause">Where it stands.</param>
-public sealed record DutyRow(string Id, InForce InForce, IReadOnlyList<string> SoldIn, string Says, Artefact By, Citation Clause);
+public sealed record DutyRow(string Id, InForce InForce, IReadOnlyList<string> SoldIn, string Says, Artefact By, Citation Clause)
+{
+    /// <summary>The sorts of product for which it holds; all where none is named.</summary>
+    public IReadOnlyList<ProductSort> Of { get; init; } = Enum.GetValues<ProductSort>();
+}

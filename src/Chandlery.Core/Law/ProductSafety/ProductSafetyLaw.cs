@@ -31,6 +31,9 @@ public sealed record ProductSafetyLaw(IReadOnlyDictionary<string, string> ByPlac
     /// <summary>Our words for listings and recalls, by language.</summary>
     public required Shelf<SafetyWords> Words { get; init; }
 
+    /// <summary>Our words for the form by which an authority is told of a recall, by language; English at least.</summary>
+    public required Shelf<SafetyWords> AuthorityWords { get; init; }
+
     /// <summary>What a technical file holds, whatever the place.</summary>
     public required Lazy<FileRules> File { get; init; }
 
@@ -49,6 +52,7 @@ public sealed record ProductSafetyLaw(IReadOnlyDictionary<string, string> ByPlac
         Packagings.ReadAll();
         Duties.ReadAll();
         Words.ReadAll();
+        AuthorityWords.ReadAll();
         _ = File.Value;
     }
 }

@@ -11,5 +11,5 @@ namespace Chandlery.Core.Law.ProductSafety;
 public sealed record RiskRow(string Id, RiskWhen When, string Risk, int Likelihood, int Severity, string Measure, RiskProof Proof)
 {
     /// <summary>The sorts of product that it is looked at for; those that burn where none is named.</summary>
-    public IReadOnlyList<RiskOf> Of { get; init; } = [RiskOf.Burning];
+    public IReadOnlyList<ProductSort> Of { get; init; } = [ProductSort.Burning];
 }

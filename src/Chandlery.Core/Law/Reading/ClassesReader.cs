@@ -118,8 +118,7 @@ internal sealed class ClassesReader(LawCodes codes)
         }
 
         var unknown = new UnknownAquatic(new MassPercent(group.Number("saidFromPercent", 0, 100, "0.1")), LawCodes.Citation(group));
-        group.Text("confidence", "how it was checked");
-        group.Done();
+        LawRows.Close(group);
         return unknown;
     }
 

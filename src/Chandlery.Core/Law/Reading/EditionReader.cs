@@ -80,8 +80,7 @@ internal sealed class EditionReader(
         {
             goingOn[codes.Statement(row, "statement")] = LawCodes.Citation(row);
             row.Text("because", "a reason");
-            row.Text("confidence", "how it was checked");
-            row.Done();
+            LawRows.Close(row);
         }
 
         return ingredients.Select(i =>
@@ -202,9 +201,7 @@ internal sealed class EditionReader(
             row.Text("because", "a reason"),
             LawCodes.Citation(row)
         );
-        row.Text("confidence", "how it was checked");
-        row.OptionalText("stricter");
-        row.Done();
+        LawRows.Close(row);
         return refusal;
     }
 

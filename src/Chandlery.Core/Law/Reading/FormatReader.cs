@@ -23,8 +23,7 @@ internal static class FormatReader
         }
 
         var figures = new QuantityFigures(LawCodes.Citation(quantity), bands, quantity.OptionalNumber("panelShareOfSide", 0, 1) ?? 1);
-        quantity.Text("confidence", "how it was checked");
-        quantity.Done();
+        LawRows.Close(quantity);
         List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
         fields.Done();
         return new LabelFormats(formats, figures, sizes);

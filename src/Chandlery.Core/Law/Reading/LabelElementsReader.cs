@@ -43,9 +43,7 @@ internal sealed class LabelElementsReader(LawCodes codes)
             new InForce(row.OptionalDay("from"), row.OptionalDay("until")),
             LawCodes.Citation(row)
         );
-        row.Text("confidence", "how it was checked");
-        row.OptionalText("stricter");
-        row.Done();
+        LawRows.Close(row);
         return statement;
     }
 
@@ -86,8 +84,7 @@ internal sealed class LabelElementsReader(LawCodes codes)
         IReadOnlyList<StatementCode> all = codes.Statements(fields, "all");
         var row = new StatementPrecedence(all, codes.Statement(fields, "use"), all, LawCodes.Citation(fields));
         fields.OptionalText("stricter");
-        fields.Text("confidence", "how it was checked");
-        fields.Done();
+        LawRows.Close(fields);
         return row;
     }
 }

@@ -134,10 +134,14 @@ public sealed class LawReader
             Quantities = Safety("quantity.yaml", QuantityReader.Read),
             Packagings = Safety("packaging.yaml", new MarkReader(places).Read),
             Duties = Safety("duties.yaml", new DutyReader(places).Read),
-            Words = Shelf(files.Folders(LanguageFolder, SafetyWordsReader.FileName), folder => SafetyWordsReader.Read(folder, files)),
+            Words = SafetyWords(SafetyWordsReader.FileName),
+            AuthorityWords = SafetyWords(SafetyWordsReader.AuthorityFileName),
             File = new Lazy<FileRules>(OpenFile, LazyThreadSafetyMode.PublicationOnly),
         };
     }
+
+    private Shelf<SafetyWords> SafetyWords(string file) =>
+        Shelf(files.Folders(LanguageFolder, file), folder => SafetyWordsReader.Read(folder, file, files));
 
     // As for shelves: papers are made on several threads, and what they read shares the parsed files.
     private FileRules OpenFile()

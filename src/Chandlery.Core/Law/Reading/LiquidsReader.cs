@@ -71,17 +71,14 @@ internal sealed class LiquidsReader(LawCodes codes)
             row.Text("test", "the test's name"),
             LawCodes.Citation(row)
         );
-        row.Text("confidence", "how it was checked");
-        row.Done();
+        LawRows.Close(row);
         return relief;
     }
 
     private VapourRule ReadVapour(Fields row)
     {
         var rule = new VapourRule(codes.Statement(row, "statement"), codes.CategoriesOrClasses(row, "hazards"), LawCodes.Citation(row));
-        row.Text("confidence", "how it was checked");
-        row.OptionalText("stricter");
-        row.Done();
+        LawRows.Close(row);
         return rule;
     }
 
@@ -93,8 +90,7 @@ internal sealed class LiquidsReader(LawCodes codes)
             row.Text("asks", "what it asks of the shop"),
             LawCodes.Citation(row)
         );
-        row.Text("confidence", "how it was checked");
-        row.Done();
+        LawRows.Close(row);
         return rule;
     }
 

@@ -23,8 +23,7 @@ internal sealed class PackagingReader(LawCodes codes)
             row.Text("standard", "EN ISO 8317"),
             LawCodes.Citation(row)
         );
-        row.Text("confidence", "how it was checked");
-        row.Done();
+        LawRows.Close(row);
         return duty;
     }
 }

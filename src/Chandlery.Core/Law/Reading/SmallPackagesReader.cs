@@ -46,8 +46,7 @@ internal sealed class SmallPackagesReader(LawCodes codes)
         if (fields.OptionalGroup("outerPackages") is { } outer)
         {
             rules = rules with { OuterClause = LawCodes.Citation(outer) };
-            outer.Text("confidence", "how it was checked");
-            outer.Done();
+            LawRows.Close(outer);
         }
 
         fields.OptionalText("confidence");
@@ -59,8 +58,7 @@ internal sealed class SmallPackagesReader(LawCodes codes)
     {
         IReadOnlyList<string> bears = row.Choices("bears", [.. Elements.Keys]);
         var rule = new InnerPackageRule([.. bears.Select(b => Elements[b])], ReadInForce(row), LawCodes.Citation(row));
-        row.Text("confidence", "how it was checked");
-        row.Done();
+        LawRows.Close(row);
         return rule;
     }
 
@@ -73,8 +71,7 @@ internal sealed class SmallPackagesReader(LawCodes codes)
             ReadInForce(group),
             LawCodes.Citation(group)
         );
-        group.Text("confidence", "how it was checked");
-        group.Done();
+        LawRows.Close(group);
         return rule;
     }
 

@@ -4,7 +4,6 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Incidents;
 using Chandlery.Core.SafetyFiles.Listings;
-using Chandlery.Core.SafetyFiles.Quantities;
 using Chandlery.Core.SafetyFiles.Tests;
 using Chandlery.Yaml;
 
@@ -24,6 +23,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
             .. a
                 .Places.SelectMany(p =>
                     (lawbook.Safety.For(lawbook.Safety.Duties, p.Code)?.Rows ?? [])
+                        .Where(row => row.Of.Contains(a.Kind.Sort))
                         .Where(row => row.SoldIn.Count == 0 || row.SoldIn.Contains(p.Code.Text))
                         .Select(row => (row, p.Code))
                 )
@@ -39,7 +39,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
         }
 
         (DutyState state, string shown) = Shown(a, duty.By, places);
-        return new DutyLine(duty with { Says = a.Kind.Say(duty.Says) }, places, state, a.Kind.Say(shown));
+        return new DutyLine(duty with { Says = a.Kind.Say(duty.Says) }, places, state, shown);
     }
 
     private (DutyState, string) Shown(Assessment a, Artefact by, IReadOnlyList<string> places) =>
@@ -49,7 +49,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
                 ? (DutyState.Open, $"something stops the sale: {a.Findings.First(f => f.Gravity == Gravity.Stop).What}")
                 : (DutyState.Done, a.Candle.Place.File),
             Artefact.BatchCode => a.BatchCode is null && BatchesOf(a).Count == 0
-                ? (DutyState.Open, "no batch is declared, and the candle names no batch code")
+                ? (DutyState.Open, a.Kind.Say("no batch is declared, and the candle names no batch code"))
                 : (DutyState.Done, a.BatchCode ?? string.Join(", ", BatchesOf(a).Select(b => b.Place.File))),
             Artefact.Roles => a.Roles.Findings is [var missing, ..] ? (DutyState.Open, missing.What) : (DutyState.Done, a.Maker.Place.File),
             Artefact.Card => a.StopsSale
@@ -69,13 +69,13 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
             Artefact.Advert => Listing(a, ListingUse.Advert, places),
             Artefact.Weighings => Weighings(a, places),
             Artefact.Packaging => a.Candle.Packaging is null
-                ? (DutyState.Open, "the candle declares no 'packaging'")
+                ? (DutyState.Open, a.Kind.Say("the candle declares no 'packaging'"))
                 : (DutyState.Done, "'chandlery packaging' sums it; registering in each country is done by hand"),
             Artefact.Answers => Answers(a),
             Artefact.Ufi => a.Ufi is { } ufi ? (DutyState.ByHand, $"UFI {ufi}: notify it with the facts of 'chandlery dossier'")
             : a.Findings.Any(f => f.Gravity == Gravity.Stop && f.Clause == a.Edition.Ufi.Clause)
                 ? (DutyState.Open, "a UFI is needed and cannot be made yet")
-            : (DutyState.NotDue, "the candle needs no UFI"),
+            : (DutyState.NotDue, a.Kind.Say("the candle needs no UFI")),
             _ => (DutyState.ByHand, "nothing that is declared shows it"),
         };
 
@@ -141,7 +141,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
         return without.Count > 0 ? (DutyState.Open, $"there are no words for it in {string.Join(", ", without)}")
             : use == ListingUse.Advert
             && ListingMaker.Make(a, a.Languages[0], lawbook.Safety.Words.Find(a.Languages[0].Code)!, lawbook, use).Lines.Count == 0
-                ? (DutyState.NotDue, "the candle has no hazards to name")
+                ? (DutyState.NotDue, a.Kind.Say("the candle has no hazards to name"))
             : (
                 DutyState.ByHand,
                 $"'chandlery listing --for {use.ToString().ToLowerInvariant()}' writes it for {string.Join(", ", places)}: put it there"
@@ -152,7 +152,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
     {
         if (!a.Candle.EMark)
         {
-            return (DutyState.NotDue, "the candle has no e-mark");
+            return (DutyState.NotDue, a.Kind.Say("the candle has no e-mark"));
         }
 
         QuantityRules? rules = places
@@ -175,7 +175,8 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
     private static (DutyState, string) Answers(Assessment a)
     {
         SafetyAnswers answers = a.Candle.Answers;
-        return answers.LooksLikeFood is null || answers.ForChildren is null ? (DutyState.Open, "not answered under 'answers' of the candle")
+        return answers.LooksLikeFood is null || answers.ForChildren is null
+                ? (DutyState.Open, a.Kind.Say("not answered under 'answers' of the candle"))
             : answers.LooksLikeFood == true || answers.ForChildren == true ? (DutyState.Open, "the answers stop the sale")
             : (DutyState.Done, a.Candle.Place.File);
     }

@@ -37,9 +37,8 @@ public sealed record IncidentReportLine
     public required string Clause { get; init; }
 
     /// <summary>The line of a clock.</summary>
-    public static IncidentReportLine Of(IncidentClock clock)
-    {
-        return new IncidentReportLine
+    public static IncidentReportLine Of(IncidentClock clock) =>
+        new()
         {
             Incident = clock.Incident.Id,
             Kind = clock.Incident.Kind.ToString().ToLowerInvariant(),
@@ -53,5 +52,4 @@ public sealed record IncidentReportLine
             State = Yaml.EnumName.Of(clock.State),
             Clause = clock.Clock?.Clause.Text ?? "",
         };
-    }
 }

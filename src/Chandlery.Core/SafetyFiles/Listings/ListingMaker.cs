@@ -56,15 +56,13 @@ public static class ListingMaker
             ]
             : rows;
 
-    private static ListingLine Line(ListingPart part, Citation clause, Assessment a, Language language, SafetyWords words, Lawbook law)
-    {
-        return new ListingLine(
+    private static ListingLine Line(ListingPart part, Citation clause, Assessment a, Language language, SafetyWords words, Lawbook law) =>
+        new(
             part,
             part == ListingPart.SafetyInformation && !a.Kind.Burns ? language.Words[a.Kind.Title] : words.Words[EnumName.Of(part)],
             [.. Texts(part, a, language, words, law).Distinct()],
             clause
         );
-    }
 
     private static IEnumerable<string> Texts(ListingPart part, Assessment a, Language language, SafetyWords words, Lawbook law) =>
         part switch

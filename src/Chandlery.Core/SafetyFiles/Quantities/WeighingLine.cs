@@ -1,3 +1,5 @@
+using Chandlery.Core.Assessed;
+
 namespace Chandlery.Core.SafetyFiles.Quantities;
 
 /// <summary>A weighing for programs.</summary>

@@ -47,6 +47,7 @@ public static class TestRecord
                 ),
             ]
         );
+        yield return BurnPlots.Of(judged.Test);
         yield return new SheetTable(
             [20, 12, 14, 14, 14, 13, 13],
             ["Sample, burn", "Hours", "Flame mm", "Pool mm", "Vessel °C", "Soot", "Relit"],

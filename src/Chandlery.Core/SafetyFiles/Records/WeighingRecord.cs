@@ -1,3 +1,4 @@
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Quantities;
 using Chandlery.Core.SafetyFiles.Quantities;
 using Chandlery.Yaml;

@@ -11,7 +11,7 @@ public static class RiskFinder
 {
     /// <summary>The risks, in the order of the data.</summary>
     public static IReadOnlyList<RiskLine> Of(Assessment a, CandleTests tests, FileRules rules) =>
-        [.. rules.Risks.Where(r => r.Of.Contains(SortOf(a)) && Holds(r.When, a)).Select(r => Line(r, a, tests))];
+        [.. rules.Risks.Where(r => r.Of.Contains(a.Kind.Sort) && Holds(r.When, a)).Select(r => Line(r, a, tests))];
 
     private static bool Holds(RiskWhen when, Assessment a) =>
         when switch
@@ -25,11 +25,6 @@ public static class RiskFinder
             RiskWhen.Hazards => a.Classification.Classes.Count + a.Classification.Sensitisers.Count > 0,
             _ => true,
         };
-
-    private static RiskOf SortOf(Assessment a) =>
-        a.Kind.Burns ? RiskOf.Burning
-        : a.Kind.State == PhysicalState.Liquid ? RiskOf.Liquid
-        : RiskOf.Warmed;
 
     // The material is in the maker's own words.
     private static bool IsGlass(Assessment a) => a.Vessel.Material.Contains("glass", StringComparison.OrdinalIgnoreCase);

@@ -35,7 +35,10 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             Quantity(),
             a.Candle.InformationUrl ?? "",
             a.Candle.Gtin?.Text ?? ""
-        );
+        )
+        {
+            EMark = EMark(),
+        };
 
     /// <summary>The label that shows fire-safety warnings and no hazards.</summary>
     public ConsumerLabelView ConsumerLabel() =>
@@ -67,7 +70,10 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             Safety(),
             Figure(),
             Quantity()
-        );
+        )
+        {
+            EMark = EMark(),
+        };
 
     private string TagOf(Language language) => HasSeveralLanguages ? language.Code.ToUpperInvariant() : "";
 
@@ -83,6 +89,8 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
         a.Edition.EmergencyTelephone.Needed && a.Maker.EmergencyTelephone is { } number
             ? $"{First.Words["emergencyTelephone"]}: {number}"
             : "";
+
+    private double EMark() => a.EMark?.Height is { } height ? height.Value : 0;
 
     private double Figure() => a.Edition.Formats.Quantity.HeightFor(a.Candle, a.Vessel).Value;
 

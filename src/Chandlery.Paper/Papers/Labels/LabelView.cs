@@ -34,6 +34,9 @@ internal sealed record LabelView(
     string Gtin
 ) : ITemplateView
 {
+    /// <summary>Height of the e-mark, millimetres; 0 where it is not printed.</summary>
+    public double EMark { get; init; }
+
     /// <inheritdoc/>
     public string Template => "label.sbn";
 
@@ -52,6 +55,7 @@ internal sealed record LabelView(
             ("safety", Safety),
             ("figure", Figure),
             ("quantity", Quantity),
+            ("e_mark", EMark),
             ("qr", Qr),
             ("gtin", Gtin),
         ];

@@ -30,6 +30,9 @@ internal sealed record LeafletFrontView(
     string Quantity
 ) : ITemplateView
 {
+    /// <summary>Height of the e-mark, millimetres; 0 where it is not printed.</summary>
+    public double EMark { get; init; }
+
     /// <inheritdoc/>
     public string Template => "leaflet-front.sbn";
 
@@ -48,5 +51,6 @@ internal sealed record LeafletFrontView(
             ("safety", Safety),
             ("figure", Figure),
             ("quantity", Quantity),
+            ("e_mark", EMark),
         ];
 }

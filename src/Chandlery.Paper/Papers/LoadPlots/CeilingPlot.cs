@@ -18,6 +18,7 @@ public static class CeilingPlot
     private const double TypeMm = 2.8;
     private const double LineMm = 0.3;
     private const double WidestNameMm = 66;
+    private const int MostFigures = 10;
 
     /// <summary>The plot.</summary>
     /// <param name="a">The candle.</param>
@@ -67,7 +68,7 @@ public static class CeilingPlot
         }
 
         Line(items, left, bottom, right, bottom, Ink.Black, LineMm);
-        foreach (double figure in Ticks(end))
+        foreach (double figure in PlotScale.Ticks(end, MostFigures))
         {
             double x = X(Fraction(varied, a, figure));
             string text = Figures.Plain(Math.Round(figure, 1));
@@ -120,17 +121,6 @@ public static class CeilingPlot
     private static double Width(string text) => Width(text, Weight.Regular);
 
     private static double Width(string text, Weight weight) => Strokes.Text(text, weight, 0, 0, TypeMm, Ink.Black).WidthMm;
-
-    // Steps of 1, 2 or 5 times a power of ten, so that the axis has four to ten figures.
-    private static IEnumerable<double> Ticks(double last)
-    {
-        double power = Math.Pow(10, Math.Floor(Math.Log10(last)));
-        double step = new[] { power / 10, power / 5, power / 2, power }.First(s => last / s <= 10);
-        for (int i = 0; i * step <= last; i++)
-        {
-            yield return i * step;
-        }
-    }
 
     private static string Subject(Varied varied) => varied == Varied.BlendShare ? "share of the blend" : "load";
 

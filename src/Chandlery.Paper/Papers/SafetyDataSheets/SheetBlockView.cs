@@ -4,7 +4,7 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.SafetyDataSheets;
 
 /// <summary>A part of a subsection. What its kind does not have is empty.</summary>
-/// <param name="Kind">text, strong, pictograms or table.</param>
+/// <param name="Kind">text, strong, pictograms, table or plots.</param>
 /// <param name="Text">The text.</param>
 /// <param name="Codes">Codes of the pictograms, with spaces.</param>
 /// <param name="Widths">Shares of the columns' widths, with spaces.</param>
@@ -19,9 +19,24 @@ internal sealed record SheetBlockView(
     IReadOnlyList<IReadOnlyList<string>> Rows
 ) : IView
 {
+    /// <summary>What runs to the right in its plots.</summary>
+    public string Axis { get; init; } = "";
+
+    /// <summary>Its plots.</summary>
+    public IReadOnlyList<SheetPlotView> Plots { get; init; } = [];
+
     /// <inheritdoc/>
     public IEnumerable<(string Name, object? Value)> Values =>
-        [("kind", Kind), ("text", Text), ("codes", Codes), ("widths", Widths), ("heads", Heads), ("rows", Rows)];
+        [
+            ("kind", Kind),
+            ("text", Text),
+            ("codes", Codes),
+            ("widths", Widths),
+            ("heads", Heads),
+            ("rows", Rows),
+            ("axis", Axis),
+            ("plots", Plots),
+        ];
 
     /// <summary>The view of a block.</summary>
     public static SheetBlockView Of(SheetBlock block) =>
@@ -30,6 +45,11 @@ internal sealed record SheetBlockView(
             SheetText text => new SheetBlockView(text.Strong ? "strong" : "text", text.Text, "", "", [], []),
             SheetPictograms pictograms => new SheetBlockView("pictograms", "", string.Join(' ', pictograms.Codes), "", [], []),
             SheetTable table => new SheetBlockView("table", "", "", string.Join(' ', table.Widths), table.Heads, table.Rows),
+            SheetPlots plots => new SheetBlockView("plots", plots.About, "", "", [], [])
+            {
+                Axis = plots.Axis,
+                Plots = [.. plots.Plots.Select(SheetPlotView.Of)],
+            },
             _ => throw new InvalidOperationException($"no view of {block.GetType().Name}"),
         };
 }

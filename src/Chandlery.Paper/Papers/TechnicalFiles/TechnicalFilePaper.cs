@@ -1,3 +1,5 @@
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
 using Chandlery.Core.SafetyFiles.TechnicalFiles;
 using Chandlery.Paper.Papers.Records;
 using Chandlery.Yaml;
@@ -9,6 +11,23 @@ public sealed class TechnicalFilePaper() : PaperKind("technical-file", "Technica
 {
     /// <inheritdoc/>
     public override bool IsInDossier => false;
+
+    /// <summary>Burn tests, batches and their lots. Dispatches and incidents stay outside: they name persons.</summary>
+    public override IEnumerable<IDeclaration> AlsoShown(Assessment a, Catalogue catalogue)
+    {
+        List<Batch> batches = [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id)];
+        HashSet<string> lots = [.. batches.SelectMany(b => b.Lots).Select(l => l.Id)];
+        return
+        [
+            .. catalogue.OfKind<Test>().Where(t => t.Candle.Id == a.Candle.Id),
+            .. batches,
+            .. catalogue.OfKind<Lot>().Where(l => lots.Contains(l.Id)),
+        ];
+    }
+
+    /// <inheritdoc/>
+    protected override string Numbered(PaperSettings settings) =>
+        settings.Revision == PaperSettings.FirstRevision ? "" : $"-{settings.Revision}";
 
     /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems)

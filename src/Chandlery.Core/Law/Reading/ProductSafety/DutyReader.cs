@@ -23,7 +23,8 @@ internal sealed class DutyReader(IReadOnlyDictionary<string, string> places)
             row.Enumeration("by", Artefact.Nothing),
             LawCodes.Citation(row)
         );
-        SafetyRows.Close(row);
+        duty = duty with { Of = SafetyRows.Sorts(row) ?? duty.Of };
+        LawRows.Close(row);
         return duty;
     }
 }

@@ -36,12 +36,7 @@ internal static class FileRulesReader
             row.Text("measure", "what is done"),
             row.Enumeration("proof", RiskProof.Card)
         );
-        if (row.Has("of"))
-        {
-            IReadOnlyList<string> sorts = row.Choices("of", "burning", "warmed", "liquid");
-            risk = risk with { Of = [.. sorts.Select(s => Enum.Parse<RiskOf>(s, ignoreCase: true))] };
-        }
-
+        risk = risk with { Of = SafetyRows.Sorts(row) ?? risk.Of };
         row.Done();
         return risk;
     }
@@ -53,8 +48,7 @@ internal static class FileRulesReader
             row.Text("about", "what it is about"),
             row.Text("applied", "what of it is applied")
         );
-        row.Text("confidence", "how it was checked");
-        row.Done();
+        LawRows.Close(row);
         return standard;
     }
 }

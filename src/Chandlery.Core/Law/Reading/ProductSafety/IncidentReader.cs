@@ -33,7 +33,7 @@ internal static class IncidentReader
             row.Text("says", "what is due, and to whom"),
             LawCodes.Citation(row)
         );
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return clock;
     }
 }

@@ -20,7 +20,7 @@ internal static class ListingReader
         IReadOnlyList<string> parts = row.Choices("show", EnumName.All<ListingPart>());
         InForce days = SafetyRows.Days(row);
         Hazards.Citation clause = LawCodes.Citation(row);
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return parts.Select(part => new ListingRow(
             Enum.Parse<ListingPart>(part, ignoreCase: true),
             [.. uses.Select(u => Enum.Parse<ListingUse>(u, ignoreCase: true))],

@@ -21,7 +21,7 @@ internal sealed class MarkReader(IReadOnlyDictionary<string, string> places)
             row.Text("says", "what is due"),
             LawCodes.Citation(row)
         );
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return mark;
     }
 }

@@ -29,7 +29,7 @@ internal sealed class MarketReader(IReadOnlyDictionary<string, string> places)
             row.Text("says", "what the law wants"),
             LawCodes.Citation(row)
         );
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return duty;
     }
 
@@ -42,7 +42,7 @@ internal sealed class MarketReader(IReadOnlyDictionary<string, string> places)
             row.Text("says", "what follows"),
             LawCodes.Citation(row)
         );
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return question;
     }
 
@@ -55,7 +55,7 @@ internal sealed class MarketReader(IReadOnlyDictionary<string, string> places)
             row.Text("says", "what follows"),
             LawCodes.Citation(row)
         );
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return claim;
     }
 }

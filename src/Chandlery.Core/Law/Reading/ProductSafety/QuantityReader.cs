@@ -17,7 +17,7 @@ internal static class QuantityReader
             fields.Number("markHeightMm", 0, 100, "3"),
             LawCodes.Citation(fields)
         );
-        SafetyRows.Close(fields);
+        LawRows.Close(fields);
         return rules;
     }
 

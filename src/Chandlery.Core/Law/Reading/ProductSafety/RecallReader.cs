@@ -14,11 +14,11 @@ internal static class RecallReader
         Fields avoid = fields.Group("avoid", "{ words: [voluntary], clause: ... }");
         IReadOnlyList<string> words = avoid.Texts("words");
         Hazards.Citation avoidClause = LawCodes.Citation(avoid);
-        SafetyRows.Close(avoid);
+        LawRows.Close(avoid);
         Fields authority = fields.Group("authority", "{ says: ..., clause: ... }");
         string says = authority.Text("says", "to whom, and how");
         Hazards.Citation authorityClause = LawCodes.Citation(authority);
-        SafetyRows.Close(authority);
+        LawRows.Close(authority);
         var rules = new RecallRules(parts, words, avoidClause, says, authorityClause, [.. fields.Groups("keep").Select(ReadKeep)]);
         fields.Done();
         return rules;
@@ -27,7 +27,7 @@ internal static class RecallReader
     private static NoticeRow ReadPart(Fields row)
     {
         var part = new NoticeRow(row.Enumeration("part", NoticePart.Headline), row.Text("says", "what"), LawCodes.Citation(row));
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return part;
     }
 
@@ -40,7 +40,7 @@ internal static class RecallReader
             atMost,
             LawCodes.Citation(row)
         );
-        SafetyRows.Close(row);
+        LawRows.Close(row);
         return keep;
     }
 }

@@ -11,13 +11,11 @@ internal static class SafetyRows
     /// <summary>Whether a row stops the sale or is only told.</summary>
     public static bool Stops(Fields row) => row.Choice("gravity", "stop", "look") == "stop";
 
-    /// <summary>Closes a row: how it was checked must stand there, and which stricter reading was taken may.</summary>
-    public static void Close(Fields row)
-    {
-        row.Text("confidence", "how it was checked");
-        row.OptionalText("stricter");
-        row.Done();
-    }
+    /// <summary>The sorts of product that a row is about; null where it names none.</summary>
+    public static IReadOnlyList<ProductSort>? Sorts(Fields row) =>
+        row.Has("of")
+            ? [.. row.Choices("of", [.. EnumName.All<ProductSort>()]).Select(s => Enum.Parse<ProductSort>(s, ignoreCase: true))]
+            : null;
 
     /// <summary>Country codes that some place of the law has.</summary>
     public static IReadOnlyList<string> Places(Fields row, string key, IReadOnlyDictionary<string, string> known)

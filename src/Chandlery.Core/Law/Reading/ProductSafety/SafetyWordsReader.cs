@@ -3,16 +3,23 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading.ProductSafety;
 
-/// <summary>Reads our words for listings and recalls in one language: all that English has, and no other.</summary>
+/// <summary>Reads our words on product safety in one language: all that English has, and no other.</summary>
 internal static class SafetyWordsReader
 {
-    /// <summary>Name of the file in a language's folder.</summary>
+    /// <summary>Name of the file for listings and recalls in a language's folder.</summary>
     public const string FileName = "product-safety.yaml";
 
-    public static SafetyWords Read(string folder, LawFiles files)
+    /// <summary>Name of the file for the form to authorities.</summary>
+    public const string AuthorityFileName = "authority.yaml";
+
+    /// <summary>The words of a file.</summary>
+    /// <param name="folder">The language's folder.</param>
+    /// <param name="file">Name of the file.</param>
+    /// <param name="files">All files.</param>
+    public static SafetyWords Read(string folder, string file, LawFiles files)
     {
-        Dictionary<string, string> english = Texts(files.Open($"languages/en/{FileName}"));
-        Fields fields = files.Open($"languages/{folder}/{FileName}");
+        Dictionary<string, string> english = Texts(files.Open($"languages/en/{file}"));
+        Fields fields = files.Open($"languages/{folder}/{file}");
         string code = LanguageReader.CheckFolder(fields, folder);
         string how = fields.Text("checked", "how");
         IReadOnlyList<YamlEntry> entries = fields.Entries("words");
@@ -21,7 +28,7 @@ internal static class SafetyWordsReader
             if (!english.TryGetValue(entry.Key, out string? reference))
             {
                 string near = Suggestion.Nearest(entry.Key, english.Keys) is { } guess ? $"Did you mean '{guess}'?" : "";
-                fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is no word of listings and recalls.", near);
+                fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is no word of {file}.", near);
             }
             else
             {

@@ -1,7 +1,7 @@
-namespace Chandlery.Core.Law.ProductSafety;
+namespace Chandlery.Core.Law;
 
-/// <summary>The sort of product that a risk is one of.</summary>
-public enum RiskOf
+/// <summary>The sorts of product that risks and duties are told apart by.</summary>
+public enum ProductSort
 {
     /// <summary>What burns with a flame of its own.</summary>
     Burning,

@@ -1,7 +1,7 @@
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law.ProductSafety;
 
-namespace Chandlery.Core.SafetyFiles.Quantities;
+namespace Chandlery.Core.Assessed;
 
 /// <summary>What came of weighing a batch.</summary>
 /// <param name="Weighing">The weighing.</param>
