@@ -88,6 +88,7 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
                 )
             )
             .Concat(TestLaw.Lawbook.Editions.SelectMany(e => e.Refuses.Select(r => r.Because)))
+            .Concat(TestLaw.Lawbook.Editions.Where(e => e.IsKnownInPart).SelectMany(e => e.DoesNotCover))
             .Concat(TestLaw.Lawbook.Safety.Duties.SelectMany(d => d.Rows.Select(r => r.Says)));
 
     [Theory]
