@@ -25,6 +25,7 @@ public class BlockTests
             { "<messages><m symbol=\"fire\">d</m></messages>", nameof(Messages) },
             { "<codes qr=\"q\"/>", nameof(Codes) },
             { "<table widths=\"1 1\"><tr><td>e</td><td>f</td></tr></table>", nameof(Table) },
+            { "<plots axis=\"g\"><plot title=\"h\"><line name=\"i\">1:2 2: 3:4</line></plot></plots>", nameof(Plots) },
             { "<gap/>", nameof(Gap) },
             { "<rule/>", nameof(Rule) },
             { "<column/>", nameof(ColumnStart) },
@@ -51,7 +52,7 @@ public class BlockTests
         Problem problem = Assert.Single(problems.Found);
         Assert.Equal(2, problem.Place.Line);
         Assert.Equal("'box' is no element of this markup.", problem.What);
-        Assert.Equal("Known: p, ends, pictograms, symbols, messages, codes, table, gap, rule, column, push.", problem.Remedy);
+        Assert.Equal("Known: p, ends, pictograms, symbols, messages, codes, table, plots, gap, rule, column, push.", problem.Remedy);
     }
 
     [Theory]
@@ -59,4 +60,15 @@ public class BlockTests
     [InlineData("<symbols><s name=\"comet\"></s></symbols>", "comet")]
     [InlineData("<messages><m symbol=\"comet\">a</m></messages>", "comet")]
     public void ADrawingThatDoesNotExistIsKnownToItsBlock(string element, string name) => Assert.Equal([name], Read(element).SymbolNames);
+
+    [Theory]
+    [InlineData("<plots/>", "There is no plot in it.")]
+    [InlineData("<plots><plot><line>1:2 three</line></plot></plots>", "'three' is no point of a plot.")]
+    [InlineData("<plots><plot><line>1:x</line></plot></plots>", "'1:x' is no point of a plot.")]
+    public void APlotThatCannotBeReadIsSaid(string element, string what)
+    {
+        var problems = new Problems();
+        MarkupReader.Read($"<paper>{element}</paper>", "t", problems);
+        Assert.Equal(what, Assert.Single(problems.Found).What);
+    }
 }

@@ -33,12 +33,10 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             Safety(),
             Figure(),
             Quantity(),
+            EMark(),
             a.Candle.InformationUrl ?? "",
             a.Candle.Gtin?.Text ?? ""
-        )
-        {
-            EMark = EMark(),
-        };
+        );
 
     /// <summary>The label that shows fire-safety warnings and no hazards.</summary>
     public ConsumerLabelView ConsumerLabel() =>
@@ -69,11 +67,9 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
             string.Join(" / ", a.Languages.Select(l => $"{TagOf(l)} {l.Words["moreInside"]}".TrimStart())) + " ▸",
             Safety(),
             Figure(),
-            Quantity()
-        )
-        {
-            EMark = EMark(),
-        };
+            Quantity(),
+            EMark()
+        );
 
     private string TagOf(Language language) => HasSeveralLanguages ? language.Code.ToUpperInvariant() : "";
 

@@ -15,6 +15,7 @@ namespace Chandlery.Paper.Papers.Labels;
 /// <param name="Safety">Symbols of burn safety.</param>
 /// <param name="Figure">Least height of the quantity's figures, millimetres.</param>
 /// <param name="Quantity">Net quantity with its unit.</param>
+/// <param name="EMark">Height of the e-mark, millimetres; 0 where it is not printed.</param>
 /// <param name="Qr">Address that the QR code leads to.</param>
 /// <param name="Gtin">Trade item number for the bar code.</param>
 internal sealed record LabelView(
@@ -30,13 +31,11 @@ internal sealed record LabelView(
     IReadOnlyList<LabelSymbolView> Safety,
     double Figure,
     string Quantity,
+    double EMark,
     string Qr,
     string Gtin
 ) : ITemplateView
 {
-    /// <summary>Height of the e-mark, millimetres; 0 where it is not printed.</summary>
-    public double EMark { get; init; }
-
     /// <inheritdoc/>
     public string Template => "label.sbn";
 

@@ -15,6 +15,7 @@ namespace Chandlery.Paper.Papers.Labels;
 /// <param name="Safety">Symbols of burn safety.</param>
 /// <param name="Figure">Least height of the quantity's figures, millimetres.</param>
 /// <param name="Quantity">Net quantity with its unit.</param>
+/// <param name="EMark">Height of the e-mark, millimetres; 0 where it is not printed.</param>
 internal sealed record LeafletFrontView(
     string Name,
     string Lang,
@@ -27,12 +28,10 @@ internal sealed record LeafletFrontView(
     string MoreInside,
     IReadOnlyList<LabelSymbolView> Safety,
     double Figure,
-    string Quantity
+    string Quantity,
+    double EMark
 ) : ITemplateView
 {
-    /// <summary>Height of the e-mark, millimetres; 0 where it is not printed.</summary>
-    public double EMark { get; init; }
-
     /// <inheritdoc/>
     public string Template => "leaflet-front.sbn";
 

@@ -10,21 +10,19 @@ namespace Chandlery.Paper.Papers.SafetyDataSheets;
 /// <param name="Widths">Shares of the columns' widths, with spaces.</param>
 /// <param name="Heads">Headings of the columns.</param>
 /// <param name="Rows">Rows of cells.</param>
+/// <param name="Axis">What runs to the right in its plots.</param>
+/// <param name="Plots">Its plots.</param>
 internal sealed record SheetBlockView(
     string Kind,
     string Text,
     string Codes,
     string Widths,
     IReadOnlyList<string> Heads,
-    IReadOnlyList<IReadOnlyList<string>> Rows
+    IReadOnlyList<IReadOnlyList<string>> Rows,
+    string Axis,
+    IReadOnlyList<SheetPlotView> Plots
 ) : IView
 {
-    /// <summary>What runs to the right in its plots.</summary>
-    public string Axis { get; init; } = "";
-
-    /// <summary>Its plots.</summary>
-    public IReadOnlyList<SheetPlotView> Plots { get; init; } = [];
-
     /// <inheritdoc/>
     public IEnumerable<(string Name, object? Value)> Values =>
         [
@@ -42,14 +40,19 @@ internal sealed record SheetBlockView(
     public static SheetBlockView Of(SheetBlock block) =>
         block switch
         {
-            SheetText text => new SheetBlockView(text.Strong ? "strong" : "text", text.Text, "", "", [], []),
-            SheetPictograms pictograms => new SheetBlockView("pictograms", "", string.Join(' ', pictograms.Codes), "", [], []),
-            SheetTable table => new SheetBlockView("table", "", "", string.Join(' ', table.Widths), table.Heads, table.Rows),
-            SheetPlots plots => new SheetBlockView("plots", plots.About, "", "", [], [])
-            {
-                Axis = plots.Axis,
-                Plots = [.. plots.Plots.Select(SheetPlotView.Of)],
-            },
+            SheetText text => new SheetBlockView(text.Strong ? "strong" : "text", text.Text, "", "", [], [], "", []),
+            SheetPictograms pictograms => new SheetBlockView("pictograms", "", string.Join(' ', pictograms.Codes), "", [], [], "", []),
+            SheetTable table => new SheetBlockView("table", "", "", string.Join(' ', table.Widths), table.Heads, table.Rows, "", []),
+            SheetPlots plots => new SheetBlockView(
+                "plots",
+                plots.About,
+                "",
+                "",
+                [],
+                [],
+                plots.Axis,
+                [.. plots.Plots.Select(SheetPlotView.Of)]
+            ),
             _ => throw new InvalidOperationException($"no view of {block.GetType().Name}"),
         };
 }
