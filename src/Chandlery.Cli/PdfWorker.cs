@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Chandlery.Files;
 using Chandlery.Intake.Pages;
 using Chandlery.Yaml;
 
@@ -20,6 +21,9 @@ internal static class PdfWorker
     private const int LongestWithPicturesMilliseconds = 300_000;
     private const string HeapLimitBytesInHex = "30000000";
 
+    // The page may be given many files at once; their readers wait for each other, so that together they stay within bounds too.
+    private static readonly SemaphoreSlim AtOnce = new(2);
+
     /// <summary>The pages; refused with the reason in plain words.</summary>
     public static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf)
     {
@@ -29,6 +33,19 @@ internal static class PdfWorker
     }
 
     private static Parsed<IReadOnlyList<SheetPage>> Parse(byte[] pdf, string how, int longestMilliseconds)
+    {
+        AtOnce.Wait();
+        try
+        {
+            return Ask(pdf, how, longestMilliseconds);
+        }
+        finally
+        {
+            AtOnce.Release();
+        }
+    }
+
+    private static Parsed<IReadOnlyList<SheetPage>> Ask(byte[] pdf, string how, int longestMilliseconds)
     {
         using Process worker = Process.Start(Command(how)) ?? throw new IOException("The PDF reader could not be started.");
         var output = new MemoryStream();

@@ -40,6 +40,7 @@ public sealed class Fuzzer
     private readonly List<byte[]> pdfs;
     private readonly HazardText hazards;
     private readonly SheetWording wording;
+    private readonly DraftMaker drafts;
     private readonly string candles;
 
     public Fuzzer()
@@ -51,6 +52,7 @@ public sealed class Fuzzer
         symbols = SymbolSheet.Read(data, problems);
         wording = SheetWording.Read(lawbook.Vocabulary, data, problems);
         hazards = new HazardText(lawbook.Vocabulary, wording);
+        drafts = DraftMaker.Of(data, lawbook.Vocabulary, problems)!;
         foreach (string file in Directory.GetFiles(Repository.Demo, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
             declarations.Add((file, Path.GetFileNameWithoutExtension(file), File.ReadAllText(file)));
@@ -223,7 +225,7 @@ public sealed class Fuzzer
 
     private void Draft(byte[] content, IReadOnlyList<SheetPage> pages)
     {
-        OilDraft? draft = DraftMaker.Make([new SupplierPdf("bent.pdf", content, pages)], data, lawbook.Vocabulary, new Problems());
+        OilDraft? draft = drafts.Make([new SupplierPdf("bent.pdf", content, pages)], new Problems());
         if (draft is not null)
         {
             DraftYaml.Write(draft);

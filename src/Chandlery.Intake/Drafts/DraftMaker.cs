@@ -6,12 +6,28 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Intake.Drafts;
 
-/// <summary>Drafts an oil's declaration from its supplier's PDFs.</summary>
-public static class DraftMaker
+/// <summary>Drafts oils' declarations from suppliers' PDFs; it may be used for many, one after the other or at once.</summary>
+public sealed class DraftMaker
 {
-    /// <summary>The draft, or null with problems.</summary>
+    private readonly SheetReader reader;
+
+    private DraftMaker(SheetReader reader) => this.reader = reader;
+
+    /// <summary>What drafts; null with problems when the words of sheets cannot be read.</summary>
+    /// <param name="data">Texts by path relative to <c>data/</c>; how suppliers say things is in <c>languages/</c>.</param>
+    /// <param name="vocabulary">Hazard classes.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    public static DraftMaker? Of(IReadOnlyDictionary<string, string> data, HazardVocabulary vocabulary, Problems problems)
+    {
+        var own = new Problems();
+        var wording = SheetWording.Read(vocabulary, data, own);
+        problems.AddRange(own.Found);
+        return own.None ? new DraftMaker(new SheetReader(wording, vocabulary)) : null;
+    }
+
+    /// <summary>One oil's draft, or null with problems.</summary>
     /// <param name="pdfs">The PDFs of one oil; the safety data sheet may be joined by an IFRA certificate and an allergen statement.</param>
-    /// <param name="data">Texts by path relative to <c>data/</c>; those under <c>intake/</c> are used.</param>
+    /// <param name="data">Texts by path relative to <c>data/</c>.</param>
     /// <param name="vocabulary">Hazard classes.</param>
     /// <param name="problems">Collects what is wrong.</param>
     public static OilDraft? Make(
@@ -19,10 +35,14 @@ public static class DraftMaker
         IReadOnlyDictionary<string, string> data,
         HazardVocabulary vocabulary,
         Problems problems
-    )
+    ) => Of(data, vocabulary, problems)?.Make(pdfs, problems);
+
+    /// <summary>An oil's draft, or null with problems.</summary>
+    /// <param name="pdfs">The PDFs of one oil.</param>
+    /// <param name="problems">Collects what is wrong.</param>
+    public OilDraft? Make(IReadOnlyList<SupplierPdf> pdfs, Problems problems)
     {
         var own = new Problems();
-        var reader = new SheetReader(SheetWording.Read(vocabulary, data, own), vocabulary);
         var read = new List<(DraftSource Source, OilDraft Draft)>();
         for (int i = 0; i < pdfs.Count && own.None; i++)
         {

@@ -182,7 +182,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     {
         int column = table.Rows.Select(r => r.Cells.ToList().IndexOf(cell)).FirstOrDefault(c => c >= 0, -1);
         IEnumerable<Cell> all = column < 0 ? [cell] : table.Rows.Select(r => r.Cells[column]);
-        double right = all.SelectMany(c => c.Lines).Max(l => l.Frame.Right);
+        double right = all.SelectMany(c => c.Lines).Select(l => l.Frame.Right).DefaultIfEmpty(0).Max();
         return cell.Lines.Count > 1
             && cell.Lines.Zip(cell.Lines.Skip(1))
                 .Any(p =>
@@ -242,6 +242,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             : null;
     }
 
+    private static string WithoutNumbers(string text) =>
+        EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(text, " "), " "), " ");
+
     // The name's lines without numbers, and the lines under it that say classes, factors, limits or estimates.
     private (string Name, string Notes) NameAndNotes(Cell? cell)
     {
@@ -250,7 +253,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return ("", "");
         }
 
-        string text = EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(cell.LinedText, " "), " "), " ");
+        // A number that ran into the column from the next one may stand between two lines of a name that end and begin with a hyphen.
+        var named = new Cell([
+            .. cell.Lines.Where(l => !l.Text.Any(char.IsAsciiDigit) || WithoutNumbers(l.Text).Any(char.IsLetterOrDigit)),
+        ]);
+        string text = WithoutNumbers(named.LinedText);
         foreach (Regex label in identifierLabels)
         {
             text = label.Replace(text, " ");

@@ -15,24 +15,51 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
     private const int LastSection = 16;
     private const int ShortestPartOfName = 8;
 
-    /// <summary>The ingredients with what the later sections say of them.</summary>
-    public IReadOnlyList<DraftIngredient> Join(IReadOnlyList<DraftIngredient> ingredients, Sections sections)
+    // "ATEmix": the whole product's.
+    private const string OfMixture = "mix";
+
+    /// <summary>The ingredients with what the later sections say of them, and what these say of nobody that is known.</summary>
+    public (IReadOnlyList<DraftIngredient> Ingredients, IReadOnlyList<string> Doubts) Join(
+        IReadOnlyList<DraftIngredient> ingredients,
+        Sections sections
+    )
     {
         char? decimals = DecimalMark.Of(Enumerable.Range(1, LastSection).SelectMany(s => sections[s]).Select(l => l.Text));
-        Dictionary<int, List<(TextLine Line, string? Between)>> toxicity = Blocks(ingredients, sections[11]);
-        Dictionary<int, List<(TextLine Line, string? Between)>> factors = Blocks(ingredients, sections[12]);
-        return
+        var doubts = new List<string>();
+        Dictionary<int, List<(TextLine Line, string? Between)>> toxicity = Blocks(
+            ingredients,
+            sections[11],
+            (name, line) =>
+                doubts.AddRange(
+                    hazards.ReadToxicity(line, [], decimals).Count == 0
+                        ? []
+                        : [$"section 11 gives '{line}' under '{name}', which is no name in section 3: whose estimate is it?"]
+                )
+        );
+        Dictionary<int, List<(TextLine Line, string? Between)>> factors = Blocks(
+            ingredients,
+            sections[12],
+            (name, line) =>
+                doubts.AddRange(
+                    hazards.ReadM(line) is null
+                        ? []
+                        : [$"section 12 gives '{line}' under '{name}', which is no name in section 3: whose M-factor is it?"]
+                )
+        );
+        IReadOnlyList<DraftIngredient> joined =
         [
             .. ingredients.Select(
                 (i, at) => WithFactors(WithToxicity(i, toxicity.GetValueOrDefault(at) ?? [], decimals), factors.GetValueOrDefault(at) ?? [])
             ),
         ];
+        return (joined, doubts);
     }
 
     // Lines by the ingredient that they are about, each with the words that stand between the name and it and may be another name.
     private Dictionary<int, List<(TextLine Line, string? Between)>> Blocks(
         IReadOnlyList<DraftIngredient> ingredients,
-        IReadOnlyList<TextLine> lines
+        IReadOnlyList<TextLine> lines,
+        Action<string, string> tellOfNobody
     )
     {
         var blocks = new Dictionary<int, List<(TextLine, string?)>>();
@@ -50,10 +77,16 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
             else if (ColumnKind.HasCas(line.Text) || SubHeading().IsMatch(line.Text))
             {
                 current = -1;
+                between = null;
             }
             else if (MayBeName(line.Text))
             {
-                between ??= line.Text;
+                between = current < 0 ? line.Text : between ?? line.Text;
+            }
+
+            if (current < 0 && between is not null && !line.Text.Contains(OfMixture, StringComparison.OrdinalIgnoreCase))
+            {
+                tellOfNobody(between, line.Text);
             }
 
             if (current >= 0)
@@ -91,9 +124,27 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
             .FirstOrDefault(-1);
     }
 
-    private static bool Begins(string text, string start) =>
-        text.StartsWith(start, StringComparison.Ordinal)
-        && (text.Length == start.Length || !char.IsLetterOrDigit(text[start.Length]) || start[^1] == '-');
+    // By letters and figures alone: section 3 may have broken the name, with a hyphen or without one.
+    private static bool Begins(string text, string start)
+    {
+        int at = 0;
+        foreach (char one in start.Where(char.IsLetterOrDigit))
+        {
+            while (at < text.Length && !char.IsLetterOrDigit(text[at]))
+            {
+                at++;
+            }
+
+            if (at == text.Length || text[at] != one)
+            {
+                return false;
+            }
+
+            at++;
+        }
+
+        return at > 0 && (at == text.Length || !char.IsLetterOrDigit(text[at]) || start[^1] == '-');
+    }
 
     // A line without a figure with a unit, which is no heading of a hazard class either.
     private bool MayBeName(string text)

@@ -22,7 +22,8 @@ internal sealed class SafetySheetReader(SheetWording wording, HazardText hazards
         }
 
         doubts.AddRange(CasNet.Missing(ingredients, composition, pages));
-        ingredients = new LateSections(wording, hazards).Join(ingredients, sections);
+        (ingredients, IReadOnlyList<string> ofNobody) = new LateSections(wording, hazards).Join(ingredients, sections);
+        doubts.AddRange(ofNobody);
         SheetHead head = new HeadReader(wording, labels, document).Read(sections[1], all);
         var physical = new PhysicalReader(wording, labels, document);
         return OilDraft.Headed(head) with

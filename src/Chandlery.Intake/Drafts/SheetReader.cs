@@ -22,7 +22,7 @@ internal sealed class SheetReader(SheetWording wording, HazardVocabulary vocabul
         bool IsSection(TextLine line) => Sections.IsHeading(line.Text, wording);
         IReadOnlyList<SheetPage> plain = ReadingOrder.WithoutFrames(
             pages,
-            l => ColumnKind.IsTableHeading(l, wording) || ColumnKind.IsOfRow(l.Text)
+            l => ColumnKind.IsTableHeading(l, wording) || ColumnKind.IsOfRow(l.Text) || hazards.Says(l.Text)
         );
         IReadOnlyList<TextLine> lines = ReadingOrder.Of(plain, IsSection);
         var sections = Sections.Of(lines, wording);

@@ -1,4 +1,6 @@
 using System.Text;
+using System.Text.RegularExpressions;
+using Chandlery.Intake.Pictures;
 using Chandlery.Yaml;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -12,13 +14,14 @@ namespace Chandlery.Intake.Pages;
 /// The bytes come from strangers. The limits below bound what is looked at; a caller that must bound time and memory
 /// as well runs this in a process of its own (see <see cref="PageWire"/>).
 /// </remarks>
-public static class PdfWords
+public static partial class PdfWords
 {
     /// <summary>Largest file that is looked at.</summary>
     public const int LargestBytes = 25_000_000;
 
     private const int MostPages = 60;
     private const int MostLetters = 400_000;
+    private const int MostRules = 100_000;
     private const double LargestPagePoints = 8000;
     private const int FewestLettersOfText = 40;
     private const int FewestTurnedLetters = 20;
@@ -26,6 +29,8 @@ public static class PdfWords
     private const double ThinMm = 0.9;
     private const double ShortestRuleMm = 3;
     private const double BlankOfTypeSize = 0.18;
+    private const int ShortestNumber = 7;
+    private const int LongestNumber = 24;
 
     /// <summary>Why a document that holds nothing but pictures is refused.</summary>
     public const string Scanned =
@@ -89,6 +94,7 @@ public static class PdfWords
 
         var pages = new List<SheetPage>();
         int letters = 0;
+        int rules = 0;
         bool unreadable = false;
         bool pictures = false;
         foreach (Page page in document.GetPages())
@@ -110,6 +116,13 @@ public static class PdfWords
                     ? Turns(read).Select(turn => Turned(read, turn))
                     : [picture with { Doubts = [.. read.Doubts, .. picture.Doubts] }]
             );
+            rules += pages.Where(p => p.Number == page.Number).Sum(p => p.Rules.Count);
+            if (rules > MostRules)
+            {
+                return Parsed.Not<IReadOnlyList<SheetPage>>(
+                    $"The PDF has more than {MostRules} ruled lines, far more than a sheet: it holds drawings. Cut out the sheet of the one oil."
+                );
+            }
         }
 
         if (pages.Sum(p => p.Words.Sum(w => w.Text.Length)) < FewestLettersOfText)
@@ -157,7 +170,7 @@ public static class PdfWords
             turn.TurnedWidth * MmPerPoint,
             turn.TurnedHeight * MmPerPoint,
             [.. Words(letters)],
-            [.. Rules(page, turn)]
+            [.. Rules(page, turn).Take(MostRules + 1)]
         )
         {
             Doubts = readable.Doubts,
@@ -174,7 +187,8 @@ public static class PdfWords
                 run.Count > 0
                 && !string.IsNullOrWhiteSpace(letter.Text)
                 && Math.Abs(letter.Baseline - run[^1].Baseline) < 0.15 * letter.Size
-                && Math.Abs(letter.Left - run[^1].Right) < BlankOfTypeSize * letter.Size;
+                && Math.Abs(letter.Left - run[^1].Right) < BlankOfTypeSize * letter.Size
+                && !(Follows(letter.Text) && EndsInNumber(run));
             if (!goesOn && run.Count > 0)
             {
                 yield return Join(run);
@@ -192,6 +206,17 @@ public static class PdfWords
             yield return Join(run);
         }
     }
+
+    // What a CAS, EC or REACH number never goes on with: where columns are too narrow the next cell begins right behind the number.
+    private static bool Follows(string letter) => letter.Length > 0 && (char.IsLetter(letter[0]) || letter[0] is '<' or '>' or '≤' or '≥');
+
+    private static bool EndsInNumber(List<PlacedLetter> run) =>
+        run.Count >= ShortestNumber
+        && char.IsAsciiDigit(run[^1].Text[0])
+        && WholeNumber().IsMatch(string.Concat(run.TakeLast(LongestNumber).Select(l => Plain(l.Text))));
+
+    [GeneratedRegex(@"(?<![0-9-])(?:[1-9][0-9]{1,6}-[0-9]{2}-[0-9]|[0-9]{3}-[0-9]{3}-[0-9]|0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9]{4})?)$")]
+    private static partial Regex WholeNumber();
 
     private static Word Join(List<PlacedLetter> run)
     {

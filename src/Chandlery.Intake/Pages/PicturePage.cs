@@ -1,3 +1,4 @@
+using Chandlery.Intake.Pictures;
 using UglyToad.PdfPig.Content;
 
 namespace Chandlery.Intake.Pages;
@@ -10,7 +11,6 @@ internal static class PicturePage
 
     private const double LeastOfPage = 0.5;
     private const double SameShape = 0.05;
-    private const long MostPixels = 80_000_000;
     private const double MmPerPoint = 25.4 / 72;
     private const double PointsPerInch = 72;
 
@@ -37,13 +37,13 @@ internal static class PicturePage
             (page.Height - picture.BoundingBox.Bottom) * MmPerPoint
         );
         int resolution = (int)Math.Round(picture.WidthInSamples / picture.BoundingBox.Width * PointsPerInch);
-        string? words = recognise is not null && FileOf(picture) is { } file ? recognise(file, resolution) : null;
+        PictureWords? words = recognise is not null && FileOf(picture) is { } file ? PictureWords.Of(file, resolution, recognise) : null;
         return new SheetPage(
             page.Number,
             width,
             height,
-            words is null ? [] : RecognisedWords.Of(words, place, picture.WidthInSamples, picture.HeightInSamples),
-            []
+            words is null ? [] : RecognisedWords.Of(words, place),
+            words is null ? [] : [.. words.Lines.Level.Concat(words.Lines.Upright).Select(l => Rule(l, words, place, page.Number))]
         )
         {
             IsPicture = true,
@@ -57,6 +57,33 @@ internal static class PicturePage
         };
     }
 
+    // A ruled line as thin as print has it.
+    private static RuledLine Rule(PixelBox line, PictureWords words, Box place, int page)
+    {
+        double x = place.Width / words.Width;
+        double y = place.Height / words.Height;
+        var box = new Box(
+            place.Left + (line.Left * x),
+            place.Top + (line.Top * y),
+            place.Left + (line.Right * x),
+            place.Top + (line.Bottom * y)
+        );
+        return new RuledLine(
+            page,
+            line.Width > line.Height
+                ? box with
+                {
+                    Top = box.CentreY,
+                    Bottom = box.CentreY,
+                }
+                : box with
+                {
+                    Left = box.CentreX,
+                    Right = box.CentreX,
+                }
+        );
+    }
+
     private static IPdfImage? Of(Page page) =>
         page.GetImages().FirstOrDefault(i => i.BoundingBox.Width * i.BoundingBox.Height > LeastOfPage * page.Width * page.Height);
 
@@ -64,7 +91,7 @@ internal static class PicturePage
     private static byte[]? FileOf(IPdfImage picture)
     {
         double shape = picture.BoundingBox.Width / picture.BoundingBox.Height * picture.HeightInSamples / picture.WidthInSamples;
-        if ((long)picture.WidthInSamples * picture.HeightInSamples > MostPixels || Math.Abs(shape - 1) > SameShape)
+        if (Math.Abs(shape - 1) > SameShape)
         {
             return null;
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Chandlery.Intake.Pictures;
 
 namespace Chandlery.Intake.Pages;
 
@@ -11,32 +12,44 @@ internal static class RecognisedWords
     private const double TallestOfUsual = 2.5;
     private const double DescentOfTypeSize = 0.2;
     private const double AscentOfTypeSize = 0.75;
+
+    // Signs that mean something alone; others are what is left of a line or a stain.
+    private static readonly string[] Signs = ["-", "\u2013", "<", ">", "\u2264", "\u2265", "%", "<=", ">=", "=", "&", "+", ";", "/"];
     private const string Descending = "gjpqy,;()[]{}|Q/";
 
     /// <summary>The words on the page.</summary>
-    /// <param name="table">The lines.</param>
+    /// <param name="recognised">What was recognised.</param>
     /// <param name="place">Where the picture stands on the page.</param>
-    /// <param name="width">The picture's width, pixels.</param>
-    /// <param name="height">The picture's height, pixels.</param>
-    public static IReadOnlyList<Word> Of(string table, Box place, int width, int height)
+    public static IReadOnlyList<Word> Of(PictureWords recognised, Box place)
     {
-        double across = place.Width / width;
-        double down = place.Height / height;
+        double across = place.Width / recognised.Width;
+        double down = place.Height / recognised.Height;
         List<(string Line, string Text, Box Box)> words = [];
-        foreach (string[] cells in table.Split('\n').Select(l => l.TrimEnd('\r').Split('\t')))
+        foreach (string[] cells in recognised.Table.Split('\n').Select(l => l.TrimEnd('\r').Split('\t')))
         {
-            if (cells.Length != Columns || cells[0] != WordLevel || string.IsNullOrWhiteSpace(cells[11]) || Places(cells) is not { } at)
+            if (
+                cells.Length != Columns
+                || cells[0] != WordLevel
+                || !cells[11].Any(char.IsLetterOrDigit) && !Signs.Contains(cells[11].Trim())
+                || Places(cells) is not { } at
+                || PieceOf(cells[1], recognised.Pieces) is not { } piece
+            )
             {
                 continue;
             }
 
-            double left = place.Left + (at[0] * across);
-            double top = place.Top + (at[1] * down);
+            double left = place.Left + ((piece.Left + at[0]) * across);
+            double top = place.Top + ((piece.Top + at[1]) * down);
             words.Add((string.Join(' ', cells[1..5]), cells[11].Trim(), new Box(left, top, left + (at[2] * across), top + (at[3] * down))));
         }
 
         return words.Count == 0 ? [] : [.. Sized(words)];
     }
+
+    private static PagePiece? PieceOf(string number, IReadOnlyList<PagePiece> pieces) =>
+        int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int at) && at >= 1 && at <= pieces.Count
+            ? pieces[at - 1]
+            : null;
 
     private static int[]? Places(string[] cells)
     {
@@ -65,8 +78,12 @@ internal static class RecognisedWords
             }
 
             double size = Math.Max(usual, own.Max(w => w.Box.Height)) / HeightOfTypeSize;
-            foreach ((_, string text, Box box) in own)
+            string whole = PictureSigns.Mended(string.Join(' ', own.Select(w => w.Text)));
+            int at = 0;
+            foreach ((_, string recognised, Box box) in own)
             {
+                string text = whole.Substring(at, recognised.Length);
+                at += recognised.Length + 1;
                 double baseline =
                     box.Bottom - (text.Any(c => Descending.Contains(c, StringComparison.Ordinal)) ? DescentOfTypeSize * size : 0);
                 yield return new Word(

@@ -7,4 +7,8 @@ namespace Chandlery.Intake.Tables;
 /// <param name="Cells">The words in each column; null where there are none.</param>
 /// <param name="Spans">True when it runs across columns, as notes under a row do; its words are in no cell then.</param>
 /// <param name="IsNote">True when it says nothing but a factor, limit or estimate: it belongs to the row above it, and no row begins with it.</param>
-internal sealed record BodyLine(TextLine Line, IReadOnlyList<TextLine?> Cells, bool Spans, bool IsNote);
+internal sealed record BodyLine(TextLine Line, IReadOnlyList<TextLine?> Cells, bool Spans, bool IsNote)
+{
+    /// <summary>A word that stands in two columns at once; null when none does.</summary>
+    public string? OnBorder { get; init; }
+}

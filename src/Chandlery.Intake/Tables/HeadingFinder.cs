@@ -9,6 +9,7 @@ internal sealed class HeadingFinder(SheetWording wording)
 {
     private const double FarthestOfTypeSize = 1.75;
     private const double WideBlankOfTypeSize = 0.5;
+    private const double ClearlyWider = 1.2;
     private const double TallestHeadingMm = 30;
     private const double SameEdgeMm = 0.4;
     private const int LongestWrappedHeading = 40;
@@ -27,6 +28,11 @@ internal sealed class HeadingFinder(SheetWording wording)
     {
         (double top, double bottom) = RulesAround(lines[first], pages);
         bool ruled = bottom - top < TallestHeadingMm;
+        if (ruled && Band(lines, first, top, bottom) is { } band)
+        {
+            return band;
+        }
+
         bool Belongs(TextLine line, TextLine next) =>
             line.IsBeside(lines[first]) && (ruled ? line.Box.CentreY > top && line.Box.CentreY < bottom : IsNear(line, next));
         // Cells that stand in the middle of a higher heading put the other cells' lines between the lines of one cell.
@@ -51,7 +57,14 @@ internal sealed class HeadingFinder(SheetWording wording)
 
             while (
                 to + 1 < lines.Count
-                && (IsBetween(lines[to + 1]) || (Belongs(lines[to + 1], lines[to]) && IsHeadingLine(lines[to + 1], heading)))
+                && (
+                    IsBetween(lines[to + 1])
+                    || (
+                        Belongs(lines[to + 1], lines[to])
+                        && (ruled || !StandsOff(lines[to + 1], heading))
+                        && IsHeadingLine(lines[to + 1], heading)
+                    )
+                )
             )
             {
                 heading.Add(lines[++to]);
@@ -73,6 +86,25 @@ internal sealed class HeadingFinder(SheetWording wording)
         return (from, to);
     }
 
+    // All lines between two level rules are the heading where none of them says what rows say.
+    private static (int From, int To)? Band(IReadOnlyList<TextLine> lines, int first, double top, double bottom)
+    {
+        bool IsInside(TextLine line) => line.IsBeside(lines[first]) && line.Box.CentreY > top && line.Box.CentreY < bottom;
+        int from = first;
+        int to = first;
+        while (from > 0 && IsInside(lines[from - 1]))
+        {
+            from--;
+        }
+
+        while (to + 1 < lines.Count && IsInside(lines[to + 1]))
+        {
+            to++;
+        }
+
+        return lines.Skip(from).Take(to - from + 1).Any(l => ColumnKind.HasData(l.Text)) ? null : (from, to);
+    }
+
     // The nearest level lines above and below; NaN where there is none.
     private static (double Top, double Bottom) RulesAround(TextLine line, IReadOnlyList<SheetPage> pages)
     {
@@ -91,6 +123,17 @@ internal sealed class HeadingFinder(SheetWording wording)
 
     private static bool IsNear(TextLine one, TextLine other) =>
         Math.Abs(one.Frame.Bottom - other.Frame.Bottom) < FarthestOfTypeSize * Math.Max(one.Words[0].TypeSize, other.Words[0].TypeSize);
+
+    // A line that is farther below than the heading's own lines are from each other begins a row, whatever stands over it.
+    private static bool StandsOff(TextLine line, IReadOnlyList<TextLine> heading)
+    {
+        List<TextLine> phrases = [.. heading.SelectMany(h => h.Phrases())];
+        double pitch = phrases
+            .SelectMany(p => phrases.Where(o => Overlap(o, p)).Select(o => Math.Abs(o.Frame.Bottom - p.Frame.Bottom)))
+            .DefaultIfEmpty(double.PositiveInfinity)
+            .Min();
+        return line.Frame.Bottom - heading.Max(h => h.Frame.Bottom) > ClearlyWider * pitch;
+    }
 
     // A name alone under the first heading is a row, not a heading.
     private bool IsHeadingLine(TextLine line, IReadOnlyList<TextLine> heading)

@@ -16,6 +16,7 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     private const double WidestPitch = 1.75;
     private const double WidestSplitShareMm = 6;
     private const double SameScore = 0.01;
+    private const double NearScoreOfRow = 0.25;
     private readonly int[] shares = [.. Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)];
     private readonly bool isPpm = Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)
         .Any(c => ColumnKind.IsPartsPerMillion(columns[c].Heading));
@@ -29,6 +30,10 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
                 !columns[i].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements or ColumnKind.Limits or ColumnKind.Old)
             ),
     ];
+
+    // Ways to part rows are scored by the same texts again and again.
+    private readonly Dictionary<string, bool> areShares = [];
+    private readonly Dictionary<string, bool> areClasses = [];
 
     // The two ends of the shares stand in columns of their own.
     private bool HasEnds => shares.Length == 2 && shares.All(s => columns[s].Kinds is [ColumnKind.From or ColumnKind.To]);
@@ -69,9 +74,10 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
                     continue;
                 }
 
+                double near = best.Score - SameScore - (NearScoreOfRow * best.Starts.Count);
                 bool doubted =
                     !best.IsShown
-                    && splits.Skip(1).Any(s => s.Score >= best.Score - SameScore && !HasSame(s, best.Starts[r], end, lines.Count));
+                    && splits.Skip(1).Any(s => (s.Score >= near || s.IsShown) && !HasSame(s, best.Starts[r], end, lines.Count));
                 List<string> doubts = doubted ? ["nothing on the page shows for certain where this row begins and ends"] : [];
                 rows.Add(
                     ToRow(
@@ -114,7 +120,13 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     }
 
     private Row ToRow(IReadOnlyList<BodyLine> lines, IReadOnlyList<string> doubts) =>
-        new(lines[0].Line.Page, Cells(lines), [.. lines.Where(l => l.Spans).Select(l => l.Line)], doubts);
+        new(lines[0].Line.Page, Cells(lines), [.. lines.Where(l => l.Spans).Select(l => l.Line)], [.. doubts, .. OnBorders(lines)]);
+
+    private static IEnumerable<string> OnBorders(IReadOnlyList<BodyLine> lines) =>
+        lines
+            .Select(l => l.OnBorder)
+            .OfType<string>()
+            .Select(word => $"'{word}' runs over the border between two columns: parts of it may belong to the other one");
 
     private Cell[] Cells(IReadOnlyList<BodyLine> lines) =>
         [.. Enumerable.Range(0, columns.Count).Select(c => new Cell([.. lines.Select(l => l.Cells[c]).OfType<TextLine>()]))];
@@ -138,11 +150,30 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         {
             Cells = [.. row.Cells.Zip(Cells(lines), (a, b) => new Cell([.. a.Lines, .. b.Lines]))],
             Notes = [.. row.Notes, .. lines.Where(l => l.Spans).Select(l => l.Line)],
-            Doubts = [.. row.Doubts, "the row goes on over a page break"],
+            Doubts = [.. row.Doubts, "the row goes on over a page break", .. OnBorders(lines)],
         };
     }
 
-    private bool IsShare(string text) => ShareText.Read(text, wording, isPpm).Success;
+    private bool IsShare(string text)
+    {
+        if (!areShares.TryGetValue(text, out bool isOne))
+        {
+            areShares[text] = isOne = ShareText.Read(text, wording, isPpm).Success;
+        }
+
+        return isOne;
+    }
+
+    private bool IsClasses(string text)
+    {
+        if (!areClasses.TryGetValue(text, out bool isOne))
+        {
+            HazardReading read = hazards.Read(text);
+            areClasses[text] = isOne = read.Classes is not null && read.Doubts.Count == 0;
+        }
+
+        return isOne;
+    }
 
     private bool HasCas(BodyLine line) => numbers.Any(c => line.Cells[c] is { } cell && ColumnKind.HasCas(cell.Text));
 
@@ -386,8 +417,7 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         if (classes.Length > 0)
         {
             string text = string.Join(" ; ", classes.Select(c => cells[c].Text).Where(t => t.Length > 0));
-            HazardReading read = hazards.Read(text);
-            score += read.Classes is not null && read.Doubts.Count == 0 ? 1 : -0.5;
+            score += IsClasses(text) ? 1 : -0.5;
         }
 
         return score;

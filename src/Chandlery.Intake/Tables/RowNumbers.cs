@@ -10,13 +10,16 @@ internal static class RowNumbers
     private const double WidestOfTypeSize = 2;
 
     /// <summary>The lines without them; the same lines when they have none.</summary>
-    /// <remarks>Row numbers are the only words of the leftmost column, and count 1, 2, 3 and so on without a gap.</remarks>
+    /// <remarks>
+    /// Row numbers are the only words of the leftmost column, and count 1, 2, 3 and so on without a gap; a column that is too narrow for
+    /// them breaks them, so that "10" stands in two lines.
+    /// </remarks>
     public static IEnumerable<TextLine> Without(IReadOnlyList<TextLine> body)
     {
         double widest = WidestOfTypeSize * body.Select(l => l.Words[0].TypeSize).DefaultIfEmpty(0).Max();
         double leftmost = body.Select(l => l.Frame.Left).DefaultIfEmpty(0).Min();
         List<TextLine> numbered = [.. body.Where(l => NumberOf(l) is not null && l.Frame.Left < leftmost + widest)];
-        if (numbered.Count < Fewest || !numbered.Select((l, at) => NumberOf(l) == at + 1).All(counts => counts))
+        if (numbered.Count < Fewest || !Counts(string.Concat(numbered.Select(l => NumberOf(l)))))
         {
             return body;
         }
@@ -29,6 +32,23 @@ internal static class RowNumbers
         return isColumn
             ? body.Select(l => numbered.Contains(l) ? (l.Words.Count > 1 ? l.Only([.. l.Words.Skip(1)]) : null) : l).OfType<TextLine>()
             : body;
+    }
+
+    private static bool Counts(string figures)
+    {
+        int at = 0;
+        for (int next = 1; at < figures.Length; next++)
+        {
+            string expected = next.ToString(CultureInfo.InvariantCulture);
+            if (!figures.AsSpan(at).StartsWith(expected, StringComparison.Ordinal))
+            {
+                return false;
+            }
+
+            at += expected.Length;
+        }
+
+        return at > 1;
     }
 
     // Notes under a row may begin as far left as the numbers do; a cell of the first column may not.

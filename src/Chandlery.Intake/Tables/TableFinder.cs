@@ -9,6 +9,7 @@ namespace Chandlery.Intake.Tables;
 internal sealed class TableFinder(SheetWording wording, HazardText hazards)
 {
     private const double BlankOfTypeSize = 0.5;
+    private const double OverBorderMm = 0.7;
     private static readonly string[] NoteLabels = ["ate", "m", "limits"];
     private readonly HeadingFinder headings = new(wording);
 
@@ -119,7 +120,12 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         bool isOfClasses = isNote && columns[only].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements);
         return isNote && !isOfClasses
             ? new BodyLine(line, new TextLine?[cells.Length], true, true)
-            : new BodyLine(line, cells, false, isNote);
+            : new BodyLine(line, cells, false, isNote)
+            {
+                OnBorder = line
+                    .Words.FirstOrDefault(w => separators.Any(s => w.Box.Left < s - OverBorderMm && w.Box.Right > s + OverBorderMm))
+                    ?.Text,
+            };
     }
 
     // A border that falls between two words of one sentence.

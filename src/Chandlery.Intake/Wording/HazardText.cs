@@ -108,6 +108,13 @@ internal sealed partial class HazardText
             : null;
     }
 
+    /// <summary>True when a text gives a class, a factor, a limit or an estimate.</summary>
+    public bool Says(string text)
+    {
+        HazardReading read = Read(text);
+        return read.Classes is { Count: > 0 } || read.M is not null || read.Limits.Count > 0 || read.Toxicity.Count > 0;
+    }
+
     /// <summary>M-factors in a line of text; null when there are none.</summary>
     public MFactors? ReadM(string text)
     {
@@ -138,8 +145,11 @@ internal sealed partial class HazardText
     }
 
     // Runs of blanks and of one sign say nothing, and would make the patterns slow on hostile text.
-    private static string Tidy(string text) =>
-        RepeatedSigns().Replace(RepeatedBlanks().Replace(text.Length > LongestCell ? text[..LongestCell] : text, " "), "$1$1");
+    private static string Tidy(string text)
+    {
+        string blanks = RepeatedBlanks().Replace(text.Length > LongestCell ? text[..LongestCell] : text, " ");
+        return BrokenCode().Replace(RepeatedSigns().Replace(blanks, "$1$1"), "");
+    }
 
     // Every figure with a unit, and the words before it up to the figure before.
     private IEnumerable<ToxicityEstimate> Toxicity(string text, char[] rest, List<string> doubts)
@@ -493,6 +503,12 @@ internal sealed partial class HazardText
         );
 
     /// <summary>A class or a statement at a place of the text.</summary>
+    // The blank where a narrow column breaks a statement's code: "EUH06 6", "H36 1d", "H360F d".
+    [GeneratedRegex(
+        @"(?<=\bEUH[0-9]) (?=[0-9]{2}\b)|(?<=\bEUH[0-9]{2}) (?=[0-9]\b)|(?<=\bH[2-4]) (?=[0-9]{2}[A-Za-z]{0,2}\b)|(?<=\bH[2-4][0-9]) (?=[0-9][A-Za-z]{0,2}\b)|(?<=\bH36[01]) (?=[FfDd]{1,2}\b)|(?<=\bH36[01][FfDd]) (?=[FfDd]\b)|(?<=\bH350) (?=i\b)"
+    )]
+    private static partial Regex BrokenCode();
+
     private sealed record Token(int Start, int End, string Text, bool IsClass);
 
     [GeneratedRegex(@"\b(?:EUH|H)\s?[0-9]{3}(?:[A-Za-z]{0,2})?\b")]

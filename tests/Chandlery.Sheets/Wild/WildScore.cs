@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Chandlery.Core.Declared;
 using Chandlery.Intake.Drafts;
 using Chandlery.Yaml;
@@ -9,22 +8,26 @@ namespace Chandlery.Sheets.Wild;
 /// <summary>Compares drafts of random documents with what these say.</summary>
 public sealed class WildScore
 {
-    private const string WholeRows = "rows whole";
+    /// <summary>The field of rows of which every value is right.</summary>
+    public const string WholeRows = "rows whole";
 
     /// <summary>Counts by field.</summary>
     public SortedDictionary<string, FieldCount> Fields { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>Rows by layout: all, and those that are whole.</summary>
-    public SortedDictionary<string, FieldCount> Layouts { get; } = new(StringComparer.Ordinal);
+    /// <summary>The same for each layout.</summary>
+    public SortedDictionary<string, SortedDictionary<string, FieldCount>> Layouts { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>The same by what printed them, where a document's name says it ("1000.groff").</summary>
-    public SortedDictionary<string, FieldCount> Engines { get; } = new(StringComparer.Ordinal);
+    /// <summary>The same for each engine, where a document's name says what printed it ("1000.groff").</summary>
+    public SortedDictionary<string, SortedDictionary<string, FieldCount>> Engines { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Every difference, with whether it was marked.</summary>
     public List<string> Differences { get; } = [];
 
     /// <summary>Documents that were compared.</summary>
     public int Documents { get; private set; }
+
+    // Where the document that is being compared counts.
+    private SortedDictionary<string, FieldCount>[] homes = [];
 
     public int WrongUnmarked => Fields.Values.Sum(f => f.WrongUnmarked);
 
@@ -36,6 +39,7 @@ public sealed class WildScore
     public void Add(string where, WildSheet sheet, OilDraft draft)
     {
         Documents++;
+        homes = [Fields, Home(Layouts, sheet.Layout), Home(Engines, EngineOf(where))];
         WildTruth truth = sheet.Truth;
         Head(where, "product name", truth.Name, draft.Name);
         if (sheet.Kind == "sheet")
@@ -58,10 +62,10 @@ public sealed class WildScore
             Head(where, "density", truth.Density, draft.DensityGramsPerMl?.As(Plain(draft.DensityGramsPerMl.Value)));
         }
 
-        Head(where, "date", truth.Revised?.ToString("O"), draft.Revised?.As(draft.Revised.Value.ToString("O")));
+        Head(where, "revision date", truth.Revised?.ToString("O"), draft.Revised?.As(draft.Revised.Value.ToString("O")));
         if (sheet.Kind == "ifra")
         {
-            Ifra(where, truth, draft, sheet.Layout);
+            Ifra(where, truth, draft);
             return;
         }
 
@@ -70,7 +74,12 @@ public sealed class WildScore
 
     private static string EngineOf(string where) => where.Split('.') is [_, var engine] ? engine : "own press";
 
-    private void Ifra(string where, WildTruth truth, OilDraft draft, string layout)
+    private static SortedDictionary<string, FieldCount> Home(
+        SortedDictionary<string, SortedDictionary<string, FieldCount>> all,
+        string key
+    ) => all.TryGetValue(key, out SortedDictionary<string, FieldCount>? known) ? known : all[key] = new(StringComparer.Ordinal);
+
+    private void Ifra(string where, WildTruth truth, OilDraft draft)
     {
         IReadOnlyList<(string Category, Found<string> Limit)> read = draft.Ifra?.Limits ?? [];
         foreach ((string category, string limit) in truth.Ifra)
@@ -80,7 +89,6 @@ public sealed class WildScore
                 d.Contains($"category {category},", StringComparison.Ordinal) || d.Contains("could be read", StringComparison.Ordinal)
             );
             Compare(where + " " + category, "IFRA limit", limit, found?.Value, found?.Doubts.Count > 0, said);
-            Count(Layouts, layout, limit == found?.Value);
         }
 
         foreach ((string category, Found<string> limit) in read.Where(l => truth.Ifra.All(t => t.Category != l.Category)))
@@ -91,24 +99,24 @@ public sealed class WildScore
 
     private void Rows(string where, WildSheet sheet, OilDraft draft)
     {
-        bool nothing = draft.Doubts.Any(d => d.Contains("could be read", StringComparison.Ordinal));
+        string prefix = sheet.Kind == "allergens" ? "allergen, " : "";
+        bool nothing = draft.Doubts.Any(d =>
+            d.Contains("could be read", StringComparison.Ordinal) || d.Contains("read from a picture", StringComparison.Ordinal)
+        );
         foreach (WildIngredient t in sheet.Truth.Ingredients)
         {
             string at = $"{where} {t.Cas}";
             DraftIngredient? row = draft.Ingredients.FirstOrDefault(i => i.Cas?.Value == t.Cas);
             bool said = nothing || draft.Doubts.Any(d => d.Contains(t.Cas, StringComparison.Ordinal));
-            Compare(at, "row", t.Cas, row?.Cas?.Value, false, said);
-            bool whole = row is not null && Row(at, t, row);
-            Count(Fields, WholeRows, whole);
-            Count(Layouts, sheet.Layout, whole);
-            Count(Engines, EngineOf(where), whole);
+            Compare(at, prefix + "CAS number", t.Cas, row?.Cas?.Value, false, said);
+            CountRow(row is not null && Row(at, prefix, t, row));
         }
 
         foreach (DraftIngredient extra in draft.Ingredients.Where(i => sheet.Truth.Ingredients.All(t => t.Cas != i.Cas?.Value)))
         {
             Compare(
                 where,
-                "row",
+                prefix + "CAS number",
                 null,
                 extra.Cas?.Value ?? extra.Name.Value,
                 extra.Doubts.Count > 0 || extra.Name.Doubts.Count > 0 || extra.Cas?.Doubts.Count > 0,
@@ -117,7 +125,7 @@ public sealed class WildScore
         }
     }
 
-    private bool Row(string where, WildIngredient t, DraftIngredient row)
+    private bool Row(string where, string prefix, WildIngredient t, DraftIngredient row)
     {
         bool rowDoubted = row.Doubts.Count > 0;
         bool Is<T>(string field, string? truth, string? drafted, Found<T>? found) =>
@@ -129,9 +137,11 @@ public sealed class WildScore
                 rowDoubted || found?.Doubts.Count > 0,
                 rowDoubted || (field is "M-factors" or "ATE" or "limits" && row.Classes?.Doubts.Count > 0)
             );
-        return Is("name", t.Name, row.Name.Value.Length == 0 ? null : row.Name.Value, row.Name)
+        (string? low, string? high) = Ends(row.Share?.Value);
+        return Is(prefix + "name", t.Name, row.Name.Value.Length == 0 ? null : row.Name.Value, row.Name)
             & Is("EC number", t.Ec, row.Ec?.Value, row.Ec)
-            & Is("share", Range(t.Share), row.Share is { } s ? Range(s.Value) : null, row.Share)
+            & Is(prefix + "share, low end", Plain(t.Share.Low), low, row.Share)
+            & Is(prefix + "share, high end", Plain(t.Share.High), high, row.Share)
             & Is("classes", t.Classes is null ? null : Joined(t.Classes), row.Classes is { } c ? Joined(c.Value) : null, row.Classes)
             & Is("limits", t.Limits.Count == 0 ? null : Joined(t.Limits), row.Limits is { } l ? Joined(l.Value) : null, row.Limits)
             & Is(
@@ -148,10 +158,10 @@ public sealed class WildScore
             );
     }
 
-    private static string Range(WildShare share) => $"{Plain(share.Low)} {Plain(share.High)}";
-
-    private static string Range(string text) =>
-        DeclaredRange.Parse(text).OrNull() is { OpenAbove: false } r ? $"{Plain(r.Low.Value)} {Plain(r.High.Value)}" : text;
+    private static (string? Low, string? High) Ends(string? share) =>
+        share is null ? (null, null)
+        : DeclaredRange.Parse(share).OrNull() is { } r ? (Plain(r.Low.Value), r.OpenAbove ? share : Plain(r.High.Value))
+        : (share, share);
 
     private static string Plain(double value) => Math.Round(value, 8).ToString(CultureInfo.InvariantCulture);
 
@@ -161,56 +171,40 @@ public sealed class WildScore
     private void Head(string where, string field, string? truth, Found<string>? found) =>
         Compare(where, field, truth, found?.Value, found?.Doubts.Count > 0, true);
 
-    private static FieldCount Count(SortedDictionary<string, FieldCount> counts, string key, bool right)
+    private void CountRow(bool isWhole)
     {
-        FieldCount count = counts.TryGetValue(key, out FieldCount? known) ? known : counts[key] = new FieldCount();
-        count.Printed++;
-        count.Drafted++;
-        count.Right += right ? 1 : 0;
-        return count;
+        foreach (SortedDictionary<string, FieldCount> home in homes)
+        {
+            FieldCount count = Of(home, WholeRows);
+            count.Printed++;
+            count.Drafted++;
+            count.Right += isWhole ? 1 : 0;
+        }
     }
+
+    private static FieldCount Of(SortedDictionary<string, FieldCount> counts, string field) =>
+        counts.TryGetValue(field, out FieldCount? known) ? known : counts[field] = new FieldCount();
 
     private bool Compare(string where, string field, string? truth, string? drafted, bool? marked, bool said)
     {
-        FieldCount count = Fields.TryGetValue(field, out FieldCount? known) ? known : Fields[field] = new FieldCount();
-        count.Printed += truth is null ? 0 : 1;
-        count.Drafted += drafted is null ? 0 : 1;
-        if (truth == drafted)
+        bool isRight = truth == drafted;
+        bool fine = isRight || (drafted is null ? said || marked == true : marked == true);
+        foreach (SortedDictionary<string, FieldCount> home in homes)
         {
-            count.Right += truth is null ? 0 : 1;
-            count.Doubted += truth is not null && marked == true ? 1 : 0;
-            return true;
+            FieldCount count = Of(home, field);
+            count.Printed += truth is null ? 0 : 1;
+            count.Drafted += drafted is null ? 0 : 1;
+            count.Right += isRight && truth is not null ? 1 : 0;
+            count.Doubted += isRight && truth is not null && marked == true ? 1 : 0;
+            count.WrongUnmarked += fine || drafted is null ? 0 : 1;
+            count.MissingUnsaid += fine || drafted is not null ? 0 : 1;
         }
 
-        bool fine = drafted is null ? said || marked == true : marked == true;
-        count.WrongUnmarked += fine || drafted is null ? 0 : 1;
-        count.MissingUnsaid += fine || drafted is not null ? 0 : 1;
-        Differences.Add($"{(fine ? "marked" : "UNMARKED")} {where} {field}: '{truth}' was read as '{drafted}'");
-        return false;
-    }
-
-    /// <summary>The counts as a table.</summary>
-    public string Table()
-    {
-        var text = new StringBuilder(
-            $"{Documents} documents\nfield | printed | precision | recall | right but doubted | wrong unmarked | missing unsaid\n"
-        );
-        foreach ((string field, FieldCount c) in Fields)
+        if (!isRight)
         {
-            text.AppendLine(
-                CultureInfo.InvariantCulture,
-                $"{field} | {c.Printed} | {c.Precision:P1} | {c.Recall:P1} | {c.Doubted} | {c.WrongUnmarked} | {c.MissingUnsaid}"
-            );
+            Differences.Add($"{(fine ? "marked" : "UNMARKED")} {where} {field}: '{truth}' was read as '{drafted}'");
         }
 
-        return text.ToString();
+        return isRight;
     }
-
-    /// <summary>Rows whole by layout.</summary>
-    public string LayoutTable() =>
-        string.Concat(
-            Layouts
-                .Concat(Engines)
-                .Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Key} | {l.Value.Printed} | {l.Value.Recall:P1}\n"))
-        );
 }

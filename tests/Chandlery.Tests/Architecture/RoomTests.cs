@@ -44,7 +44,7 @@ public sealed partial class RoomTests
         "Papers Proofs",
     ];
 
-    private static readonly string[] IntakeRooms = ["Pages", "Wording", "Tables", "Drafts"];
+    private static readonly string[] IntakeRooms = ["Pictures", "Pages", "Wording", "Tables", "Drafts"];
 
     // Projects, each with those that it may refer to.
     private static readonly Dictionary<string, string[]> Projects = new()

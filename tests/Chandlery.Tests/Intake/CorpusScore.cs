@@ -1,5 +1,4 @@
 using Chandlery.Core.Declared;
-using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Sheets;
@@ -38,14 +37,7 @@ internal sealed class CorpusScore
     /// <summary>Every difference, with whether it was marked.</summary>
     public List<string> Differences { get; } = [];
 
-    public static OilDraft Draft(params string[] files)
-    {
-        var problems = new Problems();
-        List<SupplierPdf> pdfs = [.. files.Select(Open)];
-        OilDraft? draft = DraftMaker.Make(pdfs, ShippedFiles.Data(null, problems), TestLaw.Lawbook.Vocabulary, problems);
-        Assert.Empty(problems.Found);
-        return draft!;
-    }
+    public static OilDraft Draft(params string[] files) => TestDrafts.Of([.. files.Select(Open)]);
 
     private static SupplierPdf Open(string file)
     {

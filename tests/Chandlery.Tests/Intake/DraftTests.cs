@@ -4,7 +4,6 @@ using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Declared.Reading;
-using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Paper.Drawing;
@@ -160,14 +159,8 @@ public sealed class DraftTests
         var problems = new Problems();
         byte[] pdf = PdfDrawing.Draw(ManyPages.FromMarkup(xml.Append("</paper>").ToString(), "sheet", TestLaw.Shop, problems)!);
         IReadOnlyList<SheetPage> pages = PdfWords.Parse(pdf).Value;
-        OilDraft draft = DraftMaker.Make(
-            [new SupplierPdf("sheet.pdf", pdf, pages)],
-            ShippedFiles.Data(null, problems),
-            TestLaw.Lawbook.Vocabulary,
-            problems
-        )!;
         Assert.Empty(problems.Found);
-        return draft;
+        return TestDrafts.Of(new SupplierPdf("sheet.pdf", pdf, pages));
     }
 
     [Fact]
@@ -217,12 +210,7 @@ public sealed class DraftTests
                 continue;
             }
 
-            DraftMaker.Make(
-                [new SupplierPdf("bent.pdf", bent, pages.Value)],
-                ShippedFiles.Data(null, new Problems()),
-                TestLaw.Lawbook.Vocabulary,
-                new Problems()
-            );
+            TestDrafts.OrNull(new SupplierPdf("bent.pdf", bent, pages.Value));
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Chandlery.Intake.Pages;
+using Chandlery.Sheets.Wild;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Intake;
@@ -58,22 +59,54 @@ public sealed class SightTests
     }
 
     [NeedsToolFact("tesseract", "pdftoppm")]
-    public void A_scanned_sheet_is_drafted_with_a_doubt_on_every_value()
+    public void A_scanned_table_is_read_cell_by_cell_with_a_doubt_on_every_value()
     {
         using var tool = new Tool();
-        string sheet = tool.Write("sheet.pdf", File.ReadAllBytes(Path.Combine(CorpusScore.Folder, "dune.own-lines-en.pdf")));
-        tool.Run("pdftoppm", "-r", "300", "-gray", "-png", sheet, "page");
-        byte[][] pictures =
-        [
-            .. Directory.GetFiles(tool.Folder, "page*.png").Order(StringComparer.Ordinal).Take(2).Select(File.ReadAllBytes),
-        ];
-        string scan = tool.Write("scan.pdf", Scan(pictures));
+        string scan = tool.Write("scan.pdf", Scanner.Scan(Press.Print(RuledSheet()), seed: 3, dotsPerInch: 200));
         (int code, string output, string errors) = Command.RunIn(tool.Folder, "draft", scan, "--out", "draft.yaml");
         Assert.True(code == 1, $"{code} {output} {errors}");
-        string[] lines = File.ReadAllLines(tool.PathOf("draft.yaml"));
-        string[] values = [.. lines.Where(l => l.Contains("# page ", StringComparison.Ordinal))];
-        Assert.True(values.Length > 5, string.Join('\n', lines));
+        string draft = File.ReadAllText(tool.PathOf("draft.yaml"));
+        Assert.All(
+            new[] { "cas: \"78-70-6\"", "cas: \"5392-40-5\"", "cas: \"120-51-4\"", "\"Skin Sens. 1B, H317\"" },
+            value => Assert.Contains(value, draft, StringComparison.Ordinal)
+        );
+        Assert.Matches("share: \"10 ?- ?25 %\"", draft);
+        string[] values = [.. draft.Split('\n').Where(l => l.Contains("# page ", StringComparison.Ordinal))];
+        Assert.True(values.Length > 10, draft);
         Assert.DoesNotContain(values, v => v.TrimEnd().EndsWith(" 1.00", StringComparison.Ordinal));
+    }
+
+    private static WildSheet RuledSheet()
+    {
+        IReadOnlyList<TableCell> Cells(params string[] texts) => [.. texts.Select(TableCell.Of)];
+        var table = new TableBlock(
+            [Cells("Chemical name", "CAS No.", "Conc. (%)", "Classification")],
+            [
+                Cells("Linalool", "78-70-6", "10 - 25", "Skin Sens. 1B, H317"),
+                Cells("Citral", "5392-40-5", "2.5 - 5", "Skin Irrit. 2, H315\nSkin Sens. 1, H317"),
+                Cells("Benzyl benzoate", "120-51-4", "50 - 75", "Acute Tox. 4, H302"),
+            ],
+            [34, 22, 20, 40],
+            TableRules.Grid,
+            true,
+            true
+        );
+        string[] before =
+        [
+            "SECTION 1: Identification of the substance/mixture",
+            "Product name: Night Fig",
+            "SECTION 2: Hazards identification",
+        ];
+        string[] after = ["SECTION 4: First aid measures", "SECTION 5: Firefighting measures"];
+        IReadOnlyList<Block> blocks =
+        [
+            new ParagraphBlock(before),
+            new ParagraphBlock(["SECTION 3: Composition/information on ingredients"]),
+            table,
+            new ParagraphBlock(after),
+        ];
+        var truth = new WildTruth("", null, null, null, null, null, [], null, null, []);
+        return new WildSheet(0, "sheet", "", "en", new SheetForm(210, 150, 15, 9, 1, false, "", ""), blocks, truth);
     }
 
     private static byte[] Blank(int width, int height)

@@ -1,10 +1,8 @@
 using Chandlery.Core.Hazards;
-using Chandlery.Files;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
 using Chandlery.Sheets.Wild;
 using Chandlery.Tests.Support;
-using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Intake;
 
@@ -302,14 +300,6 @@ public sealed class StrangersSheetTests
     {
         var truth = new WildTruth("", null, null, null, null, null, [], null, null, []);
         byte[] pdf = Press.Print(new WildSheet(0, "sheet", "", "en", Paper, blocks, truth));
-        var problems = new Problems();
-        OilDraft draft = DraftMaker.Make(
-            [new SupplierPdf("sheet.pdf", pdf, PdfWords.Parse(pdf).Value)],
-            ShippedFiles.Data(null, problems),
-            TestLaw.Lawbook.Vocabulary,
-            problems
-        )!;
-        Assert.Empty(problems.Found);
-        return draft;
+        return TestDrafts.Of(new SupplierPdf("sheet.pdf", pdf, PdfWords.Parse(pdf).Value));
     }
 }

@@ -36,7 +36,7 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
         }
 
         output.WriteLine(string.Join('\n', reader.Seen.Differences));
-        output.WriteLine(reader.Seen.LayoutTable() + "\n" + reader.Unseen.LayoutTable());
+        output.WriteLine(string.Join('\n', WildTable.Groups("engine", reader.Seen.Engines, reader.Unseen.Engines)));
         Assert.Equal((0, 0), (reader.Seen.WrongUnmarked, reader.Unseen.WrongUnmarked));
         Assert.Equal((0, 0), (reader.Seen.MissingUnsaid, reader.Unseen.MissingUnsaid));
         Assert.InRange(reader.Seen.Whole, 0.99, 1);
@@ -58,7 +58,7 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
 
         List<string> table = [.. WildTable.Lines(reader.Seen, reader.Unseen)];
         output.WriteLine(string.Join('\n', table));
-        output.WriteLine(reader.Seen.LayoutTable() + "\n" + reader.Unseen.LayoutTable());
+        output.WriteLine(string.Join('\n', WildTable.Groups("layout", reader.Seen.Layouts, reader.Unseen.Layouts)));
         Assert.Equal((0, 0), (reader.Seen.WrongUnmarked, reader.Unseen.WrongUnmarked));
         Assert.Equal((0, 0), (reader.Seen.MissingUnsaid, reader.Unseen.MissingUnsaid));
         Assert.InRange(reader.Seen.Whole, 0.95, 1);

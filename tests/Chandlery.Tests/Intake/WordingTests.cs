@@ -31,6 +31,8 @@ public sealed class WordingTests
     [InlineData("Repr. 2, H361d", "Repr. 2, H361d")]
     [InlineData("Eye Dam. 1, H318 Dgr GHS05", "Eye Dam. 1, H318")]
     [InlineData("Aquatic Chronic 3", "Aquatic Chronic 3, H412")]
+    [InlineData("STOT SE 3 Repr. 1B ; H33 6 H360F d", "STOT SE 3, H336|Repr. 1B, H360Fd")]
+    [InlineData("Repr. 2 ; H36 1d EUH06 6", "Repr. 2, H361d|EUH066")]
     public void Classes_are_read_in_every_order_and_dress(string text, string classes)
     {
         HazardReading read = Hazards.Read(text);

@@ -27,6 +27,7 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
         "Chandlery.Files",
         "Chandlery.Intake/Drafts",
         "Chandlery.Intake/Pages",
+        "Chandlery.Intake/Tables",
         "Chandlery.Paper/Papers/Labels",
         "Chandlery.Workbench",
     ];
@@ -43,6 +44,7 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
         "Chandlery.Files/AtomicFile.cs",
         "Chandlery.Files/ShippedFiles.cs",
         "Chandlery.Files/StockShelf.cs",
+        "Chandlery.Files/Tesseract.cs",
         "Chandlery.Intake/Pages/PageWire.cs",
         "Chandlery.Workbench/Guard.cs",
         "Chandlery.Workbench/Workroom.cs",

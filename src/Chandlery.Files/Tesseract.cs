@@ -1,12 +1,12 @@
 using System.Diagnostics;
 
-namespace Chandlery.Cli;
+namespace Chandlery.Files;
 
 /// <summary>Recognises words in pictures with the program tesseract, where it is installed.</summary>
-internal static class Tesseract
+public static class Tesseract
 {
     private const string Program = "tesseract";
-    private const int LongestMilliseconds = 60_000;
+    private const int LongestMilliseconds = 120_000;
     private const string OneBlockOfText = "6";
     private const string English = "eng";
 
@@ -17,8 +17,10 @@ internal static class Tesseract
     public static bool IsInstalled =>
         (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(f => File.Exists(Path.Combine(f, Program)));
 
-    /// <summary>The words of a picture; null when nothing was recognised.</summary>
-    public static string? Read(byte[] picture, int dotsPerInch)
+    /// <summary>The words of the pictures in a file as tab-separated lines; null when nothing was recognised.</summary>
+    /// <param name="pictures">The pictures, as TIFF.</param>
+    /// <param name="dotsPerInch">Their resolution.</param>
+    public static string? Read(byte[] pictures, int dotsPerInch)
     {
         string languages = string.Join('+', Languages.Intersect(Run(["--list-langs"], []).Split('\n', StringSplitOptions.TrimEntries)));
         string[] arguments =
@@ -33,7 +35,7 @@ internal static class Tesseract
             FormattableString.Invariant($"{dotsPerInch}"),
             "tsv",
         ];
-        return Run(arguments, picture) is { Length: > 0 } words ? words : null;
+        return Run(arguments, pictures) is { Length: > 0 } words ? words : null;
     }
 
     private static string Run(IReadOnlyList<string> arguments, byte[] input)
