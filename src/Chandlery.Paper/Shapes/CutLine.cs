@@ -81,7 +81,7 @@ internal sealed class CutLine
             double down = Math.Max(box.Y - Math.Max(from.Y, to.Y), Math.Min(from.Y, to.Y) - box.Bottom);
             if (Math.Max(across, down) < least)
             {
-                least = Math.Min(least, Distance(box, from, to));
+                least = Math.Min(least, across <= 0 && down <= 0 && Crosses(box, from, to) ? 0 : Distance(box, from, to));
             }
         }
 
@@ -210,18 +210,10 @@ internal sealed class CutLine
     // Of a side that misses the box, the nearest point is one of its ends, or a corner of the box faces it.
     private static double Distance(Box box, (double X, double Y) from, (double X, double Y) to)
     {
-        if (Crosses(box, from, to))
-        {
-            return 0;
-        }
-
-        double least = Math.Min(FromBox(box, from), FromBox(box, to));
-        foreach (double x in new[] { box.X, box.Right })
-        {
-            least = Math.Min(least, Math.Min(FromSide((x, box.Y), from, to), FromSide((x, box.Bottom), from, to)));
-        }
-
-        return least;
+        double ends = Math.Min(FromBox(box, from), FromBox(box, to));
+        double upper = Math.Min(FromSide((box.X, box.Y), from, to), FromSide((box.Right, box.Y), from, to));
+        double lower = Math.Min(FromSide((box.X, box.Bottom), from, to), FromSide((box.Right, box.Bottom), from, to));
+        return Math.Min(ends, Math.Min(upper, lower));
     }
 
     private static double FromBox(Box box, (double X, double Y) p) =>
@@ -271,7 +263,20 @@ internal sealed class CutLine
         return first <= last;
     }
 
-    private bool IsInside(double x, double y) => rings.Count(r => Rings.Holds(r, (x, y))) % 2 == 1;
+    // A line from there to the left meets the edge an odd number of times; within holes, which lie inside, it meets it once more.
+    private bool IsInside(double x, double y)
+    {
+        bool isInside = false;
+        foreach (((double X, double Y) from, (double X, double Y) to) in sides)
+        {
+            if ((from.Y > y) != (to.Y > y) && x < from.X + ((y - from.Y) / (to.Y - from.Y) * (to.X - from.X)))
+            {
+                isInside = !isInside;
+            }
+        }
+
+        return isInside;
+    }
 
     // How far a side reaches left and right within a strip when it is as thick as the distance: the side and its discs make a convex
     // figure, whose extremes in the strip lie at the side's ends, at the strip's edges, or where the disc's edge is steepest.
