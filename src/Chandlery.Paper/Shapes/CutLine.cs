@@ -1,5 +1,4 @@
 using Chandlery.Core.Declared;
-using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 
 namespace Chandlery.Paper.Shapes;
@@ -66,9 +65,9 @@ internal sealed class CutLine
     }
 
     /// <summary>How far a box stays from the edge, millimetres; 0 when it crosses it or lies outside.</summary>
-    public double DistanceOf(Box box)
+    public double DistanceOf((double Left, double Top, double Right, double Bottom) box)
     {
-        if (!IsInside(box.X + (box.Width / 2), box.Y + (box.Height / 2)))
+        if (!IsInside((box.Left + box.Right) / 2, (box.Top + box.Bottom) / 2))
         {
             return 0;
         }
@@ -77,8 +76,8 @@ internal sealed class CutLine
         foreach (((double X, double Y) from, (double X, double Y) to) in sides)
         {
             // What is further off than the nearest side so far is soon told.
-            double across = Math.Max(box.X - Math.Max(from.X, to.X), Math.Min(from.X, to.X) - box.Right);
-            double down = Math.Max(box.Y - Math.Max(from.Y, to.Y), Math.Min(from.Y, to.Y) - box.Bottom);
+            double across = Math.Max(box.Left - Math.Max(from.X, to.X), Math.Min(from.X, to.X) - box.Right);
+            double down = Math.Max(box.Top - Math.Max(from.Y, to.Y), Math.Min(from.Y, to.Y) - box.Bottom);
             if (Math.Max(across, down) < least)
             {
                 least = Math.Min(least, across <= 0 && down <= 0 && Crosses(box, from, to) ? 0 : Distance(box, from, to));
@@ -208,16 +207,20 @@ internal sealed class CutLine
     }
 
     // Of a side that misses the box, the nearest point is one of its ends, or a corner of the box faces it.
-    private static double Distance(Box box, (double X, double Y) from, (double X, double Y) to)
+    private static double Distance(
+        (double Left, double Top, double Right, double Bottom) box,
+        (double X, double Y) from,
+        (double X, double Y) to
+    )
     {
         double ends = Math.Min(FromBox(box, from), FromBox(box, to));
-        double upper = Math.Min(FromSide((box.X, box.Y), from, to), FromSide((box.Right, box.Y), from, to));
-        double lower = Math.Min(FromSide((box.X, box.Bottom), from, to), FromSide((box.Right, box.Bottom), from, to));
+        double upper = Math.Min(FromSide((box.Left, box.Top), from, to), FromSide((box.Right, box.Top), from, to));
+        double lower = Math.Min(FromSide((box.Left, box.Bottom), from, to), FromSide((box.Right, box.Bottom), from, to));
         return Math.Min(ends, Math.Min(upper, lower));
     }
 
-    private static double FromBox(Box box, (double X, double Y) p) =>
-        double.Hypot(Math.Max(0, Math.Max(box.X - p.X, p.X - box.Right)), Math.Max(0, Math.Max(box.Y - p.Y, p.Y - box.Bottom)));
+    private static double FromBox((double Left, double Top, double Right, double Bottom) box, (double X, double Y) p) =>
+        double.Hypot(Math.Max(0, Math.Max(box.Left - p.X, p.X - box.Right)), Math.Max(0, Math.Max(box.Top - p.Y, p.Y - box.Bottom)));
 
     private static double FromSide((double X, double Y) p, (double X, double Y) from, (double X, double Y) to)
     {
@@ -229,16 +232,20 @@ internal sealed class CutLine
     }
 
     // Clips the side to the box, edge by edge: something is left when it crosses.
-    private static bool Crosses(Box box, (double X, double Y) from, (double X, double Y) to)
+    private static bool Crosses(
+        (double Left, double Top, double Right, double Bottom) box,
+        (double X, double Y) from,
+        (double X, double Y) to
+    )
     {
         double first = 0;
         double last = 1;
         foreach (
             (double step, double room) in new[]
             {
-                (from.X - to.X, from.X - box.X),
+                (from.X - to.X, from.X - box.Left),
                 (to.X - from.X, box.Right - from.X),
-                (from.Y - to.Y, from.Y - box.Y),
+                (from.Y - to.Y, from.Y - box.Top),
                 (to.Y - from.Y, box.Bottom - from.Y),
             }
         )
