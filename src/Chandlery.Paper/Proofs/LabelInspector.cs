@@ -86,7 +86,7 @@ public static class LabelInspector
             .Lines.SelectMany(l => l.Letters)
             .Concat(page.RedSquares)
             .Where(b => panel is not { } box || box.Holds(b))
-            .Select(edge.DistanceOf)
+            .Select(b => edge.DistanceOf((b.X, b.Y, b.Right, b.Bottom)))
             .DefaultIfEmpty(double.PositiveInfinity)
             .Min();
         return new Inspection(

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Quantities;
-using Chandlery.Paper.Designs;
 
 namespace Chandlery.Paper.Shapes;
 
@@ -26,14 +25,6 @@ public static class Arrangements
         {
             var size = new LabelSize(new Millimetres(outer.Section.Perimeter.Value + OverlapMm), request.Size.Height);
             return new LabelShape(request with { Size = size }, "around the vessel");
-        }
-
-        // Of a strip one face bears the law: the larger of those it has.
-        if (request.Form == LabelForm.Strip && vessel.Outer is { } under)
-        {
-            return StripFaces.Of(request.Size.Width.Value, request.Size.Height.Value, under) is { } faces
-                ? Rectangle(faces.Near.Height >= faces.Lid.Height ? SizeOf(faces.Near) : SizeOf(faces.Lid), "on one face of a strip")
-                : new LabelShape(request, "as asked for");
         }
 
         return new LabelShape(request, "as asked for");
@@ -70,8 +61,6 @@ public static class Arrangements
         );
         return [.. shapes.OrderBy(s => s.Request.Form == LabelForm.Leaflet).ThenBy(s => s.AreaMm2)];
     }
-
-    private static LabelSize SizeOf(Box face) => new(new Millimetres(face.Width), new Millimetres(face.Height));
 
     private static IEnumerable<LabelShape> OnTheBase(CrossSection section, IReadOnlyList<LabelSize> offered)
     {

@@ -1,5 +1,4 @@
 using Chandlery.Core.Declared;
-using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 
 namespace Chandlery.Paper.Shapes;
@@ -66,9 +65,9 @@ internal sealed class CutLine
     }
 
     /// <summary>How far a box stays from the edge, millimetres; 0 when it crosses it or lies outside.</summary>
-    public double DistanceOf(Box box)
+    public double DistanceOf((double Left, double Top, double Right, double Bottom) box)
     {
-        if (!IsInside(box.X + (box.Width / 2), box.Y + (box.Height / 2)))
+        if (!IsInside((box.Left + box.Right) / 2, (box.Top + box.Bottom) / 2))
         {
             return 0;
         }
@@ -77,11 +76,11 @@ internal sealed class CutLine
         foreach (((double X, double Y) from, (double X, double Y) to) in sides)
         {
             // What is further off than the nearest side so far is soon told.
-            double across = Math.Max(box.X - Math.Max(from.X, to.X), Math.Min(from.X, to.X) - box.Right);
-            double down = Math.Max(box.Y - Math.Max(from.Y, to.Y), Math.Min(from.Y, to.Y) - box.Bottom);
+            double across = Math.Max(box.Left - Math.Max(from.X, to.X), Math.Min(from.X, to.X) - box.Right);
+            double down = Math.Max(box.Top - Math.Max(from.Y, to.Y), Math.Min(from.Y, to.Y) - box.Bottom);
             if (Math.Max(across, down) < least)
             {
-                least = Math.Min(least, Distance(box, from, to));
+                least = Math.Min(least, across <= 0 && down <= 0 && Crosses(box, from, to) ? 0 : Distance(box, from, to));
             }
         }
 
@@ -208,24 +207,20 @@ internal sealed class CutLine
     }
 
     // Of a side that misses the box, the nearest point is one of its ends, or a corner of the box faces it.
-    private static double Distance(Box box, (double X, double Y) from, (double X, double Y) to)
+    private static double Distance(
+        (double Left, double Top, double Right, double Bottom) box,
+        (double X, double Y) from,
+        (double X, double Y) to
+    )
     {
-        if (Crosses(box, from, to))
-        {
-            return 0;
-        }
-
-        double least = Math.Min(FromBox(box, from), FromBox(box, to));
-        foreach (double x in new[] { box.X, box.Right })
-        {
-            least = Math.Min(least, Math.Min(FromSide((x, box.Y), from, to), FromSide((x, box.Bottom), from, to)));
-        }
-
-        return least;
+        double ends = Math.Min(FromBox(box, from), FromBox(box, to));
+        double upper = Math.Min(FromSide((box.Left, box.Top), from, to), FromSide((box.Right, box.Top), from, to));
+        double lower = Math.Min(FromSide((box.Left, box.Bottom), from, to), FromSide((box.Right, box.Bottom), from, to));
+        return Math.Min(ends, Math.Min(upper, lower));
     }
 
-    private static double FromBox(Box box, (double X, double Y) p) =>
-        double.Hypot(Math.Max(0, Math.Max(box.X - p.X, p.X - box.Right)), Math.Max(0, Math.Max(box.Y - p.Y, p.Y - box.Bottom)));
+    private static double FromBox((double Left, double Top, double Right, double Bottom) box, (double X, double Y) p) =>
+        double.Hypot(Math.Max(0, Math.Max(box.Left - p.X, p.X - box.Right)), Math.Max(0, Math.Max(box.Top - p.Y, p.Y - box.Bottom)));
 
     private static double FromSide((double X, double Y) p, (double X, double Y) from, (double X, double Y) to)
     {
@@ -237,16 +232,20 @@ internal sealed class CutLine
     }
 
     // Clips the side to the box, edge by edge: something is left when it crosses.
-    private static bool Crosses(Box box, (double X, double Y) from, (double X, double Y) to)
+    private static bool Crosses(
+        (double Left, double Top, double Right, double Bottom) box,
+        (double X, double Y) from,
+        (double X, double Y) to
+    )
     {
         double first = 0;
         double last = 1;
         foreach (
             (double step, double room) in new[]
             {
-                (from.X - to.X, from.X - box.X),
+                (from.X - to.X, from.X - box.Left),
                 (to.X - from.X, box.Right - from.X),
-                (from.Y - to.Y, from.Y - box.Y),
+                (from.Y - to.Y, from.Y - box.Top),
                 (to.Y - from.Y, box.Bottom - from.Y),
             }
         )
@@ -271,7 +270,20 @@ internal sealed class CutLine
         return first <= last;
     }
 
-    private bool IsInside(double x, double y) => rings.Count(r => Rings.Holds(r, (x, y))) % 2 == 1;
+    // A line from there to the left meets the edge an odd number of times; within holes, which lie inside, it meets it once more.
+    private bool IsInside(double x, double y)
+    {
+        bool isInside = false;
+        foreach (((double X, double Y) from, (double X, double Y) to) in sides)
+        {
+            if ((from.Y > y) != (to.Y > y) && x < from.X + ((y - from.Y) / (to.Y - from.Y) * (to.X - from.X)))
+            {
+                isInside = !isInside;
+            }
+        }
+
+        return isInside;
+    }
 
     // How far a side reaches left and right within a strip when it is as thick as the distance: the side and its discs make a convex
     // figure, whose extremes in the strip lie at the side's ends, at the strip's edges, or where the disc's edge is steepest.

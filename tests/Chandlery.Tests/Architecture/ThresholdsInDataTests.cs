@@ -41,6 +41,7 @@ public sealed partial class ThresholdsInDataTests
         "Classified/OpenQuestions.cs 0.1", // below it another method is not worth a reader's time
         "Law/QuantityFigures.cs 10", // millimetres to the centimetre
         "Law/QuantityFigures.cs 25.4", // millimetres to the inch
+        "Law/WordBreaks.cs 3", // letters that a broken word keeps on either side
         "SafetyDataSheets/SheetContext.cs 4", // the length of a code without letters
         "Assessed/WeighingVerdict.cs 1e-6", // the computer's own rounding of grams
     ];

@@ -108,7 +108,7 @@ public sealed class CutLineTests
         double width,
         double height,
         double distance
-    ) => Assert.Equal(distance, CutLine.Of(path).DistanceOf(new Box(x, y, width, height)), 4);
+    ) => Assert.Equal(distance, CutLine.Of(path).DistanceOf((x, y, x + width, y + height)), 4);
 
     [Theory]
     [InlineData("fig-tin", "arch")]

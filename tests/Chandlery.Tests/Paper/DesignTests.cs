@@ -161,7 +161,7 @@ public class DesignTests
             List<MeasuredLine> words = [.. printed.Lines.Where(l => l.IsLevel && l.BaselineMm < made.Panel.Value.Y)];
             Assert.NotEmpty(words);
             Assert.All(
-                words.SelectMany(l => l.Letters.Select(b => (l.Text, Nearest: cut.DistanceOf(b)))),
+                words.SelectMany(l => l.Letters.Select(b => (l.Text, Nearest: cut.DistanceOf((b.X, b.Y, b.Right, b.Bottom))))),
                 w => Assert.True(w.Nearest > 1, $"{asked}: '{w.Text}' stands {w.Nearest:0.00} mm from the cut")
             );
         }

@@ -5,7 +5,6 @@ using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
-using Chandlery.Paper.Shapes;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 

@@ -2,7 +2,6 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Scenes;
-using Chandlery.Paper.Shapes;
 using Chandlery.Yaml;
 
 namespace Chandlery.Paper.Papers.Labels;

@@ -136,9 +136,13 @@ internal sealed class PageReading(double heightPoints, IReadOnlyDictionary<strin
     {
         var corners = new PathBounds();
         corners.To(whole.Of(outline.Left * typeSize, outline.Low * typeSize));
-        corners.To(whole.Of(outline.Right * typeSize, outline.Low * typeSize));
         corners.To(whole.Of(outline.Right * typeSize, outline.High * typeSize));
-        corners.To(whole.Of(outline.Left * typeSize, outline.High * typeSize));
+        if (whole.B != 0 || whole.C != 0)
+        {
+            corners.To(whole.Of(outline.Right * typeSize, outline.Low * typeSize));
+            corners.To(whole.Of(outline.Left * typeSize, outline.High * typeSize));
+        }
+
         return Bounds(corners);
     }
 

@@ -11,6 +11,7 @@ internal sealed class PrintedFont
     private readonly double otherWidth;
     private readonly byte[] glyphOfCode;
     private readonly FontTables tables;
+    private readonly Dictionary<int, (double Left, double Low, double Right, double High)?> outlines = [];
 
     /// <summary>Reads a font: composite, its codes two bytes, with TrueType outlines.</summary>
     /// <exception cref="FormatException">It is another kind.</exception>
@@ -46,6 +47,17 @@ internal sealed class PrintedFont
 
     /// <summary>Left, lower, right and upper end of a code's outline as shares of the type size; null for a blank.</summary>
     public (double Left, double Low, double Right, double High)? OutlineOf(int code)
+    {
+        if (!outlines.TryGetValue(code, out var outline))
+        {
+            outline = Read(code);
+            outlines[code] = outline;
+        }
+
+        return outline;
+    }
+
+    private (double Left, double Low, double Right, double High)? Read(int code)
     {
         int glyph = glyphOfCode.Length == 0 ? code : (glyphOfCode[2 * code] << 8) | glyphOfCode[(2 * code) + 1];
         int start = PlaceOf(glyph);

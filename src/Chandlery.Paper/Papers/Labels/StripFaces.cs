@@ -1,7 +1,7 @@
 using Chandlery.Core.Declared;
 using Chandlery.Paper.Designs;
 
-namespace Chandlery.Paper.Shapes;
+namespace Chandlery.Paper.Papers.Labels;
 
 /// <summary>
 /// A strip over the lid, laid flat: down the far side, over the lid, down the near side. What the law asks for stands whole on one face;
