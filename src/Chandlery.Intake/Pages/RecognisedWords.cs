@@ -84,8 +84,7 @@ internal static class RecognisedWords
             {
                 string text = whole.Substring(at, recognised.Length);
                 at += recognised.Length + 1;
-                double baseline =
-                    box.Bottom - (text.Any(c => Descending.Contains(c, StringComparison.Ordinal)) ? DescentOfTypeSize * size : 0);
+                double baseline = Baseline(recognised, box, own, size);
                 yield return new Word(
                     text,
                     box with
@@ -97,6 +96,18 @@ internal static class RecognisedWords
                 );
             }
         }
+    }
+
+    // A sign that does not stand on the baseline, such as a hyphen, has that of the word nearest to it.
+    private static double Baseline(string text, Box box, List<(string Line, string Text, Box Box)> line, double size)
+    {
+        (string _, string nearest, Box place) = text.Any(char.IsLetterOrDigit)
+            ? ("", text, box)
+            : line.Where(w => w.Text.Any(char.IsLetterOrDigit))
+                .DefaultIfEmpty((Line: "", Text: text, Box: box))
+                .MinBy(w => Math.Abs(w.Box.CentreX - box.CentreX));
+        bool descends = nearest.Any(c => Descending.Contains(c, StringComparison.Ordinal));
+        return place.Bottom - (descends ? DescentOfTypeSize * size : 0);
     }
 
     private static double Median(List<double> values) => values.Order().ElementAt(values.Count / 2);

@@ -107,6 +107,17 @@ internal sealed class GreyPicture
         }
     }
 
+    /// <summary>Makes the paper white: its grain would be taken for ink where nothing darker is left beside it.</summary>
+    /// <param name="ink">Darker shades are ink; what is nearer to white than to them is paper.</param>
+    public void Bleach(byte ink)
+    {
+        int paper = (ink + White) / 2;
+        for (int i = 0; i < pixels.Length; i++)
+        {
+            pixels[i] = pixels[i] < paper ? pixels[i] : White;
+        }
+    }
+
     /// <summary>Pixels that are darker than a shade.</summary>
     public int CountDarker(PixelBox box, byte shade)
     {

@@ -35,6 +35,7 @@ internal sealed record PictureWords(string Table, IReadOnlyList<PagePiece> Piece
             page = page.Turned(skew, larger);
         }
 
+        page.Bleach(ink);
         int resolution = (int)Math.Round(dotsPerInch * larger);
         double pixelsPerMm = resolution / MmPerInch;
         var lines = RulingLines.Of(page, ink, pixelsPerMm);

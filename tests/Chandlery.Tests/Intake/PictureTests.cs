@@ -29,6 +29,21 @@ public sealed class PictureTests
     }
 
     [Fact]
+    public void The_grain_of_the_paper_goes_and_the_ink_stays()
+    {
+        GreyPicture page = Drawn(canvas =>
+        {
+            canvas.Clear(new SKColor(235, 235, 235));
+            Write(canvas, "Linalool", 60, 100);
+        });
+        var all = new PixelBox(0, 0, page.Width, page.Height);
+        int ink = page.CountDarker(all, Ink);
+        page.Bleach(Ink);
+        Assert.Equal(GreyPicture.White, page[5, 5]);
+        Assert.Equal(ink, page.CountDarker(all, Ink));
+    }
+
+    [Fact]
     public void Ruled_lines_are_found_and_letters_are_none()
     {
         GreyPicture page = Drawn(canvas =>
