@@ -34,10 +34,10 @@ internal static class ListingCommand
         use.AcceptOnlyFromAmong("shop", "advert");
         var format = new Option<string>("--format")
         {
-            Description = "text, html (with the vocabulary of schema.org) or csv; --json is for programs. Default: text.",
+            Description = "text, html (with the vocabulary of schema.org), csv or json (as --json). Default: text.",
             DefaultValueFactory = _ => "text",
         };
-        JsonOption.AcceptOnly(format, "text", "html", "csv");
+        format.AcceptOnlyFromAmong("text", "html", "csv", "json");
         Option<bool> json = JsonOption.Of("listing");
         var output = new Option<string?>("--out") { Description = "File to write; - or nothing: the standard output." };
         var command = new Command(
@@ -80,7 +80,7 @@ internal static class ListingCommand
                         parse.GetValue(language)
                     );
                     List<ShopListing> listings = [.. candles.SelectMany(run.Listings)];
-                    string text = parse.GetValue(json) ? Json(listings) : Written(listings, parse.GetValue(format)!);
+                    string text = Written(listings, parse.GetValue(json) ? "json" : parse.GetValue(format)!);
                     if (parse.GetValue(output) is { } file)
                     {
                         session.WriteFile(file, Encoding.UTF8.GetBytes(text));
@@ -119,6 +119,7 @@ internal static class ListingCommand
         format switch
         {
             "html" => string.Join('\n', listings.Select(ListingWriter.Html)),
+            "json" => Json(listings),
             "csv" => Csv.Write(ListingWriter.Columns, listings.Select(ListingWriter.Row)),
             _ => string.Join('\n', listings.Select(ListingWriter.Text)),
         };

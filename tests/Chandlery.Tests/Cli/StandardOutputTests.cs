@@ -126,14 +126,21 @@ public sealed class StandardOutputTests : IDisposable
         Assert.Equal(plain, Command.RunHere("register", "find", register, "--format", "csv", "--out", "-").Output);
     }
 
-    [Theory]
-    [InlineData("register find x --format json")]
-    [InlineData("listing x --format json")]
-    public void There_is_one_way_to_json(string line)
+    [Fact]
+    public void The_register_says_its_one_way_to_json()
     {
-        (int code, _, string errors) = Command.Run(line.Split(' '));
+        (int code, _, string errors) = Command.Run("register", "find", "x", "--format", "json");
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Contains("'json' is nothing that '--format' takes:", errors, StringComparison.Ordinal);
         Assert.Contains("For JSON write --json.", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_listing_is_json_by_its_format_too()
+    {
+        string candle = Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml");
+        string json = Command.RunHere("listing", candle, "--json").Output;
+        Assert.StartsWith("[", json, StringComparison.Ordinal);
+        Assert.Equal(json, Command.RunHere("listing", candle, "--format", "json").Output);
     }
 }

@@ -30,14 +30,17 @@ internal sealed class CrossReferences(Lawbook lawbook)
     // In these files the name is what others refer to by, and must be one of those that are needed.
     private static bool IsOwn(string file, string field) => OwnTexts.Contains(field) && (file, field) != ("symbols.yaml", "name");
 
-    // Words of suppliers' sheets may happen to be a language's code; there, only classes and the language are references.
+    // Words of suppliers' sheets and of citations may happen to be a language's code; of a supplier's, only classes and the language are
+    // references.
     private static bool IsSheetWord(string file, string path) =>
-        IsWording(file) && path != "/language" && !path.StartsWith("/classNames/", StringComparison.Ordinal);
+        path.StartsWith("/cited/", StringComparison.Ordinal)
+        || (IsWording(file) && path != "/language" && !path.StartsWith("/classNames/", StringComparison.Ordinal));
 
     private static bool IsWording(string file) => file.EndsWith("/supplier.yaml", StringComparison.Ordinal);
 
-    // Fields whose keys are texts of their own, not field names of a reader.
-    private static readonly string[] FreeKeys = ["headings", "citedHere", "classNames", "rangeWords"];
+    // Fields whose keys are texts of their own, not field names of a reader. That each sentence of "told" is said somewhere is held by
+    // SheetLanguageTests, for only the source knows what the program says.
+    private static readonly string[] FreeKeys = ["headings", "citedHere", "classNames", "rangeWords", "told", "cited"];
 
     // The vocabulary's own file defines classes and groups; what refers to them is mangled elsewhere.
     // Risks are named by whoever lists them.

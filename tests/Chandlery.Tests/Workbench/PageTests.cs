@@ -179,9 +179,9 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
         await visit.Go("#/candle/harbour-bowl/papers");
         await visit.Button("Safety data sheet").ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#warnings")).ToContainTextAsync("Not assessed");
-        await Assertions.Expect(visit.Page.Locator("#warnings")).Not.ToContainTextAsync("Only headings");
+        await Assertions.Expect(visit.Page.Locator("#warnings")).Not.ToContainTextAsync("nicht in dieser Sprache");
         await visit.Page.GetByLabel("Language", new() { Exact = true }).SelectOptionAsync("de");
-        await Assertions.Expect(visit.Page.Locator("#warnings")).ToContainTextAsync("Only headings and statements are in Deutsch");
+        await Assertions.Expect(visit.Page.Locator("#warnings")).ToContainTextAsync("nicht in dieser Sprache (Deutsch)");
     }
 
     [Fact]

@@ -49,24 +49,38 @@ public sealed class LawReader
         return problems.None ? lawbook : null;
     }
 
-    internal static Lawbook? Read(IReadOnlyDictionary<string, string> texts, Problems problems, Func<string, string, ParsedFile> parse)
+    /// <summary>Reads what every run needs and what is asked for then.</summary>
+    /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
+    /// <param name="problems">Collects everything that is wrong.</param>
+    /// <param name="parse">Parses a file, by its path and text.</param>
+    /// <param name="ask">Asks for parts of the lawbook; null to ask for all.</param>
+    internal static Lawbook? Read(
+        IReadOnlyDictionary<string, string> texts,
+        Problems problems,
+        Func<string, string, ParsedFile> parse,
+        Action<Lawbook>? ask = null
+    )
     {
         var reader = new LawReader(texts, parse);
-        if (reader.Open() is { } lawbook)
+        Lawbook? lawbook = reader.Open();
+        if (lawbook is not null)
         {
-            lawbook.Editions.ReadAll();
-            lawbook.Languages.ReadAll();
-            lawbook.SheetWords.ReadAll();
-            lawbook.Safety.ReadAll();
-            lawbook.Kinds.ReadAll();
-            _ = lawbook.Substances.Known;
-            _ = lawbook.Substances.Table;
-            problems.AddRange(reader.problems.Found);
-            return problems.None ? lawbook : null;
+            (ask ?? AskForAll)(lawbook);
         }
 
         problems.AddRange(reader.problems.Found);
-        return null;
+        return problems.None ? lawbook : null;
+    }
+
+    private static void AskForAll(Lawbook lawbook)
+    {
+        lawbook.Editions.ReadAll();
+        lawbook.Languages.ReadAll();
+        lawbook.SheetWords.ReadAll();
+        lawbook.Safety.ReadAll();
+        lawbook.Kinds.ReadAll();
+        _ = lawbook.Substances.Known;
+        _ = lawbook.Substances.Table;
     }
 
     // Null when statements or hazards are wrong: every other file refers to these two.
