@@ -10,6 +10,9 @@ namespace Chandlery.Paper.Blocks;
 /// <param name="Gtin">GTIN-13 of the bar code; empty for none.</param>
 public sealed record Codes(string QrText, string Gtin) : Block
 {
+    // The tail of a "g" in a large quantity hangs down to the next block: the bars keep clear of it, as the QR code does by its own margin.
+    private const double ClearAboveMm = 1;
+
     internal static readonly BlockKind Kind = new(
         "codes",
         (element, _) => new Codes((string?)element.Attribute("qr") ?? "", (string?)element.Attribute("gtin") ?? "")
@@ -20,7 +23,7 @@ public sealed record Codes(string QrText, string Gtin) : Block
     {
         double typeSize = flow.Sizes.TypeSizeMm;
         double qrSide = QrText.Length > 0 ? CodeDrawing.QrSideMm(QrText) : 0;
-        double eanHeight = Gtin.Length > 0 ? CodeDrawing.EanBarsMm + (typeSize * flow.Sizes.LineSpacing) : 0;
+        double eanHeight = Gtin.Length > 0 ? ClearAboveMm + CodeDrawing.EanBarsMm + (typeSize * flow.Sizes.LineSpacing) : 0;
         double eanWidth = Gtin.Length > 0 ? CodeDrawing.EanWidthMm : 0;
         double height = Math.Max(qrSide, eanHeight);
         if (height == 0)
@@ -47,12 +50,13 @@ public sealed record Codes(string QrText, string Gtin) : Block
         if (eanWidth > 0)
         {
             double left = first + qrSide;
-            flow.Place(() => CodeDrawing.Ean13(Gtin, left, top), new Mark("EAN-13", left, top, eanWidth, CodeDrawing.EanBarsMm));
+            double bars = top + ClearAboveMm;
+            flow.Place(() => CodeDrawing.Ean13(Gtin, left, bars), new Mark("EAN-13", left, bars, eanWidth, CodeDrawing.EanBarsMm));
             flow.PlaceText(
                 [new Piece(Gtin, Weight.Regular, false)],
                 typeSize,
                 Align.Centre,
-                top + CodeDrawing.EanBarsMm,
+                bars + CodeDrawing.EanBarsMm,
                 (_, _) => [(left, left + eanWidth)]
             );
         }
