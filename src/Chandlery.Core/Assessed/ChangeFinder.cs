@@ -18,7 +18,8 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
     {
         DateOnly day = now.Law.Day;
         IEnumerable<DateOnly> turns = edition
-            .Rules.SelectMany(r => r.InForce.Turns())
+            .RulesFor(now.Law.State)
+            .SelectMany(r => r.InForce.Turns())
             .Concat(EntriesOfThis().Select(e => e.From))
             .Concat(edition.IngredientStatements.SelectMany(s => s.InForce.Turns()))
             .Concat(edition.Formats.Formats.Where(f => f.Status == LegalStatus.Law).Select(f => f.From))
@@ -66,7 +67,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
     private Citation ClauseOf(DateOnly turn) =>
         EntriesOfThis().FirstOrDefault(e => e.From == turn) is { } entry
             ? Citation.Of(entry.Act.Title)
-            : edition.Rules.FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
+            : edition.RulesFor(now.Law.State).FirstOrDefault(r => r.InForce.Turns().Contains(turn))?.Clause
                 ?? edition.IngredientStatements.FirstOrDefault(s => s.InForce.Turns().Contains(turn))?.Clause
                 ?? Citation.None;
 
@@ -93,7 +94,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
 
     private (LabelElements Label, string Classes) LabelOn(DateOnly day)
     {
-        Verdict verdict = day == now.Law.Day ? now : edition.On(day, now.Law.OnMarketSince).Judge(composition);
+        Verdict verdict = day == now.Law.Day ? now : edition.On(day, now.Law.OnMarketSince).ForState(now.Law.State).Judge(composition);
         return (verdict.Label, string.Join(", ", verdict.Classification.Classes.Select(c => c.Category.Code)));
     }
 

@@ -46,6 +46,27 @@ public class AssessedLawTests
     }
 
     [Fact]
+    public void WhatTheNextChangeDoesToClassesIsWhatTheCandleGetsOnThatDay()
+    {
+        foreach (string file in Directory.EnumerateFiles(Path.Combine(TestLaw.DemoFolder, "candles")))
+        {
+            string candle = $"candles/{Path.GetFileName(file)}";
+            Assessment now = TestLaw.Demo(candle, "IE");
+            if (now.NextLaw is { } change)
+            {
+                Assessment then = TestLaw.Demo(candle, "IE", change.On);
+                bool differs = !Classes(now).SequenceEqual(Classes(then));
+                Assert.True(
+                    differs == change.What.Any(w => w.StartsWith("classes:", StringComparison.Ordinal)),
+                    $"{candle}: {string.Join("; ", change.What)}"
+                );
+            }
+        }
+
+        static IEnumerable<string> Classes(Assessment a) => a.Classification.Classes.Select(c => c.Category.Code).Order();
+    }
+
+    [Fact]
     public void AnOilKnownOnlyByItsOwnClassesIsWeakerEvidence()
     {
         var problems = new Problems();
