@@ -42,6 +42,7 @@ public sealed class RegisterBook : IDisposable
             SignedEntry entry = store.Append(() =>
             {
                 (long last, string previous, string lastAt) = Last();
+                RefuseIfCut(last);
                 string moment = at.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
                 if (string.CompareOrdinal(moment, lastAt) < 0)
                 {
@@ -227,6 +228,17 @@ public sealed class RegisterBook : IDisposable
                 "SELECT number, hash, at FROM entry ORDER BY number DESC LIMIT 1"
             )
             .FirstOrDefault((0, SignedEntry.FirstPreviousHash, ""));
+
+    // An entry behind a tail that is gone would overwrite the witness, and with it the only sign of what was there.
+    private void RefuseIfCut(long last)
+    {
+        if (WitnessNow() is { } witness && witness.Number > last)
+        {
+            throw new IOException(
+                $"{store.Name}: the witness beside the register ({store.WitnessFile}) names entry {witness.Number}, and the register ends at {last}: put it back from a copy. If a new register is meant, put the witness away first. Nothing was written."
+            );
+        }
+    }
 
     // Under the lock of a writer, so that of two who have just added the later one is witnessed. The entry stands already: a witness
     // that cannot be written lags behind until the next one.

@@ -90,7 +90,11 @@ internal sealed class SqliteStore : RegisterStore
     {
         if (!File.Exists(path))
         {
-            throw new IOException($"{path}: there is no register yet. 'register add' makes one.");
+            throw new IOException(
+                Witness.Of(Witness.FileOf(path)) is { } witness
+                    ? $"{path}: the register is gone: the witness beside it names entry {witness.Number}. Put it back from a copy."
+                    : $"{path}: there is no register yet. 'register add' makes one."
+            );
         }
 
         // A program that was killed in the middle of an entry leaves SQLite's journal behind; whoever may write undoes the half entry.

@@ -87,6 +87,11 @@ public abstract class RegisterTruthTests(TestStore store) : IDisposable
         Tamper("DELETE FROM entry; DELETE FROM used_oil; DELETE FROM held_substance; DELETE FROM issued_ufi");
         Assert.Equal(["entries 1 to 3 were cut off the end: the witness beside the register names entry 3"], Verify());
         Assert.Equal(1, Command.Run("register", "verify", folder.Path).Code);
+
+        // A new entry would overwrite the witness, and nobody would ever know.
+        string witness = File.ReadAllText(store.Witness(folder.Path));
+        Assert.Contains("names entry 3", Assert.Throws<IOException>(() => With("fig-tin")).Message, StringComparison.Ordinal);
+        Assert.Equal(witness, File.ReadAllText(store.Witness(folder.Path)));
     }
 
     [Fact]
