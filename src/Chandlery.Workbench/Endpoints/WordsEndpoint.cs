@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Chandlery.Core.Hazards;
 using Chandlery.Files;
 using Chandlery.Workbench.Forms;
 using Microsoft.AspNetCore.Http;
@@ -39,9 +38,12 @@ internal static class WordsEndpoint
 
     // What a class means, word for word as the law says it in the language.
     private static IEnumerable<KeyValuePair<string, JsonNode?>> Statements(Workroom room, string language) =>
-        (room.Lawbook.Languages.Find(language)?.Printed ?? new Dictionary<StatementCode, string>())
-            .Where(s => !s.Key.Text.StartsWith('P'))
-            .Select(s => KeyValuePair.Create(s.Key.Text, (JsonNode?)s.Value));
+        room.Lawbook.Languages.Find(language) is { } own
+            ? own
+                .Official.Keys.Union(own.Printed.Keys)
+                .Where(code => !code.Text.StartsWith('P'))
+                .Select(code => KeyValuePair.Create(code.Text, (JsonNode?)own.Statement(code)))
+            : [];
 
     // What stands in sentences in the stead of 'candle'.
     private static IEnumerable<string> Nouns(Workroom room) =>

@@ -9,9 +9,14 @@ import { t, today } from "./words.js";
 
 let run = null;
 
+// What was weighed outlives a page that is loaded again.
+const placeOf = (id) => `bench-${id}`;
+const keepRun = () => sessionStorage.setItem(placeOf(run.id), JSON.stringify({ ...run, steps: undefined }));
+const forget = () => { sessionStorage.removeItem(placeOf(run.id)); run = null; };
+
 export async function drawBench(place) {
   const id = state.declared.id;
-  if (run?.id !== id) run = { id, count: 6, at: -1, weighed: {}, started: null };
+  if (run?.id !== id) run = JSON.parse(sessionStorage.getItem(placeOf(id)) ?? "null") ?? { id, count: 6, at: -1, weighed: {}, started: null };
   await plan(place);
 }
 
@@ -42,13 +47,21 @@ function stepsOf(bench) {
 }
 
 function drawStart(place, bench) {
-  const redraw = (e) => { const n = Number(e.target.value); if (Number.isInteger(n) && n > 0 && n < 10000) { run.count = n; } };
+  const count = el("input", { id: "how-many", inputmode: "numeric", value: run.count });
+  const begin = () => {
+    const n = Number(count.value);
+    if (!(Number.isInteger(n) && n > 0 && n < 10000)) { count.setAttribute("aria-invalid", "true"); say(t("Write a whole number of candles, 1 or more.")); count.focus(); return; }
+    Object.assign(run, { count: n, at: 0, started: Date.now() });
+    keepRun();
+    awake();
+    plan(place);
+  };
   fill(place, el("div", { class: "bench start" },
-    el("div", { class: "field" }, el("label", { for: "how-many" }, t("How many candles")), el("input", { id: "how-many", inputmode: "numeric", value: run.count, oninput: redraw })),
+    el("div", { class: "field" }, el("label", { for: "how-many" }, t("How many candles")), count),
     el("div", { class: "field" }, el("label", { for: "code" }, t("Batch code, counted up")), el("input", { id: "code", value: run.code, autocomplete: "off", oninput: (e) => { run.code = e.target.value.trim(); } })),
     el("p", {}, t("You weigh one thing after the other and write what the scales really show. At the end it is a batch with its own label.")),
     bench.lowestFlashCelsius === null ? el("p", { class: "question" }, t("No oil's flash point is known: ask the suppliers before you heat anything.")) : null,
-    button(t("Begin to weigh"), () => { run.at = 0; run.started = Date.now(); awake(); plan(place); }, { class: "main big" })));
+    button(t("Begin to weigh"), begin, { class: "main big" })));
 }
 
 let lock = null;
@@ -60,9 +73,9 @@ async function awake() {
 function drawStep(place, bench) {
   const step = run.steps[run.at];
   if (!step) { drawEnd(place); return; }
-  const next = () => { run.at++; drawStep(place, bench); document.querySelector(".bench .big")?.focus(); };
+  const next = () => { run.at++; keepRun(); drawStep(place, bench); document.querySelector(".bench .big")?.focus(); };
   const key = `${step.pour}/${step.name}`;
-  const real = el("input", { id: "real", inputmode: "decimal", autocomplete: "off", value: run.weighed[key] ?? decimal(String(Math.round(step.grams * 10) / 10)), oninput: (e) => { run.weighed[key] = decimal(e.target.value); } });
+  const real = el("input", { id: "real", inputmode: "decimal", autocomplete: "off", value: run.weighed[key] ?? decimal(String(Math.round(step.grams * 10) / 10)), oninput: (e) => { run.weighed[key] = decimal(e.target.value); keepRun(); } });
   const take = () => {
     if (!(number(real.value) >= 0)) { real.setAttribute("aria-invalid", "true"); say(t("Write what the scales show, in grams.")); real.focus(); return; }
     run.weighed[key] = decimal(real.value);
@@ -74,7 +87,7 @@ function drawStep(place, bench) {
       : [el("h2", {}, t(step.step)), el("p", { class: "huge" }, step.celsius === null ? "?" : `${figure(step.celsius)} °C`), step.celsius === null ? el("p", { class: "question" }, t("No temperature is declared for this.")) : null,
         step.beside !== undefined ? el("p", { class: step.beside !== null && step.celsius !== null && step.celsius >= step.beside ? "stop" : "" }, step.beside === null ? t("Flash point not known.") : t("Lowest flash point {n} °C", { n: figure(step.beside) })) : null,
         el("p", {}, said(step.note)), step.each ? el("p", {}, t("Into each: {n} g", { n: figure(step.each, 5) })) : null, timer(), button(t("Done, next"), next, { class: "main big" })],
-    el("div", { class: "row" }, button(t("Back"), () => { run.at--; plan(place); }), button(t("Begin again"), () => { run = null; drawBench(place); }))));
+    el("div", { class: "row" }, button(t("Back"), () => { run.at--; keepRun(); plan(place); }), button(t("Begin again"), () => { forget(); drawBench(place); }))));
 }
 
 /** Minutes since it was started, for what must wait. */
@@ -102,7 +115,7 @@ function drawEnd(place) {
     try {
       const answer = await askJson("/api/keep", { declares: "batch", id: "", hash: null, what: t("batch {code} poured", { code: run.code }), edits: Object.entries(values).map(([key, value]) => ({ path: [key], value })) });
       lock?.release?.();
-      run = null;
+      forget();
       await readFolder();
       location.hash = `#/candle/${encodeURIComponent(answer.id)}`;
     } catch (error) {

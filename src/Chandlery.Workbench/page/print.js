@@ -1,6 +1,13 @@
 // Printing from the browser, exactly to scale and with nothing else on the sheet.
 import { el, fill, picture } from "./elements.js";
 
+// What was printed once must not be printed again from another view; and the browser's own command means the view's button.
+addEventListener("afterprint", () => { fill(document.getElementById("sheet")); document.adoptedStyleSheets = []; });
+addEventListener("keydown", (e) => {
+  const print = document.getElementById("print");
+  if ((e.ctrlKey || e.metaKey) && !e.altKey && !e.shiftKey && e.key.toLowerCase() === "p" && print) { e.preventDefault(); print.click(); }
+});
+
 /** Prints pages one to a sheet, each as large as it is. */
 export async function printPages(pages) {
   const sheet = document.getElementById("sheet");

@@ -185,6 +185,19 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
     }
 
     [Fact]
+    public async Task What_was_printed_does_not_stay_to_be_printed_from_another_view()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/harbour-bowl");
+        await visit.Page.GetByAltText("Label, page 1 of 1").WaitForAsync();
+        await visit.Page.EvaluateAsync("() => { window.print = () => {}; }");
+        await visit.Page.Keyboard.PressAsync("Control+p");
+        await Assertions.Expect(visit.Page.Locator("#sheet img")).ToHaveCountAsync(1);
+        await visit.Page.EvaluateAsync("() => dispatchEvent(new Event('afterprint'))");
+        await Assertions.Expect(visit.Page.Locator("#sheet img")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task Classes_are_told_in_words_first_the_pictograms_are_drawn_and_the_verdict_is_a_sentence()
     {
         await using Visit visit = await browser.Open();

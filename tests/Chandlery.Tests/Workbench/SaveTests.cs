@@ -213,6 +213,16 @@ public sealed class SaveTests : IAsyncLifetime, IDisposable
             name,
         };
 
+    // CLP Annex III, H317, German and Spanish text: as in the act (data/languages, whose hashes StatementHashTests holds).
+    [Theory]
+    [InlineData("de", "Kann allergische Hautreaktionen verursachen.")]
+    [InlineData("es", "Puede provocar una reacción alérgica en la piel.")]
+    public async Task What_a_class_means_is_told_in_the_language_of_the_page(string language, string h317)
+    {
+        JsonElement words = await client.GetFromJsonAsync<JsonElement>($"/api/words?language={language}");
+        Assert.Equal(h317, words.GetProperty("statements").GetProperty("H317").GetString());
+    }
+
     [Fact]
     public async Task What_others_need_is_not_put_away()
     {
