@@ -38,6 +38,22 @@ public sealed class SubstanceCommandTests
     }
 
     [Fact]
+    [Outside("CLP Annex VI, Part 3, Table 3, 011-002-00-6 (CELEX 32008R1272): sodium hydroxide has a limit of each of four steps")]
+    public void Limits_with_two_ends_are_limits()
+    {
+        IEnumerable<string?> limits = Json("1310-73-2").GetProperty("limits").EnumerateArray().Select(l => l.GetString());
+        Assert.Equal(
+            [
+                "Skin Corr. 1A, H314: C >= 5 %",
+                "Skin Corr. 1B, H314: 2 % <= C < 5 %",
+                "Skin Irrit. 2, H315: 0.5 % <= C < 2 %",
+                "Eye Irrit. 2, H319: 0.5 % <= C < 2 %",
+            ],
+            limits
+        );
+    }
+
+    [Fact]
     [Outside("CLP Annex VI, Part 3, Table 3, 605-001-00-5: 1st, 6th and 22nd ATP")]
     public void It_tells_what_was_said_before()
     {

@@ -44,7 +44,9 @@ public sealed class SubstanceQuestion(SubstanceList list, HarmonisedClasses here
                     .Distinct(StringComparer.OrdinalIgnoreCase),
             ],
             Classes = [.. entry.Classes.Select(Class)],
-            Limits = [.. entry.Figures.Where(f => f.Contains(": C ", StringComparison.Ordinal))],
+
+            // A limit sets a share C a bound, or two: "5 % <= C < 25 %".
+            Limits = [.. entry.Figures.Where(f => f.Split(' ').Contains("C"))],
             MFactors = new FactorAnswer(
                 entry.Claims.Any(c => c.Category.MultipliedBy == MFactorKind.Acute) ? entry.AcuteM : null,
                 entry.Claims.Any(c => c.Category.MultipliedBy == MFactorKind.Chronic) ? entry.ChronicM : null
