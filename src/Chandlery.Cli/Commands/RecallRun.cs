@@ -62,6 +62,9 @@ internal sealed class RecallRun(KeptFolder folder)
                 recall.Batches.Select(b => b.Candle)
             )
         );
+        folder.Session.Complain(
+            "Whom to ask must be reached free of charge, by telephone or on the web, and nothing declares that your number is: check it before the notice goes out."
+        );
         return ExitCode.StopsSale;
     }
 
