@@ -16,7 +16,9 @@ internal static class UsageErrors
         if (parse.Action is not ParseErrorAction)
         {
             int code = parse.Invoke(parse.InvocationConfiguration);
-            return parse.Errors.Count > 0 ? ExitCode.BadInput : code;
+
+            // Whoever asks for the help of a command need not name what the command wants.
+            return parse.Errors.Count > 0 && parse.Action is not PlainHelp ? ExitCode.BadInput : code;
         }
 
         string[] lines = [.. Lines(parse).Distinct()];

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Records;
 using Chandlery.Core.SafetyFiles.Tests;
@@ -28,7 +29,10 @@ internal static class TestsCommand
     {
         List<CandleTests> all =
         [
-            .. folder.Catalogue.OfKind<Candle>().Select(c => CandleTests.Of(c, folder.Catalogue, folder.Lawbook.Safety.File.Value)),
+            .. folder
+                .Catalogue.OfKind<Candle>()
+                .Where(c => folder.Lawbook.Kinds.Find(c.Kind?.Id ?? ProductKind.Usual) is { Burns: true })
+                .Select(c => CandleTests.Of(c, folder.Catalogue, folder.Lawbook.Safety.File.Value)),
         ];
         var table = new TextTable("candle", "test", "day", "samples", "verdict", "what is missing");
         foreach (CandleTests tests in all)

@@ -112,6 +112,44 @@ public sealed class MannersTests
         Assert.Equal(shown, terminal.ToString());
     }
 
+    [Theory]
+    [InlineData("assess")]
+    [InlineData("import")]
+    [InlineData("register find")]
+    public void Help_is_given_whatever_the_command_wants(string command)
+    {
+        (int code, string output, string errors) = Command.Run([.. command.Split(' '), "--help"]);
+        Assert.Equal(ExitCode.Fine, code);
+        Assert.Contains("Usage:", output, StringComparison.Ordinal);
+        Assert.Equal("", errors);
+    }
+
+    [Fact]
+    public void A_lost_register_is_not_begun_anew_over_its_witness()
+    {
+        using var folder = new MakersFolder();
+        string register = Path.Combine(folder.Path, "lost.sqlite");
+        string batch = Path.Combine(TestLaw.DemoFolder, "batches", "hb-2611.yaml");
+        Assert.Equal(0, Command.RunHere("register", "add", batch, "--by", "me", "--register", register).Code);
+        File.Delete(register);
+        (int code, _, string errors) = Command.RunHere("register", "verify", register);
+        Assert.NotEqual(ExitCode.Fine, code);
+        Assert.Contains("is gone", errors, StringComparison.Ordinal);
+        (code, _, errors) = Command.RunHere("register", "add", batch, "--by", "me", "--register", register);
+        Assert.NotEqual(ExitCode.Fine, code);
+        Assert.Contains("names entry 1", errors, StringComparison.Ordinal);
+        Assert.StartsWith("1 ", File.ReadAllText(register + ".head"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nobody_is_asked_to_burn_what_does_not_burn()
+    {
+        string tests = Command.RunHere("tests", TestLaw.DemoFolder, "--json").Output;
+        Assert.Contains("harbour-bowl", tests, StringComparison.Ordinal);
+        Assert.DoesNotContain("sailcloth-spray", tests, StringComparison.Ordinal);
+        Assert.DoesNotContain("fig-melts", tests, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_candle_and_a_table_come_by_the_standard_input()
     {
