@@ -5,6 +5,7 @@ using Chandlery.Cli.Answers;
 using Chandlery.Core.Asked.Ceilings;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
+using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
@@ -152,7 +153,14 @@ internal static class CeilingCommand
             Varied.OneOil => "this oil, % of melt",
             _ => "% of wax",
         };
-        var table = new TextTable(first, "% of wax, all oils", "% of melt", "% of candle", "Set by", "From there on");
+        var table = new TextTable(
+            Said(a, first),
+            Said(a, "% of wax, all oils"),
+            Said(a, "% of melt"),
+            Said(a, "% of candle"),
+            "Set by",
+            "From there on"
+        );
         bool marked = false;
         foreach (Ceiling c in ceilings)
         {
@@ -181,7 +189,15 @@ internal static class CeilingCommand
             AddNow(table, a, varied, now);
         }
 
-        return text.Append(table.Render(AssessCommand.Width)).ToString();
+        text.Append(table.Render(AssessCommand.Width));
+        if (a.Kind.State == PhysicalState.Liquid)
+        {
+            text.AppendLine(
+                "The flash point is that of the liquid as it is declared: with another share of oil it must be measured again."
+            );
+        }
+
+        return text.ToString();
     }
 
     // The present load in the measure of each column, so that nobody compares percent of melt with percent of wax.
@@ -194,9 +210,17 @@ internal static class CeilingCommand
             Percent(recipe.MeltLoadOfCandle.Value),
             Percent(recipe.Load.Value),
             "",
-            "the candle as it is declared"
+            Said(a, "the candle as it is declared")
         );
     }
+
+    // A liquid's oils are dissolved in a base, and nothing of it is wax or melts.
+    private static string Said(Assessment a, string text) =>
+        a.Kind.Say(
+            a.Kind.State == PhysicalState.Liquid
+                ? text.Replace("wax", "base", StringComparison.Ordinal).Replace("melt", "liquid", StringComparison.Ordinal)
+                : text
+        );
 
     private static string Percent(double value) => Figures.Plain(value);
 }

@@ -142,6 +142,15 @@ public sealed class MannersTests
     }
 
     [Fact]
+    public void Ceilings_of_a_liquid_speak_of_its_base_and_ask_for_its_flash_point()
+    {
+        string ceilings = Command.RunHere("ceiling", Path.Combine(TestLaw.DemoFolder, "candles", "sailcloth-spray.yaml")).Output;
+        Assert.Contains("% of base", ceilings, StringComparison.Ordinal);
+        Assert.Contains("must be measured again", ceilings, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b(?:wax|melt|candle)\b", ceilings);
+    }
+
+    [Fact]
     public void Nobody_is_asked_to_burn_what_does_not_burn()
     {
         string tests = Command.RunHere("tests", TestLaw.DemoFolder, "--json").Output;
