@@ -66,8 +66,10 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
         {
             Notified = a.Ufi is null ? [] : [.. a.Substances.Select(s => new NotifiedShare(s.Name, s.Ingredient.High))],
             PoisonCentres = a.Edition.PoisonCentres,
+
+            // Old labels are of no use where the candle itself may not be sold.
             OldLabelsUntil =
-                a.Edition.Relabelling is { } rules && rules.InForce.On(a.AsOf)
+                !a.StopsSale && a.Edition.Relabelling is { } rules && rules.InForce.On(a.AsOf)
                     ? (rules.OldLabelsUntil(a.AsOf, true), rules.OldLabelsUntil(a.AsOf, false), rules.Clause.Text)
                     : null,
         };
