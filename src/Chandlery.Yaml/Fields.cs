@@ -130,6 +130,10 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         return allowed.FirstOrDefault("?");
     }
 
+    /// <summary>Some values of an enumeration, by their names; empty when missing.</summary>
+    public IReadOnlyList<T> Enumerations<T>(string key)
+        where T : struct, Enum => [.. Choices(key, EnumName.All<T>()).Select(c => Enum.Parse<T>(c, ignoreCase: true))];
+
     /// <summary>Some words of a fixed set; empty when missing.</summary>
     public IReadOnlyList<string> Choices(string key, params string[] allowed)
     {

@@ -27,9 +27,9 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
             Name = fields.Text("name", "pillar candle"),
             State = fields.Enumeration("state", PhysicalState.Solid),
             Burns = fields.Flag("burns"),
-            UsedIn = All<CandleUse>(fields, "usedIn"),
-            Needs = All<KindPart>(fields, "needs"),
-            MayHave = All<KindPart>(fields, "mayHave"),
+            UsedIn = fields.Enumerations<CandleUse>("usedIn"),
+            Needs = fields.Enumerations<KindPart>("needs"),
+            MayHave = fields.Enumerations<KindPart>("mayHave"),
             IfraCategory = category == Asked ? null : category,
             Called = ReadNames(fields.Group("called", "{ scented: scentedCandle, outdoors: outdoorCandle, plain: plainCandle }")),
             Title = Known(fields, fields.Text("title", "cardTitle"), fields.PlaceOf("title")),
@@ -107,7 +107,4 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
 
         return key;
     }
-
-    private static List<T> All<T>(Fields fields, string key)
-        where T : struct, Enum => [.. fields.Choices(key, EnumName.All<T>()).Select(c => Enum.Parse<T>(c, ignoreCase: true))];
 }

@@ -20,19 +20,12 @@ internal static class IncidentReader
     private static ClockRow ReadClock(Fields row)
     {
         string id = row.Text("id", "accident");
-        IReadOnlyList<string> kinds = row.Choices("kinds", EnumName.All<IncidentKind>());
-        IReadOnlyList<string> harms = row.Choices("harms", EnumName.All<Harm>());
+        IReadOnlyList<IncidentKind> kinds = row.Enumerations<IncidentKind>("kinds");
+        IReadOnlyList<Harm> harms = row.Enumerations<Harm>("harms");
         double hours = row.Has("hours")
             ? row.NumberFrom("hours", 0, MostDays, "24")
             : HoursOfDay * row.NumberFrom("days", 0, MostDays, "2");
-        var clock = new ClockRow(
-            id,
-            [.. kinds.Select(k => Enum.Parse<IncidentKind>(k, ignoreCase: true))],
-            [.. harms.Select(h => Enum.Parse<Harm>(h, ignoreCase: true))],
-            hours,
-            row.Text("says", "what is due, and to whom"),
-            LawCodes.Citation(row)
-        );
+        var clock = new ClockRow(id, kinds, harms, hours, row.Text("says", "what is due, and to whom"), LawCodes.Citation(row));
         LawRows.Close(row);
         return clock;
     }

@@ -16,16 +16,11 @@ internal static class ListingReader
     // A row may name several parts that one clause asks for.
     private static IEnumerable<ListingRow> ReadRow(Fields row)
     {
-        IReadOnlyList<string> uses = row.Choices("for", "shop", "advert");
-        IReadOnlyList<string> parts = row.Choices("show", EnumName.All<ListingPart>());
+        IReadOnlyList<ListingUse> uses = row.Enumerations<ListingUse>("for");
+        IReadOnlyList<ListingPart> parts = row.Enumerations<ListingPart>("show");
         InForce days = SafetyRows.Days(row);
         Hazards.Citation clause = LawCodes.Citation(row);
         LawRows.Close(row);
-        return parts.Select(part => new ListingRow(
-            Enum.Parse<ListingPart>(part, ignoreCase: true),
-            [.. uses.Select(u => Enum.Parse<ListingUse>(u, ignoreCase: true))],
-            days,
-            clause
-        ));
+        return parts.Select(part => new ListingRow(part, uses, days, clause));
     }
 }

@@ -12,10 +12,7 @@ internal static class SafetyRows
     public static bool Stops(Fields row) => row.Choice("gravity", "stop", "look") == "stop";
 
     /// <summary>The sorts of product that a row is about; null where it names none.</summary>
-    public static IReadOnlyList<ProductSort>? Sorts(Fields row) =>
-        row.Has("of")
-            ? [.. row.Choices("of", [.. EnumName.All<ProductSort>()]).Select(s => Enum.Parse<ProductSort>(s, ignoreCase: true))]
-            : null;
+    public static IReadOnlyList<ProductSort>? Sorts(Fields row) => row.Has("of") ? row.Enumerations<ProductSort>("of") : null;
 
     /// <summary>Country codes that some place of the law has.</summary>
     public static IReadOnlyList<string> Places(Fields row, string key, IReadOnlyDictionary<string, string> known)
