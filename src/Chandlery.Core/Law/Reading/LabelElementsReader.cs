@@ -83,7 +83,6 @@ internal sealed class LabelElementsReader(LawCodes codes)
     {
         IReadOnlyList<StatementCode> all = codes.Statements(fields, "all");
         var row = new StatementPrecedence(all, codes.Statement(fields, "use"), all, LawCodes.Citation(fields));
-        fields.OptionalText("stricter");
         LawRows.Close(fields);
         return row;
     }
