@@ -502,13 +502,13 @@ internal sealed partial class HazardText
             phrases.OrderByDescending(p => p.Length).Select(p => Regex.Escape(p).Replace(@"\ ", @"\s+", StringComparison.Ordinal))
         );
 
-    /// <summary>A class or a statement at a place of the text.</summary>
     // The blank where a narrow column breaks a statement's code: "EUH06 6", "H36 1d", "H360F d".
     [GeneratedRegex(
         @"(?<=\bEUH[0-9]) (?=[0-9]{2}\b)|(?<=\bEUH[0-9]{2}) (?=[0-9]\b)|(?<=\bH[2-4]) (?=[0-9]{2}[A-Za-z]{0,2}\b)|(?<=\bH[2-4][0-9]) (?=[0-9][A-Za-z]{0,2}\b)|(?<=\bH36[01]) (?=[FfDd]{1,2}\b)|(?<=\bH36[01][FfDd]) (?=[FfDd]\b)|(?<=\bH350) (?=i\b)"
     )]
     private static partial Regex BrokenCode();
 
+    /// <summary>A class or a statement at a place of the text.</summary>
     private sealed record Token(int Start, int End, string Text, bool IsClass);
 
     [GeneratedRegex(@"\b(?:EUH|H)\s?[0-9]{3}(?:[A-Za-z]{0,2})?\b")]
