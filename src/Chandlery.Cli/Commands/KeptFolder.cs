@@ -13,6 +13,8 @@ namespace Chandlery.Cli.Commands;
 /// <summary>Commands on what a maker keeps of a whole folder: they share how it is opened, checked and printed.</summary>
 internal sealed class KeptFolder
 {
+    private DeclaredKinds? kinds;
+
     private KeptFolder(Session session, Folder folder, DateOnly asOf)
     {
         Session = session;
@@ -28,6 +30,9 @@ internal sealed class KeptFolder
     public Session Session { get; }
 
     public Lawbook Lawbook { get; }
+
+    /// <summary>What kinds of product its candles are of.</summary>
+    public DeclaredKinds Kinds => kinds ??= new DeclaredKinds(Lawbook.Kinds.ToDictionary(k => k.Id));
 
     public IReadOnlyDictionary<string, string> Data { get; }
 

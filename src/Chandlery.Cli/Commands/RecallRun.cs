@@ -21,7 +21,6 @@ internal sealed class RecallRun(KeptFolder folder)
 {
     private const string Fallback = "en";
 
-    private readonly DeclaredKinds kinds = new(folder.Lawbook.Kinds.ToDictionary(k => k.Id));
     private readonly Problems problems = new();
     private readonly List<PendingFile> files = [];
 
@@ -57,7 +56,7 @@ internal sealed class RecallRun(KeptFolder folder)
 
         folder.Session.Write(files, into);
         folder.Session.Complain(
-            kinds.Say(
+            folder.Kinds.Say(
                 "Add a picture of the candle to notice, shelf card and web page: the law asks for one, and none is declared.",
                 recall.Batches.Select(b => b.Candle)
             )
@@ -162,7 +161,7 @@ internal sealed class RecallRun(KeptFolder folder)
             {
                 var words = new RecallWords(
                     folder.Lawbook.Safety.Words.Find(code)!,
-                    kinds.Of(batches[0].Candle),
+                    folder.Kinds.Of(batches[0].Candle),
                     folder.Lawbook.FindLanguage(code)!
                 );
                 if (!dangers.ContainsKey(code))
@@ -185,7 +184,7 @@ internal sealed class RecallRun(KeptFolder folder)
             }
         }
 
-        var authority = new AuthorityRecord(recall, maker, kinds, folder.AsOf);
+        var authority = new AuthorityRecord(recall, maker, folder.Kinds, folder.AsOf);
         (string, RecallRules?) RulesOf(string country) =>
             (places.GetValueOrDefault(country, country), folder.Lawbook.Safety.For(folder.Lawbook.Safety.Recalls, country));
         void Form(SafetyWords words, IEnumerable<string> countries, string name)

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Core.Declared;
-using Chandlery.Core.Law;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Records;
 using Chandlery.Core.SafetyFiles.Tests;
@@ -31,7 +30,7 @@ internal static class TestsCommand
         [
             .. folder
                 .Catalogue.OfKind<Candle>()
-                .Where(c => folder.Lawbook.Kinds.Find(c.Kind?.Id ?? ProductKind.Usual) is { Burns: true })
+                .Where(c => folder.Kinds.Of(c).Burns)
                 .Select(c => CandleTests.Of(c, folder.Catalogue, folder.Lawbook.Safety.File.Value)),
         ];
         var table = new TextTable("candle", "test", "day", "samples", "verdict", "what is missing");
