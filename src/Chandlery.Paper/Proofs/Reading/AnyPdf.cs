@@ -10,8 +10,6 @@ namespace Chandlery.Paper.Proofs.Reading;
 /// <summary>Reads anybody's PDF. Before its first one the library reads the metrics of fonts that every reader has, which takes a while.</summary>
 internal static class AnyPdf
 {
-    private const double LevelPoints = 0.01;
-
     /// <summary>Its pages.</summary>
     public static IReadOnlyList<PrintedPage> Read(byte[] pdf)
     {
@@ -34,7 +32,7 @@ internal static class AnyPdf
                 )
                 {
                     Outline = string.IsNullOrWhiteSpace(l.Value) ? null : BoxOf(l.BoundingBox, page.Height),
-                    IsLevel = Math.Abs(l.EndBaseLine.Y - l.StartBaseLine.Y) < LevelPoints && l.EndBaseLine.X >= l.StartBaseLine.X,
+                    IsLevel = PrintedLetter.RunsLevel(l.EndBaseLine.X - l.StartBaseLine.X, l.EndBaseLine.Y - l.StartBaseLine.Y),
                 }),
             ],
             [.. page.Paths.Where(p => p.IsFilled).Select(p => AreaOf(p, page.Height)).OfType<PrintedArea>()]

@@ -7,9 +7,6 @@ namespace Chandlery.Paper.Proofs.Reading;
 /// <param name="fonts">Its fonts by name.</param>
 internal sealed class PageReading(double heightPoints, IReadOnlyDictionary<string, PrintedFont> fonts)
 {
-    // A letter whose line falls by less over its width is level: far more than figures are rounded by, far less than anybody sees.
-    private const double LevelPoints = 0.01;
-
     private readonly List<PrintedLetter> letters = [];
     private readonly List<PrintedArea> areas = [];
     private readonly Stack<(Placement Place, PrintedColour Fill)> kept = new();
@@ -125,7 +122,7 @@ internal sealed class PageReading(double heightPoints, IReadOnlyDictionary<strin
                 new PrintedLetter(font.MeaningOf(code), x, y, endX, height, fill)
                 {
                     Outline = outline is { } shape ? Around(whole, shape) : null,
-                    IsLevel = Math.Abs(endY - y) < LevelPoints && endX >= x,
+                    IsLevel = PrintedLetter.RunsLevel(endX - x, endY - y),
                 }
             );
             Advance(width);
