@@ -249,7 +249,11 @@ public sealed class DesignedLabel
         return Art(DesignPiece.Front, width, height) is { } smaller ? OnItsGround(smaller, new Box(x, y, width, height), whole) : null;
     }
 
-    private static IReadOnlyList<SceneItem> OnItsGround(DesignArt art, Box inside, Box whole)
+    /// <summary>A front in a part of a page, its ground all over the rest.</summary>
+    /// <param name="art">The front.</param>
+    /// <param name="inside">The part, as large as the front.</param>
+    /// <param name="whole">The page.</param>
+    internal static IReadOnlyList<SceneItem> OnItsGround(DesignArt art, Box inside, Box whole)
     {
         Pen page = new Pen().Box(-BleedMm, -BleedMm, whole.Width + (2 * BleedMm), whole.Height + (2 * BleedMm));
         double left = inside.X > 0 ? 0 : BleedMm;

@@ -50,7 +50,7 @@ internal static class StripLabel
             {
                 (Box face, FittedLabel panel) = ways.MaxBy(w => w.Panel.XHeight.Value);
                 Box other = face == faces.Near ? faces.Lid : faces.Near;
-                IReadOnlyList<SceneItem>? art = design is null ? [] : Art(request, design, other, (width, faces.Length), problems);
+                IReadOnlyList<SceneItem>? art = design is null ? [] : Art(request, design, other, faces.Length, problems);
                 return art is null ? MissingPaper.Because(problems, isDue: true) : Made(request, faces, (face, panel, art), leftOff);
             }
         }
@@ -89,27 +89,13 @@ internal static class StripLabel
         );
     }
 
-    // The front on the face that the law leaves free, its ground all over the rest.
-    private static IReadOnlyList<SceneItem>? Art(
-        PaperRequest request,
-        string design,
-        Box face,
-        (double Width, double Length) strip,
-        Problems problems
-    )
+    // The front on the face that the law leaves free.
+    private static IReadOnlyList<SceneItem>? Art(PaperRequest request, string design, Box face, double length, Problems problems)
     {
         DesignFacts facts = DesignFactsMaker.Make(request.Assessment, request.Brand);
-        if (
-            request.Shop.Designs.Draw(design, DesignPiece.Front, facts, request.Brand, (face.Width, face.Height), problems) is not { } front
-        )
-        {
-            return null;
-        }
-
-        const double bleed = DesignedLabel.BleedMm;
-        Pen all = new Pen().Box(-bleed, -bleed, strip.Width + (2 * bleed), strip.Length + (2 * bleed));
-        Pen room = new Pen().Box(-bleed, face.Y, face.Width + (2 * bleed), face.Height + (face.Bottom >= strip.Length ? bleed : 0));
-        return [Shading.Fill(all, front.Ground), .. front.Within(room, face.X, face.Y)];
+        return request.Shop.Designs.Draw(design, DesignPiece.Front, facts, request.Brand, (face.Width, face.Height), problems) is { } front
+            ? DesignedLabel.OnItsGround(front, face, new Box(0, 0, face.Width, length))
+            : null;
     }
 
     private static MissingPaper Missing(string why) => new($"{why}.", IsDue: true, []);
