@@ -17,7 +17,6 @@ internal static class FileNaming
     /// </summary>
     public static IResult Call(Workroom room, DeclarationFolder folder, FileRequest request, string file, string text)
     {
-        string id = DeclaredFile.NewId(folder, request.Declares, request.Name!);
         if (folder.Catalogue.Wrong is [{ } wrong, ..])
         {
             string shown = Path.GetRelativePath(room.Root, wrong.File);
@@ -34,6 +33,7 @@ internal static class FileNaming
             return Endpoint.Refused($"Not renamed: {why}");
         }
 
+        string id = DeclaredFile.NewId(folder, request.Declares, request.Name!);
         try
         {
             string moved = $"{file[..(file.LastIndexOf('/') + 1)]}{id}.yaml";
