@@ -66,7 +66,7 @@ function build(place, load) {
     el("div", { class: "load-fields" }, el("h2", {}, t("Load")),
       form.hasLoad ? el("div", { class: "row" }, el("input", { id: fieldId("load.percent"), "aria-label": t("Load, %"), inputmode: "decimal", autocomplete: "off", value: form.loadPercent ?? "", oninput: (e) => { typeLoad(form, e.target.value); touched(); } }), basis) : el("p", { id: "load-now" }),
       messagePlace("load"), messagePlace("load.percent"), messagePlace("load.of"), el("p", { id: "load-hint", class: "soft" })),
-    el("div", { class: "load-line" }, el("div", { id: "load-drawing" }), el("div", { id: "load-marks" }),
+    el("div", { class: "load-line" }, el("div", { id: "load-drawing" }), el("div", { id: "load-marks", class: "links" }),
       el("div", { class: "thumbs" }, button("−", () => move(near(Number(line().now) - step, line().most)), { "aria-label": t("Less oil") }), button("+", () => move(near(Number(line().now) + step, line().most)), { "aria-label": t("More oil") })),
       el("label", { class: "unseen", for: "load-range" }, t("Load, by the line")),
       el("input", { type: "range", id: "load-range", class: "unseen", step: String(step), oninput: (e) => move(Number(e.target.value)), onkeydown: pageKeys })));

@@ -9,7 +9,7 @@ function entry(e) {
   return el("li", {}, el("details", {}, el("summary", {}, el("strong", {}, `${e.number} · ${e.candle}`), el("span", {}, ` ${e.batch}`), el("span", { class: "soft" }, ` ${moment(e.at)}, ${e.by}`)),
     el("dl", {}, el("dt", {}, t("Law, day")), el("dd", {}, e.law), el("dt", {}, t("Oils and their documents")), el("dd", {}, e.oils.join("; ")), el("dt", {}, t("Substances")), el("dd", {}, e.substances.join("; ")),
       el("dt", {}, t("Papers")), el("dd", {}, e.documents.map((d) => [el("span", {}, d.name), el("span", { class: "soft hash" }, ` ${d.sha256.slice(0, 12)}… `)])),
-      el("dt", {}, t("Declarations of that day")), el("dd", {}, e.declarations.map((d) => button(d.path, () => show(d.sha256).catch((x) => say(x.message)), { class: "link" }))),
+      el("dt", {}, t("Declarations of that day")), el("dd", { class: "links" }, e.declarations.map((d) => button(d.path, () => show(d.sha256).catch((x) => say(x.message)), { class: "link" }))),
       el("dt", {}, t("Hash")), el("dd", { class: "hash" }, e.hash)), el("p", {}, el("a", { href: `#/candle/${encodeURIComponent(e.subject)}` }, t("To the candle as it is now"))), text));
 }
 

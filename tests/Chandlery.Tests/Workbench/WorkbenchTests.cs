@@ -374,6 +374,17 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await Assertions.Expect(visit.Page.GetByText("HB-2611-02")).ToBeVisibleAsync();
         await visit.Page.GetByText("HB-2611-02").First.ClickAsync();
         await Assertions.Expect(visit.Page.GetByText("Declarations of that day")).ToBeVisibleAsync();
+        Assert.True(
+            await visit.Page.EvaluateAsync<bool>(
+                """
+                () => [...document.querySelectorAll("dd button")].every((b) => {
+                  const after = b.nextElementSibling?.getBoundingClientRect(), here = b.getBoundingClientRect();
+                  return !after || after.left >= here.right + 8 || after.top >= here.bottom;
+                })
+                """
+            ),
+            "The names of the declarations run together."
+        );
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "candles/harbour-bowl.yaml" }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("pre")).ToContainTextAsync("declares: candle");
         await visit.Picture("register");
