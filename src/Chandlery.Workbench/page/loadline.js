@@ -6,7 +6,7 @@ import { showAmounts } from "./blend.js";
 import { fieldId, messagePlace } from "./problems.js";
 import { state, touched } from "./state.js";
 
-const step = 0.1, top = 26, height = 40, axis = 26, side = 18;
+const step = 0.1, top = 26, height = 40, axis = 26, side = 18, narrow = 480, between = 8;
 const zoneWords = { free: "Nothing to say", named: "No warning; allergens named", warning: "Warning label", broken: "Too much" }; // told by t()
 const rank = ["free", "named", "warning", "broken"];
 
@@ -118,6 +118,21 @@ function ticks(most, width) {
   return Array.from({ length: Math.floor(most / apart + 1e-9) + 1 }, (_, i) => i * apart);
 }
 
+/** On a phone a finger hides what stands in the zones, so each border is told below it: in words where there is room, else by its figure. */
+function underLine(load, x, width, font) {
+  const told = [];
+  for (const b of borders(load).toReversed()) {
+    const most = told.length ? told.at(-1).x - between : width;
+    for (const text of [`${figure(b.below, 3)} ${t(zoneWords[b.kind])}`, figure(b.below, 3)]) {
+      const left = Math.min(x(b.at), most - textWidth(text, font));
+      if (left < x(b.at) - between * 3) continue;
+      told.push({ x: left, text });
+      break;
+    }
+  }
+  return told;
+}
+
 const measuring = document.createElement("canvas").getContext("2d");
 const textWidth = (text, font) => { measuring.font = font; return measuring.measureText(text).width; };
 
@@ -145,7 +160,9 @@ function draw(load) {
     });
   }
   for (const b of borders(load)) svg.append(drawn("line", { class: "border", x1: x(b.at), x2: x(b.at), y1: top - 12, y2: top + height }));
-  for (const v of ticks(load.most, width - 2 * side)) svg.append(drawn("text", { x: x(v), y: top + height + 20, "text-anchor": "middle" }, v === load.most || v + 1 > load.most ? `${v} %` : `${v}`));
+  const told = width < narrow ? underLine(load, x, width, font) : [];
+  for (const at of told) svg.append(drawn("text", { x: at.x, y: top + height + 20 }, at.text));
+  if (!told.length) for (const v of ticks(load.most, width - 2 * side)) svg.append(drawn("text", { x: x(v), y: top + height + 20, "text-anchor": "middle" }, v === load.most || v + 1 > load.most ? `${v} %` : `${v}`));
   const ghost = drawn("circle", { class: "was", cx: x(load.now), cy: top + height / 2, r: 18 });
   const handle = drawn("g", { class: "handle" }, drawn("circle", { cx: 0, cy: top + height / 2, r: 20 }));
   const text = drawn("text", { x: 0, y: top + height / 2 + 5, "text-anchor": "middle" });
