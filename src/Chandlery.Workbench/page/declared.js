@@ -1,5 +1,6 @@
 // A declaration that is being edited: what the file says, what the fields say, and keeping it.
 import { askJson } from "./ask.js";
+import { untilBack } from "./away.js";
 import { button, el, fill, say } from "./elements.js";
 import { kept, showKept } from "./folder.js";
 import { edits } from "./values.js";
@@ -45,7 +46,7 @@ export class Declared {
     const isChanged = this.edits() !== null;
     document.body.dataset.unkept = isChanged ? "yes" : "";
     if (!isChanged) { showKept(t("All changes kept")); return; }
-    showKept(this.problems.length ? t("Not kept: see the problem") : t("Keeping…"));
+    if (this.problems.length) showKept(t("Not kept: see the problem"), true); else showKept(t("Keeping…"));
     if (this.hash !== null && !this.problems.length && !this.refused) this.#waiting = setTimeout(() => this.keep(), pauseBeforeKeeping);
   }
 
@@ -68,8 +69,13 @@ export class Declared {
       return true;
     } catch (error) {
       this.#keeping = null;
+      if (error.isAway) {
+        showKept(t("Not kept"), true);
+        untilBack().then(() => this.keepSoon());
+        return false;
+      }
       this.refused = error;
-      showKept(t("Not kept"));
+      showKept(t("Not kept"), true);
       say(error.message);
       if (error.status === 409) this.offerMerge(error.message);
       return false;
