@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using Chandlery.Core.Hazards;
+using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Workbench.Forms;
 using Microsoft.AspNetCore.Http;
@@ -30,6 +32,7 @@ internal static class WordsEndpoint
                 ["words"] = Words.Value[chosen].DeepClone(),
                 ["told"] = Told.Value.GetValueOrDefault(chosen)?.DeepClone() ?? new JsonObject(),
                 ["statements"] = new JsonObject(Statements(room, chosen)),
+                ["marks"] = new JsonObject(Marks(room, chosen)),
                 ["nouns"] = new JsonArray([.. Nouns(room).Select(n => JsonValue.Create(n))]),
             }.ToJsonString(),
             "application/json; charset=utf-8"
@@ -44,6 +47,19 @@ internal static class WordsEndpoint
                 .Where(code => !code.Text.StartsWith('P'))
                 .Select(code => KeyValuePair.Create(code.Text, (JsonNode?)own.Statement(code)))
             : [];
+
+    // What the law calls its signal words, by the word in English, and its pictograms, by their code.
+    private static IEnumerable<KeyValuePair<string, JsonNode?>> Marks(Workroom room, string language)
+    {
+        Lawbook law = room.Lawbook;
+        IEnumerable<KeyValuePair<string, JsonNode?>> words = law.Languages.Find(language) is { } own
+            ? SignalWord.All.Select(w => KeyValuePair.Create(w.Text, (JsonNode?)own.Words[w.Key]))
+            : [];
+        IEnumerable<KeyValuePair<string, JsonNode?>> pictograms = law.Safety.Words.Find(language) is { } safety
+            ? Pictogram.All.Select(p => KeyValuePair.Create(p.Code, (JsonNode?)safety.Words[p.Code]))
+            : [];
+        return words.Concat(pictograms);
+    }
 
     // What stands in sentences in the stead of 'candle'.
     private static IEnumerable<string> Nouns(Workroom room) =>

@@ -3,7 +3,7 @@ import { askJson } from "./ask.js";
 import { button, el, fill, list, main, say } from "./elements.js";
 import { folder, shapes, showAgain } from "./folder.js";
 import { said } from "./told.js";
-import { count, moment, placeName, t } from "./words.js";
+import { count, markOf, moment, placeName, t } from "./words.js";
 import { bringBack, copy, putAway } from "./files.js";
 
 const rowHeight = 64, spare = 8;
@@ -15,7 +15,7 @@ function rowsOf(data) {
     const row = byId.get(r.id) ?? { id: r.id, name: r.name, places: [], stops: false, words: [], ufi: r.ufi };
     row.places.push(...r.places);
     row.stops ||= r.stopsSale;
-    row.words.push(r.limitsBroken.length ? t("over a limit: {what}", { what: r.limitsBroken.join(", ") }) : r.signalWord ? t("warning label “{word}”", { word: r.signalWord }) : r.statements.length ? t("no warning, substances named") : t("no warning"));
+    row.words.push(r.limitsBroken.length ? t("over a limit: {what}", { what: r.limitsBroken.join(", ") }) : r.signalWord ? t("warning label “{word}”", { word: markOf(r.signalWord) }) : r.statements.length ? t("no warning, substances named") : t("no warning"));
     row.search = `${row.search ?? ""} ${r.id} ${r.name} ${r.classes.join(" ")} ${r.statements.join(" ")}`.toLowerCase();
     byId.set(r.id, row);
   }

@@ -2,7 +2,8 @@
 import { button, el, fill } from "./elements.js";
 import { t } from "./words.js";
 import { amountsOf } from "./amounts.js";
-import { drawFields, fieldName, fieldsOf } from "./form.js";
+import { fieldName } from "./fields.js";
+import { drawFields, fieldsOf } from "./form.js";
 import { goToField } from "./problems.js";
 import { state, touched } from "./state.js";
 

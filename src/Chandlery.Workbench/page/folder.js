@@ -1,6 +1,7 @@
 // The opened folder: its maker, its supplies, and what can be taken back.
 import { askJson } from "./ask.js";
 import { button, el, fill, icon, say } from "./elements.js";
+import { teachFields } from "./plainwords.js";
 import { choose, languages, t } from "./words.js";
 
 /** What the program last said of the folder. */
@@ -11,10 +12,17 @@ export let shapes = null;
 
 export const supplies = (kind) => folder.supplies[kind] ?? [];
 export const nameOf = (kind, id) => supplies(kind).find((s) => s.id === id)?.name ?? id;
+
+/** What a file of the folder declares, by its folder ("candles", "" for the maker's own) and its name; null where that is not known. */
+const nameOfFile = (where, file) => Object.entries(folder?.supplies ?? {}).filter(([kind]) => where === "" || where.slice(0, 3) === kind.slice(0, 3)).flatMap(([, all]) => all).find((s) => s.id === file)?.name ?? null;
+
 export const isEmpty = () => Object.keys(folder.supplies).length === 0 && folder.problems.length === 0;
 
 export async function readFolder() {
-  shapes ??= await askJson("/api/shapes");
+  if (!shapes) {
+    shapes = await askJson("/api/shapes");
+    teachFields(shapes.forms, nameOfFile);
+  }
   folder = await askJson("/api/folder");
   document.getElementById("maker").textContent = folder.maker ?? folder.folder ?? t("Example");
   drawTools();
@@ -56,18 +64,22 @@ function drawTools() {
   const tools = document.getElementById("tools");
   const was = document.activeElement?.id;
   fill(tools,
-    el("span", { id: "kept" }, keptText),
+    el("span", { id: "kept", class: isAmiss ? "amiss" : null }, keptText),
     stepButton("undo", folder.undo, false, t("Undo")), stepButton("redo", folder.redo, true, t("Redo")),
-    folder.folder === null ? button(t("Leave the example"), async () => { await askJson("/api/begin", { example: false }).catch(() => {}); location.hash = "#/"; location.reload(); }) : null,
+    folder.folder === null ? button(t("Leave the example"), async () => { await askJson("/api/begin", { example: false }).catch(() => {}); location.hash = "#/"; location.reload(); }, { id: "leave-example" }) : null,
     el("label", { class: "unseen", for: "page-language" }, t("Language of the page")),
     el("select", { id: "page-language", onchange: (e) => choose(e.target.value) }, [...languages].map(([code, name]) => el("option", { value: code, lang: code, selected: code === document.documentElement.lang }, name))));
   if (was === "undo" || was === "redo") document.getElementById(was)?.focus();
 }
 
 let keptText = "";
-/** Says whether all that was changed is in the files. */
-export function showKept(text) {
+let isAmiss = false;
+/** Says whether all that was changed is in the files; what is amiss is shown where a phone has no room for more. */
+export function showKept(text, amiss = false) {
   keptText = text;
+  isAmiss = amiss;
   const place = document.getElementById("kept");
-  if (place) place.textContent = text;
+  if (!place) return;
+  place.textContent = text;
+  place.classList.toggle("amiss", amiss);
 }

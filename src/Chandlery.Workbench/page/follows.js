@@ -1,9 +1,9 @@
 // What follows from the candle: the verdict in a sentence, classes in words first, the nearest limits.
 import { button, drawn, el, fill, figure, icon, list, table } from "./elements.js";
 import { folder, shapes, supplies } from "./folder.js";
-import { afterColon, count, listed, placeName, statementOf, t } from "./words.js";
+import { afterColon, count, listed, markOf, placeName, statementOf, t } from "./words.js";
 import { state, touched } from "./state.js";
-import { fieldName } from "./form.js";
+import { fieldName } from "./fields.js";
 import { said } from "./told.js";
 
 const clause = (f) => f.clause ? ` (${f.clause})` : "";
@@ -66,7 +66,7 @@ function limit(l) {
     el("span", { class: "unseen" }, t("{value} of at most {limit} {unit}.", { value: figure(l.value), limit: figure(l.limit), unit: said(l.unit) })), el("p", { class: "soft" }, said(l.explanation)));
 }
 
-const pictogram = (code) => el("img", { class: "pictogram", alt: code, src: `/api/symbol?name=${encodeURIComponent(code)}`, width: 64, height: 64 });
+const pictogram = (code) => el("img", { class: "pictogram", alt: t("Pictogram: {name}", { name: markOf(code) }), src: `/api/symbol?name=${encodeURIComponent(code)}`, width: 64, height: 64 });
 
 function folded(summary, ...inside) {
   return el("details", {}, el("summary", {}, summary), inside);
@@ -102,7 +102,7 @@ function results(a, several) {
   return el("div", { class: "result", role: "group", "aria-label": t("Result, {edition}", { edition: a.edition }) },
     several ? el("h3", {}, placesOf(a)) : null,
     stops.length ? el("div", {}, el("h3", {}, t("What stops the sale")), list(stops.map((f) => said(f.what) + clause(f)), "problems"), remedies(stops)) : null,
-    el("div", { class: "word" }, a.pictograms.map(pictogram), el("p", {}, a.signalWord ? el("strong", {}, `“${a.signalWord}”`) : t("No signal word"), a.namedSubstances.length ? el("span", { class: "soft" }, count(a.namedSubstances.length, "on the label, with 1 substance named", "on the label, with {n} substances named")) : null)),
+    el("div", { class: "word" }, a.pictograms.map(pictogram), el("p", {}, a.signalWord ? el("strong", {}, t("“{word}”", { word: markOf(a.signalWord) })) : t("No signal word"), a.namedSubstances.length ? el("span", { class: "soft" }, count(a.namedSubstances.length, "on the label, with 1 substance named", "on the label, with {n} substances named")) : null)),
     a.classes.length ? a.classes.map((c) => classOf(c, a.statements.hazard)) : el("p", {}, t("No hazard class from what is declared.")),
     el("h3", {}, t("Nearest limits")), near.length ? el("ul", { class: "limits" }, near.map(limit)) : el("p", {}, t("No limit could be checked.")),
     far.length ? folded(count(far.length, "1 more limit", "{n} more limits"), el("ul", { class: "limits" }, far.map(limit))) : null,

@@ -2,21 +2,12 @@
 import { button, el, fill } from "./elements.js";
 import { decimal } from "./amounts.js";
 import { attachable } from "./attach.js";
+import { fieldName } from "./fields.js";
 import { shapes, supplies } from "./folder.js";
 import { fieldId, messagePlace } from "./problems.js";
 import { at, put } from "./values.js";
 import { said } from "./told.js";
 import { placeName, t } from "./words.js";
-
-const units = [["GramsPerMl", "g/ml"], ["Milligrams", "mg"], ["MgPerKg", "mg/kg"], ["MgPerLitre", "mg/l"], ["Celsius", "°C"], ["Percent", "%"], ["Grams", "g"], ["Hours", "h"], ["Minutes", "min"], ["Ppm", "ppm"], ["Mm", "mm"], ["Ml", "ml"]];
-
-/** What a field is called: its name in the file as words, with its unit. */
-export function fieldName(key) {
-  const unit = units.find(([end]) => key.endsWith(end) && key.length > end.length);
-  const bare = unit ? key.slice(0, -unit[0].length) : key;
-  const words = t(bare.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase().replace(/^./, (c) => c.toUpperCase()));
-  return unit ? `${words}, ${unit[1]}` : words;
-}
 
 /**
  * Draws fields of a form.

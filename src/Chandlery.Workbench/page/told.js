@@ -1,5 +1,7 @@
 // What the program says, in the language of the page. Its sentences come in English, with names and figures in them; a language's file
 // tells each, with {0}, {1}, … for what changes. A sentence that the file does not know stays as it came: better read than lost.
+import { inWords } from "./plainwords.js";
+
 const firstLetters = 8;
 const placeBefore = /^[^\s:]+\.ya?ml(?::\d+:\d+)?: /;
 const clauseBehind = / \([^()]*(?:\([^()]*\)[^()]*)*\)$/;
@@ -49,12 +51,12 @@ const patternOf = (known) => known.pattern ??= new RegExp(`^${known.pieces.map((
 
 /** A sentence or several, as the page's language tells them. */
 export function said(text) {
-  if (typeof text !== "string" || text === "" || (whole.size === 0 && anywhere.length === 0)) return text;
+  if (typeof text !== "string" || text === "") return text;
   if (!kept.has(text)) {
     if (kept.size > mostKept) kept.clear();
     kept.set(text, tell(text) ?? text);
   }
-  return kept.get(text);
+  return inWords(kept.get(text));
 }
 
 /** The whole text told, or sentence by sentence; null when nothing of it is known. */

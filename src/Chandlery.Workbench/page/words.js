@@ -5,6 +5,7 @@ import { teach } from "./told.js";
 
 let words = {};
 let statements = {};
+let marks = {};
 
 /** How people of the page's language write figures, days and names where they live. */
 let locale = "en";
@@ -13,8 +14,14 @@ export const languages = new Map();
 /** The sentence in the language of the page, with its figures and names filled in. */
 export const t = (sentence, parts = {}) => (words[sentence] ?? sentence).replace(/\{(\w+)\}/g, (whole, key) => key in parts ? String(parts[key]) : whole);
 
+/** Whether the language's file tells it, and not only the key itself. */
+export const isTold = (sentence) => sentence in words;
+
 /** What the law says of a class by its statement's code, in the language of the page; null where it has no text. */
 export const statementOf = (code) => statements[code] ?? null;
+
+/** What the law calls a signal word or a pictogram, in the language of the page. */
+export const markOf = (name) => marks[name] ?? name;
 
 /** One of two sentences, by a number; {n} stands for it. */
 export const count = (n, one, more) => t(n === 1 ? one : more, { n });
@@ -24,6 +31,7 @@ export async function learn() {
   const answer = await askJson(`/api/words?language=${encodeURIComponent(wanted)}`);
   words = answer.words;
   statements = answer.statements;
+  marks = answer.marks;
   for (const [code, name] of Object.entries(answer.languages)) languages.set(code, name);
   document.documentElement.lang = answer.language;
   locale = navigator.languages.find((l) => l === answer.language || l.startsWith(`${answer.language}-`)) ?? answer.language;

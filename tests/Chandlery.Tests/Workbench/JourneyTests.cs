@@ -35,7 +35,7 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
         await Fill(visit, "telephone", "+999 20 555 020");
         await Fill(visit, "email", "loft@lantern.example");
         await Fill(visit, "country", "IE");
-        await Open(visit, "Vat");
+        await Open(visit, "VAT number");
         await Fill(visit, "vat.country", "IE");
         await Fill(visit, "vat.number", "7654321QA");
         await visit.Button("Next").ClickAsync();

@@ -112,6 +112,114 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
         await visit.Picture("phone-360");
     }
 
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    [InlineData("fr")]
+    [InlineData("es")]
+    public async Task On_the_smallest_phone_the_label_is_whole_above_the_load_and_nothing_of_the_load_covers_another(string language)
+    {
+        await using Visit visit = await browser.Open(360, 660);
+        await visit.Go("");
+        await visit.Page.Locator("#page-language").SelectOptionAsync(language);
+        await Assertions.Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("lang", language);
+        await visit.Page.GotoAsync(visit.Address + "/#/candle/harbour-bowl");
+        ILocator label = visit.Page.Locator("#preview img");
+        await label.WaitForAsync();
+        await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        LocatorBoundingBoxResult strip = (await visit.Page.Locator("#load").BoundingBoxAsync())!;
+        LocatorBoundingBoxResult box = (await label.BoundingBoxAsync())!;
+        Assert.InRange(box.Y + box.Height, 0, strip.Y);
+        Assert.InRange(strip.Y + strip.Height, 0, 660);
+        var parts = new List<LocatorBoundingBoxResult>();
+        foreach (
+            ILocator part in await visit.Page.Locator("#load button:visible, #load input:not(.unseen), #load select, svg.line").AllAsync()
+        )
+        {
+            parts.Add((await part.BoundingBoxAsync())!);
+        }
+
+        Assert.Equal(5, parts.Count);
+        Assert.All(
+            parts.SelectMany((a, i) => parts.Skip(i + 1).Select(b => (a, b))),
+            pair => Assert.False(Overlap(pair.a, pair.b), $"{pair.a.X} {pair.a.Y} lies on {pair.b.X} {pair.b.Y}")
+        );
+        await visit.Picture("phone-660-" + language);
+    }
+
+    private static bool Overlap(LocatorBoundingBoxResult a, LocatorBoundingBoxResult b) =>
+        a.X + a.Width > b.X && b.X + b.Width > a.X && a.Y + a.Height > b.Y && b.Y + b.Height > a.Y;
+
+    [Fact]
+    public async Task Signal_word_and_pictogram_are_told_in_the_language_of_the_page()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/harbour-bowl");
+        await Assertions.Expect(visit.Page.GetByAltText("Pictogram: exclamation mark")).ToBeVisibleAsync();
+        await visit.Page.Locator("#page-language").SelectOptionAsync("de");
+        await Assertions.Expect(visit.Page.Locator("#follows .word")).ToContainTextAsync("„Achtung“");
+        await Assertions.Expect(visit.Page.GetByAltText("Piktogramm: Ausrufezeichen")).ToBeVisibleAsync();
+        await visit.Page.GotoAsync(visit.Address + "/#/");
+        await Assertions.Expect(visit.Page.GetByText("Warnetikett „Achtung“").First).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task When_the_program_goes_away_it_is_said_and_what_was_typed_is_kept_as_soon_as_it_answers()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/harbour-bowl");
+        await visit.Page.GetByAltText("Label, page 1 of 1").WaitForAsync();
+        await visit.Page.Context.SetOfflineAsync(true);
+        await visit.Load.FillAsync("6");
+        ILocator away = visit.Page.Locator("#away");
+        await Assertions.Expect(away).ToContainTextAsync("The program does not answer.");
+        await visit.Picture("away");
+        await visit.Load.FillAsync("7");
+        Assert.Contains("percent: 8", visit.Read("candles/harbour-bowl.yaml"), StringComparison.Ordinal);
+        await visit.Page.Context.SetOfflineAsync(false);
+        await Assertions.Expect(away).ToBeEmptyAsync();
+        await visit.Kept();
+        Assert.Contains("percent: 7", visit.Read("candles/harbour-bowl.yaml"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_keeping_that_found_nobody_is_done_when_the_program_is_back()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("#/candle/harbour-bowl");
+        await visit.Page.RouteAsync("**/api/keep", route => route.AbortAsync());
+        await visit.Load.FillAsync("6");
+        await Assertions.Expect(visit.Page.Locator("#kept")).ToHaveTextAsync("Not kept");
+        await visit.Page.UnrouteAsync("**/api/keep");
+        await visit.Kept();
+        Assert.Contains("percent: 6", visit.Read("candles/harbour-bowl.yaml"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("storm-jar", "")]
+    [InlineData("storm-jar", "/duties")]
+    [InlineData("harbour-bowl", "/details")]
+    [InlineData("harbour-bowl", "/duties")]
+    [InlineData("breakwater-pillar", "/duties")]
+    public async Task Nobody_on_the_page_is_sent_to_a_command_a_file_or_the_key_of_one(string candle, string tab)
+    {
+        await using Visit visit = await browser.Open();
+        string file = Path.Combine(visit.Folder, "candles", candle + ".yaml");
+        // Without these a maker is asked for them.
+        string[] left =
+        [
+            .. File.ReadAllLines(file)
+                .Where(l =>
+                    !l.StartsWith("formulationNumber", StringComparison.Ordinal) && !l.StartsWith("answers", StringComparison.Ordinal)
+                ),
+        ];
+        File.WriteAllLines(file, left);
+        await visit.Go($"#/candle/{candle}{tab}");
+        await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        string text = await visit.Page.Locator("main").EvaluateAsync<string>("m => m.textContent");
+        Assert.DoesNotMatch(@"chandlery |\.yaml\b|'[a-z]+[A-Z]\w*|'\w+: ", text);
+    }
+
     [Fact]
     public async Task On_a_desk_blend_label_verdict_and_line_are_in_view_together()
     {
@@ -207,7 +315,7 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
         await Assertions.Expect(visit.Sentence).ToHaveTextAsync("May be sold in Ireland, Germany and Austria, with this warning label.");
         await Assertions.Expect(visit.Page.Locator("#verdict")).ToContainTextAsync("Tightest: ");
         await Assertions.Expect(visit.Page.Locator(".result > .limits > .limit")).ToHaveCountAsync(3);
-        ILocator pictogram = visit.Page.GetByAltText("GHS07");
+        ILocator pictogram = visit.Page.GetByAltText("Pictogram: exclamation mark");
         await Assertions.Expect(pictogram).ToBeVisibleAsync();
         Assert.Equal(
             100,
