@@ -1,3 +1,4 @@
+using System.Net;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Primitives;
 
@@ -52,10 +53,14 @@ internal static class Guard
             ? key.ToString()
             : null;
 
+    // A name that was made to point here is not the page's own, whoever asks for it: only the address itself is.
+    private static bool IsOwn(string host, IPAddress? reached) =>
+        host == reached?.ToString() || (host == "localhost" && Equals(reached, IPAddress.Loopback));
+
     private static string? Refusal(HttpContext context)
     {
         HostString host = context.Request.Host;
-        if (host.Host is not ("127.0.0.1" or "localhost") || host.Port != context.Connection.LocalPort)
+        if (!IsOwn(host.Host, context.Connection.LocalIpAddress) || host.Port != context.Connection.LocalPort)
         {
             return "This address is not the workbench's own.";
         }

@@ -30,7 +30,7 @@ internal static class WorkbenchCommand
         var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address." };
         var command = new Command(
             "workbench",
-            "Open the local page: change a blend and watch label and limits change. Only this machine can reach it, and only with the key in the address."
+            "Open the local page: change a blend and watch label and limits change. Only this machine can reach it, and only with the key in the address; a phone only once you let it in on the page."
         )
         {
             path,

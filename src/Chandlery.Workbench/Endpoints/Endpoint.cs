@@ -25,6 +25,10 @@ internal sealed record Endpoint(string Method, string Path, Func<HttpContext, Ta
 
     /// <summary>One that is asked with JSON.</summary>
     public static Endpoint Post<T>(string path, JsonTypeInfo<T> type, Func<T, IResult> work)
+        where T : class => Post(path, type, request => Task.FromResult(Guarded(() => work(request))));
+
+    /// <summary>One that is asked with JSON, and takes its time.</summary>
+    public static Endpoint Post<T>(string path, JsonTypeInfo<T> type, Func<T, Task<IResult>> work)
         where T : class =>
         new(
             HttpMethods.Post,
@@ -41,9 +45,7 @@ internal sealed record Endpoint(string Method, string Path, Func<HttpContext, Ta
                     request = null;
                 }
 
-                return request is null
-                    ? Complaint(StatusCodes.Status400BadRequest, "The request cannot be read.")
-                    : Guarded(() => work(request));
+                return request is null ? Complaint(StatusCodes.Status400BadRequest, "The request cannot be read.") : await work(request);
             }
         );
 

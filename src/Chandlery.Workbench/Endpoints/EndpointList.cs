@@ -3,7 +3,7 @@ namespace Chandlery.Workbench.Endpoints;
 /// <summary>All that the page can ask of the program.</summary>
 internal static class EndpointList
 {
-    public static IReadOnlyList<Endpoint> Of(Rooms rooms) =>
+    public static IReadOnlyList<Endpoint> Of(Rooms rooms, PhoneDoor door, Entrance entrance) =>
         [
             .. PageEndpoints.All(),
             WordsEndpoint.Of(rooms),
@@ -30,6 +30,7 @@ internal static class EndpointList
             AnswerEndpoint.Of(rooms),
             NotebookEndpoint.Of(rooms),
             BenchEndpoint.Of(rooms),
+            PhoneEndpoint.Of(door, entrance),
             EnterEndpoint.Of(rooms),
             RegisterEndpoint.Of(rooms),
             RegisterEndpoint.File(rooms),

@@ -5,6 +5,7 @@ import { readFolder } from "./folder.js";
 import { decimal, number } from "./amounts.js";
 import { state } from "./state.js";
 import { said } from "./told.js";
+import { byPhone } from "./phone.js";
 import { t, today } from "./words.js";
 
 let run = null;
@@ -61,7 +62,7 @@ function drawStart(place, bench) {
     el("div", { class: "field" }, el("label", { for: "code" }, t("Batch code, counted up")), el("input", { id: "code", value: run.code, autocomplete: "off", oninput: (e) => { run.code = e.target.value.trim(); } })),
     el("p", {}, t("You weigh one thing after the other and write what the scales really show. At the end it is a batch with its own label.")),
     bench.lowestFlashCelsius === null ? el("p", { class: "question" }, t("No oil's flash point is known: ask the suppliers before you heat anything.")) : null,
-    button(t("Begin to weigh"), begin, { class: "main big" })));
+    button(t("Begin to weigh"), begin, { class: "main big" }), byPhone()));
 }
 
 let lock = null;

@@ -1,3 +1,4 @@
+using System.Net;
 using Chandlery.Tests.Support;
 using Chandlery.Workbench;
 using Chandlery.Yaml;
@@ -32,7 +33,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     }
 
     /// <summary>A page on a fresh copy of the demo, with the candle that must not be sold.</summary>
-    internal Task<Visit> Open(int width = 1440, int height = 900, bool dark = false)
+    internal Task<Visit> Open(int width = 1440, int height = 900, bool dark = false, IPAddress? nearby = null)
     {
         string folder = NewFolder();
         foreach (string file in Directory.GetFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
@@ -45,17 +46,17 @@ public sealed class BrowserFixture : IAsyncLifetime
         const string Stopped = "candles/storm-jar.yaml";
         File.Copy(Path.Combine(TestLaw.StoppedFolder, Stopped), Path.Combine(folder, Stopped));
 
-        return Over(folder, width, height, dark);
+        return Over(folder, width, height, dark, nearby);
     }
 
     /// <summary>A page on an empty folder.</summary>
     internal Task<Visit> OpenEmpty(int width = 1440, int height = 900) => Over(NewFolder(), width, height, dark: false);
 
     /// <summary>A page on a folder, which goes with the visit.</summary>
-    internal async Task<Visit> Over(string folder, int width, int height, bool dark)
+    internal async Task<Visit> Over(string folder, int width, int height, bool dark, IPAddress? nearby = null)
     {
         var problems = new Problems();
-        WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, problems)!, 0);
+        WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, problems)!, 0, () => nearby);
         IBrowserContext context = await browser!.NewContextAsync(
             new BrowserNewContextOptions
             {
