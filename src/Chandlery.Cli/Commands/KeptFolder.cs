@@ -24,7 +24,7 @@ internal sealed class KeptFolder
         Catalogue = folder.Declarations.Catalogue;
         AsOf = asOf;
         Problems.AddRange(folder.Declarations.Problems.Found);
-        KeptReferences.Check(Catalogue, Problems);
+        KeptReferences.Check(Catalogue, Lawbook.Safety.File.Value.Risks, Problems);
     }
 
     public Session Session { get; }
