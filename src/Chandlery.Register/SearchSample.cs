@@ -9,7 +9,7 @@ namespace Chandlery.Register;
 /// <param name="store">The database.</param>
 internal sealed class SearchSample(RegisterStore store)
 {
-    private const int Entries = 16;
+    private const int Entries = 8;
 
     /// <summary>What is wrong with the tables, as a sentence; null when nothing was seen.</summary>
     /// <param name="last">Number of the last entry.</param>
