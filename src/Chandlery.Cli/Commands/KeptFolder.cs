@@ -114,7 +114,7 @@ internal sealed class KeptFolder
         }
 
         PaperShop shop = ShippedShop.Open(Data, null, Problems);
-        if (RecordDocument.Make(kept, shop, Problems) is { } document)
+        if (RecordDocument.Make(RegisterHead.On(kept, Root), shop, Problems) is { } document)
         {
             Session.Write([new PendingFile(name + ".pdf", Paper.Drawing.PdfDrawing.Draw(document))], into);
         }

@@ -54,6 +54,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
             Catalogue = FolderOf(a).Catalogue,
             OpensBrand = homes[a].Brand,
             OpensPicture = PictureFiles.WhenAsked(a.Candle),
+            FindsRegisterHead = new Lazy<string?>(() => RegisterHead.LineOf(FolderOf(a).Root)),
             FindsEarlier = new Lazy<EarlierVersion?>(() => new EarlierVersions(Lawbook, FolderOf(a)).Of(a, settings.Since)),
         };
 

@@ -39,6 +39,9 @@ public sealed record PaperRequest(
     /// <summary>Looks for what a technical file is compared with; null where nobody looks.</summary>
     public Lazy<EarlierVersion?> FindsEarlier { get; init; } = new((EarlierVersion?)null);
 
+    /// <summary>Finds the line that names the register's last entry, when a paper prints it; null where there is none.</summary>
+    public Lazy<string?> FindsRegisterHead { get; init; } = new((string?)null);
+
     /// <summary>Name of the design of the candle's front; null for none.</summary>
     public string? Design => Assessment.Candle.Design?.Name ?? Brand.Brand?.Design;
 

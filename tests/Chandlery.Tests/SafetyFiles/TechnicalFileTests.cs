@@ -286,6 +286,25 @@ public sealed class TechnicalFileTests
     }
 
     [Fact]
+    public void Papers_that_are_kept_name_the_head_of_the_register()
+    {
+        using var folder = new MakersFolder();
+        Assert.DoesNotContain("Head of the register", Made(folder), StringComparison.Ordinal);
+        string candle = Path.Combine(folder.Path, "candles", "fig-tin.yaml");
+        Assert.Equal(0, Command.Run("register", "add", candle, "--by", "M. Hale").Code);
+        string head = File.ReadAllText(Path.Combine(folder.Path, "register.sqlite.head")).Split(' ')[1].Trim();
+        string into = Path.Combine(folder.Path, "out");
+        Command.Run("incidents", folder.Path, "--out", into);
+        Command.Run("duties", candle, "--out", into);
+        Assert.Contains($"entry 1, {head}", Made(folder), StringComparison.Ordinal);
+        foreach (string paper in new[] { "register-of-complaints.pdf", "fig-tin-duties.pdf" })
+        {
+            using var reader = new PdfReader(File.ReadAllBytes(Path.Combine(into, paper)));
+            Assert.Contains(head, reader.Text(0), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void The_label_is_drawn_as_it_is_printed_in_lines()
     {
         using var folder = new MakersFolder();

@@ -30,6 +30,9 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
     /// <summary>What it is compared with; null when nothing was looked for.</summary>
     public EarlierVersion? Earlier { get; init; }
 
+    /// <summary>The line that names the register's last entry; empty for none.</summary>
+    public string RegisterHead { get; init; } = "";
+
     /// <summary>The drawing of the product that its paper has; null for none.</summary>
     public SheetDrawing? Picture { get; init; }
 
@@ -406,6 +409,11 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             {
                 yield return new SheetText($"{place.Name}: no rule is known on how long it is kept.");
             }
+        }
+
+        if (RegisterHead.Length > 0)
+        {
+            yield return new SheetText(RegisterHead);
         }
 
         yield return new SheetText("Place, date, name: ______________________________");

@@ -42,6 +42,7 @@ public sealed class TechnicalFilePaper() : PaperKind("technical-file", "Technica
         var maker = new TechnicalFileMaker(request.Assessment, request.Catalogue, request.Lawbook, request.Settings.Revision)
         {
             Earlier = request.FindsEarlier.Value,
+            RegisterHead = request.FindsRegisterHead.Value ?? "",
             Picture = drawings.ContainsKey(Picture) ? new SheetDrawing(Picture, $"Picture of {request.Assessment.Candle.Name}.") : null,
             Labels =
             [
