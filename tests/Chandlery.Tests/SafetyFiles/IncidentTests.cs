@@ -68,6 +68,17 @@ public sealed class IncidentTests
     }
 
     [Fact]
+    public void A_report_that_answers_no_clock_is_told()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("incidents/bowl-tall-flame.yaml", "clock: danger", "clock: dangers");
+        (int code, string output, string errors) = Command.Run("incidents", folder.Path);
+        Assert.Equal(1, code);
+        Assert.Contains("OVERDUE", output, StringComparison.Ordinal);
+        Assert.Contains("answers 'dangers', which is no clock of this incident: here there is danger.", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Harm_that_nobody_knows_counts_as_the_worst() =>
         Assert.Equal("accident", Assert.Single(Clocks("IE", "unknown", Known)).Clock!.Id);
 
