@@ -53,7 +53,10 @@ public class BlockTests
         Problem problem = Assert.Single(problems.Found);
         Assert.Equal(2, problem.Place.Line);
         Assert.Equal("'box' is no element of this markup.", problem.What);
-        Assert.Equal("Known: p, ends, pictograms, symbols, messages, codes, table, plots, drawing, gap, rule, column, push.", problem.Remedy);
+        Assert.Equal(
+            "Known: p, ends, pictograms, symbols, messages, codes, table, plots, drawing, gap, rule, column, push.",
+            problem.Remedy
+        );
     }
 
     [Theory]

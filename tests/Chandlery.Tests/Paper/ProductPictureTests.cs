@@ -1,5 +1,6 @@
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Scenes;
+using Chandlery.Tests.Support;
 using SkiaSharp;
 
 namespace Chandlery.Tests.Paper;

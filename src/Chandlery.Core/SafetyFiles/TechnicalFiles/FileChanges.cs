@@ -33,7 +33,7 @@ public static class FileChanges
         {
             ["name"] = Facts(candle.Name),
             ["maker"] = Facts(a.Roles.Maker.OnOneLine),
-            ["place of sale"] = Facts([.. a.Places.Select(p => p.Name)]),
+            ["place of sale"] = Facts([.. candle.SoldIn.Select(s => s.Code.Text)]),
             ["contents"] = Facts(
                 candle.NetVolume is { } volume
                     ? $"{FigureFormat.English.Declared(volume.Value)} ml"

@@ -41,7 +41,7 @@ public static class RiskFinder
                 + (i.Closed is { } closed ? $"closed {IsoDay.Plain(closed)}" : "open: review")
             )
         );
-        return line with { Proof = $"{line.Proof}. {told}", Holds = isOpen ? null : line.Holds, IsInQuestion = isOpen };
+        return line with { Proof = $"{line.Proof}; {told}", Holds = isOpen ? null : line.Holds, IsInQuestion = isOpen };
     }
 
     private static bool Holds(RiskWhen when, Assessment a) =>
