@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # A register of many entries: bench-register.sh [ENTRIES [FILE [PROGRAM]]] makes it in FILE (kept; default: a temporary one), asks it, and
 # lets the program find and verify in it. Entries are as large as the demo's; SMALL=small leaves the assessment's result out of each, which
-# is what a million want (an hour and 15 GB on two slow cores; whole ones are 37 kB each). They grow in a straight line.
+# is what a million want (five minutes and 8 GB on two slow cores; whole ones are 37 kB each). They grow in a straight line.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 entries=${1:-20000}

@@ -2,6 +2,7 @@ using System.Data.Common;
 using System.Globalization;
 using System.Net.Sockets;
 using Npgsql;
+using NpgsqlTypes;
 
 namespace Chandlery.Register;
 
@@ -13,44 +14,50 @@ internal sealed class PostgresStore : RegisterStore
 {
     private const int BusySeconds = 20;
     private const int AnswerSeconds = 60;
+    private const int ManyRows = 8;
 
     // Any number will do that no other program locks in the same database: the letters of "chandler" as bytes.
     internal const long AppendLock = 0x6368_616E_646C_6572;
 
-    private const string Schema = """
+    private const string EntryStays = "CREATE TRIGGER entry_stays BEFORE UPDATE ON entry EXECUTE FUNCTION only_added_to();";
+
+    private const string Schema = $"""
         CREATE TABLE entry (
             number bigint PRIMARY KEY, at text NOT NULL, by text NOT NULL, content text NOT NULL, previous_hash text NOT NULL UNIQUE,
             hash text NOT NULL UNIQUE, batch text COLLATE "C" NOT NULL, subject text COLLATE "C" NOT NULL);
         CREATE TABLE declaration (sha256 text COLLATE "C" PRIMARY KEY, text text NOT NULL);
         CREATE TABLE document (sha256 text COLLATE "C" PRIMARY KEY, bytes bytea NOT NULL);
-        CREATE TABLE used_oil (
-            number bigint NOT NULL, oil text COLLATE "C" NOT NULL, name text COLLATE "C" NOT NULL, document text COLLATE "C" NOT NULL,
-            revised text COLLATE "C" NOT NULL, line bigint GENERATED ALWAYS AS IDENTITY);
-        CREATE TABLE held_substance (
-            number bigint NOT NULL, name text COLLATE "C" NOT NULL, cas text COLLATE "C" NOT NULL, line bigint GENERATED ALWAYS AS IDENTITY);
-        CREATE TABLE issued_ufi (
-            number bigint NOT NULL, ufi text COLLATE "C" NOT NULL, composition text COLLATE "C" NOT NULL,
-            line bigint GENERATED ALWAYS AS IDENTITY);
         CREATE INDEX entry_batch ON entry(batch, number);
         CREATE INDEX entry_subject ON entry(subject, number);
-        CREATE INDEX used_oil_number ON used_oil(number, line);
-        CREATE INDEX used_oil_by_oil ON used_oil(oil, number);
-        CREATE INDEX used_oil_by_name ON used_oil(name, number);
-        CREATE INDEX used_oil_by_document ON used_oil(document, number);
-        CREATE INDEX used_oil_by_revised ON used_oil(revised, number);
-        CREATE INDEX held_substance_number ON held_substance(number, line);
-        CREATE INDEX held_substance_by_name ON held_substance(name, number);
-        CREATE INDEX held_substance_by_cas ON held_substance(cas, number);
-        CREATE INDEX issued_ufi_number ON issued_ufi(number, line);
-        CREATE INDEX issued_ufi_by_ufi ON issued_ufi(ufi, composition, number);
         CREATE FUNCTION only_added_to() RETURNS trigger LANGUAGE plpgsql AS
             $$ BEGIN RAISE EXCEPTION 'the register is only added to'; END $$;
-        CREATE TRIGGER entry_stays BEFORE UPDATE ON entry EXECUTE FUNCTION only_added_to();
+        {EntryStays}
         CREATE TRIGGER entry_is_kept BEFORE DELETE OR TRUNCATE ON entry EXECUTE FUNCTION only_added_to();
         CREATE TRIGGER document_stays BEFORE UPDATE ON document EXECUTE FUNCTION only_added_to();
         CREATE TRIGGER document_is_kept BEFORE DELETE OR TRUNCATE ON document EXECUTE FUNCTION only_added_to();
         CREATE TRIGGER declaration_stays BEFORE UPDATE ON declaration EXECUTE FUNCTION only_added_to();
         CREATE TRIGGER declaration_is_kept BEFORE DELETE OR TRUNCATE ON declaration EXECUTE FUNCTION only_added_to();
+        """;
+
+    private const string SearchedSchema = """
+        CREATE TABLE IF NOT EXISTS used_oil (
+            number bigint NOT NULL, oil text COLLATE "C" NOT NULL, name text COLLATE "C" NOT NULL, document text COLLATE "C" NOT NULL,
+            revised text COLLATE "C" NOT NULL, line bigint GENERATED ALWAYS AS IDENTITY);
+        CREATE TABLE IF NOT EXISTS held_substance (
+            number bigint NOT NULL, name text COLLATE "C" NOT NULL, cas text COLLATE "C" NOT NULL, line bigint GENERATED ALWAYS AS IDENTITY);
+        CREATE TABLE IF NOT EXISTS issued_ufi (
+            number bigint NOT NULL, ufi text COLLATE "C" NOT NULL, composition text COLLATE "C" NOT NULL,
+            line bigint GENERATED ALWAYS AS IDENTITY);
+        CREATE INDEX IF NOT EXISTS used_oil_number ON used_oil(number, line);
+        CREATE INDEX IF NOT EXISTS used_oil_by_oil ON used_oil(oil, number);
+        CREATE INDEX IF NOT EXISTS used_oil_by_name ON used_oil(name, number);
+        CREATE INDEX IF NOT EXISTS used_oil_by_document ON used_oil(document, number);
+        CREATE INDEX IF NOT EXISTS used_oil_by_revised ON used_oil(revised, number);
+        CREATE INDEX IF NOT EXISTS held_substance_number ON held_substance(number, line);
+        CREATE INDEX IF NOT EXISTS held_substance_by_name ON held_substance(name, number);
+        CREATE INDEX IF NOT EXISTS held_substance_by_cas ON held_substance(cas, number);
+        CREATE INDEX IF NOT EXISTS issued_ufi_number ON issued_ufi(number, line);
+        CREATE INDEX IF NOT EXISTS issued_ufi_by_ufi ON issued_ufi(ufi, composition, number);
         """;
 
     private readonly NpgsqlDataSource source;
@@ -62,6 +69,12 @@ internal sealed class PostgresStore : RegisterStore
         this.source = source;
         this.connection = connection;
     }
+
+    /// <inheritdoc/>
+    protected override string LetGo => "DROP TRIGGER IF EXISTS entry_stays ON entry";
+
+    /// <inheritdoc/>
+    protected override string HoldFast => EntryStays;
 
     /// <inheritdoc/>
     public override bool IsWitnessOwed => false;
@@ -83,7 +96,7 @@ internal sealed class PostgresStore : RegisterStore
             witness,
             store =>
             {
-                if (store.HasTable("entry"))
+                if (store.HasTable("entry") && SearchedRows.Tables.Keys.All(store.HasTable))
                 {
                     return;
                 }
@@ -94,6 +107,7 @@ internal sealed class PostgresStore : RegisterStore
                     store.Run(Schema);
                 }
 
+                store.Run(SearchedSchema);
                 making.Commit();
             }
         );
@@ -112,6 +126,37 @@ internal sealed class PostgresStore : RegisterStore
         Run(string.Create(CultureInfo.InvariantCulture, $"SET LOCAL lock_timeout = '{BusySeconds}s'"));
         Run("SELECT pg_advisory_xact_lock(@p0)", AppendLock);
         return transaction;
+    }
+
+    // A statement a row waits for the server each time: many rows go in one stream instead, inside the same transaction.
+    /// <inheritdoc/>
+    public override void Insert(string table, string columns, IEnumerable<object[]> rows)
+    {
+        List<object[]> all = [.. rows];
+        if (all.Count < ManyRows)
+        {
+            base.Insert(table, columns, all);
+            return;
+        }
+
+        using NpgsqlBinaryImporter stream = connection.BeginBinaryImport($"COPY {table} ({columns}) FROM STDIN (FORMAT BINARY)");
+        foreach (object[] row in all)
+        {
+            stream.StartRow();
+            foreach (object value in row)
+            {
+                if (value is long number)
+                {
+                    stream.Write(number, NpgsqlDbType.Bigint);
+                }
+                else
+                {
+                    stream.Write((string)value, NpgsqlDbType.Text);
+                }
+            }
+        }
+
+        stream.Complete();
     }
 
     // From the table of tables as it is now: what the server remembers of a name may be older than the lock that was waited for.

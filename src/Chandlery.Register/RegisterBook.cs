@@ -12,16 +12,32 @@ public sealed class RegisterBook : IDisposable
 {
     private const int AtOnce = 100;
     private const int MostDoubts = 3;
+
+    private const string UnseenTwins =
+        "what is searched in the register is not what is signed in it, so one UFI on two compositions may go unseen: 'chandlery register rebuild' makes the tables anew";
+
     private static readonly Dictionary<string, byte[]> NoDocuments = [];
     private readonly RegisterStore store;
+    private readonly Lazy<string?> sampled;
+    private string? belied;
 
-    internal RegisterBook(RegisterStore store) => this.store = store;
+    internal RegisterBook(RegisterStore store)
+    {
+        this.store = store;
+        sampled = new Lazy<string?>(() => store.Guarded(WhatIsWrong));
+    }
 
     /// <summary>The database that it stands in.</summary>
     internal RegisterStore Store => store;
 
     /// <summary>Where the witness of the last entry is kept; null for nowhere.</summary>
     public string? WitnessFile => store.WitnessFile;
+
+    /// <summary>
+    /// Why what is found may be less than all there is, as a sentence; null when nothing speaks against it. Of a table that was emptied
+    /// or mangled, entries are found by what is signed instead, which takes longer.
+    /// </summary>
+    public string? SearchDoubt => sampled.Value ?? belied;
 
     /// <summary>Adds an entry.</summary>
     /// <param name="content">What it says.</param>
@@ -53,7 +69,7 @@ public sealed class RegisterBook : IDisposable
 
                 string json = JsonSerializer.Serialize(content, RegisterJson.Default.RegisterContent);
                 SignedEntry signed = SignedEntry.Sign(last + 1, moment, by, json, previous);
-                RegisterRows.Write(store, signed, content, declarations, kept ?? NoDocuments);
+                RegisterRows.Write(store, [(signed, content)], declarations, kept ?? NoDocuments);
                 return signed;
             });
             WriteWitness();
@@ -62,7 +78,13 @@ public sealed class RegisterBook : IDisposable
 
     /// <summary>What is odd about an entry before it is made: the same batch again, or its UFI on another composition.</summary>
     public IReadOnlyList<string> Doubts(RegisterContent content) =>
-        store.Guarded<IReadOnlyList<string>>(() => [.. Twins(content).Take(MostDoubts), .. OtherCompositions(content)]);
+        store.Guarded<IReadOnlyList<string>>(() =>
+            [
+                .. Twins(content).Take(MostDoubts),
+                .. OtherCompositions(content),
+                .. SearchDoubt is null ? Array.Empty<string>() : [UnseenTwins],
+            ]
+        );
 
     /// <summary>Entries that match, oldest first. A damaged one throws; see <see cref="Stream"/>.</summary>
     public IReadOnlyList<RegisterEntry> Find(RegisterQuery query) =>
@@ -80,7 +102,7 @@ public sealed class RegisterBook : IDisposable
     /// <param name="stretch">Where to begin, and in which order.</param>
     public IEnumerable<RegisterEntry> Stream(RegisterQuery query, Action<long> damaged, RegisterStretch stretch)
     {
-        foreach (long[] numbers in new RegisterSearch(store).Numbers(query, stretch.From, stretch.LatestFirst).Chunk(AtOnce))
+        foreach (long[] numbers in Numbers(query, stretch).Chunk(AtOnce))
         {
             Dictionary<long, SignedEntry> entries = store
                 .Guarded(() =>
@@ -94,7 +116,14 @@ public sealed class RegisterBook : IDisposable
             {
                 if (entries.GetValueOrDefault(number)?.Says() is { } content)
                 {
-                    yield return entries[number].With(content);
+                    if (SignedMatch.Of(content, query))
+                    {
+                        yield return entries[number].With(content);
+                    }
+                    else if (sampled.Value is null)
+                    {
+                        belied ??= $"entry {number} is searched by what is not signed in it";
+                    }
                 }
                 else
                 {
@@ -103,6 +132,27 @@ public sealed class RegisterBook : IDisposable
             }
         }
     }
+
+    // Where the tables are not to be believed, every entry is looked at.
+    private IEnumerable<long> Numbers(RegisterQuery query, RegisterStretch stretch) =>
+        new RegisterSearch(store).Numbers(sampled.Value is null ? query : new RegisterQuery(), stretch.From, stretch.LatestFirst);
+
+    private string? WhatIsWrong()
+    {
+        // The witness first: an entry that is added meanwhile is witnessed after it stands.
+        Witness? witness = WitnessNow();
+        long last = Last().Number;
+        return witness?.Number > last
+            ? $"the register ends at entry {last}, and the witness beside it names entry {witness.Number}"
+            : new SearchSample(store).Wrong(last);
+    }
+
+    /// <summary>
+    /// Makes every table and column that is searched anew from what is signed. The chain is not touched; a damaged entry gets no rows.
+    /// </summary>
+    /// <returns>The numbers of the entries that cannot be read.</returns>
+    /// <exception cref="IOException">It could not be written; then nothing was.</exception>
+    public IReadOnlyList<long> Rebuild() => store.Guarded(() => store.Append(() => new SearchRebuild(store).All()));
 
     /// <summary>Number and hash of the last entry; 0 and zeros when there is none.</summary>
     public (long Number, string Hash) Head() => store.Guarded(() => (Last().Number, Last().Hash));

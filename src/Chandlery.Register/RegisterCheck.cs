@@ -13,13 +13,18 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Ac
 {
     private const int AtOnce = 200;
     private readonly HeldDocuments documents = new(store);
-    private readonly List<string> tables = [.. SearchedRows.Tables.Keys.Where(store.HasTable)];
+    private readonly SearchedTables tables = new(store);
     private SignedEntry before = SignedEntry.Sign(0, "", "", "", "") with { Hash = SignedEntry.FirstPreviousHash };
 
     /// <summary>Checks all of it.</summary>
     /// <param name="witness">The witness beside the register; null when there is none.</param>
     public void All(Witness? witness)
     {
+        if (tables.Gone is { } gone)
+        {
+            tell($"the table {gone}, which is searched, is gone: 'register rebuild' makes it anew");
+        }
+
         CheckDeclarations();
         foreach (string sha256 in documents.Changed())
         {
@@ -46,11 +51,7 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Ac
     }
 
     private List<HeldEntry> EntriesBehind(long number, int count) =>
-        store.Rows(
-            row => new HeldEntry(SignedEntry.Read(row), RegisterStore.Text(row, 6), RegisterStore.Text(row, 7)),
-            $"SELECT {SignedEntry.Columns}, batch, subject FROM entry WHERE number > @p0 ORDER BY number LIMIT {count}",
-            number
-        );
+        store.Rows(HeldEntry.Read, $"SELECT {HeldEntry.Columns} FROM entry WHERE number > @p0 ORDER BY number LIMIT {count}", number);
 
     private void CheckDeclarations()
     {
@@ -84,7 +85,7 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Ac
             reached?.Invoke(to);
         }
 
-        foreach (string table in tables)
+        foreach (string table in tables.There)
         {
             foreach (
                 long stray in store.Rows(
@@ -103,7 +104,7 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Ac
 
     private void CheckStretch(List<HeldEntry> entries, long from, long to)
     {
-        Dictionary<string, ILookup<long, string>> searched = tables.ToDictionary(t => t, t => RowsOf(t, from, to));
+        IReadOnlyDictionary<string, ILookup<long, string>> searched = tables.Of("number > @p0 AND number <= @p1", from, to);
         HashSet<long> numbers = [.. entries.Select(e => e.Signed.Number)];
         foreach ((string table, ILookup<long, string> rows) in searched)
         {
@@ -128,20 +129,6 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Ac
             }
         }
     }
-
-    private ILookup<long, string> RowsOf(string table, long from, long to) =>
-        store
-            .Rows(
-                row =>
-                    (
-                        Number: row.GetInt64(0),
-                        Cells: SearchedRows.Joined(Enumerable.Range(1, row.FieldCount - 1).Select(i => RegisterStore.Text(row, i)))
-                    ),
-                $"SELECT number, {SearchedRows.Tables[table]} FROM {table} WHERE number > @p0 AND number <= @p1 ORDER BY number, {store.Line}",
-                from,
-                to
-            )
-            .ToLookup(r => r.Number, r => r.Cells);
 
     private HashSet<string> Held(IEnumerable<string> hashes) =>
         [
@@ -189,20 +176,19 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Ac
     private void CheckContent(
         HeldEntry entry,
         RegisterContent content,
-        Dictionary<string, ILookup<long, string>> searched,
+        IReadOnlyDictionary<string, ILookup<long, string>> searched,
         HashSet<string> held
     )
     {
         long number = entry.Signed.Number;
-        if (entry.Batch != content.Batch || entry.Subject != content.Subject)
+        if (!entry.SaysOf(content))
         {
             tell(
                 $"entry {number}: batch or subject is searched as '{entry.Batch}', '{entry.Subject}', and signed as '{content.Batch}', '{content.Subject}'"
             );
         }
 
-        ILookup<string, string> signed = SearchedRows.Of(content).ToLookup(r => r.Table, r => SearchedRows.Joined(r.Cells));
-        foreach (string table in tables.Where(t => !searched[t][number].SequenceEqual(signed[t])))
+        foreach (string table in tables.Differing(searched, number, content))
         {
             tell($"entry {number}: {table} does not say what is signed");
         }

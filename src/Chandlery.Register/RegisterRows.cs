@@ -1,20 +1,16 @@
-using System.Data.Common;
-
 namespace Chandlery.Register;
 
-/// <summary>Writes an entry: the texts behind it, what is signed, and the rows that are searched, which are made from what is signed.</summary>
+/// <summary>Writes entries: the texts behind them, what is signed, and the rows that are searched, which are made from what is signed.</summary>
 internal static class RegisterRows
 {
-    /// <summary>Writes an entry; the caller holds the lock.</summary>
+    /// <summary>Writes entries; the caller holds the lock.</summary>
     /// <param name="store">The database.</param>
-    /// <param name="entry">The entry.</param>
-    /// <param name="content">What it says.</param>
-    /// <param name="declarations">Texts of its declarations by hash.</param>
+    /// <param name="entries">The entries with what they say, in order.</param>
+    /// <param name="declarations">Texts of their declarations by hash; those that stand there already may be left out.</param>
     /// <param name="documents">Bytes of the documents that are kept, by hash.</param>
     public static void Write(
         RegisterStore store,
-        SignedEntry entry,
-        RegisterContent content,
+        IReadOnlyList<(SignedEntry Signed, RegisterContent Content)> entries,
         IReadOnlyDictionary<string, string> declarations,
         IReadOnlyDictionary<string, byte[]> documents
     )
@@ -29,40 +25,39 @@ internal static class RegisterRows
             store.Run("INSERT INTO declaration (sha256, text) VALUES (@p0, @p1) ON CONFLICT DO NOTHING", sha256, text);
         }
 
-        store.Run(
-            $"INSERT INTO entry ({SignedEntry.Columns}, batch, subject) VALUES (@p0, @p1, @p2, @p3, @p4, @p5, @p6, @p7)",
-            entry.Number,
-            entry.At,
-            entry.By,
-            entry.Content,
-            entry.PreviousHash,
-            entry.Hash,
-            content.Batch,
-            content.Subject
+        store.Insert(
+            "entry",
+            HeldEntry.Columns,
+            entries.Select(e =>
+                new object[]
+                {
+                    e.Signed.Number,
+                    e.Signed.At,
+                    e.Signed.By,
+                    e.Signed.Content,
+                    e.Signed.PreviousHash,
+                    e.Signed.Hash,
+                    e.Content.Batch,
+                    e.Content.Subject,
+                }
+            )
         );
-        foreach (IGrouping<string, string[]> table in SearchedRows.Of(content).GroupBy(r => r.Table, r => r.Cells))
-        {
-            WriteRows(store, table.Key, entry.Number, table);
-        }
+        WriteSearched(store, entries);
     }
 
-    private static void WriteRows(RegisterStore store, string table, long number, IEnumerable<string[]> rows)
+    /// <summary>Writes the rows by which entries are searched.</summary>
+    /// <param name="store">The database.</param>
+    /// <param name="entries">The entries with what they say, in order.</param>
+    public static void WriteSearched(RegisterStore store, IReadOnlyList<(SignedEntry Signed, RegisterContent Content)> entries)
     {
-        string columns = SearchedRows.Tables[table];
-        int width = columns.Split(',').Length;
-        string values = string.Join(", ", Enumerable.Range(0, width + 1).Select(i => $"@p{i}"));
-        using DbCommand command = store.Command(
-            $"INSERT INTO {table} (number, {columns}) VALUES ({values})",
-            [number, .. Enumerable.Repeat("", width)]
-        );
-        foreach (string[] cells in rows)
+        IEnumerable<IGrouping<string, object[]>> tables = entries
+            .SelectMany(e =>
+                SearchedRows.Of(e.Content).Select(r => (r.Table, Cells: (object[])[e.Signed.Number, .. r.Cells.Cast<object>()]))
+            )
+            .GroupBy(r => r.Table, r => r.Cells);
+        foreach (IGrouping<string, object[]> table in tables)
         {
-            for (int i = 0; i < width; i++)
-            {
-                command.Parameters[i + 1].Value = cells[i];
-            }
-
-            command.ExecuteNonQuery();
+            store.Insert(table.Key, $"number, {SearchedRows.Tables[table.Key]}", table);
         }
     }
 }

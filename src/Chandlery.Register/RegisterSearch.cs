@@ -12,6 +12,7 @@ internal sealed class RegisterSearch(RegisterStore store)
     // So many texts, and one in so many: then it is quicker to walk than to look each one up.
     private const int ManyTexts = 64;
     private const int OneInTexts = 8;
+    private const int FirstTexts = 256;
     private const int Sample = 32;
 
     /// <summary>Numbers of the entries that match.</summary>
@@ -112,22 +113,39 @@ internal sealed class RegisterSearch(RegisterStore store)
         }
     }
 
-    // The index is stepped through from one value to the next, so a million rows with a thousand names cost a thousand steps.
+    // What the first texts show of a part that most have is enough to walk.
     private IReadOnlyList<INumbers> With(string table, string column, string part)
     {
-        List<string> all = store.Rows(
+        List<string> all = Different(table, column, null, FirstTexts);
+        bool Has(string value) => value.Contains(part, StringComparison.OrdinalIgnoreCase);
+        if (all.Count == FirstTexts && !IsCommon(all.Count(Has), all.Count))
+        {
+            all.AddRange(Different(table, column, all[^1], null));
+        }
+
+        List<string> matching = [.. all.Where(Has)];
+        return IsCommon(matching.Count, all.Count)
+            ? [new Walk(table, column, part)]
+            : [.. matching.Select(value => new Posting(table, column, value))];
+    }
+
+    private static bool IsCommon(int matching, int all) => matching > ManyTexts && matching * OneInTexts > all;
+
+    // The index is stepped through from one value to the next, so a million rows with a thousand names cost a thousand steps.
+    private List<string> Different(string table, string column, string? behind, int? most)
+    {
+        string first = behind is null ? "" : $" WHERE {column} > @p0";
+        string limit = most is null ? "" : $" LIMIT {most}";
+        return store.Rows(
             row => RegisterStore.Text(row, 0),
             $"""
             WITH RECURSIVE step(value) AS (
-                SELECT min({column}) FROM {table}
+                SELECT min({column}) FROM {table}{first}
                 UNION ALL
                 SELECT (SELECT min({column}) FROM {table} WHERE {column} > step.value) FROM step WHERE step.value IS NOT NULL)
-            SELECT value FROM step WHERE value IS NOT NULL
-            """
+            SELECT value FROM step WHERE value IS NOT NULL{limit}
+            """,
+            behind is null ? [] : [behind]
         );
-        List<string> matching = [.. all.Where(value => value.Contains(part, StringComparison.OrdinalIgnoreCase))];
-        return matching.Count > ManyTexts && matching.Count * OneInTexts > all.Count
-            ? [new Walk(table, column, part)]
-            : [.. matching.Select(value => new Posting(table, column, value))];
     }
 }

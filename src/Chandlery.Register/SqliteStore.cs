@@ -12,7 +12,10 @@ internal sealed class SqliteStore : RegisterStore
     private const int BusySeconds = 20;
     private const int AtOnce = 200;
 
-    private const string Schema = """
+    private const string EntryStays =
+        "CREATE TRIGGER IF NOT EXISTS entry_stays BEFORE UPDATE ON entry BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;";
+
+    private const string Schema = $"""
         CREATE TABLE IF NOT EXISTS entry (
             number INTEGER PRIMARY KEY, at TEXT NOT NULL, by TEXT NOT NULL, content TEXT NOT NULL,
             previous_hash TEXT NOT NULL, hash TEXT NOT NULL UNIQUE, batch TEXT NOT NULL, subject TEXT NOT NULL);
@@ -36,7 +39,7 @@ internal sealed class SqliteStore : RegisterStore
         DROP INDEX IF EXISTS issued_ufi_ufi;
         DROP INDEX IF EXISTS used_oil_oil;
         DROP INDEX IF EXISTS held_substance_cas;
-        CREATE TRIGGER IF NOT EXISTS entry_stays BEFORE UPDATE ON entry BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
+        {EntryStays}
         CREATE TRIGGER IF NOT EXISTS entry_is_kept BEFORE DELETE ON entry BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         CREATE TRIGGER IF NOT EXISTS declaration_stays BEFORE UPDATE ON declaration BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         CREATE TRIGGER IF NOT EXISTS document_stays BEFORE UPDATE ON document BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
@@ -45,6 +48,12 @@ internal sealed class SqliteStore : RegisterStore
         """;
 
     private readonly SqliteConnection connection;
+
+    /// <inheritdoc/>
+    protected override string LetGo => "DROP TRIGGER IF EXISTS entry_stays";
+
+    /// <inheritdoc/>
+    protected override string HoldFast => EntryStays;
 
     private SqliteStore(SqliteConnection connection, string path)
         : base(connection, path, Witness.FileOf(path)) => this.connection = connection;

@@ -59,7 +59,10 @@ internal static class DutiesCommand
                 session.Complain($"{a.Id}: no duties are known here for {place.Name}: that does not mean that there are none.");
             }
 
-            if (shop is not null && RecordDocument.Make(DutyRecord.Of(a, lines), shop, problems) is { } document)
+            if (
+                shop is not null
+                && RecordDocument.Make(RegisterHead.On(DutyRecord.Of(a, lines), session.FolderOf(a).Root), shop, problems) is { } document
+            )
             {
                 string prefix = assessments.Count(other => other.Id == a.Id) == 1 ? "" : a.Edition.Id + "-";
                 files.Add(new PendingFile($"{prefix}{a.Id}-duties.pdf", PdfDrawing.Draw(document)));

@@ -60,6 +60,17 @@ internal static class IncidentsCommand
             );
         }
 
+        foreach (IGrouping<Core.Declared.Incident, IncidentClock> clocksOf in clocks.GroupBy(c => c.Incident))
+        {
+            List<string> known = [.. clocksOf.Select(c => c.Clock?.Id).OfType<string>()];
+            foreach (Core.Declared.IncidentReport report in clocksOf.Key.Reported.Where(r => !known.Contains(r.Clock)))
+            {
+                folder.Session.Complain(
+                    $"{clocksOf.Key.Id}: the report of {IsoDay.Plain(report.On)} answers '{report.Clock}', which is no clock of this incident{(known.Count == 0 ? "" : $": here there is {string.Join(", ", known)}")}."
+                );
+            }
+        }
+
         folder.Write(ComplaintRecord.Of(folder.MakerName, clocks, folder.AsOf), "register-of-complaints", into);
         return clocks.Any(c => c.State is ClockState.Overdue or ClockState.Open or ClockState.Unknown) ? ExitCode.StopsSale : ExitCode.Fine;
     }

@@ -24,7 +24,7 @@ internal sealed class KeptFolder
         Catalogue = folder.Declarations.Catalogue;
         AsOf = asOf;
         Problems.AddRange(folder.Declarations.Problems.Found);
-        KeptReferences.Check(Catalogue, Problems);
+        KeptReferences.Check(Catalogue, Lawbook.Safety.File.Value.Risks, Problems);
     }
 
     public Session Session { get; }
@@ -114,7 +114,7 @@ internal sealed class KeptFolder
         }
 
         PaperShop shop = ShippedShop.Open(Data, null, Problems);
-        if (RecordDocument.Make(kept, shop, Problems) is { } document)
+        if (RecordDocument.Make(RegisterHead.On(kept, Root), shop, Problems) is { } document)
         {
             Session.Write([new PendingFile(name + ".pdf", Paper.Drawing.PdfDrawing.Draw(document))], into);
         }

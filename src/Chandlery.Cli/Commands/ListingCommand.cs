@@ -80,6 +80,11 @@ internal static class ListingCommand
                         parse.GetValue(language)
                     );
                     List<ShopListing> listings = [.. candles.SelectMany(run.Listings)];
+                    foreach (Assessment a in candles.DistinctBy(c => c.Candle.Id))
+                    {
+                        PictureFiles.Open(a.Candle, problems);
+                    }
+
                     string text = Written(listings, parse.GetValue(json) ? "json" : parse.GetValue(format)!);
                     if (parse.GetValue(output) is { } file)
                     {

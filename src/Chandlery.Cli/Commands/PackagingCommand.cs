@@ -3,6 +3,7 @@ using System.Text.Json;
 using Chandlery.Core.Quantities;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Quantities;
+using Chandlery.Core.SafetyFiles.Records;
 
 namespace Chandlery.Cli.Commands;
 
@@ -12,17 +13,19 @@ internal static class PackagingCommand
     public static Command Build()
     {
         Option<bool> json = JsonOption.Of("packaging");
+        Option<string?> into = KeptFolder.Out();
         var year = new Option<int?>("--year") { Description = "One year only." };
         return KeptFolder.Build(
             "packaging",
             "Sum the packaging that went out, by country, year and material, for the registers of producers, and list the marks that each country wants.",
-            (folder, parse) => Run(folder, parse.GetValue(json), parse.GetValue(year)),
+            (folder, parse) => Run(folder, parse.GetValue(json), parse.GetValue(year), parse.GetValue(into)),
             year,
-            json
+            json,
+            into
         );
     }
 
-    private static int Run(KeptFolder folder, bool json, int? year)
+    private static int Run(KeptFolder folder, bool json, int? year, string? into)
     {
         List<PackagingSum> sums = [.. PackagingSum.Of(folder.Catalogue).Where(s => year is null || s.Year == year)];
         var table = new TextTable("year", "country", "material", "grams");
@@ -47,6 +50,7 @@ internal static class PackagingCommand
             wanted.Write(folder.Session.Output, AssessCommand.Width);
         }
 
+        folder.Write(PackagingRecord.Of(folder.MakerName, report, folder.AsOf), "packaging", into);
         foreach (string candle in without)
         {
             folder.Session.Complain(

@@ -56,12 +56,6 @@ internal sealed class RecallRun(KeptFolder folder)
 
         folder.Session.Write(files, into);
         folder.Session.Complain(
-            folder.Kinds.Say(
-                "Add a picture of the candle to notice, shelf card and web page: the law asks for one, and none is declared.",
-                recall.Batches.Select(b => b.Candle)
-            )
-        );
-        folder.Session.Complain(
             "Whom to ask must be reached free of charge, by telephone or on the web, and nothing declares that your number is: check it before the notice goes out."
         );
         return ExitCode.StopsSale;
@@ -143,7 +137,7 @@ internal sealed class RecallRun(KeptFolder folder)
     private void Write(RecallResult recall, Dictionary<string, string> dangers, Maker maker)
     {
         PaperShop shop = ShippedShop.Open(folder.Data, null, problems);
-        var documents = new RecallDocuments(shop, problems);
+        var pictures = new RecalledPictures(folder, shop, problems);
         Dictionary<string, string> places = folder.Lawbook.Places.ToDictionary(p => p.Code.Text, p => p.Name);
         Dictionary<string, List<string>> spoken = recall
             .Batches.SelectMany(b => b.Dispatches)
@@ -153,6 +147,8 @@ internal sealed class RecallRun(KeptFolder folder)
         foreach (IGrouping<string, AffectedBatch> candle in recall.Batches.GroupBy(b => b.Candle.Id))
         {
             List<AffectedBatch> batches = [.. candle];
+            RecalledPicture? picture = Pictured(batches[0], pictures);
+            var documents = new RecallDocuments(shop, problems) { Pictured = picture?.Scene };
             List<string> languages =
             [
                 .. batches.SelectMany(b => b.Dispatches).SelectMany(d => spoken[d.Country]).Append(Fallback).Distinct(),
@@ -170,6 +166,11 @@ internal sealed class RecallRun(KeptFolder folder)
                 }
 
                 NoticeText notice = NoticeText.Of(batches, maker, dangers.GetValueOrDefault(code, dangers[Fallback]), words);
+                if (picture is not null)
+                {
+                    notice = notice.WithPicture(picture.FileName, picture.IsLabel ? $"{words["picture"]}: {words["labelNotice"]}" : "");
+                }
+
                 Draw($"{candle.Key}-recall-notice-{code}", documents.Notice(notice));
                 Draw($"{candle.Key}-recall-shelf-card-{code}", documents.ShelfCard(notice));
                 files.Add(new PendingFile($"{candle.Key}-recall-web-{code}.html", Encoding.UTF8.GetBytes(NoticeWeb.Html(notice))));
@@ -211,6 +212,28 @@ internal sealed class RecallRun(KeptFolder folder)
             )
         );
         files.Add(new PendingFile("recall-receivers.csv", Encoding.UTF8.GetBytes(Receivers(recall))));
+    }
+
+    private RecalledPicture? Pictured(AffectedBatch batch, RecalledPictures pictures)
+    {
+        RecalledPicture? picture = pictures.Of(batch);
+        if (picture is not null)
+        {
+            files.Add(new PendingFile(picture.FileName, picture.File));
+        }
+
+        if (batch.Candle.Picture is null)
+        {
+            string what = folder.Kinds.Say(
+                picture is null
+                    ? "add a picture of the candle to notice, shelf card and web page: the law asks for one, none is declared ('picture' in its file), and its label cannot be drawn."
+                    : "no picture of the candle is declared ('picture' in its file), so the notices show its label and say so: a photograph shows more.",
+                [batch.Candle]
+            );
+            folder.Session.Complain($"{batch.Candle.Id}: {what}");
+        }
+
+        return picture;
     }
 
     // The languages of the place for which there are words; English where there is none.

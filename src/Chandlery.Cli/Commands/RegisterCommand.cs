@@ -22,6 +22,7 @@ internal static class RegisterCommand
         command.Add(RegisterFindCommand.Build());
         command.Add(BuildVerify());
         command.Add(BuildBackup());
+        command.Add(RegisterRebuildCommand.Build());
         command.Add(RegisterMoveCommand.Build());
         command.Add(RegisterDocumentCommand.Build());
         return command;

@@ -96,7 +96,14 @@ internal static class RegisterFindCommand
                         session.Complain($"There are more: --after {next} shows the next ones.");
                     }
 
-                    return damaged > 0 ? ExitCode.StopsSale : ExitCode.Fine;
+                    if (register.SearchDoubt is { } doubt)
+                    {
+                        session.Complain(
+                            $"Look: {doubt}. Entries were found by what is signed in them, as far as it is there: 'register verify' says more, and 'register rebuild' makes anew what is searched."
+                        );
+                    }
+
+                    return damaged > 0 || register.SearchDoubt is not null ? ExitCode.StopsSale : ExitCode.Fine;
                 }
             )
         );

@@ -3,6 +3,7 @@ using System.Diagnostics;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
+using Chandlery.Core.SafetyFiles.TechnicalFiles;
 using Chandlery.Files;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Fonts;
@@ -48,7 +49,14 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
 
     /// <summary>What a paper of an assessed candle is made of.</summary>
     public PaperRequest Request(Assessment a, Language language, PaperShop shop, PaperSettings settings) =>
-        new(a, language, WaxOf(a), Lawbook, shop, settings) { Catalogue = FolderOf(a).Catalogue, OpensBrand = homes[a].Brand };
+        new(a, language, WaxOf(a), Lawbook, shop, settings)
+        {
+            Catalogue = FolderOf(a).Catalogue,
+            OpensBrand = homes[a].Brand,
+            OpensPicture = PictureFiles.WhenAsked(a.Candle),
+            FindsRegisterHead = new Lazy<string?>(() => RegisterHead.LineOf(FolderOf(a).Root)),
+            FindsEarlier = new Lazy<EarlierVersion?>(() => new EarlierVersions(Lawbook, FolderOf(a)).Of(a, settings.Since)),
+        };
 
     /// <summary>Templates and drawings of the program's own, with the data of this run.</summary>
     public PaperShop OpenShop(Problems problems) => ShippedShop.Open(data, null, problems);

@@ -21,13 +21,26 @@ internal static class TechnicalFileCommand
             CustomParser = Numbers.Whole("--file-version", 1, 9999),
             DefaultValueFactory = _ => PaperSettings.FirstRevision,
         };
+        var since = new Option<string?>("--since")
+        {
+            Description =
+                "What it is compared with: an earlier technical file (its PDF for the archive), or a folder with the declarations of then. Default: the candle's last entry in the register.",
+        };
+        since.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<string?>() is { } named && !File.Exists(named) && !Directory.Exists(named))
+            {
+                result.AddError($"--since: there is no file or folder '{named}'.");
+            }
+        });
         var command = new Command(
             "technical-file",
-            "Write the technical file of a candle: description, composition, risks, standards, burn tests, classification with its working, label, batches, what is missing, how long it is kept."
+            "Write the technical file of a candle: description, composition, risks, standards, burn tests, classification with its working, label and its drawing, batches, what is missing, what has changed since the last version, how long it is kept."
         );
         options.AddTo(command);
         paper.AddTo(command);
         command.Add(version);
+        command.Add(since);
         command.SetAction(parse =>
             Session.Print(
                 parse,
@@ -35,7 +48,12 @@ internal static class TechnicalFileCommand
                 paper,
                 (session, printer, assessments) =>
                 {
-                    var run = new PaperRun(session, printer, assessments, new PaperSettings(Revision: parse.GetValue(version)));
+                    var run = new PaperRun(
+                        session,
+                        printer,
+                        assessments,
+                        new PaperSettings(Revision: parse.GetValue(version)) { Since = parse.GetValue(since) }
+                    );
                     run.MakeAll([.. papers.All.OfType<TechnicalFilePaper>()]);
                     return run.Finish();
                 }

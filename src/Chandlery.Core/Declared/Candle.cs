@@ -99,6 +99,9 @@ public sealed record Candle : IDeclaration
     /// <summary>Web address for a QR code; null for none.</summary>
     public required string? InformationUrl { get; init; }
 
+    /// <summary>A picture of it for offers and recalls; null when none is declared.</summary>
+    public PictureFile? Picture { get; init; }
+
     /// <summary>What the maker answers to the questions that the law on product safety asks.</summary>
     public SafetyAnswers Answers { get; init; } = SafetyAnswers.None;
 

@@ -32,6 +32,9 @@ public sealed record Incident : IDeclaration
     /// <summary>What harm was done.</summary>
     public required Harm Harm { get; init; }
 
+    /// <summary>Short names of the risks of the technical file that it touches; empty when none is named.</summary>
+    public IReadOnlyList<Written<string>> Risks { get; init; } = [];
+
     /// <summary>What was found out; null when nothing yet.</summary>
     public required string? Found { get; init; }
 

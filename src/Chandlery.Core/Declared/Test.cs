@@ -21,8 +21,8 @@ public sealed record Test : IDeclaration
     /// <summary>Who burnt and measured.</summary>
     public required string By { get; init; }
 
-    /// <summary>The vessel that was tested.</summary>
-    public required Reference Vessel { get; init; }
+    /// <summary>The vessel that was tested; null for what stands by itself.</summary>
+    public required Reference? Vessel { get; init; }
 
     /// <summary>The wax that was tested.</summary>
     public required Reference Wax { get; init; }

@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Yaml;
 
 namespace Chandlery.Core.SafetyFiles;
@@ -7,7 +8,10 @@ namespace Chandlery.Core.SafetyFiles;
 public static class KeptReferences
 {
     /// <summary>Notes every reference that leads nowhere.</summary>
-    public static void Check(Catalogue catalogue, Problems problems)
+    /// <param name="catalogue">The maker's declarations.</param>
+    /// <param name="risks">The risks that the technical file knows.</param>
+    /// <param name="problems">Collects what leads nowhere.</param>
+    public static void Check(Catalogue catalogue, IReadOnlyList<RiskRow> risks, Problems problems)
     {
         foreach (Lot lot in catalogue.OfKind<Lot>())
         {
@@ -36,7 +40,11 @@ public static class KeptReferences
         foreach (Test test in catalogue.OfKind<Test>())
         {
             catalogue.Find<Candle>(test.Candle, problems);
-            catalogue.Find<Vessel>(test.Vessel, problems);
+            if (test.Vessel is { } vessel)
+            {
+                catalogue.Find<Vessel>(vessel, problems);
+            }
+
             catalogue.Find<Wax>(test.Wax, problems);
         }
 
@@ -60,6 +68,21 @@ public static class KeptReferences
             {
                 catalogue.Find<Batch>(batch, problems);
             }
+
+            Check(incident, risks, problems);
+        }
+    }
+
+    private static void Check(Incident incident, IReadOnlyList<RiskRow> risks, Problems problems)
+    {
+        foreach (Written<string> risk in incident.Risks.Where(named => risks.All(r => r.Id != named.Code)))
+        {
+            List<string> known = [.. risks.Select(r => r.Id)];
+            problems.Add(
+                risk.Place,
+                $"There is no risk named '{risk.Code}'.",
+                Suggestion.Nearest(risk.Code, known) is { } near ? $"Did you mean '{near}'?" : $"Known: {string.Join(", ", known)}."
+            );
         }
     }
 

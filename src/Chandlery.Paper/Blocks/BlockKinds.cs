@@ -14,6 +14,7 @@ internal static class BlockKinds
         Codes.Kind,
         Table.Kind,
         Plots.Kind,
+        Depiction.Kind,
         Gap.Kind,
         Rule.Kind,
         ColumnStart.Kind,

@@ -86,7 +86,7 @@ internal sealed class Canvas : ISurface
     {
         canvas.Save();
         using var moved = new SKPath(SkiaPaths.Of(clip.Path));
-        moved.Transform(SKMatrix.CreateTranslation((float)clip.XMm, (float)clip.YMm));
+        moved.Transform(SKMatrix.CreateScaleTranslation((float)clip.ScaleMm, (float)clip.ScaleMm, (float)clip.XMm, (float)clip.YMm));
         canvas.ClipPath(moved, antialias: true);
         DrawAll(clip.Items);
         canvas.Restore();

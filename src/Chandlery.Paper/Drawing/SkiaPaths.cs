@@ -37,6 +37,20 @@ internal static class SkiaPaths
         return moved.ToSvgPathData();
     }
 
+    /// <summary>The same path larger or smaller, about its origin.</summary>
+    /// <exception cref="FormatException">The text is no path data.</exception>
+    public static string Scaled(string data, double by)
+    {
+        if (by == 1)
+        {
+            return data;
+        }
+
+        using var scaled = new SKPath(Of(data));
+        scaled.Transform(SKMatrix.CreateScale((float)by, (float)by));
+        return scaled.ToSvgPathData();
+    }
+
     private static SKPath Parse(string data)
     {
         using SKPath parsed = SKPath.ParseSvgPathData(data) ?? throw new FormatException($"this is no path: {data}");

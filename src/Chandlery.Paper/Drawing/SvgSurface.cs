@@ -49,7 +49,7 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
     {
         string id = $"clip{++clips}";
         svg.Append(
-            $"<clipPath id=\"{id}\"><path transform=\"translate({Number(clip.XMm)} {Number(clip.YMm)})\" d=\"{clip.Path}\"/></clipPath>\n<g clip-path=\"url(#{id})\">\n"
+            $"<clipPath id=\"{id}\"><path transform=\"translate({Number(clip.XMm)} {Number(clip.YMm)}){(clip.ScaleMm == 1 ? "" : $" scale({Number(clip.ScaleMm)})")}\" d=\"{clip.Path}\"/></clipPath>\n<g clip-path=\"url(#{id})\">\n"
         );
         DrawAll(clip.Items);
         svg.Append("</g>\n");

@@ -94,14 +94,26 @@ public abstract class PaperKind
 
         var problems = new Problems();
         PaperOutcome outcome = Make(request, problems);
-        return outcome is MadePaper made && !IsPerCandle ? made with { Warnings = [.. made.Warnings, .. LeftOut(request)] } : outcome;
+        return outcome is not MadePaper made || IsPerCandle || !request.Assessment.Edition.IsKnownInPart ? outcome
+            : SaysWhatIsLeftOut ? new MadePaper(Lined(made.Document, request), [.. made.Warnings, .. LeftOut(request)])
+            : made with { Warnings = [.. made.Warnings, .. LeftOut(request)] };
     }
+
+    /// <summary>Whether it says itself, at the foot of each page, that the law of its place is known in part.</summary>
+    protected virtual bool SaysWhatIsLeftOut => true;
+
+    /// <summary>The language that a page speaks; English where one paper holds all languages and is not for buyers.</summary>
+    /// <param name="request">What it is made of.</param>
+    /// <param name="page">Its number, from 0.</param>
+    protected virtual Language LanguageOf(PaperRequest request, int page) =>
+        IsPerLanguage ? request.Language : request.Lawbook.FindLanguage("en")!;
+
+    private PaperDocument Lined(PaperDocument document, PaperRequest request) =>
+        LeftOutLine.On(document, request.Assessment.Places.Select(p => p.Code.Text), page => LanguageOf(request, page));
 
     // Where a law is known in part only, no paper goes out without a word of what was not looked at.
     private static IEnumerable<string> LeftOut(PaperRequest request) =>
-        request.Assessment.Edition.IsKnownInPart
-            ? request.Assessment.Edition.DoesNotCover.Select(left => $"not looked at: {request.Assessment.Kind.Say(left)}.")
-            : [];
+        request.Assessment.Edition.DoesNotCover.Select(left => $"not looked at: {request.Assessment.Kind.Say(left)}.");
 
     /// <summary>Makes the paper of a candle that it is allowed for.</summary>
     /// <param name="request">What to make it of.</param>

@@ -1,7 +1,9 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
+using Chandlery.Core.SafetyFiles.TechnicalFiles;
 using Chandlery.Paper.Designs;
+using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Papers;
 
@@ -30,6 +32,15 @@ public sealed record PaperRequest(
         get => OpensBrand.Value;
         init => OpensBrand = new Lazy<BrandKit>(value);
     }
+
+    /// <summary>Opens the picture that the candle declares, when a paper shows it; null for none.</summary>
+    public Lazy<Scene?> OpensPicture { get; init; } = new((Scene?)null);
+
+    /// <summary>Looks for what a technical file is compared with; null where nobody looks.</summary>
+    public Lazy<EarlierVersion?> FindsEarlier { get; init; } = new((EarlierVersion?)null);
+
+    /// <summary>Finds the line that names the register's last entry, when a paper prints it; null where there is none.</summary>
+    public Lazy<string?> FindsRegisterHead { get; init; } = new((string?)null);
 
     /// <summary>Name of the design of the candle's front; null for none.</summary>
     public string? Design => Assessment.Candle.Design?.Name ?? Brand.Brand?.Design;

@@ -12,6 +12,9 @@ public sealed record PaperSettings(
     int? Wicks = null
 )
 {
+    /// <summary>An earlier technical file, or a folder of then, that a technical file is compared with; null for the register.</summary>
+    public string? Since { get; init; }
+
     /// <summary>What is chosen of a pour.</summary>
     public PourSettings Pour { get; init; } = new();
 

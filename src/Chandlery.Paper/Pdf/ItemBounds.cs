@@ -41,7 +41,7 @@ internal sealed record ItemBounds(double LeftMm, double TopMm, double RightMm, d
             ),
             TextItem t => Turned(t),
             PathItem p => OfPath(p.Path, p.XMm, p.YMm, p.ScaleMm, p.Stroke is null ? 0 : p.StrokeUnits * p.ScaleMm / 2),
-            ClipItem c => OfPath(c.Path, c.XMm, c.YMm, 1, 0),
+            ClipItem c => OfPath(c.Path, c.XMm, c.YMm, c.ScaleMm, 0),
             PictureItem p => new(p.XMm, p.YMm, p.XMm + p.WidthMm, p.YMm + p.HeightMm),
             _ => Of(item.Inside),
         };

@@ -1,3 +1,4 @@
+using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Pdf;
@@ -88,7 +89,8 @@ internal sealed class PageSurface(ByteText content, DocumentParts parts, PageMar
         marks?.Close();
         State before = state;
         content.Put("q 1 0 0 1 ").Spaced(clip.XMm, D).Spaced(clip.YMm, D).Put("cm ");
-        content.Put(PathOperators.Of(clip.Path, 1)).Put("W n 1 0 0 1 ").Spaced(-clip.XMm, D).Spaced(-clip.YMm, D).Put("cm\n");
+        content.Put(PathOperators.Of(SkiaPaths.Scaled(clip.Path, clip.ScaleMm), 1));
+        content.Put("W n 1 0 0 1 ").Spaced(-clip.XMm, D).Spaced(-clip.YMm, D).Put("cm\n");
         DrawAll(clip.Items);
         marks?.Close();
         content.Put("Q\n");

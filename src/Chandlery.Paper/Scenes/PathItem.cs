@@ -14,6 +14,9 @@ public sealed record PathItem(string Path, double XMm, double YMm, double ScaleM
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
 
     /// <inheritdoc/>
+    public override SceneItem Scaled(double by) => this with { XMm = XMm * by, YMm = YMm * by, ScaleMm = ScaleMm * by };
+
+    /// <inheritdoc/>
     public override SceneItem Reversed() => this with { Fill = Fill?.Reversed, Stroke = Stroke?.Reversed };
 
     /// <inheritdoc/>

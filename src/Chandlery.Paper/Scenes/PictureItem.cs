@@ -17,5 +17,15 @@ public sealed record PictureItem(PixelGrid Pixels, double XMm, double YMm, doubl
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, YMm = YMm + yMm };
 
     /// <inheritdoc/>
+    public override SceneItem Scaled(double by) =>
+        this with
+        {
+            XMm = XMm * by,
+            YMm = YMm * by,
+            WidthMm = WidthMm * by,
+            HeightMm = HeightMm * by,
+        };
+
+    /// <inheritdoc/>
     internal override void DrawOn(ISurface surface) => surface.Draw(this);
 }

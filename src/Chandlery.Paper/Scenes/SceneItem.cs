@@ -14,6 +14,10 @@ public abstract record SceneItem
     /// <param name="yMm">How far down.</param>
     public abstract SceneItem Moved(double xMm, double yMm);
 
+    /// <summary>The same thing larger or smaller, about the page's left upper corner.</summary>
+    /// <param name="by">How many times as large.</param>
+    public abstract SceneItem Scaled(double by);
+
     /// <summary>The same thing with black and white exchanged; a picture stays as it is.</summary>
     public virtual SceneItem Reversed() => this;
 

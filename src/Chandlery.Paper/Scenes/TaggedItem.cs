@@ -18,6 +18,9 @@ public sealed record TaggedItem(TagRole Role, IReadOnlyList<SceneItem> Items) : 
     public override SceneItem Moved(double xMm, double yMm) => this with { Items = [.. Items.Select(i => i.Moved(xMm, yMm))] };
 
     /// <inheritdoc/>
+    public override SceneItem Scaled(double by) => this with { Items = [.. Items.Select(i => i.Scaled(by))] };
+
+    /// <inheritdoc/>
     public override SceneItem Reversed() => this with { Items = [.. Items.Select(i => i.Reversed())] };
 
     /// <inheritdoc/>

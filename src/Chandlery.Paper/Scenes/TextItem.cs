@@ -21,6 +21,9 @@ public sealed record TextItem(ShapedText Shaped, Face Face, double XMm, double B
     public override SceneItem Moved(double xMm, double yMm) => this with { XMm = XMm + xMm, BaselineMm = BaselineMm + yMm };
 
     /// <inheritdoc/>
+    public override SceneItem Scaled(double by) => this with { XMm = XMm * by, BaselineMm = BaselineMm * by, SizeMm = SizeMm * by };
+
+    /// <inheritdoc/>
     public override SceneItem Reversed() => this with { Ink = Ink.Reversed };
 
     /// <inheritdoc/>

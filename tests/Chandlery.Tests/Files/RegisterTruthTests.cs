@@ -76,6 +76,64 @@ public abstract class RegisterTruthTests(TestStore store) : IDisposable
         Assert.Contains("Entry 2 is damaged", errors, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("DELETE FROM held_substance", "held_substance")]
+    [InlineData("DELETE FROM used_oil WHERE number > 1", "used_oil")]
+    [InlineData("UPDATE held_substance SET cas = '1-1-1', name = 'x' WHERE number = 2", "held_substance")]
+    [InlineData("DROP TABLE used_oil", "used_oil")]
+    [InlineData("DROP TRIGGER entry_stays; UPDATE entry SET batch = 'other', subject = 'other' WHERE number = 2", "entry")]
+    public void An_emptied_or_mangled_table_hides_no_entry(string sql, string table)
+    {
+        With("hb-2611", "fig-tin", "slate-jar");
+        long[] Found(RegisterQuery query)
+        {
+            using RegisterBook register = store.In(folder.Path).OpenToRead();
+            return [.. register.Stream(query, _ => { }, RegisterStretch.All).Select(e => e.Number)];
+        }
+
+        RegisterQuery[] queries = [new(Substance: "97-54-1"), new(Oil: "fig-leaf"), new(Batch: "fig-tin"), new(Substance: "linalool")];
+        long[][] before = [.. queries.Select(Found)];
+        Assert.All(before, b => Assert.NotEmpty(b));
+        Tamper(sql);
+        Assert.Equal(before, queries.Select(Found));
+        (int code, _, string errors) = Command.Run("register", "find", folder.Path, "--substance", "97-54-1");
+        Assert.Equal(1, code);
+        Assert.Contains(table + ", which is searched", errors, StringComparison.Ordinal);
+        using (RegisterBook register = store.In(folder.Path).Open())
+        {
+            Assert.Contains(register.Doubts(Content("fig-tin").Content), d => d.Contains("may go unseen", StringComparison.Ordinal));
+        }
+
+        (code, string output, errors) = Command.Run("register", "rebuild", folder.Path);
+        Assert.True(code == 0, errors);
+        Assert.Contains("for 3 entries", output, StringComparison.Ordinal);
+        Assert.Empty(Verify());
+        Assert.Equal(0, Command.Run("register", "find", folder.Path, "--substance", "97-54-1").Code);
+        Assert.Equal(before, queries.Select(Found));
+        Assert.ThrowsAny<Exception>(() => Tamper("UPDATE entry SET batch = 'again' WHERE number = 1"));
+    }
+
+    [Fact]
+    public void What_is_found_is_what_is_signed()
+    {
+        store.Fill(folder.Path);
+        Tamper("UPDATE used_oil SET oil = 'rose', name = 'Rose' WHERE number = 7");
+        using RegisterBook register = store.In(folder.Path).OpenToRead();
+        Assert.Null(register.SearchDoubt);
+        Assert.Empty(register.Find(new RegisterQuery(Oil: "Rose")));
+        Assert.Equal("entry 7 is searched by what is not signed in it", register.SearchDoubt);
+    }
+
+    [Fact]
+    public void A_register_that_was_emptied_is_not_an_empty_one()
+    {
+        With("fig-tin", "slate-jar");
+        Tamper("DROP TRIGGER entry_is_kept; DELETE FROM entry");
+        (int code, _, string errors) = Command.Run("register", "find", folder.Path);
+        Assert.Equal(1, code);
+        Assert.Contains("the register ends at entry 0, and the witness beside it names entry 2", errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_cut_tail_and_an_emptied_register_show()
     {

@@ -46,6 +46,42 @@ public sealed class NewPlaceTests
         Assert.All(InPart, id => Assert.NotEmpty(TestLaw.Lawbook.Edition(id).DoesNotCover));
     }
 
+    [Theory]
+    [InlineData("CA", "CA: Only part of the local law was checked for this paper.")]
+    [InlineData("AU", "AU: Only part of the local law was checked for this paper.")]
+    public void Every_paper_but_the_label_says_that_the_law_is_known_in_part(string place, string says)
+    {
+        using var folder = new MakersFolder();
+        Assessment a = folder.Assess("slate-jar", place);
+        int said = 0;
+        foreach (PaperKind kind in PaperList.Own.All.Where(k => !k.IsPerCandle))
+        {
+            if (Make(folder, a, kind.Id, a.Languages[0]) is not MadePaper made)
+            {
+                continue;
+            }
+
+            string text = TextOf(made);
+            Assert.Equal(kind.Id != "label", text.Contains(says, StringComparison.Ordinal));
+            Assert.NotEmpty(made.Warnings);
+            said++;
+        }
+
+        Assert.True(said >= 4, $"{said} papers");
+    }
+
+    [Fact]
+    public void Cards_say_it_in_the_language_of_their_page()
+    {
+        using var folder = new MakersFolder();
+        var made = Assert.IsType<MadePaper>(Make(folder, folder.Assess("slate-jar", "CA"), "pocket-card"));
+        using var reader = new PdfReader(PdfDrawing.Draw(made.Document));
+        Assert.Contains("CA: Only part of the local law was checked", reader.Text(0), StringComparison.Ordinal);
+        Assert.Contains("CA: Pour ce papier, seule une partie du droit local a été vérifiée.", reader.Text(1), StringComparison.Ordinal);
+        made = Assert.IsType<MadePaper>(Make(folder, folder.Assess("slate-jar", "IE"), "pocket-card"));
+        Assert.DoesNotContain("Only part", TextOf(made), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_refused_paper_is_one_that_there_is() =>
         Assert.All(

@@ -26,6 +26,7 @@ public class BlockTests
             { "<codes qr=\"q\"/>", nameof(Codes) },
             { "<table widths=\"1 1\"><tr><td>e</td><td>f</td></tr></table>", nameof(Table) },
             { "<plots axis=\"g\"><plot title=\"h\"><line name=\"i\">1:2 2: 3:4</line></plot></plots>", nameof(Plots) },
+            { "<drawing name=\"j\" about=\"k\" tallest=\"40\"/>", nameof(Depiction) },
             { "<gap/>", nameof(Gap) },
             { "<rule/>", nameof(Rule) },
             { "<column/>", nameof(ColumnStart) },
@@ -52,7 +53,10 @@ public class BlockTests
         Problem problem = Assert.Single(problems.Found);
         Assert.Equal(2, problem.Place.Line);
         Assert.Equal("'box' is no element of this markup.", problem.What);
-        Assert.Equal("Known: p, ends, pictograms, symbols, messages, codes, table, plots, gap, rule, column, push.", problem.Remedy);
+        Assert.Equal(
+            "Known: p, ends, pictograms, symbols, messages, codes, table, plots, drawing, gap, rule, column, push.",
+            problem.Remedy
+        );
     }
 
     [Theory]

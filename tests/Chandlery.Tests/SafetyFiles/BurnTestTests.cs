@@ -61,6 +61,40 @@ public sealed class BurnTestTests
     }
 
     [Fact]
+    public void What_stands_by_itself_is_tested_without_a_vessel()
+    {
+        using var folder = new MakersFolder();
+        JudgedTest judged = Assert.Single(Of(folder, "breakwater-pillar").Valid);
+        Assert.Equal(TestVerdict.Passed, judged.Verdict);
+        Assert.DoesNotContain(judged.Points, p => p.Subject is TestSubject.Vessel or TestSubject.Heat);
+        Assert.True(Of(folder, "breakwater-pillar").IsDone);
+        folder.Change("tests/pillar-26-10.yaml", "wax: paraffin-55", "vessel: jar-300\nwax: paraffin-55");
+        Assert.StartsWith(
+            "Test it again: the vessel is none, tested was jar-300",
+            Assert.Single(Of(folder, "breakwater-pillar").Missing),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Every_candle_of_the_demo_that_burns_is_tested_as_it_is()
+    {
+        using var folder = new MakersFolder();
+        Candle[] burning = [.. folder.Catalogue.OfKind<Candle>().Where(c => c.Wicks.Count > 0)];
+        Assert.Equal(8, burning.Length);
+        Assert.All(burning, c => Assert.Empty(Of(folder, c.Id).Missing));
+    }
+
+    [Fact]
+    public void A_batch_with_more_oil_than_was_tested_is_said()
+    {
+        using var folder = new MakersFolder();
+        Assert.Empty(Of(folder, "harbour-bowl").Missing);
+        folder.Change("tests/bowl-26-10.yaml", "oilPercent: 6.7", "oilPercent: 6.55");
+        Assert.Equal("Batch HB-2611-02 has 6.61 % of oil, tested were 6.55 %.", Assert.Single(Of(folder, "harbour-bowl").Missing));
+    }
+
+    [Fact]
     public void What_was_not_measured_or_has_no_limit_is_never_said_to_hold()
     {
         using var folder = new MakersFolder();

@@ -55,6 +55,29 @@ public sealed class IncidentTests
         Assert.Equal(ClockState.Unknown, Clocks("JP", "damage", Known)[0].State);
     }
 
+    [Theory]
+    [InlineData("on: 2026-11-21, clock: danger", "on: 2026-11-20, clock: danger", "A report is of a day before 'known'.")]
+    [InlineData("harm: damage", "harm: damage\nclosed: 2026-11-20", "'closed' is a day before 'known'.")]
+    public void No_clock_is_stopped_before_it_runs(string from, string to, string says)
+    {
+        using var folder = new MakersFolder();
+        folder.Change("incidents/bowl-tall-flame.yaml", from, to);
+        (int code, _, string errors) = Command.Run("incidents", folder.Path);
+        Assert.Equal(2, code);
+        Assert.Contains(says, errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_report_that_answers_no_clock_is_told()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("incidents/bowl-tall-flame.yaml", "clock: danger", "clock: dangers");
+        (int code, string output, string errors) = Command.Run("incidents", folder.Path);
+        Assert.Equal(1, code);
+        Assert.Contains("OVERDUE", output, StringComparison.Ordinal);
+        Assert.Contains("answers 'dangers', which is no clock of this incident: here there is danger.", errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Harm_that_nobody_knows_counts_as_the_worst() =>
         Assert.Equal("accident", Assert.Single(Clocks("IE", "unknown", Known)).Clock!.Id);

@@ -65,6 +65,17 @@ public sealed class ListingTests
     }
 
     [Fact]
+    [Outside("Regulation (EU) 2023/988, Art. 19(c): a picture of the product in an offer at a distance (the letter from memory)")]
+    public void An_offer_names_the_declared_picture_or_else_the_label()
+    {
+        ShopListing bowl = Make("candles/harbour-bowl.yaml", ListingUse.Shop);
+        Assert.Equal(["harbour-bowl.svg"], Texts(bowl, ListingPart.Picture));
+        ShopListing tin = Make("candles/fig-tin.yaml", ListingUse.Shop);
+        Assert.Equal(["fig-tin-label.png"], Texts(tin, ListingPart.Picture));
+        Assert.Contains(tin.Look, l => l.StartsWith("No picture of the candle is declared", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Each_language_speaks_its_own_words()
     {
         ShopListing german = Make("candles/harbour-bowl.yaml", ListingUse.Shop, language: "de");

@@ -160,6 +160,18 @@ public sealed class QuantityTests
     }
 
     [Fact]
+    public void Packaging_has_a_paper()
+    {
+        using var folder = new MakersFolder();
+        string into = Path.Combine(folder.Path, "out");
+        Assert.Equal(0, Command.Run("packaging", folder.Path, "--year", "2026", "--out", into).Code);
+        using var reader = new Chandlery.Tests.Paper.PdfReader(File.ReadAllBytes(Path.Combine(into, "packaging.pdf")));
+        string text = reader.Text(0);
+        Assert.Contains("2026 DE other 1850", text, StringComparison.Ordinal);
+        Assert.Contains("Regulation (EU) 2025/40, Art. 44 and 45", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Packaging_is_summed_by_country_year_and_material()
     {
         using var folder = new MakersFolder();

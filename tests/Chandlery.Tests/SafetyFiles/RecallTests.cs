@@ -113,6 +113,7 @@ public sealed class RecallTests
         Assert.Contains("harbour-bowl, de: the danger is said in English there", errors, StringComparison.Ordinal);
         Assert.Equal(
             [
+                "harbour-bowl-picture.svg",
                 "harbour-bowl-recall-letter-hb-2611-lantern.pdf",
                 "harbour-bowl-recall-letter-hb-2611-person.pdf",
                 "harbour-bowl-recall-notice-de.pdf",
@@ -128,6 +129,77 @@ public sealed class RecallTests
             ],
             Directory.GetFiles(into).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)
         );
+    }
+
+    [Fact]
+    [Outside("Regulation (EU) 2023/988, Art. 36(2)(b): a picture of the product in the recall notice")]
+    public void The_notice_shows_the_product_or_else_its_label_and_says_so()
+    {
+        using var folder = new MakersFolder();
+        string into = Path.Combine(folder.Path, "out");
+        (string Text, int Drawn, string Errors, string Web) Notice()
+        {
+            (int code, _, string errors) = Command.Run(
+                "recall",
+                folder.Path,
+                "--batch",
+                "hb-2611",
+                "--hazard",
+                "en: The bowl can crack.",
+                "--out",
+                into
+            );
+            Assert.Equal(1, code);
+            using var reader = new Chandlery.Tests.Paper.PdfReader(
+                File.ReadAllBytes(Path.Combine(into, "harbour-bowl-recall-notice-en.pdf"))
+            );
+            return (
+                reader.Text(0),
+                reader.Pages[0].Paths.Count,
+                errors,
+                File.ReadAllText(Path.Combine(into, "harbour-bowl-recall-web-en.html"))
+            );
+        }
+
+        (string text, int drawn, string errors, string web) = Notice();
+        Assert.DoesNotContain("Picture: The label", text, StringComparison.Ordinal);
+        Assert.True(drawn > 20, $"{drawn} paths");
+        Assert.DoesNotContain("no picture", errors, StringComparison.Ordinal);
+        Assert.Contains("<img src=\"harbour-bowl-picture.svg\" alt=\"Harbour Bowl\">", web, StringComparison.Ordinal);
+        Assert.Equal(folder.Read("candles/harbour-bowl.svg"), File.ReadAllText(Path.Combine(into, "harbour-bowl-picture.svg")));
+
+        folder.Change("candles/harbour-bowl.yaml", "picture: harbour-bowl.svg\n", "");
+        (text, _, errors, web) = Notice();
+        Assert.Contains("Picture: The label", text, StringComparison.Ordinal);
+        Assert.Contains("HB-2611-02", text, StringComparison.Ordinal);
+        Assert.Contains("harbour-bowl: no picture of the candle is declared", errors, StringComparison.Ordinal);
+        Assert.Contains("<img src=\"harbour-bowl-picture.png\"", web, StringComparison.Ordinal);
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], File.ReadAllBytes(Path.Combine(into, "harbour-bowl-picture.png"))[..4]);
+    }
+
+    [Fact]
+    public void A_picture_that_is_not_there_is_a_problem()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("candles/harbour-bowl.yaml", "picture: harbour-bowl.svg", "picture: bowl.jpg");
+        string into = Path.Combine(folder.Path, "out");
+        (int code, _, string errors) = Command.Run(
+            "recall",
+            folder.Path,
+            "--batch",
+            "hb-2611",
+            "--hazard",
+            "en: It can crack.",
+            "--out",
+            into
+        );
+        Assert.Equal(2, code);
+        Assert.Contains("There is no file 'bowl.jpg' beside this one.", errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("none is declared", errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(into));
+        (code, _, errors) = Command.Run("listing", Path.Combine(folder.Path, "candles", "harbour-bowl.yaml"), "--language", "en");
+        Assert.Equal(2, code);
+        Assert.Contains("There is no file 'bowl.jpg' beside this one.", errors, StringComparison.Ordinal);
     }
 
     [Fact]

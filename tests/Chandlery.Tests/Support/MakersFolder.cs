@@ -10,7 +10,10 @@ internal sealed class MakersFolder : IDisposable
 {
     public MakersFolder()
     {
-        foreach (string file in Directory.GetFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        IEnumerable<string> files = Directory
+            .GetFiles(TestLaw.DemoFolder, "*", SearchOption.AllDirectories)
+            .Where(f => System.IO.Path.GetExtension(f) is ".yaml" or ".svg");
+        foreach (string file in files)
         {
             Write(System.IO.Path.GetRelativePath(TestLaw.DemoFolder, file), File.ReadAllText(file));
         }

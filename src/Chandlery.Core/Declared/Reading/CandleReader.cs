@@ -55,6 +55,9 @@ internal static class CandleReader
             OnMarketSince = fields.OptionalDay(CandleShape.OnMarketSince),
             Gtin = ReadGtin(fields),
             InformationUrl = ReadUrl(fields),
+            Picture = BrandReader.ReadFile(fields, CandleShape.Picture) is { } picture
+                ? new PictureFile(picture, fields.PlaceOf(CandleShape.Picture))
+                : null,
             Answers = AnswersReader.Read(fields),
             Packaging = KeepingReader.ReadPackaging(fields),
             WorkMinutes = fields.OptionalNumber(CandleShape.Minutes),

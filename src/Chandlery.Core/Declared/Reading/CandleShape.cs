@@ -172,6 +172,15 @@ internal static class CandleShape
         Pattern = "^https?://",
     };
 
+    public static readonly TextField Picture = new(
+        "picture",
+        "A picture of the product for offers and recalls: a file beside this one.",
+        "harbour-light.jpg"
+    )
+    {
+        Endings = [".jpg", ".jpeg", ".png", ".svg"],
+    };
+
     public static readonly NumberField Minutes = new("minutes", "Minutes of work that one takes, for its cost.", "12", 0, 10_000);
     private static readonly string[] OfLiquids = ["netMillilitres", "base", "liquid"];
 
@@ -210,6 +219,7 @@ internal static class CandleShape
             OnMarketSince,
             Gtin,
             InformationUrl,
+            Picture,
             AnswersShape.Answers,
             PackagingShape.Packaging,
             PackagingShape.EMark,

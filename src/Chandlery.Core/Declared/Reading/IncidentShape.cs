@@ -33,6 +33,11 @@ internal static class IncidentShape
         Needed = true,
     };
 
+    public static readonly TextsField Risks = new(
+        "risks",
+        "Which risks of the technical file it touches, by their short names, such as several-wicks: their proof is in question until the incident is closed."
+    );
+
     public static readonly TextField Found = new("found", "What was found out.", "a flaw in the glass");
     public static readonly DayField Day = new("on", "The day.") { Needed = true };
     public static readonly TextField What = new("what", "What was done.", "asked for the vessel back") { Needed = true };
@@ -62,7 +67,7 @@ internal static class IncidentShape
     public static readonly Shape Incident = new(
         "incident",
         "A complaint, an accident or a letter of an authority",
-        [Kind, Candle, Batch, Country, Known, Happened, Harm, Found, Done, Reported, Closed, Person, DispatchShape.Forgotten]
+        [Kind, Candle, Batch, Country, Known, Happened, Harm, Risks, Found, Done, Reported, Closed, Person, DispatchShape.Forgotten]
     )
     {
         NotTogether = ["person", "forgotten"],

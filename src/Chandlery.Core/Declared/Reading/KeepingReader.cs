@@ -82,6 +82,7 @@ internal static class KeepingReader
             Known = fields.Day(IncidentShape.Known),
             Happened = fields.Text(IncidentShape.Happened),
             Harm = Enum.Parse<Harm>(fields.Choice(IncidentShape.Harm), ignoreCase: true),
+            Risks = [.. fields.List(IncidentShape.Risks.Key).OfType<YamlScalar>().Select(r => new Written<string>(r.Text.Trim(), r.Place))],
             Found = fields.OptionalText(IncidentShape.Found),
             Done = [.. fields.Groups(IncidentShape.Done).Select(ReadNote)],
             Reported = [.. fields.Groups(IncidentShape.Reported).Select(ReadReport)],
@@ -94,7 +95,30 @@ internal static class KeepingReader
             fields.Problems.Add(fields.Place, "'person' stands here and is said to be forgotten.", "Take one of the two out.");
         }
 
+        CheckDays(incident, fields);
         return incident;
+    }
+
+    // A report from before anybody knew would stop a clock that never ran.
+    private static void CheckDays(Incident incident, Fields fields)
+    {
+        if (incident.Reported.Any(r => r.On < incident.Known))
+        {
+            fields.Problems.Add(
+                fields.PlaceOf(IncidentShape.Reported),
+                "A report is of a day before 'known'.",
+                "One of the two days is a slip of the pen: put it right."
+            );
+        }
+
+        if (incident.Closed < incident.Known)
+        {
+            fields.Problems.Add(
+                fields.PlaceOf(IncidentShape.Closed),
+                "'closed' is a day before 'known'.",
+                "One of the two days is a slip of the pen: put it right."
+            );
+        }
     }
 
     public static Test ReadTest(Fields fields, string id)
@@ -125,7 +149,7 @@ internal static class KeepingReader
             Candle = candle,
             On = fields.Day(TestShape.On),
             By = fields.Text(TestShape.By),
-            Vessel = DeclarationReader.ReadReference(fields, TestShape.Vessel),
+            Vessel = fields.Has(TestShape.Vessel) ? DeclarationReader.ReadReference(fields, TestShape.Vessel) : null,
             Wax = DeclarationReader.ReadReference(fields, TestShape.Wax),
             WickKind = kind,
             WickCount = count,

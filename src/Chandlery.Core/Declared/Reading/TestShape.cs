@@ -12,7 +12,10 @@ internal static class TestShape
 
     public static readonly DayField On = new("on", "The day of the last burn.") { Needed = true };
     public static readonly TextField By = new("by", "Who burnt and measured.", "M. Hale") { Needed = true };
-    public static readonly TextField Vessel = CandleShape.Vessel with { About = "The vessel that was tested.", Needed = true };
+    public static readonly TextField Vessel = CandleShape.Vessel with
+    {
+        About = "The vessel that was tested; left out of what stands by itself, such as a pillar.",
+    };
     public static readonly TextField Wax = CandleShape.Wax with { About = "The wax that was tested.", Needed = true };
     public static readonly NumberField WickCount = CandleShape.WickCount;
     public static readonly TextField WickKind = CandleShape.WickKind;

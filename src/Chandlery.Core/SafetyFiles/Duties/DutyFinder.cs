@@ -55,7 +55,9 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
             Artefact.Card => a.StopsSale
                 ? (DutyState.Open, "something stops the sale")
                 : (DutyState.Done, "'chandlery card' in " + string.Join(", ", a.Languages.Select(l => l.Name))),
-            Artefact.TechnicalFile => (DutyState.ByHand, "'chandlery technical-file' prints it: sign it and keep it"),
+            Artefact.TechnicalFile => InQuestion(a) is { } open
+                ? (DutyState.Open, $"{open.Id} puts a risk of the technical file in question: review it, then close the incident")
+                : (DutyState.ByHand, "'chandlery technical-file' prints it: sign it and keep it"),
             Artefact.Tests => Tests(a),
             Artefact.Lots => Lots(a),
             Artefact.Dispatches => Each(
@@ -78,6 +80,9 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
             : (DutyState.NotDue, a.Kind.Say("the candle needs no UFI")),
             _ => (DutyState.ByHand, "nothing that is declared shows it"),
         };
+
+    private Incident? InQuestion(Assessment a) =>
+        catalogue.OfKind<Incident>().FirstOrDefault(i => i.Candle.Id == a.Candle.Id && i.Closed is null && i.Risks.Count > 0);
 
     private List<Batch> BatchesOf(Assessment a) => [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id)];
 

@@ -72,7 +72,7 @@ public static class ListingMaker
                 a.Candle.Name,
                 language.Words[a.Candle.Use == CandleUse.Outdoor ? a.Kind.Called.Outdoors : a.Kind.Called.Scented],
             ],
-            ListingPart.Picture => [$"{a.Candle.Id}.jpg"],
+            ListingPart.Picture => [PictureOf(a)],
             ListingPart.Identifier => Identifiers(a, language, words),
             ListingPart.Quantity =>
             [
@@ -92,6 +92,9 @@ public static class ListingMaker
             ListingPart.SafetyInformation => BurnMessages.All(a.Candle, a.Kind, a.Vessel, law.Burning, language),
             _ => HasHazards(a) ? [words.Words["labelSentence"]] : [],
         };
+
+    // Without a picture the front of the label is what there is.
+    private static string PictureOf(Assessment a) => a.Candle.Picture?.Name ?? $"{a.Id}-label.png";
 
     private static IEnumerable<string> Identifiers(Assessment a, Language language, SafetyWords words) =>
         [
@@ -116,7 +119,10 @@ public static class ListingMaker
     {
         if (lines.Exists(l => l.Part == ListingPart.Picture))
         {
-            yield return a.Kind.Say("Show a picture of the candle") + $": the listing names it {a.Candle.Id}.jpg.";
+            yield return a.Candle.Picture is null
+                ? a.Kind.Say("No picture of the candle is declared")
+                    + $" ('picture' in its file): the listing names its label, {PictureOf(a)}, which 'chandlery label --format png' draws. A photograph shows more."
+                : a.Kind.Say("Show the picture of the candle") + $" beside the text: {PictureOf(a)}.";
         }
 
         if (a.BatchCode is null && lines.Exists(l => l.Part == ListingPart.Identifier))

@@ -15,6 +15,18 @@ public sealed record NoticeText(
     IReadOnlyList<(string Heading, IReadOnlyList<string> Texts)> Parts
 )
 {
+    /// <summary>File of the picture that stands in its first part; empty for none.</summary>
+    public string PictureFile { get; init; } = "";
+
+    /// <summary>The same with a picture in its first part.</summary>
+    /// <param name="file">The picture's file.</param>
+    /// <param name="caption">What must be said of it; empty for nothing.</param>
+    public NoticeText WithPicture(string file, string caption)
+    {
+        (string heading, IReadOnlyList<string> texts) = Parts[0];
+        return this with { PictureFile = file, Parts = [(heading, caption.Length == 0 ? texts : [.. texts, caption]), .. Parts.Skip(1)] };
+    }
+
     /// <summary>Writes the notice for the batches of one candle.</summary>
     /// <param name="batches">Batches of one candle that a recall reaches; one at least.</param>
     /// <param name="maker">Who recalls.</param>

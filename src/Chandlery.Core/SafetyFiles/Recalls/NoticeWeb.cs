@@ -5,12 +5,13 @@ namespace Chandlery.Core.SafetyFiles.Recalls;
 /// <summary>Writes a recall notice for a page on the web.</summary>
 public static class NoticeWeb
 {
-    /// <summary>The notice as HTML; headings and paragraphs, nothing else.</summary>
+    /// <summary>The notice as HTML; headings, paragraphs and the picture, nothing else.</summary>
     public static string Html(NoticeText notice)
     {
         var html = new StringBuilder();
         html.Append(System.Globalization.CultureInfo.InvariantCulture, $"<section lang=\"{notice.Language}\">\n");
         html.Append("  <h1>").Append(Safe(notice.Title)).Append("</h1>\n");
+        bool isFirst = true;
         foreach ((string heading, IReadOnlyList<string> texts) in notice.Parts)
         {
             if (heading.Length > 0)
@@ -22,6 +23,16 @@ public static class NoticeWeb
             {
                 html.Append("  <p>").Append(Safe(text)).Append("</p>\n");
             }
+
+            if (isFirst && notice.PictureFile.Length > 0)
+            {
+                html.Append(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"  <p><img src=\"{Safe(notice.PictureFile)}\" alt=\"{Safe(notice.Name)}\"></p>\n"
+                );
+            }
+
+            isFirst = false;
         }
 
         return html.Append("</section>\n").ToString();
@@ -30,5 +41,6 @@ public static class NoticeWeb
     private static string Safe(string text) =>
         text.Replace("&", "&amp;", StringComparison.Ordinal)
             .Replace("<", "&lt;", StringComparison.Ordinal)
-            .Replace(">", "&gt;", StringComparison.Ordinal);
+            .Replace(">", "&gt;", StringComparison.Ordinal)
+            .Replace("\"", "&quot;", StringComparison.Ordinal);
 }

@@ -14,7 +14,9 @@ internal static class BurnPlots
             [
                 new SheetPlot("Flame height, mm", test.Limits.Flame?.Value, Lines(test, b => b.Flame?.Value)),
                 new SheetPlot("Melt pool, mm", null, Lines(test, b => b.Pool?.Value)),
-                new SheetPlot("Vessel, °C", test.Limits.VesselHeat?.Value, Lines(test, b => b.VesselHeat?.Value)),
+                .. test.Vessel is null
+                    ? Array.Empty<SheetPlot>()
+                    : [new SheetPlot("Vessel, °C", test.Limits.VesselHeat?.Value, Lines(test, b => b.VesselHeat?.Value))],
             ]
         );
 

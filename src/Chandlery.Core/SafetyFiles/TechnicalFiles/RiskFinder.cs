@@ -3,6 +3,7 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Tests;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.SafetyFiles.TechnicalFiles;
 
@@ -10,14 +11,44 @@ namespace Chandlery.Core.SafetyFiles.TechnicalFiles;
 public static class RiskFinder
 {
     /// <summary>The risks, in the order of the data.</summary>
-    public static IReadOnlyList<RiskLine> Of(Assessment a, CandleTests tests, FileRules rules) =>
-        [.. rules.Risks.Where(r => r.Of.Contains(a.Kind.Sort) && Holds(r.When, a)).Select(r => Line(r, a, tests))];
+    /// <param name="a">The candle.</param>
+    /// <param name="tests">Its burn tests.</param>
+    /// <param name="rules">The risks that there are.</param>
+    /// <param name="incidents">Its complaints, accidents and letters.</param>
+    public static IReadOnlyList<RiskLine> Of(Assessment a, CandleTests tests, FileRules rules, IReadOnlyList<Incident> incidents) =>
+        [
+            .. rules
+                .Risks.Where(r => (r.Of.Contains(a.Kind.Sort) && Holds(r.When, a)) || Touching(r, incidents).Any())
+                .Select(r => Questioned(Line(r, a, tests), [.. Touching(r, incidents)])),
+        ];
+
+    private static IEnumerable<Incident> Touching(RiskRow row, IReadOnlyList<Incident> incidents) =>
+        incidents.Where(i => i.Risks.Any(named => named.Code == row.Id)).OrderBy(i => i.Known);
+
+    // What happened is stronger than any proof from before: it is in question until somebody closes the incident.
+    private static RiskLine Questioned(RiskLine line, List<Incident> touching)
+    {
+        if (touching.Count == 0)
+        {
+            return line;
+        }
+
+        bool isOpen = touching.Exists(i => i.Closed is null);
+        string told = string.Join(
+            "; ",
+            touching.Select(i =>
+                $"{i.Kind.ToString().ToLowerInvariant()} {i.Id}, known {IsoDay.Plain(i.Known)}, "
+                + (i.Closed is { } closed ? $"closed {IsoDay.Plain(closed)}" : "open: review")
+            )
+        );
+        return line with { Proof = $"{line.Proof}; {told}", Holds = isOpen ? null : line.Holds, IsInQuestion = isOpen };
+    }
 
     private static bool Holds(RiskWhen when, Assessment a) =>
         when switch
         {
             RiskWhen.Glass => IsGlass(a),
-            RiskWhen.OtherVessel => !IsGlass(a),
+            RiskWhen.OtherVessel => a.Candle.Vessel is not null && !IsGlass(a),
             RiskWhen.Indoor => a.Candle.Use == CandleUse.Indoor,
             RiskWhen.Outdoor => a.Candle.Use == CandleUse.Outdoor,
             RiskWhen.SeveralWicks => a.Candle.Wicks.Count > 1,
@@ -53,7 +84,11 @@ public static class RiskFinder
         }
 
         JudgedTest newest = tests.Valid[0];
-        TestPoint point = newest.Points.First(p => p.Subject == subject);
+        if (newest.Points.FirstOrDefault(p => p.Subject == subject) is not { } point)
+        {
+            return new RiskLine(row, "it has no vessel; burn-safety card", true);
+        }
+
         string limit = point.Limit.Length == 0 ? "no limit of the maker's is set" : $"own limit: {point.Limit}";
         string measured = point.Measured.Length == 0 ? "not measured" : point.Measured;
         return new RiskLine(row, $"burn test {newest.Test.Id}: {CandleTests.Called(subject)}: {measured}; {limit}", point.Holds);

@@ -22,17 +22,48 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
     private readonly CandleTests tests = CandleTests.Of(a.Candle, catalogue, lawbook.Safety.File.Value);
     private readonly List<Batch> batches = [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id).OrderBy(b => b.Poured)];
 
+    private readonly List<Incident> incidents =
+    [
+        .. catalogue.OfKind<Incident>().Where(i => i.Candle.Id == a.Candle.Id).OrderBy(i => i.Known),
+    ];
+
+    /// <summary>What it is compared with; null when nothing was looked for.</summary>
+    public EarlierVersion? Earlier { get; init; }
+
+    /// <summary>The line that names the register's last entry; empty for none.</summary>
+    public string RegisterHead { get; init; } = "";
+
+    /// <summary>The drawing of the product that its paper has; null for none.</summary>
+    public SheetDrawing? Picture { get; init; }
+
+    /// <summary>The drawings of its label; empty where there is none.</summary>
+    public IReadOnlyList<SheetDrawing> Labels { get; init; } = [];
+
+    /// <summary>Why there is no label; empty where there is one.</summary>
+    public string NoLabel { get; init; } = "";
+
+    private IReadOnlyList<RiskLine> RiskLines => RiskFinder.Of(a, tests, lawbook.Safety.File.Value, incidents);
+
     /// <summary>What is missing, a sentence each.</summary>
     public IReadOnlyList<string> Missing =>
         [
             .. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => $"Stops the sale: {f.What}"),
             .. a.Kind.Burns ? tests.Missing : [],
+            .. RiskLines
+                .Where(r => r.IsInQuestion)
+                .Select(r => $"An open incident touches the risk {r.Row.Id}: review its measures and its proof, then close the incident."),
+            .. incidents
+                .Where(i => i is { Kind: IncidentKind.Accident, Risks.Count: 0 })
+                .Select(i => $"{i.Id} does not say which risks it touches: name them under 'risks'; until then any may be in question."),
             .. batches.Count == 0 ? ["No batch is declared."] : Array.Empty<string>(),
             .. batches
                 .Select(b => (b, Lacking: LotCoverage.Lacking(b, a.Candle, catalogue)))
                 .Where(b => b.Lacking.Count > 0)
                 .Select(b => $"{b.b.Code} names no lot of {string.Join(", ", b.Lacking)}."),
             .. a.Roles.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What),
+            .. a.Candle.Picture is { } named && Picture is null
+                ? [$"The picture '{named.Name}' was not at hand, or cannot be used."]
+                : Array.Empty<string>(),
             .. a.Candle.Packaging is null ? ["What it is packed in is not declared."] : Array.Empty<string>(),
         ];
 
@@ -46,7 +77,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                 "It helps; it does not replace local law or a competent person, who reads and signs it.",
             ],
             [
-                new RecordSection("1 Description", [Description()]),
+                new RecordSection("1 Description", [Description(), .. Picture is null ? Array.Empty<SheetBlock>() : [Picture]]),
                 new RecordSection("2 Composition and materials", [.. Materials()]),
                 new RecordSection("3 Risks", [.. Risks()]),
                 new RecordSection("4 Standards", Standards()),
@@ -60,7 +91,8 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                     [.. RecordSection.Texts(Missing.DefaultIfEmpty("Nothing that the program can see."))]
                 ),
                 new RecordSection("11 What was not looked at", [.. RecordSection.Texts(a.Edition.DoesNotCover.Select(a.Kind.Say))]),
-                new RecordSection("12 Keeping and signature", [.. Keeping()]),
+                new RecordSection("12 Changes since the last version", [.. Changes()]),
+                new RecordSection("13 Keeping and signature", [.. Keeping()]),
             ]
         );
 
@@ -182,24 +214,24 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             [24, 6, 6, 30, 26, 8],
             ["Risk", "L", "S", "Measure", "Proof", "Met"],
             [
-                .. RiskFinder
-                    .Of(a, tests, lawbook.Safety.File.Value)
-                    .Select(r =>
-                        new[]
-                        {
-                            r.Row.Risk,
-                            $"{r.Row.Likelihood}",
-                            $"{r.Row.Severity}",
-                            r.Row.Measure,
-                            r.Proof,
-                            r.Holds switch
+                .. RiskLines.Select(r =>
+                    new[]
+                    {
+                        r.Row.Risk,
+                        $"{r.Row.Likelihood}",
+                        $"{r.Row.Severity}",
+                        r.Row.Measure,
+                        r.Proof,
+                        r.IsInQuestion
+                            ? "review"
+                            : r.Holds switch
                             {
                                 true => "yes",
                                 false => "NO",
                                 _ => "?",
                             },
-                        }
-                    ),
+                    }
+                ),
             ]
         );
     }
@@ -278,6 +310,15 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             ("UFI", a.Ufi ?? "none"),
             ("Languages", string.Join(", ", a.Languages.Select(l => l.Name)))
         );
+        foreach (SheetBlock drawing in Labels)
+        {
+            yield return drawing;
+        }
+
+        if (NoLabel.Length > 0)
+        {
+            yield return new SheetText($"There is no drawing of the label: {NoLabel}");
+        }
     }
 
     private IReadOnlyList<SheetBlock> Batches() =>
@@ -324,6 +365,34 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             "None is declared."
         );
 
+    private IEnumerable<SheetBlock> Changes()
+    {
+        if (Earlier is null)
+        {
+            return [new SheetText("No earlier version was looked for: compare the folders of both with 'chandlery changes'.")];
+        }
+
+        if (Earlier.Then is not { } then)
+        {
+            return [new SheetText($"{Earlier.Called}: {Earlier.Why}")];
+        }
+
+        return
+        [
+            new SheetText($"Compared with {Earlier.Called}."),
+            .. RecordSection.Table(
+                [18, 10, 42, 30],
+                ["What", "", "Text", "Why"],
+                [
+                    .. FileChanges
+                        .Between(then, a)
+                        .Select(c => new[] { c.Subject, c.Begins ? "now" : "before", a.Kind.Say(c.Text), a.Kind.Say(c.Why) }),
+                ],
+                "Nothing has changed of what is declared, classified and labelled."
+            ),
+        ];
+    }
+
     private IEnumerable<SheetBlock> Keeping()
     {
         foreach (Place place in a.Places)
@@ -342,7 +411,11 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             }
         }
 
-        yield return new SheetText("What has changed since the last version: compare the folders of both with 'chandlery changes'.");
+        if (RegisterHead.Length > 0)
+        {
+            yield return new SheetText(RegisterHead);
+        }
+
         yield return new SheetText("Place, date, name: ______________________________");
     }
 

@@ -41,14 +41,35 @@ public sealed record CandleTests(
             }
         }
 
-        return new CandleTests(candle, valid, outdated, [.. WhatIsMissing(valid, outdated, rules)]);
+        return new CandleTests(candle, valid, outdated, [.. WhatIsMissing(valid, outdated, rules), .. Stronger(candle, valid, catalogue)]);
+    }
+
+    // What was poured may hold more oil than what was planned and tested.
+    private static IEnumerable<string> Stronger(Candle candle, List<JudgedTest> valid, Catalogue catalogue)
+    {
+        if (valid.Count == 0)
+        {
+            yield break;
+        }
+
+        double tested = valid.Max(v => v.Test.OilShare.Value);
+        foreach (Batch batch in catalogue.OfKind<Batch>().Where(b => b.Candle.Id == candle.Id))
+        {
+            if (
+                RecipeMaker.FromBatch(batch, candle, catalogue, new Problems())?.Oils.Sum(o => o.Share.Value) is { } share
+                && share > tested * (1 + MassPercent.RelativeTolerance)
+            )
+            {
+                yield return $"Batch {batch.Code} has {FigureFormat.English.AtMost(new MassPercent(share))} of oil, tested were {Figures.Plain(tested)} %.";
+            }
+        }
     }
 
     private static IEnumerable<string> Changes(Candle candle, Test test, double? oilShare)
     {
-        if (test.Vessel.Id != candle.Vessel?.Id)
+        if (test.Vessel?.Id != candle.Vessel?.Id)
         {
-            yield return $"the vessel is {candle.Vessel?.Id ?? "none"}, tested was {test.Vessel.Id}";
+            yield return $"the vessel is {candle.Vessel?.Id ?? "none"}, tested was {test.Vessel?.Id ?? "none"}";
         }
 
         if (test.Wax.Id != candle.Wax.Id)

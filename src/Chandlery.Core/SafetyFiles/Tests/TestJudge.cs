@@ -37,6 +37,12 @@ public static class TestJudge
             Flags(TestSubject.Relit, [.. burns.Select(b => b.Relit)], bad: true, "relit", "never", hasLimit: true),
             Flags(TestSubject.End, [.. test.Samples.Select(s => s.WentOut)], bad: false, "burnt on", "goes out by itself", hasLimit: true),
         ];
+        // What stands by itself has no vessel that could get hot or break.
+        if (test.Vessel is null)
+        {
+            points.RemoveAll(p => p.Subject is TestSubject.Heat or TestSubject.Vessel);
+        }
+
         return new JudgedTest(
             test,
             points,

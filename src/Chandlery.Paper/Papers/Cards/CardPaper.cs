@@ -23,6 +23,9 @@ public abstract class CardPaper(string id, string title, string choice, string a
     internal abstract ITemplateView View(CardFacts facts);
 
     /// <inheritdoc/>
+    protected override Language LanguageOf(PaperRequest request, int page) => request.Assessment.Languages[page];
+
+    /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
         var pages = new List<Scene>();

@@ -15,6 +15,11 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
     /// <inheritdoc/>
     public override bool IsRegistered => true;
 
+    // What stands on a label is what the law and the maker put there: a remark of the program's among warnings would take their room and
+    // be read as one of them. It is said beside the label when it is made, and on every other paper.
+    /// <inheritdoc/>
+    protected override bool SaysWhatIsLeftOut => false;
+
     /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems) =>
         MeasuredPaper.Of(request.Assessment, Unmeasured(request, problems));

@@ -1,5 +1,7 @@
 using Chandlery.Core.Declared;
 using Chandlery.Core.SafetyFiles.Recalls;
+using Chandlery.Paper.Blocks;
+using Chandlery.Paper.Markup;
 using Chandlery.Paper.Scenes;
 using Chandlery.Paper.Templates;
 using Chandlery.Yaml;
@@ -14,6 +16,10 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
     private const double LineSpacing = 1.3;
     private const double PictogramMm = 16;
     private const double StepMm = 0.05;
+    private const string Picture = "picture";
+
+    /// <summary>What the notices of a product show, the product itself or its label; null for nothing.</summary>
+    public Scene? Pictured { get; init; }
 
     /// <summary>The notice alone; null with problems.</summary>
     public PaperDocument? Notice(NoticeText notice) =>
@@ -48,11 +54,17 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
 
     // Whole on one page where it fits, since half a warning is none.
     private PaperDocument? Print(ITemplateView view) =>
-        shop.Read(view, problems) is not { } document ? null
+        Read(view) is not { } document ? null
         : PageFitter.Fit(document, shop, LineSpacing, PictogramMm, StepMm) is { } page
             ? new PaperDocument(document.Title, document.Language, [page])
         : ManyPages.Lay(document, shop, (_, _) => [], (number, count) => [ManyPages.Line("", $"{number} / {count}")]);
 
-    private static IReadOnlyList<NoticePartView> Parts(NoticeText notice) =>
-        [.. notice.Parts.Select(p => new NoticePartView(p.Heading, p.Texts))];
+    private MarkupDocument? Read(ITemplateView view) =>
+        shop.Read(view, problems) is not { } document ? null
+        : Pictured is null ? document
+        : Depiction.In(document, new Dictionary<string, Scene> { [Picture] = Pictured });
+
+    // The picture stands with the product, in the first part.
+    private IReadOnlyList<NoticePartView> Parts(NoticeText notice) =>
+        [.. notice.Parts.Select((p, i) => new NoticePartView(p.Heading, p.Texts, i == 0 && Pictured is not null ? Picture : ""))];
 }

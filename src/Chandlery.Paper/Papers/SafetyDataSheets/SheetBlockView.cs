@@ -4,9 +4,9 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.SafetyDataSheets;
 
 /// <summary>A part of a subsection. What its kind does not have is empty.</summary>
-/// <param name="Kind">text, strong, pictograms, table or plots.</param>
+/// <param name="Kind">text, strong, pictograms, table, plots or drawing.</param>
 /// <param name="Text">The text.</param>
-/// <param name="Codes">Codes of the pictograms, with spaces.</param>
+/// <param name="Codes">Codes of the pictograms, with spaces; name of the drawing.</param>
 /// <param name="Widths">Shares of the columns' widths, with spaces.</param>
 /// <param name="Heads">Headings of the columns.</param>
 /// <param name="Rows">Rows of cells.</param>
@@ -43,6 +43,7 @@ internal sealed record SheetBlockView(
             SheetText text => new SheetBlockView(text.Strong ? "strong" : "text", text.Text, "", "", [], [], "", []),
             SheetPictograms pictograms => new SheetBlockView("pictograms", "", string.Join(' ', pictograms.Codes), "", [], [], "", []),
             SheetTable table => new SheetBlockView("table", "", "", string.Join(' ', table.Widths), table.Heads, table.Rows, "", []),
+            SheetDrawing drawing => new SheetBlockView("drawing", drawing.About, drawing.Name, "", [], [], "", []),
             SheetPlots plots => new SheetBlockView(
                 "plots",
                 plots.About,

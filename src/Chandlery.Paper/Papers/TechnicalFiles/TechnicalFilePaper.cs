@@ -1,7 +1,10 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Core.SafetyFiles.TechnicalFiles;
+using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Papers.Records;
+using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
 namespace Chandlery.Paper.Papers.TechnicalFiles;
@@ -9,6 +12,8 @@ namespace Chandlery.Paper.Papers.TechnicalFiles;
 /// <summary>The technical file of a candle. It is made of a candle that must not be sold too, and says so: there it is needed most.</summary>
 public sealed class TechnicalFilePaper() : PaperKind("technical-file", "Technical file")
 {
+    private const string Picture = "picture";
+
     /// <inheritdoc/>
     public override bool IsInDossier => false;
 
@@ -32,11 +37,44 @@ public sealed class TechnicalFilePaper() : PaperKind("technical-file", "Technica
     /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
-        var maker = new TechnicalFileMaker(request.Assessment, request.Catalogue, request.Lawbook, request.Settings.Revision);
+        PaperOutcome label = new LabelPaper().Make(request);
+        Dictionary<string, Scene> drawings = Drawings(request, label as MadePaper);
+        var maker = new TechnicalFileMaker(request.Assessment, request.Catalogue, request.Lawbook, request.Settings.Revision)
+        {
+            Earlier = request.FindsEarlier.Value,
+            RegisterHead = request.FindsRegisterHead.Value ?? "",
+            Picture = drawings.ContainsKey(Picture) ? new SheetDrawing(Picture, $"Picture of {request.Assessment.Candle.Name}.") : null,
+            Labels =
+            [
+                .. drawings
+                    .Keys.Where(name => name != Picture)
+                    .Select(name => new SheetDrawing(
+                        name,
+                        $"The label of {request.Assessment.Candle.Name} as it is printed, smaller where it finds no room; its text stands in the tables of this file."
+                    )),
+            ],
+            NoLabel = (label as MissingPaper)?.Why ?? "",
+        };
         return Outcome(
-            RecordDocument.Make(maker.Make(), request.Shop, problems),
+            RecordDocument.Make(maker.Make(), request.Shop, problems, drawings),
             problems,
             [.. maker.Missing.Select(m => $"Missing: {m}")]
         );
+    }
+
+    private static Dictionary<string, Scene> Drawings(PaperRequest request, MadePaper? label)
+    {
+        var drawings = new Dictionary<string, Scene>();
+        for (int i = 0; i < label?.Document.Pages.Count; i++)
+        {
+            drawings[$"label-{i + 1}"] = label.Document.Pages[i];
+        }
+
+        if (request.OpensPicture.Value is { } picture)
+        {
+            drawings[Picture] = picture;
+        }
+
+        return drawings;
     }
 }
