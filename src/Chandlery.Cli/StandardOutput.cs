@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Text;
-using Chandlery.Cli.Commands;
+using Chandlery.Files;
 
 namespace Chandlery.Cli;
 

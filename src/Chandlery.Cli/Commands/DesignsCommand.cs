@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
+using Chandlery.Files;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;

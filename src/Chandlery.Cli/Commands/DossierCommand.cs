@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Assessed.Reports;
+using Chandlery.Files;
 using Chandlery.Paper.Papers;
 
 namespace Chandlery.Cli.Commands;

@@ -1,4 +1,5 @@
 using Chandlery.Core.Law;
+using Chandlery.Files;
 using Chandlery.Paper.Papers;
 
 namespace Chandlery.Cli.Commands;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Chandlery.Core.Assessed;
+using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;

@@ -12,49 +12,15 @@ internal sealed class ListingRun(Session session, Lawbook law, ListingUse use, s
     public bool Refused { get; private set; }
 
     /// <summary>The listings of a candle, a language each.</summary>
-    public IEnumerable<ShopListing> Listings(Assessment a)
+    public IReadOnlyList<ShopListing> Listings(Assessment a)
     {
-        foreach (Finding stop in a.Findings.Where(f => f.Gravity == Gravity.Stop))
+        OfferedListings offered = OfferedListings.Of(a, law, use, onlyLanguage);
+        foreach (string why in offered.Refused)
         {
-            Refuse(a, $"something stops the sale: {stop.What}{(stop.Clause.IsNone ? "" : $" ({stop.Clause})")}");
+            Refused = true;
+            session.Complain($"{a.Id} ({a.Edition.Id}): no listing: {why}");
         }
 
-        List<Place> without = [.. ListingMaker.WithoutRules(a, law.Safety)];
-        if (without.Count > 0)
-        {
-            Refuse(a, $"no rule on listings is known for {string.Join(", ", without.Select(p => p.Name))}.");
-        }
-
-        if (a.StopsSale || without.Count > 0)
-        {
-            yield break;
-        }
-
-        List<Language> languages = [.. a.Languages.Where(l => onlyLanguage is null || l.Code == onlyLanguage)];
-        if (languages.Count == 0)
-        {
-            Refuse(a, $"'{onlyLanguage}' is no language of its label there: {string.Join(", ", a.Languages.Select(l => l.Code))}.");
-        }
-
-        foreach (Language language in languages)
-        {
-            if (law.Safety.Words.Find(language.Code) is { } words)
-            {
-                yield return ListingMaker.Make(a, language, words, law, use);
-            }
-            else
-            {
-                Refuse(
-                    a,
-                    $"there are no words for listings in {language.Name} yet, and one in another language would not do. Languages so far: {string.Join(", ", law.Safety.Words.Codes)}."
-                );
-            }
-        }
-    }
-
-    private void Refuse(Assessment a, string why)
-    {
-        Refused = true;
-        session.Complain($"{a.Id} ({a.Edition.Id}): no listing: {why}");
+        return offered.Made;
     }
 }

@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Law;
+using Chandlery.Files;
 using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using Chandlery.Cli.Answers;
+using Chandlery.Files;
 
 namespace Chandlery.Cli.Commands;
 

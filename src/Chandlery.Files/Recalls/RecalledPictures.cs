@@ -1,20 +1,18 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.SafetyFiles.Recalls;
-using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Scenes;
 using Chandlery.Yaml;
 
-namespace Chandlery.Cli.Commands;
+namespace Chandlery.Files.Recalls;
 
 /// <summary>Finds what a recall notice can show: the declared picture of the product, or else the front of its label.</summary>
-/// <param name="folder">The maker's folder.</param>
-/// <param name="shop">Templates and drawings.</param>
+/// <param name="ground">What the recall is made of.</param>
 /// <param name="problems">Collects what is wrong with pictures.</param>
-internal sealed class RecalledPictures(KeptFolder folder, PaperShop shop, Problems problems)
+internal sealed class RecalledPictures(RecallGround ground, Problems problems)
 {
     private const double WebDotsPerInch = 200;
 
@@ -41,18 +39,18 @@ internal sealed class RecalledPictures(KeptFolder folder, PaperShop shop, Proble
     // As the batch's label is printed; what is wrong with it is not this command's to say.
     private Scene? Front(AffectedBatch affected)
     {
-        Assessment? a = new Assessor(folder.Lawbook, folder.Catalogue, folder.AsOf)
+        Assessment? a = new Assessor(ground.Lawbook, ground.Catalogue, ground.AsOf)
             .Assess(affected.Batch, null, new Problems())
             .FirstOrDefault(possible => !possible.StopsSale);
-        if (a is null || folder.Catalogue.Find<Wax>(a.Candle.Wax, new Problems()) is not { } wax)
+        if (a is null || ground.Catalogue.Find<Wax>(a.Candle.Wax, new Problems()) is not { } wax)
         {
             return null;
         }
 
-        var request = new PaperRequest(a, a.Languages[0], wax, folder.Lawbook, shop, new PaperSettings())
+        var request = new PaperRequest(a, a.Languages[0], wax, ground.Lawbook, ground.Shop, new PaperSettings())
         {
-            Catalogue = folder.Catalogue,
-            OpensBrand = BrandFiles.WhenAsked(folder.Catalogue),
+            Catalogue = ground.Catalogue,
+            OpensBrand = BrandFiles.WhenAsked(ground.Catalogue),
         };
         return (new LabelPaper().Make(request) as MadePaper)?.Document.Pages[0];
     }

@@ -1,9 +1,7 @@
-using Chandlery.Files;
-
-namespace Chandlery.Cli.Commands;
+namespace Chandlery.Files;
 
 /// <summary>A file that is ready to be written.</summary>
-internal sealed record PendingFile(string Name, byte[] Content)
+public sealed record PendingFile(string Name, byte[] Content)
 {
     /// <summary>Writes the file into a folder and says where it lies.</summary>
     public void Write(string folder, TextWriter output) => output.WriteLine(WriteInto(folder));

@@ -1,6 +1,6 @@
 using Chandlery.Paper.Scenes;
 
-namespace Chandlery.Cli.Commands;
+namespace Chandlery.Files.Recalls;
 
 /// <summary>What notices show of a recalled product.</summary>
 /// <param name="Scene">As it is printed.</param>
