@@ -17,6 +17,7 @@ internal static class EndpointList
             PaperEndpoint.Of(rooms),
             LabelSheetEndpoint.Of(rooms),
             DutiesEndpoint.Of(rooms),
+            ListingEndpoint.Of(rooms),
             SymbolEndpoint.Of(rooms),
             FormEndpoint.Of(rooms),
             KeepEndpoint.Of(rooms),
@@ -34,7 +35,9 @@ internal static class EndpointList
             EnterEndpoint.Of(rooms),
             RegisterEndpoint.Of(rooms),
             RegisterEndpoint.File(rooms),
+            RegisterEndpoint.Rebuild(rooms),
             DeclarationTextEndpoint.Of(rooms),
+            RecallEndpoint.Of(rooms),
             ChangesEndpoint.OfDays(rooms),
             ChangesEndpoint.OfDeclaration(rooms),
         ];

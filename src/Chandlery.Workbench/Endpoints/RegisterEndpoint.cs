@@ -55,7 +55,7 @@ internal static class RegisterEndpoint
             bool isChecked = !isSearch && (checksAll || last <= OnPage);
             IReadOnlyList<string> wrong =
                 isSearch || (before is not null && !checksAll)
-                    ? [.. damaged.Select(n => $"entry {n} is damaged and was left out")]
+                    ? [.. damaged.Select(n => $"entry {n} is damaged and was left out"), .. Doubt(register)]
                     : Wrong(register, isChecked);
             return new RegisterAnswer([.. lines.Take(OnPage)], wrong, head, lines.Count > OnPage) { Count = last, IsChecked = isChecked };
         }
@@ -64,6 +64,25 @@ internal static class RegisterEndpoint
             return new RegisterAnswer([], [error.Message], null, false);
         }
     }
+
+    /// <summary>Makes what is searched anew from what is signed; no entry is touched.</summary>
+    public static Endpoint Rebuild(Rooms rooms) =>
+        Endpoint.Post("/api/register/rebuild", PageJson.Default.RebuildRequest, _ => Rebuilt(rooms.Current.Register));
+
+    private static IResult Rebuilt(RegisterPlace place)
+    {
+        if (!place.Exists)
+        {
+            return Endpoint.Missing("Nothing was entered yet.");
+        }
+
+        using RegisterBook register = place.Open();
+        register.Rebuild();
+        return Results.NoContent();
+    }
+
+    // What was found, was found all the same by what is signed; but what is searched may hold more or less.
+    private static IEnumerable<string> Doubt(RegisterBook register) => register.SearchDoubt is { } doubt ? [doubt] : [];
 
     private static IEnumerable<RegisterQuery> Queries(string find) =>
         [new(Batch: find), new(Substance: find), new(Oil: find), new(Document: find)];

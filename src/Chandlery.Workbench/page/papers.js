@@ -3,6 +3,7 @@ import { ask, askJson } from "./ask.js";
 import { button, download, el, fill, list, picture, say } from "./elements.js";
 import { said } from "./told.js";
 import { t } from "./words.js";
+import { listingChoices } from "./listing.js";
 import { printPages } from "./print.js";
 import { state, wish } from "./state.js";
 import { stockChoices } from "./stocks.js";
@@ -27,6 +28,7 @@ export async function drawPapers(place) {
       el("div", { class: "row", role: "group", "aria-label": t("Downloads") }, button(t("Print"), () => printPages(shown), { class: "main", id: "print" }), ["pdf", "png", "svg"].map((f) => button(f.toUpperCase(), () => take(f)))),
       el("div", { class: "row" }, button(t("All papers in one file"), () => take("zip")), button("YAML", () => take("yaml")), button("JSON", () => take("json"))),
       stockChoices(showPages),
+      listingChoices(showTexts),
       el("h2", {}, t("Register")),
       el("p", { class: "soft" }, t("Entered is what is kept in the files: which candle got which label, on whose word.")),
       el("div", { class: "field" }, el("label", { for: "by" }, t("Issued by")), el("input", { id: "by", autocomplete: "name" })), button(t("Enter the label in the register"), () => enter(false)), el("div", { id: "enter-doubts", role: "status" })),
@@ -70,6 +72,15 @@ function showPages(answer) {
   fill(document.getElementById("preview"), answer.whyNot ? el("p", { class: "stop none" }, said(answer.whyNot)) : null, shown.map((p, i) => picture(p, t("{paper}, page {n} of {all}", { paper: said(paperNow().title), n: i + 1, all: shown.length }))));
   fill(document.getElementById("warnings"), answer.warnings.length ? el("section", { "aria-label": t("Mind before handing it out") }, el("h2", {}, t("Mind before handing it out")), list(answer.warnings.map(said), "plain")) : null);
   document.getElementById("print").disabled = !shown.length;
+}
+
+/** Shows texts in the stead of pages. */
+function showTexts(texts) {
+  previews++;
+  shown = [];
+  fill(document.getElementById("warnings"));
+  fill(document.getElementById("preview"), texts);
+  document.getElementById("print").disabled = true;
 }
 
 async function take(format) {

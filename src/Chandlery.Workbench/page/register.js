@@ -1,6 +1,7 @@
 // What was labelled.
 import { ask, askJson } from "./ask.js";
 import { button, download, el, fill, list, main, say, whisper } from "./elements.js";
+import { said as told } from "./told.js";
 import { count, moment, t } from "./words.js";
 
 function entry(e) {
@@ -35,13 +36,16 @@ export async function showRegister() {
     });
     rows.dataset.last = data.entries.at(-1)?.number ?? 0;
     older.hidden = !data.hasMore;
-    fill(body, data.wrong.length ? list(data.wrong, "problems") : null, rows, el("p", {}, older),
+    fill(body, data.wrong.length ? [list(data.wrong.map(told), "problems"), button(t("Make anew what is searched"), rebuild)] : null, rows, el("p", {}, older),
       data.head ? el("p", { class: "soft" }, t("Write the last hash down elsewhere, and nobody can cut the end off unseen:"), " ", el("span", { class: "hash" }, data.head)) : null);
     whisper(title.textContent);
   };
+  const rebuild = async () => {
+    try { await ask("/api/register/rebuild", {}); await draw("all"); say(t("What is searched was made anew from what is signed.")); } catch (error) { say(error.message); }
+  };
   const take = async (as, name) => { try { download(await (await ask(`/api/register/file?as=${as}`)).blob(), name); say(t("{name} is in your downloads.", { name })); } catch (error) { say(error.message); } };
   fill(main, title,
-    el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw().catch((x) => say(x.message)); } }, el("label", { for: "find" }, t("Batch, substance or CAS number, oil, or document")), find, el("button", { class: "main" }, t("Find"))), body,
+    el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw().catch((x) => say(x.message)); } }, el("label", { for: "find" }, t("Batch, substance or CAS number, oil, or document")), find, el("button", { class: "main" }, t("Find")), el("span", { class: "push" }), el("a", { href: "#/recall" }, t("Who has it, and a recall"))), body,
     el("div", { class: "row" }, button(t("Table (CSV)"), () => take("csv", "register.csv")), button(t("Copy of the register"), () => take("copy", "register.db")), button(t("Check every hash"), () => { find.value = ""; draw("all").catch((x) => say(x.message)); })));
   await draw();
 }

@@ -10,6 +10,7 @@ import { showDeclaration } from "./declaration.js";
 import { showNew } from "./new.js";
 import { showWouldChange } from "./newversion.js";
 import { showNotebook } from "./notebook.js";
+import { showRecall } from "./recall.js";
 import { showRegister } from "./register.js";
 import { showSheet } from "./sheet.js";
 import { showSupplies } from "./supplies.js";
@@ -28,6 +29,7 @@ const routes = [
   ["/declaration/*", (kind) => showDeclaration(kind, "")],
   ["/declaration/*/*", showDeclaration],
   ["/register", showRegister],
+  ["/recall", showRecall],
   ["/changes", () => showChanges()],
   ["/changes/*/*", showWouldChange],
 ];
@@ -58,7 +60,7 @@ export function showNothing(what) {
 }
 
 function drawViews(steps) {
-  const own = steps?.[0] === "candle" || steps?.[0] === "new" ? "" : steps?.[0] === "sheet" || steps?.[0] === "declaration" ? "supplies" : steps?.[0] ?? "";
+  const own = steps?.[0] === "candle" || steps?.[0] === "new" ? "" : steps?.[0] === "sheet" || steps?.[0] === "declaration" ? "supplies" : steps?.[0] === "recall" ? "register" : steps?.[0] ?? "";
   fill(document.getElementById("views"), isEmpty() && !own ? null : views.map(([href, name]) => el("a", { href, "aria-current": href === `#/${own}` ? "page" : null }, t(name))));
 }
 

@@ -36,7 +36,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     internal Task<Visit> Open(int width = 1440, int height = 900, bool dark = false, IPAddress? nearby = null)
     {
         string folder = NewFolder();
-        foreach (string file in Directory.GetFiles(TestLaw.DemoFolder, "*.yaml", SearchOption.AllDirectories))
+        foreach (string file in Files(TestLaw.DemoFolder))
         {
             string copy = Path.Combine(folder, Path.GetRelativePath(TestLaw.DemoFolder, file));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
@@ -48,6 +48,12 @@ public sealed class BrowserFixture : IAsyncLifetime
 
         return Over(folder, width, height, dark, nearby);
     }
+
+    // The declarations, and the pictures that they name; not the pictures of the guide.
+    private static IEnumerable<string> Files(string folder) =>
+        Directory
+            .GetFiles(folder, "*.yaml", SearchOption.AllDirectories)
+            .Concat(Directory.GetFiles(Path.Combine(folder, "candles"), "*.svg"));
 
     /// <summary>A page on an empty folder.</summary>
     internal Task<Visit> OpenEmpty(int width = 1440, int height = 900) => Over(NewFolder(), width, height, dark: false);

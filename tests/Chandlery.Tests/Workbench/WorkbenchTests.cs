@@ -191,6 +191,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         "#/declaration/brand/brand",
         "#/declaration/vessel",
         "#/register",
+        "#/recall",
         "#/changes",
         "#/changes/wax/soy-flake",
     ];
