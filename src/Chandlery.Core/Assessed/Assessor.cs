@@ -184,6 +184,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Ufi = ufi?.OrNull(),
             EMark = mark,
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
+            NextOfElements = new Lazy<LegalChange?>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).NextOfElements()),
             Notification = new Lazy<SharedNotification>(() => kin.Of(subject, verdict, places)),
         };
     }

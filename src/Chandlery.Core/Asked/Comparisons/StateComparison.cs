@@ -1,3 +1,4 @@
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Notified;
 
 namespace Chandlery.Core.Asked.Comparisons;
@@ -6,6 +7,7 @@ namespace Chandlery.Core.Asked.Comparisons;
 public static class StateComparison
 {
     private const string Class = "class";
+    private const string Old = "old labels";
 
     private static readonly string[] OnLabel =
     [
@@ -38,7 +40,7 @@ public static class StateComparison
                     .. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s])),
                     .. Notifications(was, becomes),
                 ];
-                found.AddRange(OldLabels(becomes, found));
+                found.AddRange(OldLabels(was, becomes, found));
                 if (found.Count > 0)
                 {
                     changes.Add(new CandleChange(key.Id, key.Edition, found, ""));
@@ -54,16 +56,37 @@ public static class StateComparison
     }
 
     // A class that begins is a hazard that is new or graver; a broken limit or a stop changes no label.
-    private static IEnumerable<StateChange> OldLabels(CandleState becomes, List<StateChange> found)
+    private static IEnumerable<StateChange> OldLabels(CandleState was, CandleState becomes, List<StateChange> found)
     {
-        if (becomes.OldLabelsUntil is not { } days || !found.Exists(f => OnLabel.Contains(f.Subject)))
+        if (!found.Exists(f => OnLabel.Contains(f.Subject)))
+        {
+            return [];
+        }
+
+        // What an act changes on its own day ends old labels that day, whatever else changes.
+        if (becomes.Day > was.Day && was.NextOfElements.Value is { } change && change.On <= becomes.Day)
+        {
+            return [OldLabels(was, change)];
+        }
+
+        if (becomes.OldLabelsUntil is not { } days)
         {
             return [];
         }
 
         bool isGraver = found.Exists(f => f is { Subject: Class, Begins: true });
         DateOnly until = isGraver ? days.Graver : days.Other;
-        return [new StateChange("old labels", true, $"until {until:yyyy-MM-dd}, when the new classification is of today", days.Clause)];
+        return [new StateChange(Old, true, $"until {until:yyyy-MM-dd}, when the new classification is of today", days.Clause)];
+    }
+
+    private static StateChange OldLabels(CandleState was, LegalChange change)
+    {
+        string stock =
+            change.StockFrom > change.On
+                ? $", and until {change.StockFrom.AddDays(-1):yyyy-MM-dd} on what was placed on the market before {change.On:yyyy-MM-dd}"
+                : "";
+        string why = was.OfOldClasses.Length == 0 ? change.Clause.Text : $"{change.Clause}; {was.OfOldClasses}";
+        return new StateChange(Old, true, $"until {change.On.AddDays(-1):yyyy-MM-dd}{stock}", why);
     }
 
     // Only where both states have a UFI: a first notification is no update.

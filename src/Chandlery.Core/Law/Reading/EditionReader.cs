@@ -239,7 +239,8 @@ internal sealed class EditionReader(
             (int)group.Number("graverMonths", 0, 120, "6"),
             (int)group.Number("otherMonths", 0, 120, "18"),
             LawCodes.Citation(group),
-            group.Text("confidence", "how it was checked")
+            group.Text("confidence", "how it was checked"),
+            group.Text("stricter", "what is held of labels of the class before")
         );
         group.Done();
         return rules;
