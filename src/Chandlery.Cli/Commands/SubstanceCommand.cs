@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Chandlery.Core.Asked.Substances;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Yaml;
@@ -87,8 +88,13 @@ internal static class SubstanceCommand
         var problems = new Problems();
         DeclarationFolder? own = folder is null ? null : DeclarationFolder.Open(folder, lawbook.Vocabulary);
         SubstanceHolders? holders = own is null ? null : SubstanceHolders.Of(own.Catalogue, lawbook, day, problems);
-        var question = new SubstanceQuestion(lawbook.Substances, lawbook.Edition(sold.EditionId).Harmonised, day);
-        SubstanceAnswer[] answers = [.. found.Value.SelectMany(identity => question.Ask(identity, [.. holders?.Holding(identity) ?? []]))];
+        Edition edition = lawbook.Edition(sold.EditionId);
+        var question = new SubstanceQuestion(edition, day);
+        LawInForce? law = day < edition.KnownFrom ? null : edition.On(day);
+        SubstanceAnswer[] answers =
+        [
+            .. found.Value.SelectMany(identity => question.Ask(identity, [.. holders?.Holding(identity, law) ?? []])),
+        ];
         if (json)
         {
             session.Output.WriteLine(

@@ -73,6 +73,19 @@ public sealed class SubstanceCommandTests
         Assert.Contains("not law and not applied", draft.GetProperty("says").GetString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("2026-12-31", true)]
+    [InlineData("2027-01-01", false)]
+    [Outside("CLP Annex II, 2.12, consolidated text of 1 May 2026; notice C/2025/6670 (annulled)")]
+    public void It_tells_what_a_substance_puts_on_a_label_whatever_its_class(string day, bool due) =>
+        Assert.Equal(
+            due,
+            Json("13463-67-7", "--as-of", day)
+                .GetProperty("remarks")
+                .EnumerateArray()
+                .Any(r => r.GetString()!.Contains("bears EUH212 (CLP Annex II, 2.12)", StringComparison.Ordinal))
+        );
+
     [Fact]
     public void In_Great_Britain_later_acts_are_not_taken_over()
     {

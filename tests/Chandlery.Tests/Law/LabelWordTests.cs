@@ -79,6 +79,26 @@ public sealed class LabelWordTests
         Assert.Equal(due, verdict.Label.Supplemental.Any(s => s.Code.Text == "EUH212"));
     }
 
+    [Fact]
+    [Outside(
+        "CLP Annex II, 2.12, consolidated text of 1 May 2026: the statement stands there; its words are those of the text of 1 September 2025"
+    )]
+    public void What_is_printed_of_titanium_dioxide_is_nowhere_called_annulled()
+    {
+        var code = StatementCode.Of("EUH212");
+        IEnumerable<Language> having = TestLaw.Lawbook.Languages.Where(l => l.Statement(code) is not null);
+        Assert.All(having, l => Assert.True(l.OriginOf(code).IsVerified, $"{l.Code}: {l.OriginOf(code).Checked}"));
+        LabelElements label = TestLaw
+            .Law(day: new DateOnly(2026, 12, 31))
+            .Judge(TestLaw.Mixture(TestLaw.Line("White", 1, [], cas: "13463-67-7")))
+            .Label;
+        Assert.Contains(
+            "it is printed until the text of 1 January 2027",
+            label.Supplemental.Single(s => s.Code == code).Because,
+            StringComparison.Ordinal
+        );
+    }
+
     [Theory]
     [InlineData("eu-clp", false)]
     [InlineData("northern-ireland", false)]

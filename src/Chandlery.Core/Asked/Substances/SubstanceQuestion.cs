@@ -7,11 +7,13 @@ using Chandlery.Core.Law.AnnexVi;
 namespace Chandlery.Core.Asked.Substances;
 
 /// <summary>Asks what the law says of a substance on a day: now, before, and what is to come.</summary>
-/// <param name="list">What is known of substances.</param>
-/// <param name="here">What harmonised classes are in the place.</param>
+/// <param name="edition">The law of the place.</param>
 /// <param name="day">The day.</param>
-public sealed class SubstanceQuestion(SubstanceList list, HarmonisedClasses here, DateOnly day)
+public sealed class SubstanceQuestion(Edition edition, DateOnly day)
 {
+    private readonly SubstanceList list = edition.Substances;
+    private readonly HarmonisedClasses here = edition.Harmonised;
+
     /// <summary>An answer for each entry that holds; one without an entry where none does.</summary>
     /// <param name="identity">The substance.</param>
     /// <param name="heldBy">What holds it.</param>
@@ -95,12 +97,20 @@ public sealed class SubstanceQuestion(SubstanceList list, HarmonisedClasses here
                 .. listing.Expected.Select(Draft),
             ],
             HeldBy = heldBy,
-            Remarks = [.. ListingRemarks.Of(identity, [], listing, list, here)],
+            Remarks = [.. ListingRemarks.Of(identity, [], listing, list, here), .. OnLabels(identity)],
         };
     }
 
     private static IEnumerable<string> Trade(Listing listing) =>
         (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>();
+    // What it puts on a label, whatever its class.
+    private IEnumerable<string> OnLabels(SubstanceIdentity identity) =>
+        edition
+            .IngredientStatements.Where(s => s.InForce.On(day) && identity.Cas is { } cas && s.Cas.Contains(cas.Text))
+            .Select(s =>
+                $"a mixture with {s.From} of it or more bears {s.Statement} ({s.Clause}){(s.Stricter.Length == 0 ? "" : $"; {s.Stricter}")}."
+            );
+
 
     private static ClassAnswer Class(HarmonisedClass c)
     {
