@@ -66,6 +66,10 @@ internal static class SubstanceText
         }
 
         return text.ToString();
+                foreach (string difference in holder.Differences)
+                {
+                    text.AppendLine(CultureInfo.InvariantCulture, $"      {difference}");
+                }
     }
 
     private static string? Factor(string which, double? value) => value is { } m ? $"{which} {Figures.Plain(m)}" : null;
