@@ -8,12 +8,20 @@ namespace Chandlery.Cli;
 /// <summary>What the law says of a substance, for people.</summary>
 internal static class SubstanceText
 {
-    public static string Render(SubstanceAnswer a, DateOnly day, bool inFolder)
+    public static string Render(SubstanceAnswer a, string place, DateOnly day, bool inFolder)
     {
         var text = new StringBuilder();
         text.AppendLine(string.Join("; ", a.Names));
         Line(text, "CAS", a.Cas);
         Line(text, "EC", a.Ec);
+        if (!a.Binds)
+        {
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"  Harmonised classes are law of the European Union; they do not bind in {place}, where they are evidence beside what the supplier's sheet says."
+            );
+        }
+
         if (a.Index is null)
         {
             text.AppendLine(
@@ -50,13 +58,18 @@ internal static class SubstanceText
         }
 
         Versions(text, "Before:", a.Before);
-        Versions(text, "To come:", a.Pending);
+        Versions(text, $"In force in the European Union, not taken over in {place}:", a.Elsewhere);
+        Versions(text, a.Binds ? "To come:" : "To come in the European Union:", a.Pending);
         if (inFolder)
         {
             text.AppendLine(a.HeldBy.Count == 0 ? "  Nothing of yours holds it." : "  Yours that hold it:");
             foreach (HolderAnswer holder in a.HeldBy)
             {
                 text.AppendLine(CultureInfo.InvariantCulture, $"    {holder.Kind} {holder.Id} ({holder.Name}): {holder.Percent}");
+                foreach (string difference in holder.Differences)
+                {
+                    text.AppendLine(CultureInfo.InvariantCulture, $"      {difference}");
+                }
             }
         }
 
@@ -66,10 +79,6 @@ internal static class SubstanceText
         }
 
         return text.ToString();
-                foreach (string difference in holder.Differences)
-                {
-                    text.AppendLine(CultureInfo.InvariantCulture, $"      {difference}");
-                }
     }
 
     private static string? Factor(string which, double? value) => value is { } m ? $"{which} {Figures.Plain(m)}" : null;

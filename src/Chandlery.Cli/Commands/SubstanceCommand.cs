@@ -105,7 +105,9 @@ internal static class SubstanceCommand
         }
         else
         {
-            session.Output.WriteLine(string.Join(Environment.NewLine, answers.Select(a => SubstanceText.Render(a, day, own is not null))));
+            session.Output.WriteLine(
+                string.Join(Environment.NewLine, answers.Select(a => SubstanceText.Render(a, sold.Name, day, own is not null)))
+            );
         }
 
         return own is null ? ExitCode.Fine : session.Close(FolderReport.Of(own, problems.Found), ExitCode.Fine);

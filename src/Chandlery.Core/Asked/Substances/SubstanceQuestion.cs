@@ -93,16 +93,16 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
             Pending =
             [
                 .. versions[true].Where(v => v.From > day).Select(v => Version(v, identity)),
-                .. versions[false].Select(v => Version(v, identity) with { Says = here.Later }),
+                .. versions[false].Where(v => v.From > day).Select(v => Later(v, identity)),
                 .. listing.Expected.Select(Draft),
             ],
+            Elsewhere = [.. versions[false].Where(v => v.From <= day).Reverse().Select(v => Later(v, identity))],
+            Binds = here.Bind,
             HeldBy = heldBy,
             Remarks = [.. ListingRemarks.Of(identity, [], listing, list, here), .. OnLabels(identity)],
         };
     }
 
-    private static IEnumerable<string> Trade(Listing listing) =>
-        (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>();
     // What it puts on a label, whatever its class.
     private IEnumerable<string> OnLabels(SubstanceIdentity identity) =>
         edition
@@ -111,6 +111,8 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
                 $"a mixture with {s.From} of it or more bears {s.Statement} ({s.Clause}){(s.Stricter.Length == 0 ? "" : $"; {s.Stricter}")}."
             );
 
+    private static IEnumerable<string> Trade(Listing listing) =>
+        (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>();
 
     private static ClassAnswer Class(HarmonisedClass c)
     {
@@ -121,6 +123,12 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
             c.IsMinimum,
             c.Claim is not null
         );
+    }
+
+    private VersionAnswer Later(HarmonisedEntry entry, SubstanceIdentity identity)
+    {
+        VersionAnswer version = Version(entry, identity);
+        return version with { Says = version.Says.Length == 0 ? here.Later : $"{version.Says}; {here.Later}" };
     }
 
     private static VersionAnswer Version(HarmonisedEntry entry, SubstanceIdentity identity) =>
