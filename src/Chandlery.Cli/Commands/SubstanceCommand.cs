@@ -73,8 +73,7 @@ internal static class SubstanceCommand
     {
         if (lawbook.FindPlace(place) is not { } sold)
         {
-            string near = Suggestion.Nearest(place, lawbook.Places.Select(p => p.Code.Text)) is { } code ? $" Did you mean '{code}'?" : "";
-            session.Complain($"'{place}' is no place of sale that is known here.{near}");
+            session.Complain($"'{place}' is no place of sale that is known here. {lawbook.InsteadOfPlace(place)}");
             return ExitCode.BadInput;
         }
 
