@@ -79,7 +79,7 @@ public static class Doubts
 
     private static IEnumerable<Doubt> OfVessel(Vessel vessel)
     {
-        if (vessel.Inner is { } inner)
+        if (vessel is { Inner: { } inner, AreaInside: { } area })
         {
             double volume = inner.Section.AreaSquareMillimetres * inner.Height.Value / 1000;
             if (vessel.Brimful.Value < LeastOfGeometry * volume || vessel.Brimful.Value > MostOfGeometry * volume)
