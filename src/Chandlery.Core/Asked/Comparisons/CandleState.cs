@@ -18,6 +18,9 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
     /// <summary>The last days for labels of the state before, by whether a hazard is new or graver; null where no term is known.</summary>
     public (DateOnly Graver, DateOnly Other, string Clause)? OldLabelsUntil { get; init; }
 
+    /// <summary>What was measured of it; null for solids, and where nothing was.</summary>
+    public MeasuredState? Measured { get; init; }
+
     /// <summary>The day of the law that it was assessed by.</summary>
     public required DateOnly Day { get; init; }
 
@@ -75,6 +78,9 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
         {
             Notified = a.Ufi is null ? [] : [.. a.Substances.Select(s => new NotifiedShare(s.Name, s.Ingredient.High))],
             PoisonCentres = a.Edition.PoisonCentres,
+            Measured = a.Composition.Liquid is { } liquid
+                ? new MeasuredState(liquid, a.Composition, a.Edition.Liquids?.Flash.Clause.Text ?? "")
+                : null,
             Day = a.AsOf,
             NextOfElements = a.NextOfElements,
             OfOldClasses = a.Edition.Relabelling?.Stricter ?? "",

@@ -38,6 +38,7 @@ public static class StateComparison
                 List<StateChange> found =
                 [
                     .. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s])),
+                    .. Stale(was, becomes),
                     .. Notifications(was, becomes),
                 ];
                 found.AddRange(OldLabels(was, becomes, found));
@@ -88,6 +89,20 @@ public static class StateComparison
         string why = was.OfOldClasses.Length == 0 ? change.Clause.Text : $"{change.Clause}; {was.OfOldClasses}";
         return new StateChange(Old, true, $"until {change.On.AddDays(-1):yyyy-MM-dd}{stock}", why);
     }
+
+    // What was measured belongs to the liquid that was measured.
+    private static IEnumerable<StateChange> Stale(CandleState was, CandleState becomes) =>
+        was.Measured is { } before && becomes.Measured is { } after && before.IsStaleIn(after)
+            ?
+            [
+                new StateChange(
+                    "measured figures",
+                    false,
+                    $"{after.Facts.Document ?? "what was measured"} is of the composition before: the label of the new one is not known until its flash point is measured again",
+                    after.Clause
+                ),
+            ]
+            : [];
 
     // Only where both states have a UFI: a first notification is no update.
     private static IEnumerable<StateChange> Notifications(CandleState was, CandleState becomes) =>
