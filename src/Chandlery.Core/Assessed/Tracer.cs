@@ -284,6 +284,14 @@ public static class Tracer
         return found;
     }
 
+            IReadOnlyList<string> foreign = ForeignNames.LanguagesOf(a.Edition, a.Languages);
+            if (foreign.Count > 0 && a.Label.Named.Any(n => n.Name == s.Name))
+            {
+                text.AppendLine(
+                    $"  On the label it is called {s.Name} in {string.Join(", ", foreign)} too, its international name: the table's names in other languages are not at hand."
+                );
+            }
+
     private static void Write(StringBuilder text, Working working, string stricter)
     {
         text.AppendLine().AppendLine($"  formula:   {working.Formula}");
