@@ -40,6 +40,7 @@ internal static class SubstanceText
             {
                 string more =
                     (c.Minimum ? "; a minimum: a more severe class goes before it" : "")
+                    + (c.RouteOpen ? "; no route is named, for the table leaves it open" : "")
                     + (c.Computed ? "" : "; not computed by this program");
                 text.AppendLine(CultureInfo.InvariantCulture, $"    {c.Class}{(c.Statement.Length == 0 ? "" : $", {c.Statement}")}{more}");
             }

@@ -73,6 +73,17 @@ public sealed class SubstanceCommandTests
         Assert.Contains("not law and not applied", draft.GetProperty("says").GetString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    [Outside("CLP Annex VI, Part 3, Table 3, 082-004-00-2, and Annex VI, 1.2.2 (from memory): ** where the route cannot be told")]
+    public void A_route_that_the_table_leaves_open_is_said()
+    {
+        JsonElement answer = Json("7758-97-6");
+        Assert.Contains("STOT RE 2 H373;", Classes(answer) + ";", StringComparison.Ordinal);
+        JsonElement[] open = [.. answer.GetProperty("classes").EnumerateArray().Where(c => c.GetProperty("routeOpen").GetBoolean())];
+        Assert.Equal("H373", Assert.Single(open).GetProperty("statement").GetString());
+        Assert.Contains("no route is named", Command.Run("substance", "7758-97-6").Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("2026-12-31", true)]
     [InlineData("2027-01-01", false)]

@@ -116,11 +116,14 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
 
     private static ClassAnswer Class(HarmonisedClass c)
     {
+        const string Open = " **";
         string[] parts = c.Text.Split(", ", 2);
+        string statement = parts.Length > 1 ? parts[1] : "";
         return new ClassAnswer(
             parts[0].Replace(" *", "", StringComparison.Ordinal),
-            parts.Length > 1 ? parts[1] : "",
+            statement.Replace(Open, "", StringComparison.Ordinal),
             c.IsMinimum,
+            statement.Contains(Open, StringComparison.Ordinal),
             c.Claim is not null
         );
     }
