@@ -130,7 +130,14 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <param name="file">The file, or <see cref="StandardOutput.Sign"/>.</param>
     /// <param name="content">The document.</param>
     /// <exception cref="IOException">It could not be written, or a terminal cannot show it.</exception>
-    public void WriteFile(string file, byte[] content)
+    public void WriteFile(string file, byte[] content) => WriteFile(file, content, output);
+
+    /// <summary>Writes a document to a file and says so, or to the standard output.</summary>
+    /// <param name="file">The file, or <see cref="StandardOutput.Sign"/>.</param>
+    /// <param name="content">The document.</param>
+    /// <param name="told">Where it is said.</param>
+    /// <exception cref="IOException">It could not be written, or a terminal cannot show it.</exception>
+    public void WriteFile(string file, byte[] content, TextWriter told)
     {
         Progress.Clear();
         if (file == StandardOutput.Sign)
@@ -140,7 +147,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         }
 
         AtomicFile.Write(file, content);
-        output.WriteLine(file);
+        told.WriteLine(file);
     }
 
     /// <summary>Writes documents into a folder, or the only one to the standard output.</summary>
