@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Completions;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
+using Chandlery.Cli.Commands;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli;
@@ -23,9 +24,10 @@ internal static class UsageErrors
 
         string[] lines = [.. Lines(parse).Distinct()];
         lines[^1] += $" See '{Named(parse)} --help'.";
+        TextWriter told = Session.Told(parse.InvocationConfiguration.Error);
         foreach (string line in lines)
         {
-            parse.InvocationConfiguration.Error.WriteLine(Ink.Errors.Mind(TextTable.Harmless($"{Named(parse)}: {line}")));
+            told.WriteLine(Ink.Errors.Mind(TextTable.Harmless($"{Named(parse)}: {line}")));
         }
 
         return ExitCode.BadInput;

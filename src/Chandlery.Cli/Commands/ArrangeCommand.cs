@@ -47,7 +47,7 @@ internal static class ArrangeCommand
                             }
 
                             session.Output.WriteLine($"{a.Candle.Name} ({a.Edition.Id}), {a.Vessel.Name}, {a.Vessel.Brimful}");
-                            session.Output.WriteLine(Table(results).Render(AssessCommand.Width));
+                            session.Output.WriteLine(Table(results).Render(AssessCommand.Width, Ink.Output));
                         }
 
                         wrong.AddRange(problems.Found);

@@ -189,7 +189,7 @@ internal static class CeilingCommand
             AddNow(table, a, varied, now);
         }
 
-        text.Append(table.Render(AssessCommand.Width));
+        text.Append(table.Render(AssessCommand.Width, Ink.Output));
         if (a.Kind.State == PhysicalState.Liquid)
         {
             text.AppendLine(

@@ -28,6 +28,9 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>What is told beside documents.</summary>
     public TextWriter Output => output;
 
+    /// <summary>The same for a text whose lines another program may read: no line is broken.</summary>
+    public required TextWriter Raw { get; init; }
+
     /// <summary>Where a document goes that goes to the standard output.</summary>
     public required StandardOutput Documents { get; init; }
 
@@ -58,22 +61,36 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     {
         TextWriter output = parse.InvocationConfiguration.Output;
         TextWriter errors = parse.InvocationConfiguration.Error;
-        TextWriter shown = Console.IsOutputRedirected ? output : new HarmlessWriter(output);
+        TextWriter raw = Console.IsOutputRedirected ? output : new HarmlessWriter(output);
+        TextWriter shown = Console.IsOutputRedirected || IsForPrograms(parse) ? raw : new HarmlessWriter(output, AssessCommand.Width);
+        TextWriter told = Told(errors);
         bool isQuiet = parse.GetValue<bool>(Manners.Quiet);
         bool isWatched = !isQuiet && ReferenceEquals(errors, Console.Error) && !Console.IsErrorRedirected;
         var clock = Stopwatch.StartNew();
         return new Session(
             isQuiet ? TextWriter.Null
-                : StandardOutput.IsMeant(parse) ? errors
+                : StandardOutput.IsMeant(parse) ? told
                 : shown,
-            errors,
+            told,
             parse.GetValue<bool>(Manners.Verbose)
         )
         {
-            Documents = new StandardOutput(shown, ReferenceEquals(output, Console.Out) && Console.IsOutputRedirected),
+            Raw =
+                isQuiet ? TextWriter.Null
+                : StandardOutput.IsMeant(parse) ? told
+                : raw,
+            Documents = new StandardOutput(raw, ReferenceEquals(output, Console.Out) && Console.IsOutputRedirected),
             Progress = new Progress(errors, isWatched, () => clock.Elapsed),
         };
     }
+
+    /// <summary>The error stream as people see it.</summary>
+    public static TextWriter Told(TextWriter errors) =>
+        Console.IsErrorRedirected ? errors : new HarmlessWriter(errors, AssessCommand.ErrorWidth);
+
+    private static bool IsForPrograms(ParseResult parse) =>
+        parse.CommandResult.Command.Options.OfType<Option<bool>>().FirstOrDefault(o => o.Name == JsonOption.Name) is { } json
+        && parse.GetValue(json);
 
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)
@@ -91,6 +108,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         finally
         {
             session.Progress.Clear();
+            session.Output.Flush();
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.Json;
 using Chandlery.Cli;
 using Chandlery.Tests.Support;
 
@@ -83,7 +84,59 @@ public sealed class MannersTests
         Assert.DoesNotContain("\u001b[31m", OnTerminal("TERM=dumb"), StringComparison.Ordinal);
     }
 
-    private static string OnTerminal(string variables)
+    [NeedsToolFact("script")]
+    public void Nothing_is_wider_than_a_terminal()
+    {
+        foreach (
+            string command in (string[])
+                [
+                    $"assess {Stopped}",
+                    $"substance linalool --in {TestLaw.DemoFolder}",
+                    $"changes {TestLaw.DemoFolder} --to-as-of 2028-02-01",
+                    $"technical-file {Candle} --out {Path.GetTempPath()}chandlery-manners",
+                    "kinds",
+                    $"trials {TestLaw.DemoFolder}",
+                    $"assess {Candle} --plase DE",
+                    $"assess {Candle}x",
+                ]
+        )
+        {
+            string said = OnTerminalLine($"stty cols 80; env TERM=dumb PROGRAM {command}");
+            Assert.NotEqual("", said.Trim());
+            Assert.DoesNotContain(said.ReplaceLineEndings("\n").Split('\n'), l => l.Length > 80 && l.Trim().Contains(' '));
+        }
+    }
+
+    [NeedsToolFact("script")]
+    public void What_another_program_reads_is_never_broken()
+    {
+        string said = OnTerminalLine($"stty cols 80; env TERM=dumb PROGRAM assess {Candle} --json");
+        Assert.Equal(JsonValueKind.Object, JsonDocument.Parse(said).RootElement.ValueKind);
+    }
+
+    [NeedsToolFact("script")]
+    public void A_name_cannot_write_the_programs_own_colours()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("candles/fig-tin.yaml", "name: Fig Tin", "name: \"Fig\\e[31m Tin\\e[0m\"");
+        string candle = Path.Combine(folder.Path, "candles", "fig-tin.yaml");
+        string said = OnTerminalLine($"env TERM=xterm PROGRAM assess {candle}");
+        Assert.Contains("\u001b[1mFig\uFFFD[31m Tin\uFFFD[0m\u001b[0m", said, StringComparison.Ordinal);
+    }
+
+    [NeedsToolFact("script")]
+    public void No_colour_gets_into_a_file()
+    {
+        using var folder = new MakersFolder();
+        string into = Path.Combine(folder.Path, "made");
+        OnTerminalLine($"env TERM=xterm PROGRAM dossier {Candle} --place IE --out {into}");
+        string page = Directory.GetFiles(into, "assessment.txt", SearchOption.AllDirectories).Select(File.ReadAllText).First();
+        Assert.StartsWith("Fig Tin", page, StringComparison.Ordinal);
+    }
+
+    private static string OnTerminal(string variables) => OnTerminalLine($"env {variables} PROGRAM assess {Stopped}");
+
+    private static string OnTerminalLine(string line)
     {
         string program = Command.Published ?? $"dotnet {Path.Combine(AppContext.BaseDirectory, "chandlery.dll")}";
         var start = new ProcessStartInfo("script", ["-qc", $"env {variables} {program} assess {Stopped}", "/dev/null"])
@@ -101,7 +154,8 @@ public sealed class MannersTests
     [InlineData("a\u001b[2Jb", "a\uFFFD[2Jb")]
     [InlineData("a\u202Eb\u2066c\u200Fd\u061Ce", "a\uFFFDb\uFFFDc\uFFFDd\uFFFDe")]
     [InlineData("a\rb\r\nc\td\n", "a\uFFFDb\r\nc\td\n")]
-    [InlineData("\u001b[31mstop\u001b[0m", "\u001b[31mstop\u001b[0m")]
+    [InlineData("\u001b[31mstop\u001b[0m", "\uFFFD[31mstop\uFFFD[0m")]
+    [InlineData("\uFDD00123456789ABCDEF2stop", "\uFDD00123456789ABCDEF2stop")]
     [InlineData("\u001b[31", "\uFFFD[31")]
     [InlineData("a\u0007\u009bb", "a\uFFFD\uFFFDb")]
     public void What_steers_a_terminal_is_shown_as_a_mark(string text, string shown)
@@ -130,6 +184,43 @@ public sealed class MannersTests
         using var folder = new MakersFolder();
         string register = Path.Combine(folder.Path, "lost.sqlite");
         string batch = Path.Combine(TestLaw.DemoFolder, "batches", "hb-2611.yaml");
+    [Fact]
+    public void The_programs_own_colours_reach_a_terminal()
+    {
+        var terminal = new StringWriter();
+        using var writer = new HarmlessWriter(terminal);
+        writer.Write(new Ink(true).Stop("stop"));
+        Assert.Equal("\u001b[31mstop\u001b[0m", terminal.ToString());
+    }
+
+    [Theory]
+    [InlineData("short\n", "short\n")]
+    [InlineData("one two three four five\n", "one two\nthree four\nfive\n")]
+    [InlineData("  one two three four\n", "  one two\n  three\n  four\n")]
+    [InlineData("- one two three four\n", "- one two\n  three\n  four\n")]
+    [InlineData("onetwothreefourfive six\n", "onetwothreefourfive\nsix\n")]
+    [InlineData("ten letter\n\nnext\n", "ten letter\n\nnext\n")]
+    public void Lines_that_are_wider_than_a_terminal_are_broken_at_blanks(string text, string shown)
+    {
+        var terminal = new StringWriter();
+        using var writer = new HarmlessWriter(terminal, 10);
+        foreach (char letter in text)
+        {
+            writer.Write(letter);
+        }
+
+        Assert.Equal(shown.ReplaceLineEndings(), terminal.ToString());
+    }
+
+    [Fact]
+    public void Colours_take_no_room_in_a_line()
+    {
+        var terminal = new StringWriter();
+        using var writer = new HarmlessWriter(terminal, 10);
+        writer.WriteLine(new Ink(true).Stop("one two three"));
+        Assert.Equal("\u001b[31mone two\nthree\u001b[0m\n".ReplaceLineEndings(), terminal.ToString());
+    }
+
         Assert.Equal(0, Command.RunHere("register", "add", batch, "--by", "me", "--register", register).Code);
         File.Delete(register);
         (int code, _, string errors) = Command.RunHere("register", "verify", register);
