@@ -14,7 +14,7 @@ internal static class ArrangeCommand
 {
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var command = new Command(
             "arrange",

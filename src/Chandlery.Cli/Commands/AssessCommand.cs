@@ -11,7 +11,7 @@ internal static class AssessCommand
 
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var json = new Option<bool>("--json")
         {
             Description =

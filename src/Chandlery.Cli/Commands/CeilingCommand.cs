@@ -22,7 +22,7 @@ internal static class CeilingCommand
 
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var oil = new Option<string?>("--oil")
         {
             Description = "Vary the load of this oil only (file name without .yaml); the others stay.",

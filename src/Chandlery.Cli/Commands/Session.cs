@@ -216,6 +216,18 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         return ExitCode.BadInput;
     }
 
+    /// <summary>Whether there is the place that a command line names, if it names one; says so once for all candles where not.</summary>
+    public bool Knows(Lawbook lawbook, string? place)
+    {
+        if (place is null || lawbook.FindPlace(place) is not null)
+        {
+            return true;
+        }
+
+        Complain($"--place: There is no edition of the law for the place '{place}'. {lawbook.InsteadOfPlace(place)}");
+        return false;
+    }
+
     /// <summary>Writes a paragraph, broken at the width of tables; later lines are set in like the first.</summary>
     public void WriteWrapped(string text)
     {
@@ -269,6 +281,11 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         }
 
         Lawbook = lawbook;
+        if (!Knows(lawbook, parse.GetValue(options.Place)))
+        {
+            return ExitCode.BadInput;
+        }
+
         IReadOnlyList<string> paths = options.PathsIn(parse);
         List<DeclarationFolder> folders = [.. paths.Select(path => Opened(path, problems)).OfType<DeclarationFolder>()];
         if (folders.Count == 0)

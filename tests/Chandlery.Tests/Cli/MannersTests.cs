@@ -18,9 +18,10 @@ public sealed class MannersTests
         "assess x --plase DE",
         "chandlery assess: there is no option '--plase'. Did you mean '--place'? See 'chandlery assess --help'."
     )]
+    [InlineData("sheet x y --plase DE --stock a4-2x4", "chandlery sheet: there is no option '--plase'. Did you mean '--place'?")]
     [InlineData("assess x --quite", "Did you mean '--quiet'?")]
     [InlineData("assess", "<path> is missing.")]
-    [InlineData("assess x y", "'y' is one word too many.")]
+    [InlineData("cost x y", "'y' is one word too many.")]
     [InlineData("ceiling x --oil", "'--oil' needs a value.")]
     [InlineData("export x --what blend", "'blend' is nothing that '--what' takes: all, blends, candles. Did you mean 'blends'?")]
     [InlineData("packaging x --year soon", "'soon' is nothing that '--year' takes. One year only.")]
@@ -28,15 +29,32 @@ public sealed class MannersTests
     [InlineData("register fnd x", "chandlery register: there is no command 'fnd'. Did you mean 'find'? See 'chandlery register --help'.")]
     [InlineData("register", "one more word is needed: add, find, ")]
     [InlineData("import x", "--into")]
+    [InlineData("recall DEMO --lot CS-1108", "Nothing named 'CS-1108' is declared as lot. Did you mean 'CS-1107'?")]
+    [InlineData("catalogue DEMO --place Germny", "--place: There is no edition of the law for the place 'Germny'. Did you mean 'Germany'?")]
+    [InlineData("assess DEMO --place Germny", "--place: There is no edition of the law for the place 'Germny'. Did you mean 'Germany'?")]
+    [InlineData("changes DEMO --place QQ", "Known places: AT (Austria), ")]
     [InlineData("assess x --as-of soon", "'soon' is not a day")]
     public void A_slip_is_one_line_with_the_nearest_word(string line, string said)
     {
-        (int code, string output, string errors) = Command.Run(line.Split(' '));
+        (int code, string output, string errors) = Command.Run(
+            line.Replace("DEMO", TestLaw.DemoFolder, StringComparison.Ordinal).Split(' ')
+        );
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Equal("", output);
         Assert.Contains(said, errors, StringComparison.Ordinal);
         Assert.Single(errors.TrimEnd().Split('\n'));
         Assert.DoesNotContain("System.", errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("assess")]
+    [InlineData("arrange")]
+    [InlineData("ceiling")]
+    public void Several_paths_are_answered_one_after_the_other(string command)
+    {
+        string other = Path.Combine(TestLaw.DemoFolder, "candles", "slate-jar.yaml");
+        string output = Command.Run(command, Candle, other).Output;
+        Assert.InRange(output.IndexOf("Fig Tin", StringComparison.Ordinal), 0, output.IndexOf("Slate Jar", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -139,7 +157,7 @@ public sealed class MannersTests
     private static string OnTerminalLine(string line)
     {
         string program = Command.Published ?? $"dotnet {Path.Combine(AppContext.BaseDirectory, "chandlery.dll")}";
-        var start = new ProcessStartInfo("script", ["-qc", $"env {variables} {program} assess {Stopped}", "/dev/null"])
+        var start = new ProcessStartInfo("script", ["-qc", line.Replace("PROGRAM", program, StringComparison.Ordinal), "/dev/null"])
         {
             RedirectStandardOutput = true,
             RedirectStandardInput = true,
@@ -166,24 +184,6 @@ public sealed class MannersTests
         Assert.Equal(shown, terminal.ToString());
     }
 
-    [Theory]
-    [InlineData("assess")]
-    [InlineData("import")]
-    [InlineData("register find")]
-    public void Help_is_given_whatever_the_command_wants(string command)
-    {
-        (int code, string output, string errors) = Command.Run([.. command.Split(' '), "--help"]);
-        Assert.Equal(ExitCode.Fine, code);
-        Assert.Contains("Usage:", output, StringComparison.Ordinal);
-        Assert.Equal("", errors);
-    }
-
-    [Fact]
-    public void A_lost_register_is_not_begun_anew_over_its_witness()
-    {
-        using var folder = new MakersFolder();
-        string register = Path.Combine(folder.Path, "lost.sqlite");
-        string batch = Path.Combine(TestLaw.DemoFolder, "batches", "hb-2611.yaml");
     [Fact]
     public void The_programs_own_colours_reach_a_terminal()
     {
@@ -221,6 +221,24 @@ public sealed class MannersTests
         Assert.Equal("\u001b[31mone two\nthree\u001b[0m\n".ReplaceLineEndings(), terminal.ToString());
     }
 
+    [Theory]
+    [InlineData("assess")]
+    [InlineData("import")]
+    [InlineData("register find")]
+    public void Help_is_given_whatever_the_command_wants(string command)
+    {
+        (int code, string output, string errors) = Command.Run([.. command.Split(' '), "--help"]);
+        Assert.Equal(ExitCode.Fine, code);
+        Assert.Contains("Usage:", output, StringComparison.Ordinal);
+        Assert.Equal("", errors);
+    }
+
+    [Fact]
+    public void A_lost_register_is_not_begun_anew_over_its_witness()
+    {
+        using var folder = new MakersFolder();
+        string register = Path.Combine(folder.Path, "lost.sqlite");
+        string batch = Path.Combine(TestLaw.DemoFolder, "batches", "hb-2611.yaml");
         Assert.Equal(0, Command.RunHere("register", "add", batch, "--by", "me", "--register", register).Code);
         File.Delete(register);
         (int code, _, string errors) = Command.RunHere("register", "verify", register);
