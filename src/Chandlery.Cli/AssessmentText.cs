@@ -12,32 +12,42 @@ namespace Chandlery.Cli;
 /// <summary>An assessment as a page for a terminal or a text file.</summary>
 internal static class AssessmentText
 {
-    public static string Render(Assessment a, int width)
+    /// <summary>The page.</summary>
+    /// <param name="a">The assessment.</param>
+    /// <param name="width">Letters in a line.</param>
+    /// <param name="ink">Colours; none for a file.</param>
+    public static string Render(Assessment a, int width, Ink ink)
     {
         var text = new StringBuilder();
         string title = a.Batch is null ? a.Candle.Name : $"{a.Candle.Name}, batch {a.Batch.Code}";
-        text.AppendLine(Ink.Output.Heading(title)).AppendLine(new string('=', title.Length));
+        text.AppendLine(ink.Heading(title)).AppendLine(new string('=', title.Length));
         Prose(text, $"{a.Edition.Name}, as of {a.AsOf:yyyy-MM-dd}; sold in {string.Join(", ", a.Places.Select(p => p.Name))}", width);
         Prose(text, LoadLine(a), width);
         text.AppendLine();
-        Verdict(text, a, width);
-        Heading(text, a.Kind.Say("In the finished candle"));
-        text.Append(CompositionTable(a).Render(width));
+        Verdict(text, ink, a, width);
+        Heading(text, ink, a.Kind.Say("In the finished candle"));
+        text.Append(CompositionTable(a).Render(width, ink));
         text.AppendLine(
             a.Composition.UnknownHigh.Value > 0.005
                 ? $"Not declared by anybody: between {a.Composition.UnknownLow} and {a.Composition.UnknownHigh}."
                 : "Everything is declared."
         );
-        Heading(text, "Classification");
-        text.Append(Classes(a, width));
-        Heading(text, "On the label");
-        text.Append(Label(a, width));
-        List(text, "May be left off this small package", a.SmallPackageRelief.Select(r => $"{r.Code}: {r.Because} [{r.Clause}]"), width);
-        Heading(text, "Limits");
-        text.Append(Limits(a).Render(width));
-        List(text, "Could not be assessed", a.Unassessed.Select(a.Kind.Say), width);
-        List(text, "To look at", a.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What), width);
-        List(text, "Known changes of the law", Changes(a), width);
+        Heading(text, ink, "Classification");
+        text.Append(Classes(a, width, ink));
+        Heading(text, ink, "On the label");
+        text.Append(Label(a, width, ink));
+        List(
+            text,
+            ink,
+            "May be left off this small package",
+            a.SmallPackageRelief.Select(r => $"{r.Code}: {r.Because} [{r.Clause}]"),
+            width
+        );
+        Heading(text, ink, "Limits");
+        text.Append(Limits(a).Render(width, ink));
+        List(text, ink, "Could not be assessed", a.Unassessed.Select(a.Kind.Say), width);
+        List(text, ink, "To look at", a.Findings.Where(f => f.Gravity == Gravity.Look).Select(f => f.What), width);
+        List(text, ink, "Known changes of the law", Changes(a), width);
         text.AppendLine();
         Prose(text, "This helps; it does not replace local law, its authorities, or a competent person.", width);
         return text.ToString();
@@ -76,7 +86,7 @@ internal static class AssessmentText
         return $"Fragrance load: {recipe.MeltLoadOfWax} of the wax = {recipe.MeltLoadOfCandle} of the melt{topUp}";
     }
 
-    private static void Verdict(StringBuilder text, Assessment a, int width)
+    private static void Verdict(StringBuilder text, Ink ink, Assessment a, int width)
     {
         List<Finding> stops = [.. a.Findings.Where(f => f.Gravity == Gravity.Stop)];
         string verdict =
@@ -88,7 +98,7 @@ internal static class AssessmentText
             : "Not classified from what is declared: no hazard label follows.";
         foreach (string line in TextTable.Wrap(verdict, width))
         {
-            text.AppendLine(stops.Count > 0 ? Ink.Output.Stop(line) : Ink.Output.Heading(line));
+            text.AppendLine(stops.Count > 0 ? ink.Stop(line) : ink.Heading(line));
         }
 
         foreach (Finding stop in stops)
@@ -118,7 +128,7 @@ internal static class AssessmentText
         return table;
     }
 
-    private static string Classes(Assessment a, int width)
+    private static string Classes(Assessment a, int width, Ink ink)
     {
         if (a.Classification.Classes.Count == 0)
         {
@@ -131,10 +141,10 @@ internal static class AssessmentText
             table.Add(c.Category.Code, c.Statement, $"{a.Kind.Say(c.Working.Sentence)} [{c.Working.Clause}]");
         }
 
-        return table.Render(width);
+        return table.Render(width, ink);
     }
 
-    private static string Label(Assessment a, int width)
+    private static string Label(Assessment a, int width, Ink ink)
     {
         LabelElements label = a.Label;
         if (!label.All.Any())
@@ -180,7 +190,7 @@ internal static class AssessmentText
             table.Add("named", named.Cas ?? "-", $"{named.Name}: {a.Kind.Say(named.Because)}");
         }
 
-        return table.Render(width);
+        return table.Render(width, ink);
     }
 
     private static TextTable Limits(Assessment a)
@@ -209,7 +219,7 @@ internal static class AssessmentText
 
     private static string Number(double? value) => value is { } v ? Figures.Plain(v) : "-";
 
-    private static void List(StringBuilder text, string heading, IEnumerable<string> items, int width)
+    private static void List(StringBuilder text, Ink ink, string heading, IEnumerable<string> items, int width)
     {
         List<string> all = [.. items];
         if (all.Count == 0)
@@ -217,7 +227,7 @@ internal static class AssessmentText
             return;
         }
 
-        Heading(text, heading);
+        Heading(text, ink, heading);
         foreach (string item in all)
         {
             Item(text, item, width);
@@ -230,6 +240,6 @@ internal static class AssessmentText
         text.AppendLine("- " + string.Join(Environment.NewLine + "  ", lines));
     }
 
-    private static void Heading(StringBuilder text, string heading) =>
-        text.AppendLine().AppendLine(Ink.Output.Heading(heading)).AppendLine(new string('-', heading.Length));
+    private static void Heading(StringBuilder text, Ink ink, string heading) =>
+        text.AppendLine().AppendLine(ink.Heading(heading)).AppendLine(new string('-', heading.Length));
 }

@@ -64,6 +64,7 @@ internal static class CommandTree
         PlainHelp.AddTo(root);
         Manners.AddTo(root);
         Offers.AddTo(root);
+        UsageErrors.AddTo(root);
         root.SetAction((parse, _) => WorkbenchCommand.Run(parse, ".", 0, browser: true));
         return root;
     }

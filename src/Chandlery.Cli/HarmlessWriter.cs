@@ -4,10 +4,15 @@ namespace Chandlery.Cli;
 
 /// <summary>
 /// What a terminal is shown: names come from files of others, and what in them steers a terminal or turns the direction of writing is
-/// written as a mark. Ends of lines, tabs and the program's own colours stay.
+/// written as a mark. Ends of lines and tabs stay, and so do the program's own colours, which no file can write. Lines that are wider
+/// than a terminal are broken at blanks, and what follows is set in as the line's beginning is.
 /// </summary>
-internal sealed class HarmlessWriter(TextWriter inner) : TextWriter
+/// <param name="inner">The terminal.</param>
+/// <param name="width">Its width in letters; null where lines are left as they are, because another program may read them.</param>
+internal sealed class HarmlessWriter(TextWriter inner, int? width = null) : TextWriter
 {
+    private readonly StringBuilder line = new();
+
     /// <inheritdoc/>
     public override Encoding Encoding => inner.Encoding;
 
@@ -21,10 +26,32 @@ internal sealed class HarmlessWriter(TextWriter inner) : TextWriter
     public override void Write(char[] buffer, int index, int count) => Write(buffer.AsSpan(index, count));
 
     /// <inheritdoc/>
-    public override void Write(ReadOnlySpan<char> buffer) => inner.Write(Clean(buffer));
+    public override void Write(ReadOnlySpan<char> buffer)
+    {
+        if (width is not { } room)
+        {
+            inner.Write(Clean(buffer));
+            return;
+        }
+
+        while (buffer.IndexOf('\n') is var end && end >= 0)
+        {
+            line.Append(buffer[..end]);
+            WriteBroken(line.ToString(), room);
+            line.Clear();
+            buffer = buffer[(end + 1)..];
+        }
+
+        line.Append(buffer);
+    }
 
     /// <inheritdoc/>
-    public override void Flush() => inner.Flush();
+    public override void Flush()
+    {
+        inner.Write(Clean(line.ToString()));
+        line.Clear();
+        inner.Flush();
+    }
 
     /// <summary>The text as a terminal may have it.</summary>
     public static string Clean(ReadOnlySpan<char> text)
@@ -32,10 +59,10 @@ internal sealed class HarmlessWriter(TextWriter inner) : TextWriter
         var clean = new StringBuilder(text.Length);
         for (int i = 0; i < text.Length; i++)
         {
-            if (OwnSequence(text[i..]) is { } own)
+            if (Ink.ColourAt(text[i..]) is { } colour)
             {
-                clean.Append(own);
-                i += own.Length - 1;
+                clean.Append(colour);
+                i += Ink.MarkLength - 1;
             }
             else
             {
@@ -47,16 +74,54 @@ internal sealed class HarmlessWriter(TextWriter inner) : TextWriter
         return clean.ToString();
     }
 
-    private static string? OwnSequence(ReadOnlySpan<char> text)
+    private void WriteBroken(string whole, int room)
     {
-        if (text[0] == '\u001b')
+        string text = whole.TrimEnd('\r');
+        string inset = Inset(text, room);
+        var rest = text.AsSpan();
+        string before = "";
+        while (BreakIn(rest, room - before.Length) is { } at)
         {
-            foreach (string sequence in Ink.Sequences)
+            inner.WriteLine(before + Clean(rest[..at].TrimEnd(' ')));
+            rest = rest[at..].TrimStart(' ');
+            before = inset;
+        }
+
+        inner.WriteLine(before + Clean(rest));
+    }
+
+    // Later lines stand under the text of the first, behind the sign of an item.
+    private static string Inset(string text, int room)
+    {
+        int blanks = text.Length - text.TrimStart(' ').Length;
+        int item = text.AsSpan(blanks).StartsWith("- ") ? 2 : 0;
+        return new string(' ', Math.Min(blanks + item, room / 2));
+    }
+
+    // Where a line must be broken so that it has room: behind its last blank, or null where it fits or has no blank to break it at.
+    private static int? BreakIn(ReadOnlySpan<char> text, int room)
+    {
+        int shown = 0;
+        int? blank = null;
+        bool hasBegun = false;
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (Ink.ColourAt(text[i..]) is not null)
             {
-                if (text.StartsWith(sequence, StringComparison.Ordinal))
-                {
-                    return sequence;
-                }
+                i += Ink.MarkLength - 1;
+                continue;
+            }
+
+            if (text[i] == ' ' && hasBegun)
+            {
+                blank = i + 1;
+            }
+
+            hasBegun |= text[i] != ' ';
+            shown++;
+            if (shown > room && text[i] != ' ' && blank is not null)
+            {
+                return blank;
             }
         }
 

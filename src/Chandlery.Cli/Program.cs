@@ -25,7 +25,7 @@ try
 }
 catch (Exception fault)
 {
-    Console.Error.WriteLine(LastResort.Say(fault));
+    Session.Told(Console.Error).WriteLine(LastResort.Say(fault));
     return ExitCode.Fault;
 }
 

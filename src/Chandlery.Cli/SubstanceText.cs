@@ -8,12 +8,20 @@ namespace Chandlery.Cli;
 /// <summary>What the law says of a substance, for people.</summary>
 internal static class SubstanceText
 {
-    public static string Render(SubstanceAnswer a, DateOnly day, bool inFolder)
+    public static string Render(SubstanceAnswer a, string place, DateOnly day, bool inFolder)
     {
         var text = new StringBuilder();
         text.AppendLine(string.Join("; ", a.Names));
         Line(text, "CAS", a.Cas);
         Line(text, "EC", a.Ec);
+        if (!a.Binds)
+        {
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"  Harmonised classes are law of the European Union; they do not bind in {place}, where they are evidence beside what the supplier's sheet says."
+            );
+        }
+
         if (a.Index is null)
         {
             text.AppendLine(
@@ -32,6 +40,7 @@ internal static class SubstanceText
             {
                 string more =
                     (c.Minimum ? "; a minimum: a more severe class goes before it" : "")
+                    + (c.RouteOpen ? "; no route is named, for the table leaves it open" : "")
                     + (c.Computed ? "" : "; not computed by this program");
                 text.AppendLine(CultureInfo.InvariantCulture, $"    {c.Class}{(c.Statement.Length == 0 ? "" : $", {c.Statement}")}{more}");
             }
@@ -50,13 +59,18 @@ internal static class SubstanceText
         }
 
         Versions(text, "Before:", a.Before);
-        Versions(text, "To come:", a.Pending);
+        Versions(text, $"In force in the European Union, not taken over in {place}:", a.Elsewhere);
+        Versions(text, a.Binds ? "To come:" : "To come in the European Union:", a.Pending);
         if (inFolder)
         {
             text.AppendLine(a.HeldBy.Count == 0 ? "  Nothing of yours holds it." : "  Yours that hold it:");
             foreach (HolderAnswer holder in a.HeldBy)
             {
                 text.AppendLine(CultureInfo.InvariantCulture, $"    {holder.Kind} {holder.Id} ({holder.Name}): {holder.Percent}");
+                foreach (string difference in holder.Differences)
+                {
+                    text.AppendLine(CultureInfo.InvariantCulture, $"      {difference}");
+                }
             }
         }
 

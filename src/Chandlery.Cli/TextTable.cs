@@ -28,15 +28,19 @@ internal sealed class TextTable(params string[] headings)
     }
 
     /// <summary>The table for a terminal of this width.</summary>
-    public string Render(int width)
+    /// <param name="width">The width.</param>
+    /// <param name="ink">Its colours; none for a file.</param>
+    public string Render(int width, Ink ink)
     {
         var text = new StringWriter();
-        Write(text, width);
+        Write(text, width, ink);
         return text.ToString();
     }
 
     /// <summary>Writes the table for a terminal of this width, some lines at a time: a long one is never held as one text.</summary>
-    public void Write(TextWriter output, int width)
+    public void Write(TextWriter output, int width) => Write(output, width, output is HarmlessWriter ? Ink.Output : Ink.None);
+
+    private void Write(TextWriter output, int width, Ink ink)
     {
         int[] widths = Widths(width);
         var text = new StringBuilder();
@@ -48,8 +52,8 @@ internal sealed class TextTable(params string[] headings)
                 string line = string.Join("  ", cells.Select((lines, c) => (l < lines.Count ? lines[l] : "").PadRight(widths[c])))
                     .TrimEnd();
                 text.AppendLine(
-                    r == 0 ? Ink.Output.Heading(line)
-                    : stops.Contains(r) ? Ink.Output.Stop(line)
+                    r == 0 ? ink.Heading(line)
+                    : stops.Contains(r) ? ink.Stop(line)
                     : line
                 );
             }

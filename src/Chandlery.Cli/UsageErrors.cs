@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Completions;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
+using Chandlery.Cli.Commands;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli;
@@ -23,16 +24,45 @@ internal static class UsageErrors
 
         string[] lines = [.. Lines(parse).Distinct()];
         lines[^1] += $" See '{Named(parse)} --help'.";
+        TextWriter told = Session.Told(parse.InvocationConfiguration.Error);
         foreach (string line in lines)
         {
-            parse.InvocationConfiguration.Error.WriteLine(Ink.Errors.Mind(TextTable.Harmless($"{Named(parse)}: {line}")));
+            told.WriteLine(Ink.Errors.Mind(TextTable.Harmless($"{Named(parse)}: {line}")));
         }
 
         return ExitCode.BadInput;
     }
 
+    /// <summary>Refuses options that there are not where a command takes several words, which would be taken for one of them.</summary>
+    public static void AddTo(Command command)
+    {
+        foreach (Argument argument in command.Arguments.Where(a => a.Arity.MaximumNumberOfValues > 1))
+        {
+            argument.Validators.Add(result =>
+            {
+                foreach (Token word in result.Tokens.Where(IsOption))
+                {
+                    result.AddError(Unknown(command, word.Value));
+                }
+            });
+        }
+
+        foreach (Command below in command.Subcommands)
+        {
+            AddTo(below);
+        }
+    }
+
+    private static bool IsOption(Token word) => word.Value.Length > 1 && word.Value[0] == '-';
+
     private static IEnumerable<string> Lines(ParseResult parse)
     {
+        // Of an unknown option nothing else need be said.
+        if (Swallowed(parse) is { } option)
+        {
+            return [Unknown(parse.CommandResult.Command, option)];
+        }
+
         // What follows an unknown word is most likely its value.
         if (parse.UnmatchedTokens.Count > 0)
         {
@@ -41,6 +71,14 @@ internal static class UsageErrors
 
         return parse.Errors.Select(e => Line(e));
     }
+
+    private static string? Swallowed(ParseResult parse) =>
+        parse
+            .CommandResult.Children.OfType<ArgumentResult>()
+            .Where(a => a.Argument.Arity.MaximumNumberOfValues > 1)
+            .SelectMany(a => a.Tokens)
+            .FirstOrDefault(IsOption)
+            ?.Value;
 
     private static string Unknown(Command command, string word)
     {

@@ -12,12 +12,14 @@ namespace Chandlery.Cli.Answers;
 [JsonSerializable(typeof(CeilingAnswer[]))]
 [JsonSerializable(typeof(DesignAnswer[]))]
 [JsonSerializable(typeof(DispatchAnswer[]))]
+[JsonSerializable(typeof(DraftAnswer))]
 [JsonSerializable(typeof(Inspection[]))]
 [JsonSerializable(typeof(KindAnswer[]))]
 [JsonSerializable(typeof(RegisterAnswer))]
 [JsonSerializable(typeof(RegisterEntry[]))]
 [JsonSerializable(typeof(SetAnswer[]))]
 [JsonSerializable(typeof(TraceAnswer[]))]
+[JsonSerializable(typeof(UfiAnswer))]
 [JsonSerializable(typeof(VersionAnswer))]
 internal sealed partial class AnswerJson : JsonSerializerContext
 {

@@ -14,7 +14,7 @@ internal static class ArrangeCommand
 {
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var command = new Command(
             "arrange",
@@ -47,7 +47,7 @@ internal static class ArrangeCommand
                             }
 
                             session.Output.WriteLine($"{a.Candle.Name} ({a.Edition.Id}), {a.Vessel.Name}, {a.Vessel.Brimful}");
-                            session.Output.WriteLine(Table(results).Render(AssessCommand.Width));
+                            session.Output.WriteLine(Table(results).Render(AssessCommand.Width, Ink.Output));
                         }
 
                         wrong.AddRange(problems.Found);

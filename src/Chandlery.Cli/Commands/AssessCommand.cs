@@ -11,7 +11,7 @@ internal static class AssessCommand
 
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var json = new Option<bool>("--json")
         {
             Description =
@@ -40,9 +40,12 @@ internal static class AssessCommand
     /// <summary>Width for tables: the terminal's, or a page's where there is none.</summary>
     public static int Width => Console.IsOutputRedirected ? 140 : Math.Max(NarrowestTable, Console.WindowWidth);
 
+    /// <summary>Width for what is wrong: the terminal's, where the error stream is one.</summary>
+    public static int ErrorWidth => Math.Max(NarrowestTable, Console.WindowWidth);
+
     private static string Json(IReadOnlyList<Assessment> assessments) =>
         assessments.Count == 1 ? AssessmentJson.Write(assessments[0]) : AssessmentJson.Write(assessments);
 
     private static string Text(IReadOnlyList<Assessment> assessments) =>
-        string.Join(Environment.NewLine, assessments.Select(a => AssessmentText.Render(a, Width)));
+        string.Join(Environment.NewLine, assessments.Select(a => AssessmentText.Render(a, Width, Ink.Output)));
 }

@@ -34,6 +34,11 @@ internal static class CatalogueCommand
 
         DateOnly asOf = parse.GetValue(options.AsOf);
         string? place = parse.GetValue(options.Place);
+        if (!session.Knows(lawbook, place))
+        {
+            return ExitCode.BadInput;
+        }
+
         return json
             ? Print(
                 session,

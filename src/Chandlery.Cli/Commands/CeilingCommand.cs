@@ -22,7 +22,7 @@ internal static class CeilingCommand
 
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var oil = new Option<string?>("--oil")
         {
             Description = "Vary the load of this oil only (file name without .yaml); the others stay.",
@@ -154,10 +154,10 @@ internal static class CeilingCommand
             _ => "% of wax",
         };
         var table = new TextTable(
-            Said(a, first),
-            Said(a, "% of wax, all oils"),
-            Said(a, "% of melt"),
-            Said(a, "% of candle"),
+            a.Kind.SayOfParts(first),
+            a.Kind.SayOfParts("% of wax, all oils"),
+            a.Kind.SayOfParts("% of melt"),
+            a.Kind.SayOfParts("% of candle"),
             "Set by",
             "From there on"
         );
@@ -189,7 +189,7 @@ internal static class CeilingCommand
             AddNow(table, a, varied, now);
         }
 
-        text.Append(table.Render(AssessCommand.Width));
+        text.Append(table.Render(AssessCommand.Width, Ink.Output));
         if (a.Kind.State == PhysicalState.Liquid)
         {
             text.AppendLine(
@@ -210,17 +210,9 @@ internal static class CeilingCommand
             Percent(recipe.MeltLoadOfCandle.Value),
             Percent(recipe.Load.Value),
             "",
-            Said(a, "the candle as it is declared")
+            a.Kind.SayOfParts("the candle as it is declared")
         );
     }
-
-    // A liquid's oils are dissolved in a base, and nothing of it is wax or melts.
-    private static string Said(Assessment a, string text) =>
-        a.Kind.Say(
-            a.Kind.State == PhysicalState.Liquid
-                ? text.Replace("wax", "base", StringComparison.Ordinal).Replace("melt", "liquid", StringComparison.Ordinal)
-                : text
-        );
 
     private static string Percent(double value) => Figures.Plain(value);
 }

@@ -84,6 +84,11 @@ internal static class ChangesCommand
 
         DateOnly asOf = parse.GetValue(options.AsOf);
         string? place = parse.GetValue(options.Place);
+        if (!session.Knows(before.Lawbook, place))
+        {
+            return ExitCode.BadInput;
+        }
+
         IReadOnlyList<CatalogueEntry<CandleState>> old = CatalogueRun.Assess(
             before.Declarations.Catalogue,
             before.Declarations.Asked,

@@ -40,7 +40,7 @@ internal static class DossierCommand
             string folder = Path.Combine(a.Id, run.IsOnlyEdition(a) ? "" : a.Edition.Id, "x")[..^1];
             run.Add([
                 new PendingFile(folder + "assessment.json", Encoding.UTF8.GetBytes(AssessmentJson.Write(a))),
-                new PendingFile(folder + "assessment.txt", Encoding.UTF8.GetBytes(AssessmentText.Render(a, PageWidth))),
+                new PendingFile(folder + "assessment.txt", Encoding.UTF8.GetBytes(AssessmentText.Render(a, PageWidth, Ink.None))),
             ]);
             run.MakeForDossier(papers, a, folder);
         }

@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Intake;
@@ -34,6 +36,7 @@ internal static class DraftCommand
             Description = "Folder for pictures of the pages (PNG) with what was read outlined: grey where it is sure, red where it is not.",
         };
         var data = new Option<string?>("--data") { Description = "A folder whose files are used instead of the program's own data." };
+        Option<bool> json = JsonOption.Of("draft");
         var command = new Command(
             "draft",
             "Draft an oil's declaration from its supplier's PDFs. Whatever is doubtful is marked and listed; no label is printed with the oil until a reviewer signs the draft."
@@ -44,6 +47,7 @@ internal static class DraftCommand
             replace,
             review,
             data,
+            json,
         };
         command.SetAction(parse =>
             Session.Guard(
@@ -52,26 +56,39 @@ internal static class DraftCommand
                 {
                     string[] files = parse.GetValue(pdfs)!;
                     string target = parse.GetValue(output) ?? Path.GetFileNameWithoutExtension(files[0]) + ".yaml";
-                    return Draft(session, files, target, parse.GetValue(replace), parse.GetValue(review), parse.GetValue(data));
+                    if (!MayWrite(session, target, parse.GetValue(replace)))
+                    {
+                        return ExitCode.BadInput;
+                    }
+
+                    bool isForPrograms = parse.GetValue(json);
+                    return Draft(session, files, target, parse.GetValue(review), parse.GetValue(data), isForPrograms);
                 }
             )
         );
         return command;
     }
 
-    private static int Draft(Session session, string[] files, string target, bool replace, string? reviewFolder, string? dataFolder)
+    private static bool MayWrite(Session session, string target, bool replace)
     {
-        var problems = new Problems();
-        if (File.Exists(target) && !replace)
+        if (!File.Exists(target) || replace)
         {
-            problems.Add(
-                new TextPlace(target, 0, 0),
-                "The file exists and may hold a reviewer's work.",
-                "Name another with --out, or add --replace."
-            );
-            return session.Report(problems.Found);
+            return true;
         }
 
+        var problems = new Problems();
+        problems.Add(
+            new TextPlace(target, 0, 0),
+            "The file exists and may hold a reviewer's work.",
+            "Name another with --out, or add --replace."
+        );
+        session.Report(problems.Found);
+        return false;
+    }
+
+    private static int Draft(Session session, string[] files, string target, string? reviewFolder, string? dataFolder, bool isForPrograms)
+    {
+        var problems = new Problems();
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(dataFolder, problems);
         Lawbook? lawbook = ShippedLaw.Open(data, dataFolder, problems);
         var pdfs = new List<SupplierPdf>();
@@ -92,11 +109,23 @@ internal static class DraftCommand
 
         draft = DraftChecks.Marked(draft, lawbook!.Substances);
         (string yaml, IReadOnlyList<ReviewPoint> points) = DraftYaml.Write(draft);
-        WriteReview(session, draft, pdfs, reviewFolder);
-        session.WriteFile(target, Encoding.UTF8.GetBytes(yaml));
+        TextWriter told = isForPrograms ? TextWriter.Null : session.Output;
+        IReadOnlyList<string> pages = [.. WriteReview(draft, pdfs, reviewFolder)];
+        foreach (string page in pages)
+        {
+            told.WriteLine(page);
+        }
+
+        session.WriteFile(target, Encoding.UTF8.GetBytes(yaml), told);
         string shown = StandardOutput.NameOf(target);
         IReadOnlyList<string> contradictions = DraftChecks.Contradictions(yaml, shown, lawbook, DateOnly.FromDateTime(DateTime.Today));
-        Tell(session, shown, draft, points, contradictions);
+        Tell(told, shown, draft, points, contradictions);
+        if (isForPrograms)
+        {
+            var answer = new DraftAnswer(target, pages, draft.Ingredients.Count, points, contradictions);
+            session.Output.WriteLine(JsonSerializer.Serialize(answer, AnswerJson.Plain.DraftAnswer));
+        }
+
         return points.Count + contradictions.Count == 0 ? ExitCode.Fine : ExitCode.StopsSale;
     }
 
@@ -130,11 +159,11 @@ internal static class DraftCommand
         return null;
     }
 
-    private static void WriteReview(Session session, OilDraft draft, IReadOnlyList<SupplierPdf> pdfs, string? folder)
+    private static IEnumerable<string> WriteReview(OilDraft draft, IReadOnlyList<SupplierPdf> pdfs, string? folder)
     {
         if (folder is null)
         {
-            return;
+            yield break;
         }
 
         for (int i = 0; i < pdfs.Count; i++)
@@ -144,30 +173,30 @@ internal static class DraftCommand
             {
                 string path = Path.Combine(folder, $"{Path.GetFileNameWithoutExtension(pdfs[i].File)}-page-{p + 1}.png");
                 AtomicFile.Write(path, PngDrawing.Draw(pages[p], 150));
-                session.Output.WriteLine(path);
+                yield return path;
             }
         }
     }
 
     private static void Tell(
-        Session session,
+        TextWriter output,
         string target,
         OilDraft draft,
         IReadOnlyList<ReviewPoint> points,
         IReadOnlyList<string> contradictions
     )
     {
-        session.Output.WriteLine($"{draft.Ingredients.Count} ingredients drafted. To review ({points.Count + contradictions.Count}):");
+        output.WriteLine($"{draft.Ingredients.Count} ingredients drafted. To review ({points.Count + contradictions.Count}):");
         foreach (ReviewPoint point in points)
         {
-            session.Output.WriteLine($"  {target}:{point.Line}: {point.What}");
+            output.WriteLine($"  {target}:{point.Line}: {point.What}");
         }
 
         foreach (string contradiction in contradictions)
         {
-            session.Output.WriteLine($"  {contradiction}");
+            output.WriteLine($"  {contradiction}");
         }
 
-        session.Output.WriteLine("Compare every line with the PDF, not only these; then write your name and the day under 'reviewed'.");
+        output.WriteLine("Compare every line with the PDF, not only these; then write your name and the day under 'reviewed'.");
     }
 }

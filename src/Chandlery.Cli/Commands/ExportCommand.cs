@@ -102,7 +102,7 @@ internal sealed class ExportCommand
         }
         else
         {
-            session.Output.Write(text);
+            session.Raw.Write(text);
         }
     }
 }

@@ -92,7 +92,7 @@ internal static class ListingCommand
                     }
                     else
                     {
-                        session.Output.Write(text);
+                        session.Raw.Write(text);
                     }
 
                     return session.Close(new FolderReport(problems.Found, []), run.Refused ? ExitCode.StopsSale : ExitCode.Fine);

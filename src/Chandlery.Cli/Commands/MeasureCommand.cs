@@ -75,7 +75,7 @@ internal static class MeasureCommand
         }
         else
         {
-            session.Output.Write(table.Render(AssessCommand.Width));
+            session.Output.Write(table.Render(AssessCommand.Width, Ink.Output));
         }
 
         return checks.All(c => c.Holds) ? ExitCode.Fine : ExitCode.StopsSale;

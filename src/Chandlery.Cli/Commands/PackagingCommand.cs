@@ -35,7 +35,7 @@ internal static class PackagingCommand
         }
 
         IReadOnlyList<string> without = PackagingSum.NotDeclared(folder.Catalogue);
-        IReadOnlyList<PackagingMark> marks = PackagingMark.Of(folder.Catalogue, folder.Lawbook.Safety, folder.AsOf);
+        IReadOnlyList<PackagingMark> marks = PackagingMark.Of(folder.Catalogue, folder.Lawbook, folder.AsOf);
         var report = new PackagingReport([.. sums.Select(PackagingLine.Of)], [.. marks.Select(PackagingMarkReport.Of)], without);
         folder.Print(json, JsonSerializer.Serialize(report, SafetyFileJson.Plain.PackagingReport), table);
         if (!json)

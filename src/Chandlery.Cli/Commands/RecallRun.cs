@@ -13,11 +13,23 @@ internal sealed class RecallRun(KeptFolder folder)
 {
     private readonly Problems problems = new();
 
+    private string Near(RecallQuery query)
+    {
+        IEnumerable<string> known = query.By switch
+        {
+            RecallBy.Lot => folder.Catalogue.OfKind<Lot>().SelectMany(l => new[] { l.Id, l.Code }),
+            RecallBy.Batch => folder.Catalogue.OfKind<Batch>().SelectMany(b => new[] { b.Id, b.Code }),
+            RecallBy.Oil => folder.Catalogue.OfKind<Oil>().Select(o => o.Id),
+            _ => [],
+        };
+        return Suggestion.Nearest(query.Text, known.OfType<string>()) is { } near ? $" Did you mean '{near}'?" : "";
+    }
+
     public int Run(RecallQuery query, IReadOnlyList<string> hazards, bool json, string? into)
     {
         if (new RecallFinder(folder.Catalogue).Find(query) is not { } recall)
         {
-            folder.Session.Complain($"Nothing named '{query.Text}' is declared as {query.By.ToString().ToLowerInvariant()}.");
+            folder.Session.Complain($"Nothing named '{query.Text}' is declared as {query.By.ToString().ToLowerInvariant()}.{Near(query)}");
             return ExitCode.BadInput;
         }
 

@@ -39,7 +39,7 @@ internal static class ReferenceCommand
                         return session.Report(problems.Found);
                     }
 
-                    session.Output.Write(parse.GetValue(law) ? Law(lawbook) : Fields(root, papers, lawbook));
+                    session.Raw.Write(parse.GetValue(law) ? Law(lawbook) : Fields(root, papers, lawbook));
                     return ExitCode.Fine;
                 }
             )

@@ -29,6 +29,9 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>What is told beside documents.</summary>
     public TextWriter Output => output;
 
+    /// <summary>The same for a text whose lines another program may read: no line is broken.</summary>
+    public required TextWriter Raw { get; init; }
+
     /// <summary>Where a document goes that goes to the standard output.</summary>
     public required StandardOutput Documents { get; init; }
 
@@ -66,22 +69,36 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     {
         TextWriter output = parse.InvocationConfiguration.Output;
         TextWriter errors = parse.InvocationConfiguration.Error;
-        TextWriter shown = Console.IsOutputRedirected ? output : new HarmlessWriter(output);
+        TextWriter raw = Console.IsOutputRedirected ? output : new HarmlessWriter(output);
+        TextWriter shown = Console.IsOutputRedirected || IsForPrograms(parse) ? raw : new HarmlessWriter(output, AssessCommand.Width);
+        TextWriter told = Told(errors);
         bool isQuiet = parse.GetValue<bool>(Manners.Quiet);
         bool isWatched = !isQuiet && ReferenceEquals(errors, Console.Error) && !Console.IsErrorRedirected;
         var clock = Stopwatch.StartNew();
         return new Session(
             isQuiet ? TextWriter.Null
-                : StandardOutput.IsMeant(parse) ? errors
+                : StandardOutput.IsMeant(parse) ? told
                 : shown,
-            errors,
+            told,
             parse.GetValue<bool>(Manners.Verbose)
         )
         {
-            Documents = new StandardOutput(shown, ReferenceEquals(output, Console.Out) && Console.IsOutputRedirected),
+            Raw =
+                isQuiet ? TextWriter.Null
+                : StandardOutput.IsMeant(parse) ? told
+                : raw,
+            Documents = new StandardOutput(raw, ReferenceEquals(output, Console.Out) && Console.IsOutputRedirected),
             Progress = new Progress(errors, isWatched, () => clock.Elapsed),
         };
     }
+
+    /// <summary>The error stream as people see it.</summary>
+    public static TextWriter Told(TextWriter errors) =>
+        Console.IsErrorRedirected ? errors : new HarmlessWriter(errors, AssessCommand.ErrorWidth);
+
+    private static bool IsForPrograms(ParseResult parse) =>
+        parse.CommandResult.Command.Options.OfType<Option<bool>>().FirstOrDefault(o => o.Name == JsonOption.Name) is { } json
+        && parse.GetValue(json);
 
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)
@@ -99,6 +116,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         finally
         {
             session.Progress.Clear();
+            session.Output.Flush();
         }
     }
 
@@ -138,7 +156,14 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <param name="file">The file, or <see cref="StandardOutput.Sign"/>.</param>
     /// <param name="content">The document.</param>
     /// <exception cref="IOException">It could not be written, or a terminal cannot show it.</exception>
-    public void WriteFile(string file, byte[] content)
+    public void WriteFile(string file, byte[] content) => WriteFile(file, content, output);
+
+    /// <summary>Writes a document to a file and says so, or to the standard output.</summary>
+    /// <param name="file">The file, or <see cref="StandardOutput.Sign"/>.</param>
+    /// <param name="content">The document.</param>
+    /// <param name="told">Where it is said.</param>
+    /// <exception cref="IOException">It could not be written, or a terminal cannot show it.</exception>
+    public void WriteFile(string file, byte[] content, TextWriter told)
     {
         Progress.Clear();
         if (file == StandardOutput.Sign)
@@ -148,7 +173,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         }
 
         AtomicFile.Write(file, content);
-        output.WriteLine(file);
+        told.WriteLine(file);
     }
 
     /// <summary>Writes documents into a folder, or the only one to the standard output.</summary>
@@ -197,6 +222,18 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
 
         Complain($"{Counted(report.Bad.Count)}; what depends on them was left out.");
         return ExitCode.BadInput;
+    }
+
+    /// <summary>Whether there is the place that a command line names, if it names one; says so once for all candles where not.</summary>
+    public bool Knows(Lawbook lawbook, string? place)
+    {
+        if (place is null || lawbook.FindPlace(place) is not null)
+        {
+            return true;
+        }
+
+        Complain($"--place: There is no edition of the law for the place '{place}'. {lawbook.InsteadOfPlace(place)}");
+        return false;
     }
 
     /// <summary>Writes a paragraph, broken at the width of tables; later lines are set in like the first.</summary>
@@ -252,6 +289,11 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         }
 
         Lawbook = lawbook;
+        if (!Knows(lawbook, parse.GetValue(options.Place)))
+        {
+            return ExitCode.BadInput;
+        }
+
         IReadOnlyList<string> paths = options.PathsIn(parse);
         List<DeclarationFolder> folders = [.. paths.Select(path => Opened(path, problems)).OfType<DeclarationFolder>()];
         if (folders.Count == 0)

@@ -82,7 +82,7 @@ internal static class StatementsCommand
         }
 
         var lines = new List<string> { $"{language.Name}: {language.Origin.Source}; {language.Origin.Checked}.", "" };
-        lines.Add(table.Render(AssessCommand.Width));
+        lines.Add(table.Render(AssessCommand.Width, Ink.Output));
         foreach (IGrouping<TextOrigin, StatementCode> codes in CodesOf(language).GroupBy(language.OriginOf))
         {
             if (codes.Key != language.Origin)

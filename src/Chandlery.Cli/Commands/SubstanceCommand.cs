@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Chandlery.Core.Asked.Substances;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Files;
 using Chandlery.Yaml;
@@ -72,8 +73,7 @@ internal static class SubstanceCommand
     {
         if (lawbook.FindPlace(place) is not { } sold)
         {
-            string near = Suggestion.Nearest(place, lawbook.Places.Select(p => p.Code.Text)) is { } code ? $" Did you mean '{code}'?" : "";
-            session.Complain($"'{place}' is no place of sale that is known here.{near}");
+            session.Complain($"'{place}' is no place of sale that is known here. {lawbook.InsteadOfPlace(place)}");
             return ExitCode.BadInput;
         }
 
@@ -87,8 +87,13 @@ internal static class SubstanceCommand
         var problems = new Problems();
         DeclarationFolder? own = folder is null ? null : DeclarationFolder.Open(folder, lawbook.Vocabulary);
         SubstanceHolders? holders = own is null ? null : SubstanceHolders.Of(own.Catalogue, lawbook, day, problems);
-        var question = new SubstanceQuestion(lawbook.Substances, lawbook.Edition(sold.EditionId).Harmonised, day);
-        SubstanceAnswer[] answers = [.. found.Value.SelectMany(identity => question.Ask(identity, [.. holders?.Holding(identity) ?? []]))];
+        Edition edition = lawbook.Edition(sold.EditionId);
+        var question = new SubstanceQuestion(edition, day);
+        LawInForce? law = day < edition.KnownFrom ? null : edition.On(day);
+        SubstanceAnswer[] answers =
+        [
+            .. found.Value.SelectMany(identity => question.Ask(identity, [.. holders?.Holding(identity, law) ?? []])),
+        ];
         if (json)
         {
             session.Output.WriteLine(
@@ -99,7 +104,9 @@ internal static class SubstanceCommand
         }
         else
         {
-            session.Output.WriteLine(string.Join(Environment.NewLine, answers.Select(a => SubstanceText.Render(a, day, own is not null))));
+            session.Output.WriteLine(
+                string.Join(Environment.NewLine, answers.Select(a => SubstanceText.Render(a, sold.Name, day, own is not null)))
+            );
         }
 
         return own is null ? ExitCode.Fine : session.Close(FolderReport.Of(own, problems.Found), ExitCode.Fine);

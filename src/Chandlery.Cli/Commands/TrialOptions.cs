@@ -53,11 +53,10 @@ internal sealed class TrialOptions
         List<Place> places = [.. codes.Select(folder.Lawbook.FindPlace).OfType<Place>()];
         if (places.Count == 0)
         {
-            string known = string.Join(", ", folder.Lawbook.Places.Select(p => p.Code));
             folder.Session.Complain(
                 codes.Count == 0
                     ? "No candle of the folder is sold anywhere: name a place with --place."
-                    : $"There is no edition of the law for the place '{codes[0]}'. Known places: {known}."
+                    : $"There is no edition of the law for the place '{codes[0]}'. {folder.Lawbook.InsteadOfPlace(codes[0])}"
             );
             return null;
         }

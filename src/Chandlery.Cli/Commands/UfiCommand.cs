@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Notified;
 using Chandlery.Yaml;
@@ -20,32 +22,50 @@ internal static class UfiCommand
             Description = $"Formulation number, 0 to {FormulationNumber.Largest}; never one that another composition had.",
             CustomParser = Numbers.Long("The formulation number", long.MinValue, long.MaxValue),
         };
-        var make = new Command("make", "Make a UFI from a VAT number and a formulation number.") { country, vat, formulation };
+        Option<bool> madeJson = JsonOption.Of("ufi make");
+        var make = new Command("make", "Make a UFI from a VAT number and a formulation number.") { country, vat, formulation, madeJson };
         make.SetAction(parse =>
-            Say(parse, Ufi.Make(parse.GetValue(country)!, parse.GetValue(vat)!, parse.GetValue(formulation)), made => made)
+            Say(
+                parse,
+                madeJson,
+                Ufi.Make(parse.GetValue(country)!, parse.GetValue(vat)!, parse.GetValue(formulation)),
+                made => made,
+                made => UfiAnswer.Of(made, Ufi.Parse(made).Value)
+            )
         );
         var code = new Argument<string>("code") { Description = "The sixteen signs, with or without hyphens." };
-        var check = new Command("check", "Check a UFI and say what it holds.") { code };
+        Option<bool> checkedJson = JsonOption.Of("ufi check");
+        var check = new Command("check", "Check a UFI and say what it holds.") { code, checkedJson };
         check.SetAction(parse =>
             Say(
                 parse,
+                checkedJson,
                 Ufi.Parse(parse.GetValue(code)!),
-                content => $"valid: country {content.Country}, VAT value {content.VatValue}, formulation {content.FormulationNumber}"
+                content => $"valid: country {content.Country}, VAT value {content.VatValue}, formulation {content.FormulationNumber}",
+                content => UfiAnswer.Of(parse.GetValue(code)!, content)
             )
         );
         return new Command("ufi", "Make or check a unique formula identifier (UFI).") { make, check };
     }
 
-    private static int Say<T>(ParseResult parse, Parsed<T> answer, Func<T, string> words)
-        where T : notnull
-    {
-        if (!answer.Success)
-        {
-            parse.InvocationConfiguration.Error.WriteLine(answer.Reason);
-            return ExitCode.BadInput;
-        }
+    private static int Say<T>(ParseResult parse, Option<bool> json, Parsed<T> answer, Func<T, string> words, Func<T, UfiAnswer> forPrograms)
+        where T : notnull =>
+        Session.Guard(
+            parse,
+            session =>
+            {
+                if (!answer.Success)
+                {
+                    session.Complain(answer.Reason);
+                    return ExitCode.BadInput;
+                }
 
-        parse.InvocationConfiguration.Output.WriteLine(words(answer.Value));
-        return ExitCode.Fine;
-    }
+                session.Output.WriteLine(
+                    parse.GetValue(json)
+                        ? JsonSerializer.Serialize(forPrograms(answer.Value), AnswerJson.Plain.UfiAnswer)
+                        : words(answer.Value)
+                );
+                return ExitCode.Fine;
+            }
+        );
 }

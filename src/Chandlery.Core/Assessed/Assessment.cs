@@ -60,6 +60,9 @@ public sealed record Assessment
     /// <summary>The next changes of the law that would alter the label; found when somebody asks.</summary>
     public required Lazy<(LegalChange? Law, LegalChange? Expected)> NextChanges { get; init; }
 
+    /// <summary>The next change of the law that would alter classes or statements; found when somebody asks.</summary>
+    public required Lazy<LegalChange?> NextOfElements { get; init; }
+
     /// <summary>What its notification to the poison centres shares with other candles; found when somebody asks.</summary>
     public required Lazy<SharedNotification> Notification { get; init; }
 

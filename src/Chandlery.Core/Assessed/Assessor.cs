@@ -184,6 +184,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Ufi = ufi?.OrNull(),
             EMark = mark,
             NextChanges = new Lazy<(LegalChange?, LegalChange?)>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).Next()),
+            NextOfElements = new Lazy<LegalChange?>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).NextOfElements()),
             Notification = new Lazy<SharedNotification>(() => kin.Of(subject, verdict, places)),
         };
     }
@@ -249,8 +250,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             }
             else
             {
-                string known = string.Join(", ", lawbook.Places.Select(p => $"{p.Code} ({p.Name})"));
-                problems.Add(at, $"There is no edition of the law for the place '{code}'.", $"Known places: {known}.");
+                problems.Add(at, $"There is no edition of the law for the place '{code}'.", lawbook.InsteadOfPlace(code));
             }
         }
 

@@ -17,16 +17,7 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
     public (LegalChange? Law, LegalChange? Expected) Next()
     {
         DateOnly day = now.Law.Day;
-        IEnumerable<DateOnly> turns = edition
-            .RulesFor(now.Law.State)
-            .SelectMany(r => r.InForce.Turns())
-            .Concat(EntriesOfThis().Select(e => e.From))
-            .Concat(edition.IngredientStatements.SelectMany(s => s.InForce.Turns()))
-            .Concat(edition.Formats.Formats.Where(f => f.Status == LegalStatus.Law).Select(f => f.From))
-            .Where(d => d > day)
-            .Distinct()
-            .Order();
-        LegalChange? law = turns.Select(turn => Compare(day, turn)).FirstOrDefault(c => c is not null);
+        LegalChange? law = Changes().FirstOrDefault();
         LabelFormat today = now.Law.Format;
         LegalChange? expected = edition
             .Formats.After(day)
@@ -35,6 +26,35 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
             .FirstOrDefault(c => c.What.Count > 0);
         return (law, expected);
     }
+
+    /// <summary>The next change that is law and that alters classes or statements; null when none is known.</summary>
+    public LegalChange? NextOfElements()
+    {
+        if (Changes().FirstOrDefault(c => c.AltersElements) is not { } change)
+        {
+            return null;
+        }
+
+        DateOnly before = change.On.AddDays(-1);
+        Verdict stock = edition.On(before, before).ForState(now.Law.State).Judge(composition);
+        return change with
+        {
+            StockFrom = new ChangeFinder(stock, capacity).Changes().FirstOrDefault(c => c.AltersElements)?.On ?? change.On,
+        };
+    }
+
+    private IEnumerable<LegalChange> Changes() =>
+        edition
+            .RulesFor(now.Law.State)
+            .SelectMany(r => r.InForce.Turns())
+            .Concat(EntriesOfThis().Select(e => e.From))
+            .Concat(edition.IngredientStatements.SelectMany(s => s.InForce.Turns()))
+            .Concat(edition.Formats.Formats.Where(f => f.Status == LegalStatus.Law).Select(f => f.From))
+            .Where(d => d > now.Law.Day)
+            .Distinct()
+            .Order()
+            .Select(turn => Compare(now.Law.Day, turn))
+            .OfType<LegalChange>();
 
     private IEnumerable<HarmonisedEntry> EntriesOfThis() =>
         composition.Ingredients.SelectMany(i => edition.Substances.HistoriesOf(i.Identity)).SelectMany(h => h.Versions);
@@ -56,11 +76,12 @@ internal sealed class ChangeFinder(Verdict now, Millilitres capacity)
             what.Add($"label elements: {Or(statementsBefore)} become {Or(statementsAfter)}");
         }
 
+        bool altersElements = what.Count > 0;
         LabelFormat formatBefore = edition.Formats.On(day);
         LabelFormat formatAfter = edition.Formats.On(turn);
         what.AddRange(FormatChanges(formatBefore, formatAfter));
         Citation clause = formatBefore != formatAfter ? formatAfter.Clause : ClauseOf(turn);
-        return what.Count == 0 ? null : new LegalChange(turn, LegalStatus.Law, what, clause);
+        return what.Count == 0 ? null : new LegalChange(turn, LegalStatus.Law, what, clause) { AltersElements = altersElements };
     }
 
     // An entry that turns is one of this candle's own; a rule that turns may have nothing to do with it.

@@ -50,12 +50,11 @@ internal static class FindingList
         ];
     }
 
-    // The table has names in every official language; one is at hand.
     private static IEnumerable<Finding> NamesInAnotherLanguage(Verdict verdict, IReadOnlyList<Language> languages)
     {
         Edition edition = verdict.Law.Edition;
-        string[] others = [.. languages.Where(l => l.Code != edition.Substances.Table?.Rules.NamesIn).Select(l => l.Name)];
-        if (edition.Harmonised.Bind && others.Length > 0 && verdict.Label.Named.Count > 0)
+        IReadOnlyList<string> others = ForeignNames.LanguagesOf(edition, languages);
+        if (others.Count > 0 && verdict.Label.Named.Count > 0)
         {
             yield return new Finding(
                 Gravity.Look,

@@ -67,5 +67,6 @@ internal sealed class NotificationKin(Catalogue catalogue)
     private static SoldPackage PackageOf(Vessel vessel, Millilitres contents, Candle candle) =>
         new(vessel.Name, vessel.Material, vessel.Brimful, vessel.Fill is null ? null : contents, candle.NetMass, candle.NetVolume);
 
-    private static bool SoldInOne(Candle candle, IReadOnlyList<Place> places) => candle.SoldIn.Any(s => places.Any(p => p.Code == s.Code));
+    private static bool SoldInOne(Candle candle, IReadOnlyList<Place> places) =>
+        candle.SoldIn.Any(s => places.Any(p => p.IsMeantBy(s.Code)));
 }

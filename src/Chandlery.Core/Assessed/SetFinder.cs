@@ -19,15 +19,15 @@ public sealed class SetFinder(Lawbook lawbook, IReadOnlyList<Assessment> assessm
     public IReadOnlyList<SetSheet> Of(GiftSet set, Problems problems)
     {
         var places = new List<Place>();
-        foreach (Written<PlaceCode> code in set.SoldIn)
+        foreach (Written<PlaceName> code in set.SoldIn)
         {
-            if (lawbook.FindPlace(code.Code.Text) is { } place)
+            if (lawbook.FindPlace(code.Code) is { } place)
             {
                 places.Add(place);
             }
             else
             {
-                problems.Add(code.Place, $"There is no edition of the law for the place '{code.Code}'.");
+                problems.Add(code.Place, $"There is no edition of the law for the place '{code.Code}'.", lawbook.InsteadOfPlace(code.Code));
             }
         }
 

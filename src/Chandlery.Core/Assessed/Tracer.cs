@@ -201,7 +201,7 @@ public static class Tracer
     private static bool Choices(Assessment a, string asked, StringBuilder text)
     {
         bool found = false;
-        IEnumerable<LabelChoice> chosen = a.Label.All.Except(a.Label.Hazard).Except(a.Label.Supplemental);
+        IEnumerable<LabelChoice> chosen = a.Label.All.Except(a.Label.Hazard).Except(a.Label.Supplemental.Where(s => IsOfClass(a, s)));
         foreach (LabelChoice choice in chosen.Where(c => Same(c.Text, asked)))
         {
             text.AppendLine($"{choice.Text} is on the label: {choice.Because}.").AppendLine($"  clause: {choice.Clause}");
@@ -216,6 +216,10 @@ public static class Tracer
 
         return found;
     }
+
+    // Such a statement is explained with its class, or with the sensitisers that it names.
+    private static bool IsOfClass(Assessment a, StatementChoice statement) =>
+        statement.NamesSubstances || a.Classification.Classes.Any(c => c.Statement == statement.Code);
 
     private static bool Limits(Assessment a, string asked, StringBuilder text)
     {
@@ -278,6 +282,14 @@ public static class Tracer
             foreach (string remark in s.Remarks)
             {
                 text.AppendLine($"  {remark}");
+            }
+
+            IReadOnlyList<string> foreign = ForeignNames.LanguagesOf(a.Edition, a.Languages);
+            if (foreign.Count > 0 && a.Label.Named.Any(n => n.Name == s.Name))
+            {
+                text.AppendLine(
+                    $"  On the label it is called {s.Name} in {string.Join(", ", foreign)} too, its international name: the table's names in other languages are not at hand."
+                );
             }
         }
 

@@ -33,8 +33,11 @@ public sealed record Substance
     /// <summary>Kind of substance whose irritation may not add up, such as aldehyde; null for others.</summary>
     public required string? NonAdditiveKind { get; init; }
 
-    /// <summary>Where sources disagree or a harmonised class overrides.</summary>
+    /// <summary>What must be told of it: its entries in the law's table, and its <see cref="Differences"/>.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
+
+    /// <summary>Where sheets and harmonised classes differ, and which counts.</summary>
+    public IReadOnlyList<string> Differences { get; init; } = [];
 
     /// <summary>Its own limits in a hazard group, or null.</summary>
     public OwnLimits? LimitsIn(string group)

@@ -22,7 +22,8 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
     public IReadOnlyList<Substance> Resolve(Composition composition) => [.. composition.Ingredients.Select(Resolve)];
 
     // What counts depends on the declared lines, not on shares: candles of the same oils share the answer.
-    private Substance Resolve(ComposedIngredient ingredient) =>
+    /// <summary>One substance.</summary>
+    public Substance Resolve(ComposedIngredient ingredient) =>
         known.GetOrAdd(new DeclaredLines(ingredient.Parts), _ => Decide(ingredient)) with
         {
             Ingredient = ingredient,
@@ -52,9 +53,10 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         List<Source> sources = [.. Sources(ingredient, listing)];
         List<Word> words = [.. sources.SelectMany(s => s.Claims.Select(c => new Word(c, s)))];
         var hazards = new List<SubstanceHazard>();
+        var differences = new List<string>();
         foreach (IGrouping<string, Word> group in words.GroupBy(w => w.Claim.Category.Group))
         {
-            hazards.Add(Choose(ingredient, [.. group], remarks));
+            hazards.Add(Choose(ingredient, [.. group], differences));
         }
 
         List<OwnLimits> limits = [.. LimitsByGroup(sources)];
@@ -68,7 +70,8 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             Toxicity = Toxicity(ingredient, listing),
             Name = PrintedName.Of(ingredient.Identity, listing),
             NonAdditiveKind = NonAdditiveKinds.Of(ingredient.Identity, listing.Known),
-            Remarks = remarks,
+            Differences = differences,
+            Remarks = [.. remarks, .. differences],
         };
     }
 
@@ -135,9 +138,9 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         return new SubstanceHazard(worst, worst.Statement, "", 1, true, "its own limit, without a class of its own");
     }
 
-    private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, List<string> remarks)
+    private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, List<string> differences)
     {
-        Word worst = words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Source.Standing).First();
+        Word worst = Worst(words);
         HazardCategory category = worst.Claim.Category;
         Word? supplier = words.Where(w => w.Source.Standing == Standing.Supplier).MinBy(w => w.Claim.Category.Severity);
         if (worst.Source.Standing != Standing.Supplier && (supplier is null || supplier.Claim.Category.Severity > category.Severity))
@@ -149,14 +152,24 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
                 Standing.Elsewhere => $"is used as evidence ({harmonised.Later})",
                 _ => "is used as evidence, though it does not bind here",
             };
-            remarks.Add(
+            differences.Add(
                 $"{ingredient.Identity.Name}: the harmonised class {category.Code} ({worst.Source.Name}) {used}; the supplier's sheet {said}."
             );
         }
         else if (words.Where(w => w.Source.Standing == Standing.Supplier).Select(w => w.Claim.Category).Distinct().Count() > 1)
         {
-            remarks.Add(
+            differences.Add(
                 $"{ingredient.Identity.Name}: the sheets disagree; the worst class, {category.Code} ({worst.Source.Name}), is used."
+            );
+        }
+
+        // That a harmonised class ends a harsher word of the supplier is not read into it: the stricter reading.
+        List<Word> ofTheLaw = [.. words.Where(w => w.Source.Standing != Standing.Supplier)];
+        if (worst.Source.Standing == Standing.Supplier && ofTheLaw.Count > 0)
+        {
+            Word law = Worst(ofTheLaw);
+            differences.Add(
+                $"{ingredient.Identity.Name}: the supplier's class {category.Code} ({worst.Source.Name}) is harsher than the harmonised class {law.Claim.Category.Code} ({law.Source.Name}), and is kept."
             );
         }
 
@@ -178,6 +191,9 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         string organs = string.Join(", ", words.Select(w => w.Claim.Organs).Where(o => o.Length > 0).Distinct());
         return new SubstanceHazard(category, worst.Claim.Statement, organs, m ?? other ?? 1, m is not null || !(acute || chronic), source);
     }
+
+    private static Word Worst(IEnumerable<Word> words) =>
+        words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Source.Standing).First();
 
     // The law's own estimate goes before what sheets say of the same route.
     private static List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, Listing listing)

@@ -66,8 +66,8 @@ public sealed record Candle : IDeclaration
     /// <summary>Working temperatures.</summary>
     public required WorkingTemperatures Temperatures { get; init; }
 
-    /// <summary>Country codes of the places of sale.</summary>
-    public required IReadOnlyList<Written<PlaceCode>> SoldIn { get; init; }
+    /// <summary>The places of sale, by code or name.</summary>
+    public required IReadOnlyList<Written<PlaceName>> SoldIn { get; init; }
 
     /// <summary>Languages of the label; empty for the places' own.</summary>
     public required IReadOnlyList<Written<LanguageCode>> Languages { get; init; }

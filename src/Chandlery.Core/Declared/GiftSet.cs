@@ -20,6 +20,6 @@ public sealed record GiftSet : IDeclaration
     /// <summary>Whether every label inside can be read without opening the box.</summary>
     public required bool IsSeenThrough { get; init; }
 
-    /// <summary>Country codes of the places of sale.</summary>
-    public required IReadOnlyList<Written<PlaceCode>> SoldIn { get; init; }
+    /// <summary>The places of sale, by code or name.</summary>
+    public required IReadOnlyList<Written<PlaceName>> SoldIn { get; init; }
 }

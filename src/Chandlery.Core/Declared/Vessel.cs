@@ -27,6 +27,12 @@ public sealed record Vessel : IDeclaration
     /// <summary>Volume to the intended fill line, when declared.</summary>
     public required Millilitres? Fill { get; init; }
 
+    /// <summary>
+    /// How many cups it is made of, each with wicks of its own; 1 for all but boxes of small candles. Volumes and the outer size are
+    /// those of all together, the inner size that of one.
+    /// </summary>
+    public int Pieces { get; init; } = 1;
+
     /// <summary>Inner size, when declared.</summary>
     public required VesselSize? Inner { get; init; }
 
@@ -60,7 +66,8 @@ public sealed record Vessel : IDeclaration
 
     /// <summary>Volume below a headspace kept free under the brim; null when the inner size is not declared.</summary>
     public Millilitres? Below(Millimetres headspace) =>
-        Inner is { } inner
-            ? new Millilitres(Math.Max(0, Brimful.Value - (inner.Section.AreaSquareMillimetres * headspace.Value / 1000)))
-            : null;
+        AreaInside is { } area ? new Millilitres(Math.Max(0, Brimful.Value - (area * headspace.Value / 1000))) : null;
+
+    /// <summary>Level area of the inside of all its pieces, mm²; null when the inner size is not declared.</summary>
+    public double? AreaInside => Inner is { } inner ? inner.Section.AreaSquareMillimetres * Pieces : null;
 }

@@ -1,7 +1,9 @@
 using Chandlery.Core.Classified;
 using Chandlery.Core.Composed;
+using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Judged;
 
@@ -57,6 +59,14 @@ public sealed class LawInForce
 
     /// <summary>The same law on the same day for products of a state.</summary>
     public LawInForce ForState(PhysicalState state) => state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver, state);
+
+    /// <summary>Where a sheet's line and the harmonised classes differ, and which counts.</summary>
+    internal IReadOnlyList<string> DifferencesOf(Ingredient line, string product)
+    {
+        MassPercent whole = MassPercent.Whole;
+        var part = new Contribution(product, "", whole, line.Share.Printed, whole, whole, line);
+        return resolver.Resolve(new ComposedIngredient(line.Identity, whole, whole, whole, [part])).Differences;
+    }
 
     /// <summary>What the law makes of a composition.</summary>
     public Verdict Judge(Composition composition)

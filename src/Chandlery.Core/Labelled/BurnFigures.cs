@@ -47,7 +47,7 @@ public static class BurnFigures
             return 0;
         }
 
-        double areaMm2 = (vessel.Inner ?? vessel.Outer)?.Section.AreaSquareMillimetres ?? 0;
+        double areaMm2 = vessel.Inner?.Section.AreaSquareMillimetres ?? vessel.Outer?.Section.AreaSquareMillimetres / vessel.Pieces ?? 0;
         double widthPerWickCm = 2 * Math.Sqrt(areaMm2 / candle.Wicks.Count / Math.PI) / 10;
         return Math.Max(1, Math.Ceiling(widthPerWickCm * advice.FirstBurnHoursPerCm));
     }

@@ -18,10 +18,12 @@ internal static class IngredientStatements
             {
                 yield return new StatementChoice(
                     rule.Statement,
-                    $"{string.Join(", ", behind.Select(s => s.Name))} makes up to {FigureFormat.English.AtMost(share)} of the candle; the statement is due from {rule.From} on",
+                    $"{string.Join(", ", behind.Select(s => s.Name))} makes up to {FigureFormat.English.AtMost(share)} of the candle; the statement is due from {rule.From} on{Doubted(rule)}",
                     rule.Clause
                 );
             }
         }
     }
+
+    private static string Doubted(IngredientStatement rule) => rule.Stricter.Length == 0 ? "" : $"; {rule.Stricter}";
 }

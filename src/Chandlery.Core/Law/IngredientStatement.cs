@@ -9,10 +9,12 @@ namespace Chandlery.Core.Law;
 /// <param name="From">The share of the mixture from which it is due.</param>
 /// <param name="InForce">When it is due.</param>
 /// <param name="Clause">Where it stands.</param>
+/// <param name="Stricter">Why it is printed although the law may be read without it; empty where nobody doubts it.</param>
 public sealed record IngredientStatement(
     StatementCode Statement,
     IReadOnlyList<string> Cas,
     MassPercent From,
     InForce InForce,
-    Citation Clause
+    Citation Clause,
+    string Stricter
 );

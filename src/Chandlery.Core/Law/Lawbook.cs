@@ -1,5 +1,6 @@
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law.ProductSafety;
+using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law;
 
@@ -39,8 +40,19 @@ public sealed record Lawbook
     /// <summary>The law on the safety of products beside the label.</summary>
     public required ProductSafetyLaw Safety { get; init; }
 
-    /// <summary>The place with this country code, or of this name; null when there is none.</summary>
-    public Place? FindPlace(string code) => Places.FirstOrDefault(p => p.Code == code) ?? Places.FirstOrDefault(p => p.IsCalled(code));
+    /// <summary>The place with this country code, or of this name, in small letters or capitals; null when there is none.</summary>
+    public Place? FindPlace(string code) => Places.FirstOrDefault(p => p.HasCode(code)) ?? Places.FirstOrDefault(p => p.IsCalled(code));
+
+    /// <summary>What to write instead of a place that there is not: the nearest that there is, else all of them.</summary>
+    public string InsteadOfPlace(string written)
+    {
+        IEnumerable<string> names = Places.SelectMany(p => p.AlsoCalled.Prepend(p.Name).Prepend(p.Code.Text));
+
+        // Of two letters every code is as near as every other.
+        return written.Length > 2 && Suggestion.Nearest(written, names) is { } near
+            ? $"Did you mean '{near}'?"
+            : $"Known places: {string.Join(", ", Places.Select(p => $"{p.Code} ({p.Name})"))}.";
+    }
 
     /// <summary>The edition with this id.</summary>
     public Edition Edition(string id) => Editions.Find(id) ?? throw new InvalidOperationException($"There is no edition '{id}'.");

@@ -50,6 +50,9 @@ public sealed record ProductKind
     /// <summary>Words of our own English texts that are others for it.</summary>
     public required LocalWords Words { get; init; }
 
+    /// <summary>What its wax and its melt are called instead.</summary>
+    public required LocalWords Parts { get; init; }
+
     /// <summary>Messages that are said only when something holds.</summary>
     public required IReadOnlyDictionary<string, MessageWhen> OnlyWhen { get; init; }
 
@@ -70,4 +73,7 @@ public sealed record ProductKind
 
     /// <summary>A sentence of our own on candles as it is said of this kind. Never for what others wrote: a maker may be called Candle.</summary>
     public string Say(string text) => Words.In(text);
+
+    /// <summary>The same of a sentence that also speaks of wax and melt; never for names, for a substance may be called a wax.</summary>
+    public string SayOfParts(string text) => Words.In(Parts.In(text));
 }

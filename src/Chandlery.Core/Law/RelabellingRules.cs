@@ -8,7 +8,15 @@ namespace Chandlery.Core.Law;
 /// <param name="OtherMonths">For other changes of the label, months.</param>
 /// <param name="Clause">Where it stands.</param>
 /// <param name="Confidence">How it was checked.</param>
-public sealed record RelabellingRules(InForce InForce, int GraverMonths, int OtherMonths, Citation Clause, string Confidence)
+/// <param name="Stricter">What is held of labels of the class before where an act changes the class.</param>
+public sealed record RelabellingRules(
+    InForce InForce,
+    int GraverMonths,
+    int OtherMonths,
+    Citation Clause,
+    string Confidence,
+    string Stricter
+)
 {
     /// <summary>The last day on which labels of the old classification may still be supplied.</summary>
     /// <param name="evaluated">The day on which the new evaluation was had.</param>

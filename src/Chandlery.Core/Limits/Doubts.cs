@@ -44,25 +44,24 @@ public static class Doubts
 
     private static IEnumerable<Doubt> OfCandle(Candle candle, Vessel vessel, Wax wax, Recipe recipe)
     {
+        bool isLiquid = candle.NetVolume is not null;
         double load = recipe.MeltLoadOfWax.Value;
         if (recipe.Oils.Count > 0 && load < SmallLoadPercent)
         {
+            string percent = Figures.Plain(load);
+            string asFraction = Figures.Plain(100 * load);
             yield return new Doubt(
                 "load",
-                $"The load is {Figures.Plain(load)} % of the wax, which is hardly to be smelt; as a fraction it would be {Figures.Plain(100 * load)} %.",
+                isLiquid
+                    ? $"The load is {percent} % of the base, which is hardly to be smelt; as a fraction it would be {asFraction} %."
+                    : $"The load is {percent} % of the wax, which is hardly to be smelt; as a fraction it would be {asFraction} %.",
                 candle.Place
             );
         }
 
-        Millilitres room = vessel.Fill ?? vessel.Brimful;
-        double filled = (wax.SolidDensity ?? new GramsPerMillilitre(UsualDensity)).VolumeOf(candle.NetMass).Value;
-        if (filled < LeastFilled * room.Value || filled > MostFilled * vessel.Brimful.Value)
+        if (OfQuantity(candle, vessel, wax) is { } quantity)
         {
-            yield return new Doubt(
-                "netGrams",
-                $"{candle.NetMass} are about {new Millilitres(filled)}, and {vessel.Name} holds {room}.",
-                candle.Place
-            );
+            yield return quantity;
         }
 
         WorkingTemperatures t = candle.Temperatures;
@@ -71,17 +70,30 @@ public static class Doubts
         {
             yield return new Doubt(
                 "temperatures",
-                $"A working temperature of {hot} is unusual for wax; {InFahrenheit(hot)}.",
+                isLiquid
+                    ? $"A working temperature of {hot} is unusual for a liquid that is only mixed; {InFahrenheit(hot)}."
+                    : $"A working temperature of {hot} is unusual for wax; {InFahrenheit(hot)}.",
                 candle.Place
             );
         }
     }
 
+    // What was declared is asked back in its own measure.
+    private static Doubt? OfQuantity(Candle candle, Vessel vessel, Wax wax)
+    {
+        Millilitres room = vessel.Fill ?? vessel.Brimful;
+        Millilitres filled = candle.NetVolume ?? (wax.SolidDensity ?? new GramsPerMillilitre(UsualDensity)).VolumeOf(candle.NetMass);
+        return filled.Value >= LeastFilled * room.Value && filled.Value <= MostFilled * vessel.Brimful.Value ? null
+            : candle.NetVolume is { } volume
+                ? new Doubt("netMillilitres", $"{volume} are declared, and {vessel.Name} holds {room}.", candle.Place)
+            : new Doubt("netGrams", $"{candle.NetMass} are about {filled}, and {vessel.Name} holds {room}.", candle.Place);
+    }
+
     private static IEnumerable<Doubt> OfVessel(Vessel vessel)
     {
-        if (vessel.Inner is { } inner)
+        if (vessel is { Inner: { } inner, AreaInside: { } area })
         {
-            double volume = inner.Section.AreaSquareMillimetres * inner.Height.Value / 1000;
+            double volume = area * inner.Height.Value / 1000;
             if (vessel.Brimful.Value < LeastOfGeometry * volume || vessel.Brimful.Value > MostOfGeometry * volume)
             {
                 yield return new Doubt(

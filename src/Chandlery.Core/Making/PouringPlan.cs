@@ -189,8 +189,8 @@ public sealed record PouringPlan
     }
 
     private static Grams? FirstUpTo(Candle candle, Vessel vessel, Wax wax, Millimetres gap) =>
-        RoomOf(candle, vessel) is { } room && vessel.Inner is { } inner && wax.LiquidDensity is { } liquid
-            ? liquid.MassOf(new Millilitres(Math.Max(0, room.Value - (inner.Section.AreaSquareMillimetres * gap.Value / 1000))))
+        RoomOf(candle, vessel) is { } room && vessel.AreaInside is { } area && wax.LiquidDensity is { } liquid
+            ? liquid.MassOf(new Millilitres(Math.Max(0, room.Value - (area * gap.Value / 1000))))
             : null;
 
     private static string Rounded(Grams mass) => new Grams(Math.Round(mass.Value, mass.Value >= 1000 ? 0 : 1)).ToString();
@@ -278,6 +278,11 @@ public sealed record PouringPlan
             : hot.Value.Value > vessel.Brimful.Value ? $"Poured at once it would overflow: {hot} hot, {vessel.Brimful} to the brim."
             : cold.Value.Value > room.Value.Value ? $"When set it stands above the fill line: {cold} in {room}."
             : $"Fits: {hot} when poured, {cold} when set, room for {room}.";
+        if (vessel.Pieces > 1)
+        {
+            note += $" Each of its {vessel.Pieces} pieces takes {Rounded(new Grams(candle.NetMass.Value / vessel.Pieces))}.";
+        }
+
         return new FillPlan(hot, cold, room, shrink, net, note) { ByGeometry = VesselVolume.ByGeometry(vessel) };
     }
 

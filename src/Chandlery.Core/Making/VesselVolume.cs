@@ -8,5 +8,5 @@ public static class VesselVolume
 {
     /// <summary>Volume to the brim of a vessel with upright walls of that size; null when the inside is not declared.</summary>
     public static Millilitres? ByGeometry(Vessel vessel) =>
-        vessel.Inner is { } inner ? new Millilitres(inner.Section.AreaSquareMillimetres * inner.Height.Value / 1000) : null;
+        vessel is { Inner: { } inner, AreaInside: { } area } ? new Millilitres(area * inner.Height.Value / 1000) : null;
 }

@@ -9,8 +9,11 @@ public sealed record WickLine
     /// <summary>The candle's file name without ending.</summary>
     public required string Candle { get; init; }
 
-    /// <summary>How many.</summary>
+    /// <summary>How many in each piece of the vessel.</summary>
     public required int Count { get; init; }
+
+    /// <summary>How many pieces the vessel is made of, such as the cups of a box of tea lights.</summary>
+    public required int Pieces { get; init; }
 
     /// <summary>Places of the layout with most room; empty when the inside is not declared.</summary>
     public required IReadOnlyList<FloorPoint> Best { get; init; }
@@ -36,6 +39,7 @@ public sealed record WickLine
         {
             Candle = candle.Id,
             Count = plan.Count,
+            Pieces = plan.Pieces,
             Best = Rounded(plan.Best),
             NeighboursMm = plan.Spacing is { } apart ? Math.Round(apart.Value, 2) : null,
             WallMm = plan.Best is { } best ? Math.Round(best.Wall.Value, 2) : null,

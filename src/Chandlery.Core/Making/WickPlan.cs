@@ -10,8 +10,14 @@ public sealed record WickPlan
     // Common practice, no source: wicks of a wide candle stand 3 to 4 cm apart unless the wick maker says otherwise.
     private static readonly WickSpacing Common = new(new Millimetres(30), new Millimetres(40));
 
-    /// <summary>How many.</summary>
+    /// <summary>How many in each piece of the vessel.</summary>
     public required int Count { get; init; }
+
+    /// <summary>How many pieces the vessel is made of.</summary>
+    public required int Pieces { get; init; }
+
+    /// <summary>How many in all.</summary>
+    public int Whole => Count * Pieces;
 
     /// <summary>The layout with the greatest free circle around every wick; null when the vessel's inside is not declared.</summary>
     public required WickLayout? Best { get; init; }
@@ -57,6 +63,7 @@ public sealed record WickPlan
         var plan = new WickPlan
         {
             Count = wicks.Count,
+            Pieces = vessel.Pieces,
             Best = best,
             Symmetric = floor is null || wicks.Count == 0 ? null : RingLayout.Best(floor, wicks.Count),
             Asked = asked,
@@ -74,6 +81,11 @@ public sealed record WickPlan
             return "It has no wicks.";
         }
 
+        return Pieces > 1 ? $"In each of the {Pieces} pieces {(Count == 1 ? "one" : $"{Count}")}. {InOne(vessel)}" : InOne(vessel);
+    }
+
+    private string InOne(Vessel vessel)
+    {
         if (Best is not { } best)
         {
             return "The vessel's inside is not declared, so the spacing is not known.";

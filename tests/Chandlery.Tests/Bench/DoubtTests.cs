@@ -25,6 +25,8 @@ public sealed class DoubtTests : IDisposable
             { "oils/rain-on-slate.yaml", "highestLoad: { percent: 10,", "highestLoad: { percent: 0.1,", "highestLoad", "would be 10 %" },
             { "waxes/soy-flake.yaml", "meltingCelsius: 52", "meltingCelsius: 126", "meltingCelsius", "126 °F would be 52 °C" },
             { "vessels/jar-300.yaml", "brimfulMl: 330", "brimfulMl: 3300", "brimfulMl", "measure it with water" },
+            { "candles/dune-reeds.yaml", "percent: 20, of: product", "percent: 0.2, of: product", "load", "% of the base" },
+            { "candles/dune-reeds.yaml", "netMillilitres: 100", "netMillilitres: 10", "netMillilitres", "10 ml are declared" },
             { "maker.yaml", "telephone: +999 20 555 014", "telephone: +999 20", "telephone", "has 5 digits" },
             { "batches/hb-2611.yaml", "waxGrams: 7100", "waxGrams: 7.100", "waxGrams", "it would be 7100" },
         };

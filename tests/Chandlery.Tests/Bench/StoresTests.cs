@@ -1,6 +1,8 @@
 using System.Text.Json;
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Making;
 using Chandlery.Core.Making.Stores;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
@@ -28,6 +30,26 @@ public sealed class StoresTests : IDisposable
         Candle found = catalogue.OfKind<Candle>().Single(c => c.Id == candle);
         Recipe recipe = RecipeMaker.FromPlan(found, catalogue, new Problems())!;
         return CandleCost.Of(found, recipe, catalogue, new Prices(catalogue, Day), waste);
+    }
+
+    [Fact]
+    public void A_box_of_twelve_takes_twelve_cups_and_wicks_and_one_box()
+    {
+        using var own = new MakersFolder();
+        Assessment a = own.Assess("quay-tea-lights", "IE");
+        Dictionary<LotContent, double?> needs = Needs
+            .OfCandle(a.Candle, a.Composition.Recipe, own.Catalogue)
+            .Where(n => n.Material.IsCounted)
+            .ToDictionary(n => n.Material.Content, n => n.Amount);
+        Assert.Equal((12, 12, 1), (needs[LotContent.Vessel], needs[LotContent.Wick], needs[LotContent.Packaging]));
+        WickPlan plan = WickPlan.Of(a.Candle.Wicks, a.Vessel);
+        Assert.Equal((1, 12), (plan.Count, plan.Whole));
+        Assert.StartsWith("In each of the 12 pieces one.", plan.Note, StringComparison.Ordinal);
+        Assert.Contains(
+            "Each of its 12 pieces takes 14 g.",
+            PouringPlan.Make(a, own.Catalogue.OfKind<Wax>().Single(w => w.Id == "soy-flake"), 1, 0).Fill.Note,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -41,6 +41,8 @@ public sealed class AnswerTests : IDisposable
             { "tests", "tests DEMO" },
             { "trace", "trace DEMO load" },
             { "trials", "trials DEMO" },
+            { "ufi check", "ufi check R3NN-3KVT-2XSG-W43J" },
+            { "ufi make", "ufi make DE 123456789 268435455" },
             { "version", "version" },
             { "version memory", "version --memory" },
             { "weighing", "weighing DEMO" },
@@ -64,6 +66,33 @@ public sealed class AnswerTests : IDisposable
         Fits("register verify", ["register", "verify", register]);
     }
 
+    [Fact]
+    [Outside("CLP Annex VIII, Part A, 5; published example: R3NN-3KVT-2XSG-W43J holds DE 123456789 and formulation 268435455")]
+    public void A_ufi_is_told_with_what_it_holds()
+    {
+        (_, string text, _) = Command.Run("ufi", "check", "r3nn3kvt2xsgw43j", "--json");
+        JsonElement answer = JsonDocument.Parse(text).RootElement;
+        Assert.Equal("R3NN-3KVT-2XSG-W43J", answer.GetProperty("ufi").GetString());
+        Assert.Equal("DE", answer.GetProperty("country").GetString());
+        Assert.Equal("123456789", answer.GetProperty("vatValue").GetString());
+        Assert.Equal(268435455, answer.GetProperty("formulationNumber").GetInt64());
+        (int code, string none, string why) = Command.Run("ufi", "check", "R3NN-3KVT-2XSG-W43K", "--json");
+        Assert.Equal((ExitCode.BadInput, ""), (code, none));
+        Assert.NotEmpty(why);
+    }
+
+    [Fact]
+    public void A_draft_is_told_alone()
+    {
+        string pdf = Directory
+            .GetFiles(Path.Combine(TestLaw.Repository, "tests", "Chandlery.Sheets", "pdf"), "*.pdf")
+            .Order(StringComparer.Ordinal)
+            .First();
+        string yaml = Path.Combine(folder, "drafted.yaml");
+        Fits("draft", ["draft", pdf, "--out", yaml, "--review-pages", Path.Combine(folder, "pages")]);
+        Assert.True(File.Exists(yaml));
+    }
+
     private static void Fits(string command, IEnumerable<string> arguments)
     {
         (int code, string output, string errors) = Command.Run([.. arguments, "--json"]);
@@ -85,7 +114,7 @@ public sealed class AnswerTests : IDisposable
             AnswerSchemas.All().Select(s => s.Command).Order(StringComparer.Ordinal),
             Commands()
                 .Select(c => (string)c[0])
-                .Concat(["measure", "register find", "register verify"])
+                .Concat(["draft", "measure", "register find", "register verify"])
                 .Distinct()
                 .Order(StringComparer.Ordinal)
         );

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.Json;
 using Chandlery.Cli;
 using Chandlery.Tests.Support;
 
@@ -17,9 +18,10 @@ public sealed class MannersTests
         "assess x --plase DE",
         "chandlery assess: there is no option '--plase'. Did you mean '--place'? See 'chandlery assess --help'."
     )]
+    [InlineData("sheet x y --plase DE --stock a4-2x4", "chandlery sheet: there is no option '--plase'. Did you mean '--place'?")]
     [InlineData("assess x --quite", "Did you mean '--quiet'?")]
     [InlineData("assess", "<path> is missing.")]
-    [InlineData("assess x y", "'y' is one word too many.")]
+    [InlineData("cost x y", "'y' is one word too many.")]
     [InlineData("ceiling x --oil", "'--oil' needs a value.")]
     [InlineData("export x --what blend", "'blend' is nothing that '--what' takes: all, blends, candles. Did you mean 'blends'?")]
     [InlineData("packaging x --year soon", "'soon' is nothing that '--year' takes. One year only.")]
@@ -27,15 +29,32 @@ public sealed class MannersTests
     [InlineData("register fnd x", "chandlery register: there is no command 'fnd'. Did you mean 'find'? See 'chandlery register --help'.")]
     [InlineData("register", "one more word is needed: add, find, ")]
     [InlineData("import x", "--into")]
+    [InlineData("recall DEMO --lot CS-1108", "Nothing named 'CS-1108' is declared as lot. Did you mean 'CS-1107'?")]
+    [InlineData("catalogue DEMO --place Germny", "--place: There is no edition of the law for the place 'Germny'. Did you mean 'Germany'?")]
+    [InlineData("assess DEMO --place Germny", "--place: There is no edition of the law for the place 'Germny'. Did you mean 'Germany'?")]
+    [InlineData("changes DEMO --place QQ", "Known places: AT (Austria), ")]
     [InlineData("assess x --as-of soon", "'soon' is not a day")]
     public void A_slip_is_one_line_with_the_nearest_word(string line, string said)
     {
-        (int code, string output, string errors) = Command.Run(line.Split(' '));
+        (int code, string output, string errors) = Command.Run(
+            line.Replace("DEMO", TestLaw.DemoFolder, StringComparison.Ordinal).Split(' ')
+        );
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Equal("", output);
         Assert.Contains(said, errors, StringComparison.Ordinal);
         Assert.Single(errors.TrimEnd().Split('\n'));
         Assert.DoesNotContain("System.", errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("assess")]
+    [InlineData("arrange")]
+    [InlineData("ceiling")]
+    public void Several_paths_are_answered_one_after_the_other(string command)
+    {
+        string other = Path.Combine(TestLaw.DemoFolder, "candles", "slate-jar.yaml");
+        string output = Command.Run(command, Candle, other).Output;
+        Assert.InRange(output.IndexOf("Fig Tin", StringComparison.Ordinal), 0, output.IndexOf("Slate Jar", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -83,10 +102,62 @@ public sealed class MannersTests
         Assert.DoesNotContain("\u001b[31m", OnTerminal("TERM=dumb"), StringComparison.Ordinal);
     }
 
-    private static string OnTerminal(string variables)
+    [NeedsToolFact("script")]
+    public void Nothing_is_wider_than_a_terminal()
+    {
+        foreach (
+            string command in (string[])
+                [
+                    $"assess {Stopped}",
+                    $"substance linalool --in {TestLaw.DemoFolder}",
+                    $"changes {TestLaw.DemoFolder} --to-as-of 2028-02-01",
+                    $"technical-file {Candle} --out {Path.GetTempPath()}chandlery-manners",
+                    "kinds",
+                    $"trials {TestLaw.DemoFolder}",
+                    $"assess {Candle} --plase DE",
+                    $"assess {Candle}x",
+                ]
+        )
+        {
+            string said = OnTerminalLine($"stty cols 80; env TERM=dumb PROGRAM {command}");
+            Assert.NotEqual("", said.Trim());
+            Assert.DoesNotContain(said.ReplaceLineEndings("\n").Split('\n'), l => l.Length > 80 && l.Trim().Contains(' '));
+        }
+    }
+
+    [NeedsToolFact("script")]
+    public void What_another_program_reads_is_never_broken()
+    {
+        string said = OnTerminalLine($"stty cols 80; env TERM=dumb PROGRAM assess {Candle} --json");
+        Assert.Equal(JsonValueKind.Object, JsonDocument.Parse(said).RootElement.ValueKind);
+    }
+
+    [NeedsToolFact("script")]
+    public void A_name_cannot_write_the_programs_own_colours()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("candles/fig-tin.yaml", "name: Fig Tin", "name: \"Fig\\e[31m Tin\\e[0m\"");
+        string candle = Path.Combine(folder.Path, "candles", "fig-tin.yaml");
+        string said = OnTerminalLine($"env TERM=xterm PROGRAM assess {candle}");
+        Assert.Contains("\u001b[1mFig\uFFFD[31m Tin\uFFFD[0m\u001b[0m", said, StringComparison.Ordinal);
+    }
+
+    [NeedsToolFact("script")]
+    public void No_colour_gets_into_a_file()
+    {
+        using var folder = new MakersFolder();
+        string into = Path.Combine(folder.Path, "made");
+        OnTerminalLine($"env TERM=xterm PROGRAM dossier {Candle} --place IE --out {into}");
+        string page = Directory.GetFiles(into, "assessment.txt", SearchOption.AllDirectories).Select(File.ReadAllText).First();
+        Assert.StartsWith("Fig Tin", page, StringComparison.Ordinal);
+    }
+
+    private static string OnTerminal(string variables) => OnTerminalLine($"env {variables} PROGRAM assess {Stopped}");
+
+    private static string OnTerminalLine(string line)
     {
         string program = Command.Published ?? $"dotnet {Path.Combine(AppContext.BaseDirectory, "chandlery.dll")}";
-        var start = new ProcessStartInfo("script", ["-qc", $"env {variables} {program} assess {Stopped}", "/dev/null"])
+        var start = new ProcessStartInfo("script", ["-qc", line.Replace("PROGRAM", program, StringComparison.Ordinal), "/dev/null"])
         {
             RedirectStandardOutput = true,
             RedirectStandardInput = true,
@@ -101,7 +172,8 @@ public sealed class MannersTests
     [InlineData("a\u001b[2Jb", "a\uFFFD[2Jb")]
     [InlineData("a\u202Eb\u2066c\u200Fd\u061Ce", "a\uFFFDb\uFFFDc\uFFFDd\uFFFDe")]
     [InlineData("a\rb\r\nc\td\n", "a\uFFFDb\r\nc\td\n")]
-    [InlineData("\u001b[31mstop\u001b[0m", "\u001b[31mstop\u001b[0m")]
+    [InlineData("\u001b[31mstop\u001b[0m", "\uFFFD[31mstop\uFFFD[0m")]
+    [InlineData("\uFDD00123456789ABCDEF2stop", "\uFDD00123456789ABCDEF2stop")]
     [InlineData("\u001b[31", "\uFFFD[31")]
     [InlineData("a\u0007\u009bb", "a\uFFFD\uFFFDb")]
     public void What_steers_a_terminal_is_shown_as_a_mark(string text, string shown)
@@ -110,6 +182,43 @@ public sealed class MannersTests
         using var writer = new HarmlessWriter(terminal);
         writer.Write(text);
         Assert.Equal(shown, terminal.ToString());
+    }
+
+    [Fact]
+    public void The_programs_own_colours_reach_a_terminal()
+    {
+        var terminal = new StringWriter();
+        using var writer = new HarmlessWriter(terminal);
+        writer.Write(new Ink(true).Stop("stop"));
+        Assert.Equal("\u001b[31mstop\u001b[0m", terminal.ToString());
+    }
+
+    [Theory]
+    [InlineData("short\n", "short\n")]
+    [InlineData("one two three four five\n", "one two\nthree four\nfive\n")]
+    [InlineData("  one two three four\n", "  one two\n  three\n  four\n")]
+    [InlineData("- one two three four\n", "- one two\n  three\n  four\n")]
+    [InlineData("onetwothreefourfive six\n", "onetwothreefourfive\nsix\n")]
+    [InlineData("ten letter\n\nnext\n", "ten letter\n\nnext\n")]
+    public void Lines_that_are_wider_than_a_terminal_are_broken_at_blanks(string text, string shown)
+    {
+        var terminal = new StringWriter();
+        using var writer = new HarmlessWriter(terminal, 10);
+        foreach (char letter in text)
+        {
+            writer.Write(letter);
+        }
+
+        Assert.Equal(shown.ReplaceLineEndings(), terminal.ToString());
+    }
+
+    [Fact]
+    public void Colours_take_no_room_in_a_line()
+    {
+        var terminal = new StringWriter();
+        using var writer = new HarmlessWriter(terminal, 10);
+        writer.WriteLine(new Ink(true).Stop("one two three"));
+        Assert.Equal("\u001b[31mone two\nthree\u001b[0m\n".ReplaceLineEndings(), terminal.ToString());
     }
 
     [Theory]

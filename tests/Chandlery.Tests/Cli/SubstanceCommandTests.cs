@@ -74,11 +74,86 @@ public sealed class SubstanceCommandTests
     }
 
     [Fact]
+    [Outside("CLP Annex VI, Part 3, Table 3, 082-004-00-2, and Annex VI, 1.2.2 (from memory): ** where the route cannot be told")]
+    public void A_route_that_the_table_leaves_open_is_said()
+    {
+        JsonElement answer = Json("7758-97-6");
+        Assert.Contains("STOT RE 2 H373;", Classes(answer) + ";", StringComparison.Ordinal);
+        JsonElement[] open = [.. answer.GetProperty("classes").EnumerateArray().Where(c => c.GetProperty("routeOpen").GetBoolean())];
+        Assert.Equal("H373", Assert.Single(open).GetProperty("statement").GetString());
+        Assert.Contains("no route is named", Command.Run("substance", "7758-97-6").Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-12-31", true)]
+    [InlineData("2027-01-01", false)]
+    [Outside("CLP Annex II, 2.12, consolidated text of 1 May 2026; notice C/2025/6670 (annulled)")]
+    public void It_tells_what_a_substance_puts_on_a_label_whatever_its_class(string day, bool due) =>
+        Assert.Equal(
+            due,
+            Json("13463-67-7", "--as-of", day)
+                .GetProperty("remarks")
+                .EnumerateArray()
+                .Any(r => r.GetString()!.Contains("bears EUH212 (CLP Annex II, 2.12)", StringComparison.Ordinal))
+        );
+
+    [Fact]
     public void In_Great_Britain_later_acts_are_not_taken_over()
     {
         JsonElement answer = Json("5989-27-5", "--place", "GB", "--as-of", "2026-11-26");
         Assert.Equal("601-029-00-7", answer.GetProperty("index").GetString());
-        Assert.Contains(answer.GetProperty("pending").EnumerateArray(), p => p.GetProperty("index").GetString() == "601-096-00-2");
+        Assert.Contains(answer.GetProperty("elsewhere").EnumerateArray(), p => p.GetProperty("index").GetString() == "601-096-00-2");
+    }
+
+    [Fact]
+    [Outside(
+        "CLP Annex VI, 606-155-00-6, by (EU) 2024/197 from 1 September 2025: a past day on 26 November 2026, a coming one a year before it"
+    )]
+    public void A_past_day_of_a_later_act_is_not_to_come()
+    {
+        (_, string after, _) = Command.Run("substance", "cinnamal", "--place", "GB", "--as-of", "2026-11-26");
+        Assert.DoesNotContain("To come", after, StringComparison.Ordinal);
+        Assert.Contains("In force in the European Union, not taken over in Great Britain:", after, StringComparison.Ordinal);
+        JsonElement before = Json("cinnamal", "--place", "GB", "--as-of", "2024-09-01");
+        Assert.Empty(before.GetProperty("elsewhere").EnumerateArray());
+        Assert.Equal("2025-09-01", before.GetProperty("pending")[0].GetProperty("appliesFrom").GetString());
+    }
+
+    [Theory]
+    [InlineData("US", "United States", false)]
+    [InlineData("ZA", "South Africa", false)]
+    [InlineData("DE", "Germany", true)]
+    public void It_says_where_harmonised_classes_do_not_bind(string place, string name, bool bind)
+    {
+        Assert.Equal(bind, Json("cinnamal", "--place", place, "--as-of", "2026-11-26").GetProperty("binds").GetBoolean());
+        (_, string text, _) = Command.Run("substance", "cinnamal", "--place", place, "--as-of", "2026-11-26");
+        Assert.Equal(!bind, text.Contains($"they do not bind in {name}", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void It_says_which_counts_where_an_oil_s_sheet_and_the_table_differ()
+    {
+        using var folder = new MakersFolder();
+        folder.Write(
+            "oils/harsh.yaml",
+            """
+            declares: oil
+            name: Harsh Bark
+            supplier: Ottermole Works
+            document: SDS 7
+            revised: 2026-05-01
+            ingredients:
+              - { name: Linalool, cas: 78-70-6, share: "60", classes: ["Skin Sens. 1A, H317"] }
+              - { name: Cinnamal, cas: 104-55-2, share: "40", classes: ["Skin Sens. 1B, H317"] }
+            """
+        );
+        string Said(string name) => Command.Run("substance", name, "--in", folder.Path, "--as-of", "2026-11-26").Output;
+        Assert.Contains(
+            "the supplier's class Skin Sens. 1A (Harsh Bark) is harsher than the harmonised class Skin Sens. 1B",
+            Said("linalool"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains("the harmonised class Skin Sens. 1A (CLP Annex VI, 606-155-00-6", Said("cinnamal"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public sealed class TextTableTests
             "A warning label with a pictogram and a signal word."
         );
         table.Add("Fig Tin", "Ireland", "none", "https://tarnvey.example/a-very-long-address-that-holds-no-blank-at-all");
-        return table.Render(width).Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
+        return table.Render(width, Ink.None).Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
     }
 
     [Theory]

@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.SafetyFiles.Quantities;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -31,7 +32,8 @@ public sealed class CodeTests
     }
 
     [Theory]
-    [InlineData("soldIn: [IE, Germany]", 14, "'Germany' is no code of a place of sale.", "IE for Ireland")]
+    [InlineData("soldIn: [IE, 49]", 14, "'49' is no place of sale.", "IE for Ireland")]
+    [InlineData("soldIn: [IE, Germny]", 14, "There is no edition of the law for the place 'Germny'.", "Did you mean 'Germany'?")]
     [InlineData("soldIn: [IE, QQ]", 14, "There is no edition of the law for the place 'QQ'.", "GB (Great Britain)")]
     [InlineData("soldIn: [IE, DE]\nlanguages: [en, de, DA]", 21, "'DA' is no code of a language.", "two small letters")]
     [InlineData("soldIn: [IE, DE]\nlanguages: [en, de, xx]", 21, "There are no texts in the language 'xx'.", "Languages so far: bg")]
@@ -51,6 +53,21 @@ public sealed class CodeTests
     [InlineData("Germany", "DE")]
     [InlineData("USA", "US")]
     [InlineData("NI", "NI")]
+    [InlineData("Deutschland", "DE")]
+    [InlineData("de", "DE")]
     public void A_place_is_understood_by_what_people_call_it(string written, string code) =>
         Assert.Equal(code, TestLaw.Lawbook.FindPlace(written)!.Code.Text);
+
+    [Fact]
+    public void A_candle_is_sold_where_its_declaration_says_in_words()
+    {
+        using var folder = new MakersFolder();
+        folder.Change("candles/slate-jar.yaml", "soldIn: [IE, DE]", "soldIn: [Ireland, Deutschland, UK]");
+        (_, string text, string errors) = Command.Run("assess", Path.Combine(folder.Path, "candles", "slate-jar.yaml"));
+        Assert.Equal("", errors);
+        Assert.Contains("sold in Ireland, Germany", text, StringComparison.Ordinal);
+        Assert.Contains("sold in Great Britain", text, StringComparison.Ordinal);
+        Assert.Contains(PackagingMark.Of(folder.Catalogue, TestLaw.Lawbook, TestLaw.Today), m => m.Country == "GB");
+        Assert.DoesNotContain(PackagingMark.Of(folder.Catalogue, TestLaw.Lawbook, TestLaw.Today), m => m.Country == "UK");
+    }
 }

@@ -101,7 +101,7 @@ public sealed class ForeignCitationTests
 
     private static IEnumerable<(string What, string Text)> Everything(Assessment a, Wax wax, Catalogue catalogue)
     {
-        yield return ("assessment", AssessmentText.Render(a, 140));
+        yield return ("assessment", AssessmentText.Render(a, 140, Ink.None));
         yield return ("JSON", AssessmentJson.Write(a));
         foreach (string question in Tracer.Askable(a).Concat(a.Edition.Rules.SelectMany(r => r.Results).Select(r => r.Code)).Distinct())
         {

@@ -1,4 +1,7 @@
+using System.Text.RegularExpressions;
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Classified;
+using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
@@ -77,6 +80,61 @@ public sealed class LabelWordTests
             .Law(day: DateOnly.ParseExact(on, "yyyy-MM-dd"))
             .Judge(TestLaw.Mixture(TestLaw.Line("White", percent, [], cas: "13463-67-7")));
         Assert.Equal(due, verdict.Label.Supplemental.Any(s => s.Code.Text == "EUH212"));
+    }
+
+    [Fact]
+    public void A_statement_of_a_single_ingredient_can_be_traced()
+    {
+        using var folder = new MakersFolder();
+        folder.Change(
+            "extras/uv-guard.yaml",
+            "{ name: Bumetrizole, cas: 3896-11-5, ec: 223-445-4,",
+            "{ name: Titanium dioxide, cas: 13463-67-7, ec: 236-675-5,"
+        );
+        folder.Change("extras/uv-guard.yaml", "highestPercentOfWax: 0.5", "highestPercentOfWax: 5");
+        string bowl = folder.Read("candles/harbour-bowl.yaml");
+        folder.Write("candles/harbour-bowl.yaml", Regex.Replace(bowl, "percentOfWax: [0-9.]+", "percentOfWax: 4"));
+        Assessment a = folder.Assess("harbour-bowl", "IE", new DateOnly(2026, 12, 31));
+        string traced = Tracer.Explain(a, "EUH212")!;
+        Assert.Contains("EUH212 is on the label: titanium dioxide", traced, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("clause: CLP Annex II, 2.12", traced, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_international_name_on_a_label_in_another_language_is_said_in_one_line()
+    {
+        static bool HasTexts(LanguageCode language) =>
+            TestLaw.Lawbook.FindLanguage(language) is not null && !TestLaw.Lawbook.WithoutTexts.ContainsKey(language);
+
+        const string Begins = "Names of substances are printed as the English table gives them";
+        foreach (Place place in TestLaw.Lawbook.Places.Where(p => p.Languages.All(HasTexts)))
+        {
+            Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml", place.Code);
+            bool isForeign = a.Label.Named.Count > 0 && a.Languages.Any(l => l.Code != "en");
+            Assert.Equal(isForeign ? 1 : 0, a.Findings.Count(f => f.What.StartsWith(Begins, StringComparison.Ordinal)));
+            string traced = Tracer.Explain(a, "d-Limonene")!;
+            Assert.Equal(isForeign, traced.Contains("its international name", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    [Outside(
+        "CLP Annex II, 2.12, consolidated text of 1 May 2026: the statement stands there; its words are those of the text of 1 September 2025"
+    )]
+    public void What_is_printed_of_titanium_dioxide_is_nowhere_called_annulled()
+    {
+        var code = StatementCode.Of("EUH212");
+        IEnumerable<Language> having = TestLaw.Lawbook.Languages.Where(l => l.Statement(code) is not null);
+        Assert.All(having, l => Assert.True(l.OriginOf(code).IsVerified, $"{l.Code}: {l.OriginOf(code).Checked}"));
+        LabelElements label = TestLaw
+            .Law(day: new DateOnly(2026, 12, 31))
+            .Judge(TestLaw.Mixture(TestLaw.Line("White", 1, [], cas: "13463-67-7")))
+            .Label;
+        Assert.Contains(
+            "it is printed until the text of 1 January 2027",
+            label.Supplemental.Single(s => s.Code == code).Because,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]

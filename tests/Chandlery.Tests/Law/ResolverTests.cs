@@ -126,12 +126,23 @@ public sealed class ResolverTests
         );
 
     [Fact]
-    public void A_stricter_sheet_beats_the_list_without_a_remark()
+    public void A_harsher_word_of_the_supplier_is_kept_and_said()
     {
         Substance s = Resolve(Harmonised(["Skin Sens. 1B, H317"]), Line(["Skin Sens. 1A, H317"]));
         Assert.Equal("Skin Sens. 1A", s.Hazards.Single().Category.Code);
-        Assert.Empty(s.Remarks);
+        string remark = Assert.Single(s.Remarks);
+        Assert.StartsWith("d-Limonene: the supplier's class Skin Sens. 1A (Oil 0 (SDS 0, ", remark, StringComparison.Ordinal);
+        Assert.EndsWith(
+            ") is harsher than the harmonised class Skin Sens. 1B (CLP Annex VI, 601-096-00-2 (an act)), and is kept.",
+            remark,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(s.Remarks, s.Differences);
     }
+
+    [Fact]
+    public void A_hazard_of_the_suppliers_beyond_the_entry_needs_no_remark() =>
+        Assert.Empty(Resolve(Harmonised(["Skin Sens. 1B, H317"]), Line(["Skin Sens. 1B, H317", "Eye Irrit. 2, H319"])).Remarks);
 
     [Fact]
     public void A_silent_sheet_beside_a_speaking_one_is_said()

@@ -198,7 +198,7 @@ public sealed class QuantityTests
         using var folder = new MakersFolder();
         folder.Change("dispatches/hb-2611-lantern.yaml", "country: DE", "country: FR");
         folder.Change("dispatches/hb-2611-person.yaml", "country: IE", "country: US");
-        IReadOnlyList<PackagingMark> marks = PackagingMark.Of(folder.Catalogue, TestLaw.Lawbook.Safety, TestLaw.Today);
+        IReadOnlyList<PackagingMark> marks = PackagingMark.Of(folder.Catalogue, TestLaw.Lawbook, TestLaw.Today);
         Assert.Equal(["AT", "DE", "FR", "IE", "US"], marks.Select(m => m.Country).Distinct());
         Assert.Equal(3, marks.Count(m => m.Country == "FR"));
         Assert.Equal(2, marks.Count(m => m.Country == "DE"));

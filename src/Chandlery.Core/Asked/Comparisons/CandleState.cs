@@ -18,6 +18,18 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
     /// <summary>The last days for labels of the state before, by whether a hazard is new or graver; null where no term is known.</summary>
     public (DateOnly Graver, DateOnly Other, string Clause)? OldLabelsUntil { get; init; }
 
+    /// <summary>What was measured of it; null for solids, and where nothing was.</summary>
+    public MeasuredState? Measured { get; init; }
+
+    /// <summary>The day of the law that it was assessed by.</summary>
+    public required DateOnly Day { get; init; }
+
+    /// <summary>The next change of the law that alters its classes or statements; found when somebody asks.</summary>
+    public required Lazy<LegalChange?> NextOfElements { get; init; }
+
+    /// <summary>What is held of labels of the class before where an act changes the class; empty where nothing is known.</summary>
+    public string OfOldClasses { get; init; } = "";
+
     /// <summary>The law on such notifications; null where the edition knows none.</summary>
     public PoisonCentreRules? PoisonCentres { get; init; }
 
@@ -66,6 +78,12 @@ public sealed record CandleState(string Id, string Edition, IReadOnlyDictionary<
         {
             Notified = a.Ufi is null ? [] : [.. a.Substances.Select(s => new NotifiedShare(s.Name, s.Ingredient.High))],
             PoisonCentres = a.Edition.PoisonCentres,
+            Measured = a.Composition.Liquid is { } liquid
+                ? new MeasuredState(liquid, a.Composition, a.Edition.Liquids?.Flash.Clause.Text ?? "")
+                : null,
+            Day = a.AsOf,
+            NextOfElements = a.NextOfElements,
+            OfOldClasses = a.Edition.Relabelling?.Stricter ?? "",
 
             // Old labels are of no use where the candle itself may not be sold.
             OldLabelsUntil =

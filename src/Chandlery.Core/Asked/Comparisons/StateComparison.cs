@@ -1,3 +1,4 @@
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Notified;
 
 namespace Chandlery.Core.Asked.Comparisons;
@@ -6,6 +7,7 @@ namespace Chandlery.Core.Asked.Comparisons;
 public static class StateComparison
 {
     private const string Class = "class";
+    private const string Old = "old labels";
 
     private static readonly string[] OnLabel =
     [
@@ -36,9 +38,10 @@ public static class StateComparison
                 List<StateChange> found =
                 [
                     .. was.Subjects.Keys.SelectMany(s => Compare(s, was.Subjects[s], becomes.Subjects[s])),
+                    .. Stale(was, becomes),
                     .. Notifications(was, becomes),
                 ];
-                found.AddRange(OldLabels(becomes, found));
+                found.AddRange(OldLabels(was, becomes, found));
                 if (found.Count > 0)
                 {
                     changes.Add(new CandleChange(key.Id, key.Edition, found, ""));
@@ -54,17 +57,52 @@ public static class StateComparison
     }
 
     // A class that begins is a hazard that is new or graver; a broken limit or a stop changes no label.
-    private static IEnumerable<StateChange> OldLabels(CandleState becomes, List<StateChange> found)
+    private static IEnumerable<StateChange> OldLabels(CandleState was, CandleState becomes, List<StateChange> found)
     {
-        if (becomes.OldLabelsUntil is not { } days || !found.Exists(f => OnLabel.Contains(f.Subject)))
+        if (!found.Exists(f => OnLabel.Contains(f.Subject)))
+        {
+            return [];
+        }
+
+        // What an act changes on its own day ends old labels that day, whatever else changes.
+        if (becomes.Day > was.Day && was.NextOfElements.Value is { } change && change.On <= becomes.Day)
+        {
+            return [OldLabels(was, change)];
+        }
+
+        if (becomes.OldLabelsUntil is not { } days)
         {
             return [];
         }
 
         bool isGraver = found.Exists(f => f is { Subject: Class, Begins: true });
         DateOnly until = isGraver ? days.Graver : days.Other;
-        return [new StateChange("old labels", true, $"until {until:yyyy-MM-dd}, when the new classification is of today", days.Clause)];
+        return [new StateChange(Old, true, $"until {until:yyyy-MM-dd}, when the new classification is of today", days.Clause)];
     }
+
+    private static StateChange OldLabels(CandleState was, LegalChange change)
+    {
+        string stock =
+            change.StockFrom > change.On
+                ? $", and until {change.StockFrom.AddDays(-1):yyyy-MM-dd} on what was placed on the market before {change.On:yyyy-MM-dd}"
+                : "";
+        string why = was.OfOldClasses.Length == 0 ? change.Clause.Text : $"{change.Clause}; {was.OfOldClasses}";
+        return new StateChange(Old, true, $"until {change.On.AddDays(-1):yyyy-MM-dd}{stock}", why);
+    }
+
+    // What was measured belongs to the liquid that was measured.
+    private static IEnumerable<StateChange> Stale(CandleState was, CandleState becomes) =>
+        was.Measured is { } before && becomes.Measured is { } after && before.IsStaleIn(after)
+            ?
+            [
+                new StateChange(
+                    "measured figures",
+                    false,
+                    $"{after.Facts.Document ?? "what was measured"} is of the composition before: the label of the new one is not known until its flash point is measured again",
+                    after.Clause
+                ),
+            ]
+            : [];
 
     // Only where both states have a UFI: a first notification is no update.
     private static IEnumerable<StateChange> Notifications(CandleState was, CandleState becomes) =>

@@ -5,4 +5,5 @@ namespace Chandlery.Core.Asked.Substances;
 /// <param name="Id">Its short name.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Percent">The share as declared, or the highest share of the finished candle.</param>
-public sealed record HolderAnswer(string Kind, string Id, string Name, string Percent);
+/// <param name="Differences">Where its sheet and the harmonised classes differ, and which counts; none for a candle, which follows its parts.</param>
+public sealed record HolderAnswer(string Kind, string Id, string Name, string Percent, IReadOnlyList<string> Differences);

@@ -45,6 +45,12 @@ public sealed record SubstanceAnswer
     /// <summary>What is to come: law that applies later, and drafts.</summary>
     public required IReadOnlyList<VersionAnswer> Pending { get; init; }
 
+    /// <summary>What applies in the Union already and was not taken over in the place, the newest first.</summary>
+    public required IReadOnlyList<VersionAnswer> Elsewhere { get; init; }
+
+    /// <summary>True where harmonised classes bind in the place; false where they are only evidence there.</summary>
+    public required bool Binds { get; init; }
+
     /// <summary>What holds it: oils, waxes, extras, candles of a folder; none where no folder was named.</summary>
     public required IReadOnlyList<HolderAnswer> HeldBy { get; init; }
 

@@ -1,6 +1,7 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
@@ -38,7 +39,9 @@ public sealed class SubstanceHolders
     }
 
     /// <summary>What holds a substance, as a line or as a constituent of one.</summary>
-    public IEnumerable<HolderAnswer> Holding(SubstanceIdentity identity)
+    /// <param name="identity">The substance.</param>
+    /// <param name="law">The law by which sheets are compared with the harmonised classes; null where none is known for the day.</param>
+    public IEnumerable<HolderAnswer> Holding(SubstanceIdentity identity, LawInForce? law)
     {
         foreach (Table table in tables)
         {
@@ -46,7 +49,13 @@ public sealed class SubstanceHolders
             {
                 if (IsSame(line.Identity, identity))
                 {
-                    yield return new HolderAnswer(table.Kind, table.Id, table.Name, line.Share.Printed);
+                    yield return new HolderAnswer(
+                        table.Kind,
+                        table.Id,
+                        table.Name,
+                        line.Share.Printed,
+                        law?.DifferencesOf(line, table.Name) ?? []
+                    );
                 }
             }
         }
@@ -55,7 +64,7 @@ public sealed class SubstanceHolders
         {
             foreach (ComposedIngredient held in candle.Composition.Ingredients.Where(i => IsSame(i.Identity, identity)))
             {
-                yield return new HolderAnswer("candle", candle.Id, candle.Candle.Name, $"<= {Figures.Plain(held.WholeHigh.Value)} %");
+                yield return new HolderAnswer("candle", candle.Id, candle.Candle.Name, $"<= {Figures.Plain(held.WholeHigh.Value)} %", []);
             }
         }
     }

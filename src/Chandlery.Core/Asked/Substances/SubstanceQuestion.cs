@@ -7,11 +7,13 @@ using Chandlery.Core.Law.AnnexVi;
 namespace Chandlery.Core.Asked.Substances;
 
 /// <summary>Asks what the law says of a substance on a day: now, before, and what is to come.</summary>
-/// <param name="list">What is known of substances.</param>
-/// <param name="here">What harmonised classes are in the place.</param>
+/// <param name="edition">The law of the place.</param>
 /// <param name="day">The day.</param>
-public sealed class SubstanceQuestion(SubstanceList list, HarmonisedClasses here, DateOnly day)
+public sealed class SubstanceQuestion(Edition edition, DateOnly day)
 {
+    private readonly SubstanceList list = edition.Substances;
+    private readonly HarmonisedClasses here = edition.Harmonised;
+
     /// <summary>An answer for each entry that holds; one without an entry where none does.</summary>
     /// <param name="identity">The substance.</param>
     /// <param name="heldBy">What holds it.</param>
@@ -91,26 +93,45 @@ public sealed class SubstanceQuestion(SubstanceList list, HarmonisedClasses here
             Pending =
             [
                 .. versions[true].Where(v => v.From > day).Select(v => Version(v, identity)),
-                .. versions[false].Select(v => Version(v, identity) with { Says = here.Later }),
+                .. versions[false].Where(v => v.From > day).Select(v => Later(v, identity)),
                 .. listing.Expected.Select(Draft),
             ],
+            Elsewhere = [.. versions[false].Where(v => v.From <= day).Reverse().Select(v => Later(v, identity))],
+            Binds = here.Bind,
             HeldBy = heldBy,
-            Remarks = [.. ListingRemarks.Of(identity, [], listing, list, here)],
+            Remarks = [.. ListingRemarks.Of(identity, [], listing, list, here), .. OnLabels(identity)],
         };
     }
+
+    // What it puts on a label, whatever its class.
+    private IEnumerable<string> OnLabels(SubstanceIdentity identity) =>
+        edition
+            .IngredientStatements.Where(s => s.InForce.On(day) && identity.Cas is { } cas && s.Cas.Contains(cas.Text))
+            .Select(s =>
+                $"a mixture with {s.From} of it or more bears {s.Statement} ({s.Clause}){(s.Stricter.Length == 0 ? "" : $"; {s.Stricter}")}."
+            );
 
     private static IEnumerable<string> Trade(Listing listing) =>
         (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>();
 
     private static ClassAnswer Class(HarmonisedClass c)
     {
+        const string Open = " **";
         string[] parts = c.Text.Split(", ", 2);
+        string statement = parts.Length > 1 ? parts[1] : "";
         return new ClassAnswer(
             parts[0].Replace(" *", "", StringComparison.Ordinal),
-            parts.Length > 1 ? parts[1] : "",
+            statement.Replace(Open, "", StringComparison.Ordinal),
             c.IsMinimum,
+            statement.Contains(Open, StringComparison.Ordinal),
             c.Claim is not null
         );
+    }
+
+    private VersionAnswer Later(HarmonisedEntry entry, SubstanceIdentity identity)
+    {
+        VersionAnswer version = Version(entry, identity);
+        return version with { Says = version.Says.Length == 0 ? here.Later : $"{version.Says}; {here.Later}" };
     }
 
     private static VersionAnswer Version(HarmonisedEntry entry, SubstanceIdentity identity) =>

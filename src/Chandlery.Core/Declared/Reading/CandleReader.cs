@@ -368,14 +368,14 @@ internal static class CandleReader
         return temperatures;
     }
 
-    internal static IReadOnlyList<Written<PlaceCode>> ReadCountries(Fields fields)
+    internal static IReadOnlyList<Written<PlaceName>> ReadCountries(Fields fields)
     {
-        IReadOnlyList<Written<PlaceCode>> countries = CodeLists.Places(fields, CandleShape.SoldIn.Key);
+        IReadOnlyList<Written<PlaceName>> countries = CodeLists.Places(fields, CandleShape.SoldIn.Key);
         if (countries.Count == 0 && !fields.Has(CandleShape.SoldIn))
         {
             fields.Lacks(
                 CandleShape.SoldIn,
-                "List the country codes of the places of sale, such as 'soldIn: [IE, DE]': they decide the law and the languages."
+                "List the places of sale by country code or name, such as 'soldIn: [IE, DE]': they decide the law and the languages."
             );
         }
 

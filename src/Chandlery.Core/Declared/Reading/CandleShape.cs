@@ -114,11 +114,7 @@ internal static class CandleShape
         new Shape("temperatures", "Working temperatures.", [Melt, AddFragrance, Pour, SecondPour])
     );
 
-    public static readonly TextsField SoldIn = new("soldIn", "Country codes of the places of sale.")
-    {
-        Needed = true,
-        Pattern = "^[A-Z]{2}$",
-    };
+    public static readonly TextsField SoldIn = new("soldIn", "The places of sale, by country code or name.") { Needed = true };
 
     public static readonly TextsField Languages = new("languages", "Languages of the label; left out: those that the places need.")
     {

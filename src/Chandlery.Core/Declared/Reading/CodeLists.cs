@@ -9,14 +9,14 @@ internal static class CodeLists
     public static IReadOnlyList<Written<LanguageCode>> Languages(Fields fields, string key) =>
         Read(fields, key, LanguageCode.TryParse, "is no code of a language", "Write two small letters, such as de or fr.");
 
-    /// <summary>Codes of places of sale.</summary>
-    public static IReadOnlyList<Written<PlaceCode>> Places(Fields fields, string key) =>
+    /// <summary>Places of sale, by code or name.</summary>
+    public static IReadOnlyList<Written<PlaceName>> Places(Fields fields, string key) =>
         Read(
             fields,
             key,
-            PlaceCode.TryParse,
-            "is no code of a place of sale",
-            "Write two capitals, such as IE for Ireland or GB for Great Britain."
+            PlaceName.TryParse,
+            "is no place of sale",
+            "Write its code or its name, such as IE for Ireland or GB for Great Britain."
         );
 
     private static List<Written<T>> Read<T>(Fields fields, string key, Func<string, T?> parse, string wrong, string remedy)

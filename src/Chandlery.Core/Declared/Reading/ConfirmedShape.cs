@@ -8,7 +8,17 @@ internal static class ConfirmedShape
     // Written out: the shapes that hold these fields hold this one too, so none of them can be asked for its names here.
 
     /// <summary>Fields whose point could be a thousands mark.</summary>
-    public static readonly string[] Amounts = ["netGrams", "waxGrams", "grams", "millilitres", "drops", "brimfulMl", "fillMl"];
+    public static readonly string[] Amounts =
+    [
+        "netGrams",
+        "netMillilitres",
+        "waxGrams",
+        "grams",
+        "millilitres",
+        "drops",
+        "brimfulMl",
+        "fillMl",
+    ];
 
     /// <summary>What may be asked back, by the names of the fields.</summary>
     public static readonly string[] Names =

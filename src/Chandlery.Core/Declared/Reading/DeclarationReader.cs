@@ -342,6 +342,7 @@ public sealed class DeclarationReader(HazardVocabulary vocabulary)
             Material = material,
             Brimful = brimful,
             Fill = fill,
+            Pieces = (int)(fields.OptionalNumber(VesselShape.Pieces) ?? 1),
             Inner = ReadSize(fields, VesselShape.Inner),
             Outer = ReadSize(fields, VesselShape.Outer),
             IsChildResistant = fields.OptionalFlag(VesselShape.ChildResistant) ?? false,

@@ -20,6 +20,18 @@ internal static class VesselShape
     };
 
     public static readonly NumberField Fill = new("fillMl", "Volume to the fill line, ml.", "270", 0, 100_000);
+    public static readonly NumberField Pieces = new(
+        "pieces",
+        "How many cups it is made of, each with wicks of its own; left out: one. Volumes and the outer size are those of all together, the inner size that of one.",
+        "12",
+        1,
+        1000
+    )
+    {
+        LowAllowed = true,
+        Whole = true,
+    };
+
     public static readonly NumberField Diameter = new("diameterMm", "Diameter of a round vessel.", "80", 0, LongestMm);
     public static readonly NumberField Length = new("lengthMm", "Long side.", "80", 0, LongestMm);
     public static readonly NumberField Width = new("widthMm", "Short side.", "80", 0, LongestMm);
@@ -70,6 +82,6 @@ internal static class VesselShape
     public static readonly Shape Vessel = new(
         "vessel",
         "What the candle is poured into",
-        [Name, Material, Brimful, Fill, Inner, Outer, ChildResistant, TactileWarning, ConfirmedShape.Confirmed]
+        [Name, Material, Pieces, Brimful, Fill, Inner, Outer, ChildResistant, TactileWarning, ConfirmedShape.Confirmed]
     );
 }

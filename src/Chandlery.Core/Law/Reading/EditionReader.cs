@@ -75,20 +75,20 @@ internal sealed class EditionReader(
     // What the edition below lets end by an act that this law does not have goes on here.
     private IEnumerable<IngredientStatement> GoingOn(Fields head, List<IngredientStatement> ingredients)
     {
-        var goingOn = new Dictionary<StatementCode, Citation>();
+        var goingOn = new Dictionary<StatementCode, (Citation Clause, string Because)>();
         foreach (Fields row in head.Groups("goesOn"))
         {
-            goingOn[codes.Statement(row, "statement")] = LawCodes.Citation(row);
-            row.Text("because", "a reason");
+            goingOn[codes.Statement(row, "statement")] = (LawCodes.Citation(row), row.Text("because", "a reason"));
             LawRows.Close(row);
         }
 
         return ingredients.Select(i =>
-            goingOn.TryGetValue(i.Statement, out Citation? clause)
+            goingOn.TryGetValue(i.Statement, out (Citation Clause, string Because) here)
                 ? i with
                 {
                     InForce = i.InForce with { Until = null },
-                    Clause = clause,
+                    Clause = here.Clause,
+                    Stricter = here.Because,
                 }
                 : i
         );
@@ -239,7 +239,8 @@ internal sealed class EditionReader(
             (int)group.Number("graverMonths", 0, 120, "6"),
             (int)group.Number("otherMonths", 0, 120, "18"),
             LawCodes.Citation(group),
-            group.Text("confidence", "how it was checked")
+            group.Text("confidence", "how it was checked"),
+            group.Text("stricter", "what is held of labels of the class before")
         );
         group.Done();
         return rules;

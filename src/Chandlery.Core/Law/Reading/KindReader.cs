@@ -33,7 +33,8 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
             IfraCategory = category == Asked ? null : category,
             Called = ReadNames(fields.Group("called", "{ scented: scentedCandle, outdoors: outdoorCandle, plain: plainCandle }")),
             Title = Known(fields, fields.Text("title", "cardTitle"), fields.PlaceOf("title")),
-            Words = ReadWords(fields),
+            Words = ReadWords(fields, "words", ["candles", "candle"], "reed diffuser"),
+            Parts = ReadWords(fields, "parts", ["wax", "melt"], "base"),
             OnlyWhen = ReadConditions(fields),
             Messages = messages,
             Listing = listing.Count > 0 ? listing : [.. Cards.SelectMany(l => messages[l]).Distinct()],
@@ -61,17 +62,17 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
         return names;
     }
 
-    private static LocalWords ReadWords(Fields fields)
+    private static LocalWords ReadWords(Fields fields, string key, string[] ours, string example)
     {
-        if (fields.OptionalGroup("words") is not { } group)
+        if (fields.OptionalGroup(key) is not { } group)
         {
             return LocalWords.None;
         }
 
         var words = new Dictionary<string, string>();
-        foreach (string candle in (string[])["candles", "candle"])
+        foreach (string word in ours)
         {
-            words[candle] = group.Text(candle, "reed diffuser");
+            words[word] = group.Text(word, example);
         }
 
         group.Done();

@@ -41,7 +41,8 @@ internal sealed class LabelElementsReader(LawCodes codes)
             row.Texts("cas"),
             new MassPercent(row.Number("fromPercent", 0, 100, "1")),
             new InForce(row.OptionalDay("from"), row.OptionalDay("until")),
-            LawCodes.Citation(row)
+            LawCodes.Citation(row),
+            row.OptionalText("stricter") ?? ""
         );
         LawRows.Close(row);
         return statement;

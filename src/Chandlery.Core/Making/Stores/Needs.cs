@@ -54,16 +54,18 @@ public static class Needs
     private static IEnumerable<Need> Pieces(Candle candle, Catalogue catalogue, int? made)
     {
         Vessel? vessel = null;
+        int pieces = 1;
         if (candle.Vessel is { } named)
         {
             vessel = catalogue.OfKind<Vessel>().FirstOrDefault(v => v.Id == named.Id);
-            yield return new Need(new Material(LotContent.Vessel, named.Id), vessel?.Name ?? named.Id, made);
+            pieces = vessel?.Pieces ?? 1;
+            yield return new Need(new Material(LotContent.Vessel, named.Id), vessel?.Name ?? named.Id, made * pieces);
         }
 
         if (candle.Wicks.Count > 0)
         {
             string wick = candle.Wicks.Kind ?? SomeWick;
-            yield return new Need(new Material(LotContent.Wick, wick), wick, made * candle.Wicks.Count);
+            yield return new Need(new Material(LotContent.Wick, wick), wick, made * pieces * candle.Wicks.Count);
         }
 
         // The vessel stands in the list of packaging as well: it is one thing, bought once.

@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 
 namespace Chandlery.Core.SafetyFiles.Quantities;
@@ -9,15 +10,15 @@ namespace Chandlery.Core.SafetyFiles.Quantities;
 public sealed record PackagingMark(string Country, MarkRow? Row)
 {
     /// <summary>What the countries want where candles are sold or went, in force or to come.</summary>
-    public static IReadOnlyList<PackagingMark> Of(Catalogue catalogue, ProductSafetyLaw law, DateOnly day) =>
+    public static IReadOnlyList<PackagingMark> Of(Catalogue catalogue, Lawbook lawbook, DateOnly day) =>
         [
             .. catalogue
                 .OfKind<Candle>()
-                .SelectMany(c => c.SoldIn.Select(s => s.Code.Text))
+                .SelectMany(c => c.SoldIn.Select(s => lawbook.FindPlace(s.Code)?.Code.Text ?? s.Code.Text))
                 .Concat(catalogue.OfKind<Dispatch>().Select(d => d.Country))
                 .Distinct()
                 .Order(StringComparer.Ordinal)
-                .SelectMany(country => Of(country, law, day)),
+                .SelectMany(country => Of(country, lawbook.Safety, day)),
         ];
 
     private static IEnumerable<PackagingMark> Of(string country, ProductSafetyLaw law, DateOnly day) =>

@@ -112,7 +112,13 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                 ? ("Form", "stands by itself, without a vessel")
                 : ("Vessel", $"{a.Vessel.Name}, {a.Vessel.Material}, {a.Vessel.Brimful} to the brim"),
             .. a.Kind.Burns
-                ? new[] { ("Wicks", $"{a.Candle.Wicks.Count} x {a.Candle.Wicks.Kind ?? "kind not declared"}") }
+                ? new[]
+                {
+                    (
+                        "Wicks",
+                        $"{a.Candle.Wicks.Count} x {a.Candle.Wicks.Kind ?? "kind not declared"}{(a.Vessel.Pieces > 1 ? $" in each of {a.Vessel.Pieces} pieces" : "")}"
+                    ),
+                }
                 : Array.Empty<(string, string)>(),
             ("Maker", a.Roles.Maker.OnOneLine),
             .. a.Roles.Others.Select(o => (o.Role == MarketRole.Importer ? "Importer" : "Responsible person", o.Party.OnOneLine)),

@@ -141,7 +141,7 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             plan.Fill.Note,
             plan.Fill.ShrinkPercent is { } shrink ? $"{shrink:0.0}" : "",
             plan.Fill.NetForRoom is { } net ? Weighed(net) : "",
-            $"{plan.Wicks.Count}",
+            $"{plan.Wicks.Whole}",
             a.Candle.Wicks.Kind ?? "",
             plan.Wicks.Note
         );
