@@ -54,7 +54,7 @@ public sealed record Ends(IReadOnlyList<Span> Left, IReadOnlyList<Span> Right, d
 
     private static Ends Read(XElement element, MarkupReading reading) =>
         new(
-            MarkupReading.Spans(element, (string?)element.Attribute("weight") == "bold" ? Weight.Bold : Weight.Regular),
+            reading.Spans(element, (string?)element.Attribute("weight") == "bold" ? Weight.Bold : Weight.Regular),
             [new Span((string?)element.Attribute("right") ?? "", Weight.Regular)],
             reading.Number(element, "size", 1)
         );

@@ -113,7 +113,11 @@ public sealed record Messages(IReadOnlyList<(string Symbol, string Text)> Items,
 
     private static Messages Read(XElement element, MarkupReading reading) =>
         new(
-            [.. element.Elements("m").Select(m => ((string?)m.Attribute("symbol") ?? "", MarkupReading.OneLine(m.Value)))],
+            [
+                .. element
+                    .Elements("m")
+                    .Select(m => ((string?)m.Attribute("symbol") ?? "", reading.Breaks.In(MarkupReading.OneLine(m.Value)))),
+            ],
             Math.Max(1, (int)reading.Number(element, "columns", 1)),
             reading.Number(element, "side", 2.6)
         )

@@ -52,7 +52,7 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
 
     private static Paragraph? Read(XElement element, MarkupReading reading)
     {
-        List<Span> spans = MarkupReading.Spans(element, (string?)element.Attribute("weight") == "bold" ? Weight.Bold : Weight.Regular);
+        List<Span> spans = reading.Spans(element, (string?)element.Attribute("weight") == "bold" ? Weight.Bold : Weight.Regular);
         if (spans.All(s => s.Text.Trim().Length == 0))
         {
             return null;

@@ -82,7 +82,7 @@ public sealed record Table(IReadOnlyList<double> Widths, IReadOnlyList<TableRow>
             bool heading = row.Elements("th").Any();
             List<IReadOnlyList<Span>> cells =
             [
-                .. row.Elements().Select(c => (IReadOnlyList<Span>)MarkupReading.Spans(c, heading ? Weight.Bold : Weight.Regular)),
+                .. row.Elements().Select(c => (IReadOnlyList<Span>)reading.Spans(c, heading ? Weight.Bold : Weight.Regular)),
             ];
             if (cells.Count != widths.Length)
             {

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using Chandlery.Core.Law;
 using Chandlery.Paper.Blocks;
 using Chandlery.Yaml;
 
@@ -11,10 +12,11 @@ public static class MarkupReader
     /// <param name="xml">What the template wrote.</param>
     /// <param name="template">The template's name, for messages.</param>
     /// <param name="problems">Collects what is wrong.</param>
-    public static MarkupDocument? Read(string xml, string template, Problems problems)
+    /// <param name="breaks">Where its long words may be broken; null for nowhere.</param>
+    public static MarkupDocument? Read(string xml, string template, Problems problems, WordBreaks? breaks = null)
     {
         var own = new Problems();
-        var reading = new MarkupReading(template + " (as written out)", own);
+        var reading = new MarkupReading(template + " (as written out)", own) { Breaks = breaks ?? WordBreaks.None };
         if (reading.Root(xml, "paper") is not { } root)
         {
             problems.AddRange(own.Found);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml;
 using System.Xml.Linq;
+using Chandlery.Core.Law;
 using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Fonts;
 using Chandlery.Yaml;
@@ -13,6 +14,9 @@ namespace Chandlery.Paper.Markup;
 internal sealed class MarkupReading(string file, Problems problems)
 {
     private const double Largest = 10_000;
+
+    /// <summary>Where long words may be broken.</summary>
+    public WordBreaks Breaks { get; init; } = WordBreaks.None;
 
     /// <summary>The outermost element of what a template wrote; null, noted, when it is not well-formed.</summary>
     /// <param name="xml">The text.</param>
@@ -86,7 +90,7 @@ internal sealed class MarkupReading(string file, Problems problems)
     public static string OneLine(string text) => Fold(text).Trim();
 
     /// <summary>The texts in an element; what stands in 'b' is bold.</summary>
-    public static List<Span> Spans(XElement element, Weight weight)
+    public List<Span> Spans(XElement element, Weight weight)
     {
         var spans = new List<Span>();
         foreach (XNode node in element.Nodes())
@@ -100,7 +104,7 @@ internal sealed class MarkupReading(string file, Problems problems)
             string folded = Fold(text);
             if (folded.Length > 0)
             {
-                spans.Add(new Span(folded, own));
+                spans.Add(new Span(Breaks.In(folded), own));
             }
         }
 

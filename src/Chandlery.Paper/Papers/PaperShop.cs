@@ -1,3 +1,4 @@
+using Chandlery.Core.Law;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Markup;
 using Chandlery.Paper.Symbols;
@@ -14,11 +15,14 @@ public sealed record PaperShop(TemplateShelf Templates, SymbolSheet Symbols)
     /// <summary>The designs of fronts.</summary>
     public DesignShelf Designs { get; } = new(Templates);
 
+    /// <summary>Where long words may be broken on what is read; on labels each language breaks its own.</summary>
+    public WordBreaks Breaks { get; init; } = WordBreaks.None;
+
     /// <summary>The document that a template writes for a view; null when there are problems.</summary>
     internal MarkupDocument? Read(ITemplateView view, Problems problems)
     {
         string shown = "templates/" + view.Template;
-        if (Templates.Write(view, problems) is not { } xml || MarkupReader.Read(xml, shown, problems) is not { } document)
+        if (Templates.Write(view, problems) is not { } xml || MarkupReader.Read(xml, shown, problems, Breaks) is not { } document)
         {
             return null;
         }

@@ -170,6 +170,36 @@ public sealed partial class WordBreakTests
         }
     }
 
+    [Theory]
+    [InlineData("pocket-card")]
+    [InlineData("burn-card")]
+    [InlineData("shop-card")]
+    public void CardsBreakLongWordsOnlyWhereTheirLanguageMayAndSayTheSame(string kind)
+    {
+        var broken = new List<string>();
+        foreach (string place in new[] { "AT", "DK", "FI", "GR", "NL", "PL", "SE" })
+        {
+            Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml", place);
+            PaperDocument card = TestLaw.Made(kind, a).Document;
+            foreach ((Scene page, Language language) in card.Pages.Zip(a.Languages))
+            {
+                List<string> runs = [.. page.All.OfType<TextItem>().Select(t => t.Shaped.Text)];
+                Assert.Contains(Squeezed(language.Safety["attended"]), Squeezed(string.Concat(runs)), StringComparison.Ordinal);
+                foreach ((string end, string next) in runs.Zip(runs.Skip(1)).Where(r => r.First.EndsWith(WordBreaks.Soft)))
+                {
+                    string word = end.Split(' ')[^1].TrimEnd(WordBreaks.Soft) + new string([.. next.TakeWhile(char.IsLetter)]);
+                    Assert.Contains(language.Breaks.Words, w => w.Equals(word, StringComparison.OrdinalIgnoreCase));
+                    broken.Add(word);
+                }
+            }
+        }
+
+        if (kind == "pocket-card")
+        {
+            Assert.Contains("unbeaufsichtigt", broken);
+        }
+    }
+
     private static Assessment OnATin(string place) =>
         TestLaw.Demo("candles/harbour-bowl.yaml", place) with
         {

@@ -33,7 +33,11 @@ public abstract class CardPaper(string id, string title, string choice, string a
         foreach (Language language in request.Assessment.Languages)
         {
             var facts = new CardFacts(request.Assessment, language, request.Lawbook.Burning);
-            PaperShop shop = request.Shop with { Symbols = HourDial.On(request.Shop.Symbols, facts.LongestBurnHours) };
+            PaperShop shop = request.Shop with
+            {
+                Symbols = HourDial.On(request.Shop.Symbols, facts.LongestBurnHours),
+                Breaks = language.Breaks,
+            };
             ITemplateView view = View(facts);
             if (shop.Read(view, problems) is not { } document || CardFitter.Fit(document, view.Template, shop, problems) is not { } page)
             {

@@ -20,7 +20,7 @@ public static class ProductInformationDocument
     /// </summary>
     public static PaperDocument? Make(SafetySheet sheet, PaperShop shop, Problems problems)
     {
-        if (shop.Read(View(sheet), problems) is not { } document)
+        if ((shop with { Breaks = sheet.Language.Breaks }).Read(View(sheet), problems) is not { } document)
         {
             return null;
         }

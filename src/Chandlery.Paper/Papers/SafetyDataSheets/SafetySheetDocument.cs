@@ -10,7 +10,7 @@ public static class SafetySheetDocument
     /// <summary>The sheet, each page with product, revision and "page x of y"; null when template or data have problems.</summary>
     public static PaperDocument? Make(SafetySheet sheet, PaperShop shop, Problems problems)
     {
-        if (shop.Read(View(sheet), problems) is not { } document)
+        if ((shop with { Breaks = sheet.Language.Breaks }).Read(View(sheet), problems) is not { } document)
         {
             return null;
         }
