@@ -133,6 +133,15 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             }
         }
 
+        if (name.Value.Length == 0)
+        {
+            doubts.Add("the row gives no name: a part of it may stand in the row above");
+        }
+        else if (nameCell is not null && IsUnderNumber(nameCell))
+        {
+            doubts.Add("the name stands under a number: lines of two rows may be mixed");
+        }
+
         if (LeadingNumber().IsMatch(name.Value))
         {
             doubts.Add("the name begins with a number, which may be the row's");
@@ -159,6 +168,15 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
                 : At(read.Toxicity, table.CellOf(row, ColumnKind.Ate) ?? table.CellOf(row, ColumnKind.Limits) ?? where, []),
             read.Classes is null ? [.. doubts, "the sheet says nothing about its classes", .. read.Doubts] : doubts
         );
+    }
+
+    // Where name and numbers share a cell, the name comes first.
+    private bool IsUnderNumber(Cell cell)
+    {
+        List<TextLine> lines = [.. cell.Lines];
+        int number = lines.FindIndex(l => ColumnKind.HasCas(l.Text));
+        int name = lines.FindIndex(l => labels.Without(l.Text).Any(char.IsLetter));
+        return number >= 0 && name > number;
     }
 
     // True for a column that holds nothing else.

@@ -65,7 +65,7 @@ internal static class LabelledIngredients
                 yield return isJoined
                     ? ingredient with
                     {
-                        Name = ingredient.Name.Doubted("it was put together from the lines above the labels"),
+                        Doubts = [.. ingredient.Doubts, "its name was put together from the lines above the labels"],
                     }
                     : ingredient;
             }
