@@ -29,9 +29,6 @@ internal sealed class AllergenReader(SheetWording wording, HazardText hazards, L
         return OilDraft.Headed(head) with { Ingredients = present, Doubts = [.. doubts] };
     }
 
-    private bool IsAbsent(string share)
-    {
-        string plain = Phrase.Plain(share);
-        return wording.Lists["notPresent"].Contains(plain) || (share.Any(char.IsAsciiDigit) && !share.Any(c => c is >= '1' and <= '9'));
-    }
+    private bool IsAbsent(string share) =>
+        Phrase.IsOneOf(wording.Lists["notPresent"], share) || (share.Any(char.IsAsciiDigit) && !share.Any(c => c is >= '1' and <= '9'));
 }

@@ -11,6 +11,13 @@ namespace Chandlery.Intake.Drafts;
 public static class DraftChecks
 {
     private const string Law = "eu-clp";
+    private static readonly (string Key, string AnyValue)[] Head =
+    [
+        ("name", "unknown"),
+        ("supplier", "unknown"),
+        ("document", "unknown"),
+        ("revised", "2000-01-01"),
+    ];
 
     /// <summary>
     /// The draft with doubts where a row's name goes with another number than the row's, or its EC number with another CAS number: one of
@@ -35,17 +42,20 @@ public static class DraftChecks
     public static IReadOnlyList<string> Contradictions(string yaml, string file, Lawbook lawbook, DateOnly day)
     {
         var problems = new Problems();
-        IDeclaration? declaration = new DeclarationReader(lawbook.Vocabulary).Read(
-            yaml,
-            file,
-            Path.GetFileNameWithoutExtension(file),
-            problems
-        );
+        IDeclaration? declaration = Read(yaml, file, lawbook, problems);
+        IEnumerable<string> toMend = problems.Found.Select(p => $"still to be mended before the file can be read: {p}");
+        // What its head lacks stands in nobody's way here.
+        string whole = yaml + string.Concat(Head.Where(h => !HasKey(yaml, h.Key)).Select(h => $"{h.Key}: {h.AnyValue}\n"));
         LawInForce law = lawbook.Edition(Law).On(day);
-        return declaration is Oil oil
-            ? [.. OilComparison.Contradictions(oil, law), .. OilComparison.AgainstTheTable(oil, law)]
-            : [.. problems.Found.Select(p => $"still to be mended before the file can be read: {p}")];
+        return (declaration ?? Read(whole, file, lawbook, new Problems())) is Oil oil
+            ? [.. declaration is null ? toMend : [], .. OilComparison.Contradictions(oil, law), .. OilComparison.AgainstTheTable(oil, law)]
+            : [.. toMend];
     }
+
+    private static IDeclaration? Read(string yaml, string file, Lawbook lawbook, Problems problems) =>
+        new DeclarationReader(lawbook.Vocabulary).Read(yaml, file, Path.GetFileNameWithoutExtension(file), problems);
+
+    private static bool HasKey(string yaml, string key) => yaml.Split('\n').Any(l => l.StartsWith(key + ":", StringComparison.Ordinal));
 
     private static DraftIngredient Marked(DraftIngredient row, SubstanceList substances)
     {

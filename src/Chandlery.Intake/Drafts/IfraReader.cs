@@ -12,6 +12,10 @@ namespace Chandlery.Intake.Drafts;
 internal sealed class IfraReader(SheetWording wording, LabelFinder labels, int document)
 {
     private const string OfCandles = "12";
+    private const string Letters = "ABCDEF";
+    private const int FewestLetters = 2;
+    private const int LastCategory = 12;
+    private const int MostOfAll = 6;
     private const int FewestAcross = 3;
     private const int LongestLine = 400;
     private const double RowsApartMm = 14;
@@ -57,6 +61,11 @@ internal sealed class IfraReader(SheetWording wording, LabelFinder labels, int d
                 .Where(c => limits.All(l => l.Category != c))
                 .Select(c => $"the certificate names category {c}, for which no limit could be read"),
         ];
+        doubts.AddRange(
+            Missing(limits.Select(l => l.Category).ToHashSet())
+                .Except(lost)
+                .Select(c => $"the certificate gives no limit for category {c}, though it gives those beside it")
+        );
         if (limits.All(l => l.Category != OfCandles))
         {
             doubts.Add("the certificate gives no limit for category 12, the candle's");
@@ -67,6 +76,23 @@ internal sealed class IfraReader(SheetWording wording, LabelFinder labels, int d
             Ifra = new DraftIfra(Amendment(lines), head.Revised, limits),
             Doubts = doubts,
         };
+    }
+
+    // What must be there too: where a category is parted by letters those before, and one more than the first; in a list of most
+    // categories the others.
+    private static IEnumerable<string> Missing(IReadOnlySet<string> categories)
+    {
+        HashSet<int> numbers = [.. categories.Select(c => int.Parse(c.TrimEnd([.. Letters]), CultureInfo.InvariantCulture))];
+        IEnumerable<string> siblings = categories
+            .Where(c => char.IsLetter(c[^1]))
+            .SelectMany(c =>
+                Letters.Take(Math.Max(FewestLetters, Letters.IndexOf(c[^1], StringComparison.Ordinal) + 1)).Select(l => c[..^1] + l)
+            );
+        IEnumerable<string> others =
+            numbers.Count < MostOfAll
+                ? []
+                : Enumerable.Range(1, LastCategory).Where(n => !numbers.Contains(n)).Select(n => n.ToString(CultureInfo.InvariantCulture));
+        return siblings.Concat(others).Distinct().Where(c => !categories.Contains(c));
     }
 
     /// <summary>A line with what it says of categories and limits.</summary>

@@ -14,7 +14,6 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     /// <summary>The doubt of rows that say that a substance is absent.</summary>
     public const string Absent = "the document says that it is absent";
 
-    private const double LetterOfTypeSize = 0.6;
     private static readonly string[] ShareKinds = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
     private static readonly string[] IdentifyingKinds = [ColumnKind.Cas, ColumnKind.Ec, ColumnKind.Name];
     private static readonly string[] NeverIdentifying =
@@ -28,23 +27,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     ];
     private const int ShortestNoteLabel = 2;
     private static readonly string[] NoteLabels = ["ate", "m", "limits"];
-    private static readonly string[] IdentifierLabels = ["casNumber", "ecNumber", "ignored"];
-
-    private readonly List<Regex> identifierLabels =
-    [
-        .. IdentifierLabels
-            .SelectMany(k => wording.Labels[k])
-            .Distinct()
-            .OrderByDescending(l => l.Length)
-            .Select(l => new Regex(LabelPattern(l), RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)),
-    ];
-
-    // A label with its colon, or where nothing but a mark or the line's end follows; dots may stand anywhere in it.
-    private static string LabelPattern(string label)
-    {
-        string letters = string.Concat(label.Select(c => c == ' ' ? @"\.?[ ]*" : Regex.Escape(c.ToString()) + @"\.?"));
-        return $@"(?<![\p{{L}}0-9]){letters}(?:[ ]*[:#]+|(?=[ ]*(?:$|[\n,;/)])))";
-    }
+    private readonly NumberLabels labels = new(wording);
 
     /// <summary>One ingredient for each row.</summary>
     /// <param name="table">The table.</param>
@@ -123,14 +106,15 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             table.CellOf(row, ColumnKind.Ec),
             identifying,
             row,
-            EcPattern(),
+            NumberLabels.EcPattern(),
             EcNumber.Parse,
             "EC",
             IsOnly(table, ColumnKind.Ec)
         );
-        (string nameText, string notes) = NameAndNotes(nameCell);
+        double edge = nameCell is null ? 0 : BrokenWords.RightEdge(nameCell, table);
+        (string nameText, string notes) = NameAndNotes(nameCell, edge);
         Found<string> name = Name(nameCell, nameText, row);
-        if (nameCell is not null && IsBroken(nameCell, table))
+        if (nameCell is not null && nameCell.Lines.Zip(nameCell.Lines.Skip(1)).Any(p => BrokenWords.IsBroken(p.First, p.Second, edge)))
         {
             name = name.Doubted("a line of the name is full to its column's edge: the column may have broken a word");
         }
@@ -147,6 +131,15 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             {
                 doubts.Add($"the column '{table.Columns[i].Heading}' is not understood; it says '{row.Cells[i].Text}'");
             }
+        }
+
+        if (name.Value.Length == 0)
+        {
+            doubts.Add("the row gives no name: a part of it may stand in the row above");
+        }
+        else if (nameCell is not null && IsUnderNumber(nameCell))
+        {
+            doubts.Add("the name stands under a number: lines of two rows may be mixed");
         }
 
         if (LeadingNumber().IsMatch(name.Value))
@@ -177,19 +170,13 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         );
     }
 
-    // A narrow column breaks a word that does not fit wherever its line is full, without any mark.
-    private static bool IsBroken(Cell cell, Table table)
+    // Where name and numbers share a cell, the name comes first.
+    private bool IsUnderNumber(Cell cell)
     {
-        int column = table.Rows.Select(r => r.Cells.ToList().IndexOf(cell)).FirstOrDefault(c => c >= 0, -1);
-        IEnumerable<Cell> all = column < 0 ? [cell] : table.Rows.Select(r => r.Cells[column]);
-        double right = all.SelectMany(c => c.Lines).Select(l => l.Frame.Right).DefaultIfEmpty(0).Max();
-        return cell.Lines.Count > 1
-            && cell.Lines.Zip(cell.Lines.Skip(1))
-                .Any(p =>
-                    p.First.Frame.Right > right - (LetterOfTypeSize * p.First.Words[^1].TypeSize)
-                    && char.IsLetter(p.First.Text[^1])
-                    && char.IsLower(p.Second.Text[0])
-                );
+        List<TextLine> lines = [.. cell.Lines];
+        int number = lines.FindIndex(l => ColumnKind.HasCas(l.Text));
+        int name = lines.FindIndex(l => labels.Without(l.Text).Any(char.IsLetter));
+        return number >= 0 && name > number;
     }
 
     // True for a column that holds nothing else.
@@ -211,7 +198,10 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     {
         foreach (Cell cell in own is null ? identifying : [own, .. identifying.Where(c => c != own)])
         {
-            List<string> numbers = [.. pattern.Matches(OtherNumbers().Replace(cell.Text, " ")).Select(m => m.Value).Distinct()];
+            List<string> numbers =
+            [
+                .. pattern.Matches(NumberLabels.OtherNumbers().Replace(cell.Text, " ")).Select(m => m.Value).Distinct(),
+            ];
             if (numbers.Count == 0)
             {
                 continue;
@@ -242,26 +232,20 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             : null;
     }
 
-    private static string WithoutNumbers(string text) =>
-        EcPattern().Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(text, " "), " "), " ");
-
     // The name's lines without numbers, and the lines under it that say classes, factors, limits or estimates.
-    private (string Name, string Notes) NameAndNotes(Cell? cell)
+    private (string Name, string Notes) NameAndNotes(Cell? cell, double edge)
     {
         if (cell is null)
         {
             return ("", "");
         }
 
+        cell = new Cell(BrokenWords.Unbroken(cell.Lines, edge));
         // A number that ran into the column from the next one may stand between two lines of a name that end and begin with a hyphen.
         var named = new Cell([
-            .. cell.Lines.Where(l => !l.Text.Any(char.IsAsciiDigit) || WithoutNumbers(l.Text).Any(char.IsLetterOrDigit)),
+            .. cell.Lines.Where(l => !l.Text.Any(char.IsAsciiDigit) || NumberLabels.WithoutNumbers(l.Text).Any(char.IsLetterOrDigit)),
         ]);
-        string text = WithoutNumbers(named.LinedText);
-        foreach (Regex label in identifierLabels)
-        {
-            text = label.Replace(text, " ");
-        }
+        string text = FootnoteMark().Replace(labels.Without(named.LinedText), " ");
 
         List<string> lines =
         [
@@ -311,7 +295,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             doubts.Add("the name seems to hold the label of a note under it");
         }
 
-        if (LabelLeft().IsMatch(name))
+        if (LabelLeft().IsMatch(name) || name.Split(' ').Any(labels.IsShort))
         {
             doubts.Add("the name seems to hold the label of a number");
         }
@@ -355,9 +339,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             return null;
         }
 
-        string figures = EcPattern()
-            .Replace(ColumnKind.CasPattern().Replace(OtherNumbers().Replace(text, " "), " "), " ")
-            .Trim(' ', '/', ';', ',');
+        string figures = Leaders().Replace(labels.Without(text), " ").Trim(' ', '/', ';', ',', ')', ']', '\n');
         Parsed<ShareReading> share = ShareText.Read(figures, wording, PartsPerMillion().IsMatch(heading));
         if (!share.Success)
         {
@@ -434,13 +416,6 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         return new HazardReading(own.Classes, limits, m, toxicity, doubts);
     }
 
-    [GeneratedRegex(@"(?<![0-9-])[0-9]{3}-[0-9]{3}-[0-9](?![0-9-])")]
-    private static partial Regex EcPattern();
-
-    // REACH registration and index numbers, which hold what looks like EC numbers.
-    [GeneratedRegex(@"(?<![0-9])0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9xX]{4})?|(?<![0-9-])[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X](?![0-9-])")]
-    private static partial Regex OtherNumbers();
-
     [GeneratedRegex(
         @"(?:\b(?:no|nr|number|nummer|numéro|num)\.?|n°|:)\s*$|\b(?:CAS|EINECS|REACH)\b|(?<!\p{L})n\.?[°º]",
         RegexOptions.IgnoreCase
@@ -455,6 +430,17 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
     [GeneratedRegex(@"[(\[]\s*[,;/]*\s*[)\]]")]
     private static partial Regex EmptyBrackets();
+
+    // "[1]", "(2)" or a raised figure, which lead to a note at the table's foot.
+    [GeneratedRegex(
+        @"(?<=^|\s)(?:\[[0-9]{1,2}\]|\([0-9]\))(?=$|[\s,;])|[\u00b9\u00b2\u00b3\u2020\u2021]+(?=$|[\s,;])",
+        RegexOptions.Multiline
+    )]
+    private static partial Regex FootnoteMark();
+
+    // Dots that lead from a name to its share.
+    [GeneratedRegex(@"(?:\.\s?){3,}|\u2026+|_{3,}")]
+    private static partial Regex Leaders();
 
     [GeneratedRegex(@"\bv\s*/\s*v\b|vol\.?\s*-?%|\bvol\b", RegexOptions.IgnoreCase)]
     private static partial Regex OtherUnits();

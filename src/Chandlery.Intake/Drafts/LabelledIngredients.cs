@@ -7,6 +7,7 @@ namespace Chandlery.Intake.Drafts;
 /// <summary>Reads ingredients that stand one under the other with labels, instead of in a table.</summary>
 internal static class LabelledIngredients
 {
+    private const double ClearlyWider = 1.2;
     private static readonly (string Label, string Kind)[] Kinds =
     [
         ("casNumber", ColumnKind.Cas),
@@ -26,18 +27,19 @@ internal static class LabelledIngredients
         var blocks = new List<Dictionary<string, List<TextLine>>>();
         string? last = null;
         bool named = lines.Any(l => KindOf(l, wording)?.Kind == ColumnKind.Name && !ColumnKind.HasData(l.Text));
-        TextLine? before = null;
-        foreach (TextLine line in lines.TakeWhile(l => !Phrase.AnyIn(wording.Lists["tableEnds"], l.Text)))
+        List<TextLine> own = [.. lines.TakeWhile(l => !Phrase.AnyIn(wording.Lists["tableEnds"], l.Text))];
+        for (int i = 0; i < own.Count; i++)
         {
+            TextLine line = own[i];
             (string Kind, TextLine Value)? labelled = KindOf(line, wording);
             bool starts = labelled?.Kind == (named ? ColumnKind.Name : ColumnKind.Cas);
             if (starts)
             {
                 blocks.Add([]);
-                if (!named && before is not null)
+                if (!named && i > 0)
                 {
-                    blocks[^1][ColumnKind.Name] = [before];
-                    Forget(blocks, before);
+                    blocks[^1][ColumnKind.Name] = NameAbove(own, i, wording);
+                    Forget(blocks, blocks[^1][ColumnKind.Name]);
                 }
             }
 
@@ -50,8 +52,6 @@ internal static class LabelledIngredients
             {
                 Add(blocks[^1], last, line);
             }
-
-            before = line;
         }
 
         foreach (
@@ -61,19 +61,50 @@ internal static class LabelledIngredients
             block.Remove("ignored");
             if (rows.Of(block.ToDictionary(p => p.Key, p => new Cell([.. p.Value.Where(v => v.Words.Count > 0)]))) is { } ingredient)
             {
-                yield return ingredient;
+                bool isJoined = !named && block.TryGetValue(ColumnKind.Name, out List<TextLine>? name) && name.Count > 1;
+                yield return isJoined
+                    ? ingredient with
+                    {
+                        Doubts = [.. ingredient.Doubts, "its name was put together from the lines above the labels"],
+                    }
+                    : ingredient;
             }
         }
     }
 
-    // A name in the line before the first label had been taken for the end of the block above.
-    private static void Forget(List<Dictionary<string, List<TextLine>>> blocks, TextLine name)
+    // The line before the first label, and those above it as far as they stand no wider apart and say nothing but words.
+    private static List<TextLine> NameAbove(List<TextLine> lines, int at, SheetWording wording)
+    {
+        List<TextLine> name = [lines[at - 1]];
+        double pitch = lines[at].Frame.Bottom - lines[at - 1].Frame.Bottom;
+        for (int i = at - 2; i >= 0; i--)
+        {
+            bool isMore =
+                lines[i].IsBeside(name[0])
+                && name[0].Frame.Bottom - lines[i].Frame.Bottom < ClearlyWider * pitch
+                && KindOf(lines[i], wording) is null
+                && !ColumnKind.HasData(lines[i].Text)
+                && !lines[i].Text.EndsWith('.')
+                && !lines[i].Text.Contains('=', StringComparison.Ordinal);
+            if (!isMore)
+            {
+                break;
+            }
+
+            name.Insert(0, lines[i]);
+        }
+
+        return name;
+    }
+
+    // A name before the first label had been taken for the end of the block above.
+    private static void Forget(List<Dictionary<string, List<TextLine>>> blocks, List<TextLine> name)
     {
         if (blocks.Count > 1)
         {
             foreach (List<TextLine> lines in blocks[^2].Values)
             {
-                lines.Remove(name);
+                lines.RemoveAll(name.Contains);
             }
         }
     }

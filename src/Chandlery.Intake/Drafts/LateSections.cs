@@ -28,7 +28,7 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
         var doubts = new List<string>();
         Dictionary<int, List<(TextLine Line, string? Between)>> toxicity = Blocks(
             ingredients,
-            sections[11],
+            [.. EstimateTables.Headed(sections[11], hazards)],
             (name, line) =>
                 doubts.AddRange(
                     hazards.ReadToxicity(line, [], decimals).Count == 0
@@ -168,6 +168,11 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
             var own = new List<string>();
             string text = string.Join(' ', line.Phrases().Select(p => DecimalMark.WithoutBlanks(p.Text)));
             IReadOnlyList<ToxicityEstimate> read = hazards.ReadToxicity(text, own, decimals);
+            if (read.Count + own.Count == 0 && Dose().IsMatch(text))
+            {
+                unread.Add($"section 11 says '{text}', of which no estimate was understood");
+            }
+
             unread.AddRange(own.Where(d => !d.Contains(HazardText.IsBound, StringComparison.Ordinal)).Select(d => "section 11: " + d));
             foreach (ToxicityEstimate one in read)
             {
@@ -188,12 +193,14 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
         return ingredient with
         {
             Toxicity =
-                ingredient.Toxicity
-                ?? (
-                    where is null
-                        ? null
-                        : new Found<IReadOnlyList<ToxicityEstimate>>(found, ingredient.Name.Document, where.Page, where.Box, doubts)
-                ),
+                where is null ? ingredient.Toxicity
+                : ingredient.Toxicity is { } known
+                    ? known with
+                    {
+                        Value = [.. known.Value, .. found],
+                        Doubts = [.. known.Doubts, .. doubts],
+                    }
+                : new Found<IReadOnlyList<ToxicityEstimate>>(found, ingredient.Name.Document, where.Page, where.Box, doubts),
             Doubts = [.. ingredient.Doubts, .. unread.Distinct()],
         };
     }
@@ -226,6 +233,13 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
 
     [GeneratedRegex(@"^[0-9]{1,2}\.[0-9]")]
     private static partial Regex SubHeading();
+
+    // A figure of a dose that is no bound and none a day.
+    [GeneratedRegex(
+        @"(?<![<>≤≥0-9.,]\s?)[0-9][0-9., ]*\s?mg\s?/\s?kg(?!\s?(?:bw|kg|pc|mc)?\s?[/.]?\s?(?:d|day|tag|jour|d\u00eda|giorno|dag))",
+        RegexOptions.IgnoreCase
+    )]
+    private static partial Regex Dose();
 
     [GeneratedRegex(@"[0-9]\s?(?:mg|g|ppm|%|h\b|°)", RegexOptions.IgnoreCase)]
     private static partial Regex Measured();

@@ -24,7 +24,7 @@ internal sealed class SafetySheetReader(SheetWording wording, HazardText hazards
         doubts.AddRange(CasNet.Missing(ingredients, composition, pages));
         (ingredients, IReadOnlyList<string> ofNobody) = new LateSections(wording, hazards).Join(ingredients, sections);
         doubts.AddRange(ofNobody);
-        SheetHead head = new HeadReader(wording, labels, document).Read(sections[1], all);
+        SheetHead head = new HeadReader(wording, labels, document).Read(sections[1].Count > 0 ? sections[1] : sections.Front, all);
         var physical = new PhysicalReader(wording, labels, document);
         return OilDraft.Headed(head) with
         {
@@ -36,14 +36,24 @@ internal sealed class SafetySheetReader(SheetWording wording, HazardText hazards
         };
     }
 
-    // As a table, as labelled blocks, as sentences: whichever finds the most numbers.
+    // As a table, as labelled blocks side by side or under each other, as sentences: whichever finds the most numbers.
     private List<DraftIngredient> Ingredients(IReadOnlyList<TextLine> composition, IReadOnlyList<SheetPage> pages)
     {
         var rows = new IngredientRows(wording, hazards, document);
-        Table? table =
-            new TableFinder(wording, hazards).Find(composition, pages) ?? new ShapeFinder(wording, hazards).Find(composition, pages);
-        List<DraftIngredient> best = table is null ? [] : [.. rows.Of(table)];
         int wanted = composition.SelectMany(l => ColumnKind.CasPattern().Matches(l.Text).Select(m => m.Value)).Distinct().Count();
+        Table? table =
+            new TurnedTableFinder(wording).Find(composition, pages) ?? new TableFinder(wording, hazards).Find(composition, pages);
+        if (table is null && SideBySide.Parted(composition, wording) is { } parted)
+        {
+            List<DraftIngredient> cards = [.. LabelledIngredients.Of(parted, wording, rows)];
+            if (Numbers(cards) >= wanted)
+            {
+                return cards;
+            }
+        }
+
+        table ??= new ShapeFinder(wording, hazards).Find(composition, pages);
+        List<DraftIngredient> best = table is null ? [] : [.. rows.Of(table)];
         if (best.Count > 0 && Numbers(best) >= wanted)
         {
             return best;

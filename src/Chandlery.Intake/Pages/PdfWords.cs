@@ -165,12 +165,13 @@ public static partial class PdfWords
             .Letters.Where(l => PageTurn.Of(l) == turn.Quarters)
             .Select(turn.Turned)
             .Where(turn.Holds);
+        (IReadOnlyList<Word> words, IReadOnlyList<RuledLine> typed) = TypedRules.Of(page.Number, [.. Words(letters)]);
         return new SheetPage(
             page.Number,
             turn.TurnedWidth * MmPerPoint,
             turn.TurnedHeight * MmPerPoint,
-            [.. Words(letters)],
-            [.. Rules(page, turn).Take(MostRules + 1)]
+            words,
+            [.. Rules(page, turn).Concat(typed).Take(MostRules + 1)]
         )
         {
             Doubts = readable.Doubts,
@@ -188,10 +189,15 @@ public static partial class PdfWords
                 && !string.IsNullOrWhiteSpace(letter.Text)
                 && Math.Abs(letter.Baseline - run[^1].Baseline) < 0.15 * letter.Size
                 && Math.Abs(letter.Left - run[^1].Right) < BlankOfTypeSize * letter.Size
-                && !(Follows(letter.Text) && EndsInNumber(run));
+                && !(Follows(letter.Text) && EndsInNumber(run))
+                && TypedRules.IsBar(letter.Text) == TypedRules.IsBar(run[^1].Text);
             if (!goesOn && run.Count > 0)
             {
-                yield return Join(run);
+                foreach (Word word in Parted(run))
+                {
+                    yield return word;
+                }
+
                 run.Clear();
             }
 
@@ -201,9 +207,26 @@ public static partial class PdfWords
             }
         }
 
-        if (run.Count > 0)
+        foreach (Word word in Parted(run))
         {
-            yield return Join(run);
+            yield return word;
+        }
+    }
+
+    // Where columns are too narrow for their numbers, the next number begins right behind one.
+    private static IEnumerable<Word> Parted(List<PlacedLetter> run)
+    {
+        string text = string.Concat(run.Select(l => Plain(l.Text)));
+        int from = 0;
+        while (text.Length == run.Count && NumberBeforeNumber().Match(text, from) is { Success: true } first)
+        {
+            yield return Join(run.GetRange(from, first.Length));
+            from += first.Length;
+        }
+
+        if (from < run.Count)
+        {
+            yield return Join(run.GetRange(from, run.Count - from));
         }
     }
 
@@ -217,6 +240,11 @@ public static partial class PdfWords
 
     [GeneratedRegex(@"(?<![0-9-])(?:[1-9][0-9]{1,6}-[0-9]{2}-[0-9]|[0-9]{3}-[0-9]{3}-[0-9]|0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9]{4})?)$")]
     private static partial Regex WholeNumber();
+
+    [GeneratedRegex(
+        @"\G(?:[1-9][0-9]{1,6}-[0-9]{2}-[0-9]|[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9]|[0-9]{3}-[0-9]{3}-[0-9]|0[0-9]-[0-9]{10}-[0-9]{2}(?:-[0-9]{4})?)(?=[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9])|[0-9]{3}-[0-9]{3}-[0-9]|0[0-9]-[0-9]{10}-[0-9]{2})"
+    )]
+    private static partial Regex NumberBeforeNumber();
 
     private static Word Join(List<PlacedLetter> run)
     {

@@ -9,6 +9,9 @@ namespace Chandlery.Intake.Pages;
 internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words, double ShiftMm = 0)
 {
     private const double TallestStepMm = 3;
+    private const double BlankOfTypeSize = 1.1;
+    private const double CloseBlankOfTypeSize = 0.5;
+    private const double ClearlyWider = 1.8;
 
     /// <summary>The words with single blanks.</summary>
     public string Text { get; } = string.Join(' ', Words.Select(w => w.Text));
@@ -29,12 +32,21 @@ internal sealed partial record TextLine(int Page, IReadOnlyList<Word> Words, dou
     public bool IsBeside(TextLine other) => Page == other.Page && ShiftMm == other.ShiftMm;
 
     /// <summary>Splits the line where the blank is wider than any blank between words.</summary>
-    public IReadOnlyList<TextLine> Phrases()
+    public IReadOnlyList<TextLine> Phrases() => Parted(word => BlankOfTypeSize * word.TypeSize);
+
+    /// <summary>Splits the line where the blank is clearly wider than the line's own blanks, as where columns stand close.</summary>
+    public IReadOnlyList<TextLine> ClosePhrases()
+    {
+        double least = Words.Zip(Words.Skip(1), (a, b) => b.Box.Left - a.Box.Right).Where(b => b > 0).DefaultIfEmpty(0).Min();
+        return Parted(word => Math.Max(ClearlyWider * least, CloseBlankOfTypeSize * word.TypeSize));
+    }
+
+    private IReadOnlyList<TextLine> Parted(Func<Word, double> widest)
     {
         var phrases = new List<List<Word>>();
         foreach (Word word in Words)
         {
-            if (phrases.Count == 0 || word.Box.Left - phrases[^1][^1].Box.Right > 1.1 * word.TypeSize)
+            if (phrases.Count == 0 || word.Box.Left - phrases[^1][^1].Box.Right > widest(word))
             {
                 phrases.Add([]);
             }

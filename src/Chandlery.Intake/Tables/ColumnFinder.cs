@@ -57,16 +57,21 @@ internal static class ColumnFinder
         var cuts = new List<double>();
         for (int i = 0; i + 1 < headings.Count; i++)
         {
-            double from = headings[i].Frame.CentreX;
-            double to = headings[i + 1].Frame.CentreX;
+            List<Box> own = [Before(headings[i].Frame, headings[i + 1].Frame), headings[i + 1].Frame];
+            double from = own[0].CentreX;
+            double to = own[1].CentreX;
             List<double> between = [.. ruled.Where(r => r > from && r < to)];
-            cuts.Add(between.Count > 0 ? between[^1] : Cheapest(from, to, [headings[i], headings[i + 1]], body));
+            cuts.Add(between.Count > 0 ? between[^1] : Cheapest(from, to, own, body));
         }
 
         return cuts;
     }
 
-    private static double Cheapest(double from, double to, IReadOnlyList<TextLine> headings, IReadOnlyList<TextLine> body)
+    // A heading too long for its column runs over the next one: where its column ends is for the rows to say.
+    private static Box Before(Box heading, Box next) =>
+        heading.Right > next.Left && heading.Left < next.Left - StepMm ? heading with { Right = (heading.Left + next.Left) / 2 } : heading;
+
+    private static double Cheapest(double from, double to, IReadOnlyList<Box> headings, IReadOnlyList<TextLine> body)
     {
         int steps = Math.Max(1, (int)((to - from) / StepMm));
         var cost = new double[steps + 1];
@@ -78,9 +83,9 @@ internal static class ColumnFinder
             }
         }
 
-        foreach (TextLine heading in headings)
+        foreach (Box heading in headings)
         {
-            Add(heading.Frame.Left, heading.Frame.Right, CostOfHeading);
+            Add(heading.Left, heading.Right, CostOfHeading);
         }
 
         foreach (TextLine line in body)

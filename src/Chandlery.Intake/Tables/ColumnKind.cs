@@ -59,9 +59,16 @@ internal static partial class ColumnKind
             rest = at < 0 ? rest : rest.Remove(at, length);
         }
 
+        string signs = new([.. rest.Where(c => c is '<' or '>' or '≤' or '≥')]);
         rest = new string([.. rest.Where(char.IsLetter)]);
-        return wording.Columns[From].Contains(rest) ? From
-            : wording.Columns[To].Contains(rest) ? To
+        if (signs.Length == 1 && (rest.Length == 0 || Of(plain, wording, OfIngredients) is [Share]))
+        {
+            return signs[0] is '>' or '≥' ? From : To;
+        }
+
+        bool Is(string bound) => wording.Columns[bound].Any(b => b.Where(char.IsLetter).SequenceEqual(rest));
+        return Is(From) ? From
+            : Is(To) ? To
             : null;
     }
 
@@ -77,9 +84,19 @@ internal static partial class ColumnKind
             return false;
         }
 
-        HashSet<string> kinds = [.. line.Phrases().SelectMany(p => Of(p.Text, wording))];
+        IReadOnlyList<TextLine> phrases = line.Phrases();
+        if (phrases.Count == 1)
+        {
+            phrases = line.ClosePhrases();
+            if (phrases.Any(p => Of(p.Text, wording).Count == 0))
+            {
+                return false;
+            }
+        }
+
+        HashSet<string> kinds = [.. phrases.SelectMany(p => Of(p.Text, wording))];
         kinds.Remove(Ignored);
-        return kinds.Count >= 2 && line.Phrases().Count >= 2 && kinds.Overlaps([Share, From, To, Cas, Classes]);
+        return kinds.Count >= 2 && phrases.Count >= 2 && kinds.Overlaps([Share, From, To, Cas, Classes]);
     }
 
     /// <summary>True when a text holds a CAS number, a statement's code or a share in figures, as rows do and headings do not.</summary>

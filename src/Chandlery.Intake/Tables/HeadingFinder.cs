@@ -304,7 +304,7 @@ internal sealed class HeadingFinder(SheetWording wording)
 
     private IEnumerable<TextLine> Parted(TextLine phrase, IReadOnlyList<(double From, double To)> gaps)
     {
-        if (ColumnKind.Of(phrase.Text, wording) is [ColumnKind.From or ColumnKind.To])
+        if (IsBound(phrase))
         {
             return [phrase];
         }
@@ -322,7 +322,9 @@ internal sealed class HeadingFinder(SheetWording wording)
                 TextLine first = phrase.Only([.. phrase.Words.Take(cut)]);
                 TextLine rest = phrase.Only([.. phrase.Words.Skip(cut)]);
                 bool isWide = rest.Words[0].Box.Left - first.Words[^1].Box.Right > WideBlankOfTypeSize * rest.Words[0].TypeSize;
-                if ((isWide && cut == nearest) || IsBorder(first, rest, cut == aligned))
+                // "to" within "according to" heads no column.
+                bool isInSentence = !isWide && IsBound(rest) && !IsBound(first) && rest.Text.All(c => char.IsLetter(c) || c == ' ');
+                if ((isWide && cut == nearest) || (!isInSentence && IsBorder(first, rest, cut == aligned)))
                 {
                     return Parted(rest, gaps).Prepend(first);
                 }
@@ -331,6 +333,8 @@ internal sealed class HeadingFinder(SheetWording wording)
 
         return [phrase];
     }
+
+    private bool IsBound(TextLine phrase) => ColumnKind.Of(phrase.Text, wording) is [ColumnKind.From or ColumnKind.To];
 
     // Two headings that name different things, or one that names something right where its column begins. What one column often holds
     // together ("limits, M-factors and ATEs") is one heading.

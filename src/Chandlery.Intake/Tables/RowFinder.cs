@@ -59,6 +59,7 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
 
             IReadOnlyList<RowSplit> splits = Splits(lines, anchors, cas, rules, rows.Count == 0);
             RowSplit best = splits[0];
+            string? group = null;
             for (int r = 0; r < best.Starts.Count; r++)
             {
                 if (r == 0 && best.Starts[0] > 0)
@@ -74,24 +75,61 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
                     continue;
                 }
 
+                if (best.IsShown && IsGroupHeading(own) && (r > 0 || rows.Count == 0))
+                {
+                    Doubt(rows, $"'{string.Join(' ', own.Select(l => l.Line.Text))}' under it was taken for the heading of the next rows");
+                    group = string.Join(' ', own.Select(l => l.Line.Text));
+                    continue;
+                }
+
                 double near = best.Score - SameScore - (NearScoreOfRow * best.Starts.Count);
                 bool doubted =
                     !best.IsShown
                     && splits.Skip(1).Any(s => (s.Score >= near || s.IsShown) && !HasSame(s, best.Starts[r], end, lines.Count));
                 List<string> doubts = doubted ? ["nothing on the page shows for certain where this row begins and ends"] : [];
-                rows.Add(
-                    ToRow(
-                        own,
-                        r == 0 && best.Starts[0] > 0
-                            ? [.. doubts, "lines above it on its page were taken for the rest of the row before"]
-                            : doubts
-                    )
-                );
+                if (r == 0 && best.Starts[0] > 0)
+                {
+                    doubts.Add("lines above it on its page were taken for the rest of the row before");
+                }
+
+                if (r > 0 && EndsInClasses(lines[best.Starts[r - 1]..best.Starts[r]]))
+                {
+                    doubts.Add("classes that run over its columns' borders stand above it and were taken for the row before's");
+                }
+
+                if (group is not null)
+                {
+                    doubts.Add($"'{group}' above it was taken for the heading of several rows");
+                }
+
+                group = null;
+                rows.Add(ToRow(own, doubts));
             }
         }
 
         return rows;
     }
+
+    private static void Doubt(List<Row> rows, string doubt)
+    {
+        if (rows.Count > 0)
+        {
+            rows[^1] = rows[^1] with { Doubts = [.. rows[^1].Doubts, doubt] };
+        }
+    }
+
+    private bool EndsInClasses(IReadOnlyList<BodyLine> lines) =>
+        lines.Reverse().TakeWhile(l => l.Spans).Any(l => hazards.Read(l.Line.Text).Classes is { Count: > 0 });
+
+    // A line of its own that says neither number, share nor class in any column: "Fragrances", "Solvents".
+    private bool IsGroupHeading(IReadOnlyList<BodyLine> lines) =>
+        lines.Count == 1
+        && !lines[0].Spans
+        && lines[0].Cells.Count(c => c is not null) == 1
+        && !classes.Any(c => lines[0].Cells[c] is not null)
+        && !lines[0].Line.Text.Any(char.IsAsciiDigit)
+        && char.IsUpper(lines[0].Line.Text[0])
+        && lines[0].Line.Phrases().Count == 1;
 
     private static IEnumerable<List<BodyLine>> Groups(IReadOnlyList<BodyLine> body)
     {
@@ -317,7 +355,7 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         for (int i = 0; i < lines.Count; i++)
         {
             int own = level.Count(y => y < lines[i].Line.Frame.CentreY);
-            if (own != band && !lines[i].Spans)
+            if (own != band && !(lines[i].Spans && lines[i].IsNote))
             {
                 starts.Add(i);
             }
@@ -388,7 +426,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         for (int r = 0; r < starts.Count; r++)
         {
             int end = r + 1 < starts.Count ? starts[r + 1] : lines.Count;
-            score += Score(Cells(lines[starts[r]..end]));
+            List<BodyLine> own = lines[starts[r]..end];
+            score += IsGroupHeading(own) ? 0 : Score(Cells(own));
         }
 
         return score;

@@ -99,14 +99,18 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
             : columns;
     }
 
-    // A line of one phrase that runs over a border belongs to no cell; one with numbers of its own is a row all the same.
+    // A line of one phrase that runs over a border belongs to no cell; one with numbers of its own is a row all the same, and a single word
+    // is one that was too long for its column.
     private BodyLine Cut(TextLine line, List<double> separators, List<Column> columns)
     {
         bool crosses = separators.Any(s => line.Words.Any(w => w.Box.Left < s && w.Box.Right > s));
         bool runsOver = line.Phrases().Count == 1 && separators.Any(s => IsInBlank(line, s));
-        if ((crosses || runsOver) && !ColumnKind.HasCas(line.Text) && line.Phrases().Count == 1)
+        bool isSentence = line.Words.Count > 1 || hazards.ReadExtras(line.Text) is not null;
+        if ((crosses || runsOver) && isSentence && !ColumnKind.HasCas(line.Text) && line.Phrases().Count == 1)
         {
-            return new BodyLine(line, new TextLine?[separators.Count + 1], true, true);
+            // Classes may begin a row; what says less belongs to the row above.
+            bool isNote = hazards.Read(line.Text).Classes is not { Count: > 0 };
+            return new BodyLine(line, new TextLine?[separators.Count + 1], true, isNote);
         }
 
         var cells = new TextLine?[separators.Count + 1];
@@ -116,11 +120,11 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         }
 
         int only = Alone(cells);
-        bool isNote = only >= 0 && !columns[only].Kinds.Any(HoldsNotes) && hazards.ReadExtras(cells[only]!.Text) is not null;
-        bool isOfClasses = isNote && columns[only].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements);
-        return isNote && !isOfClasses
+        bool isExtra = only >= 0 && !columns[only].Kinds.Any(HoldsNotes) && hazards.ReadExtras(cells[only]!.Text) is not null;
+        bool isOfClasses = isExtra && columns[only].Kinds.Any(k => k is ColumnKind.Classes or ColumnKind.Statements);
+        return isExtra && !isOfClasses
             ? new BodyLine(line, new TextLine?[cells.Length], true, true)
-            : new BodyLine(line, cells, false, isNote)
+            : new BodyLine(line, cells, false, isExtra)
             {
                 OnBorder = line
                     .Words.FirstOrDefault(w => separators.Any(s => w.Box.Left < s - OverBorderMm && w.Box.Right > s + OverBorderMm))

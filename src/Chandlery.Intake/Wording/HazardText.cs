@@ -108,6 +108,9 @@ internal sealed partial class HazardText
             : null;
     }
 
+    /// <summary>True when a text names an estimate: "LD50", "ATE".</summary>
+    public bool NamesEstimate(string text) => estimateName.IsMatch(text);
+
     /// <summary>True when a text gives a class, a factor, a limit or an estimate.</summary>
     public bool Says(string text)
     {

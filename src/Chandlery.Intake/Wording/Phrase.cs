@@ -9,6 +9,15 @@ internal static partial class Phrase
     public static string Plain(string text) =>
         Blanks().Replace(Noise().Replace(text.ToLowerInvariant().Replace('\u2019', '\''), ""), " ").Trim();
 
+    private const string Accented = "àáâäãåçèéêëìíîïñòóôöõùúûüýÿąćęłńśźż";
+    private const string WithoutAccents = "aaaaaaceeeeiiiinooooouuuuyyacelnszz";
+
+    // Those who recognise the letters of a scan leave accents out.
+    private static char Bare(char letter) =>
+        letter < '\u00c0' || Accented.IndexOf(letter, StringComparison.Ordinal) is not (>= 0 and var at) ? letter : WithoutAccents[at];
+
+    private static string Bare(string text) => text.Any(c => c >= '\u00c0') ? string.Concat(text.Select(Bare)) : text;
+
     /// <summary>True when the plain text holds the plain phrase as whole words.</summary>
     public static bool IsIn(string phrase, string text) => IndexOf(phrase, text) >= 0;
 
@@ -67,7 +76,7 @@ internal static partial class Phrase
                 at += 2;
             }
 
-            if (at >= text.Length || (text[at] != wanted && !(wanted == ' ' && text[at] == '\n')))
+            if (at >= text.Length || (Bare(text[at]) != Bare(wanted) && !(wanted == ' ' && text[at] == '\n')))
             {
                 return -1;
             }
@@ -78,11 +87,18 @@ internal static partial class Phrase
         return at - from;
     }
 
+    /// <summary>True when the text is one of the phrases.</summary>
+    public static bool IsOneOf(IEnumerable<string> phrases, string text)
+    {
+        string plain = Bare(Plain(text));
+        return phrases.Any(p => Bare(p) == plain);
+    }
+
     /// <summary>True when the text holds any of the phrases.</summary>
     public static bool AnyIn(IEnumerable<string> phrases, string text)
     {
-        string plain = Plain(text);
-        return phrases.Any(p => IsIn(p, plain));
+        string plain = Bare(Plain(text));
+        return phrases.Any(p => IsIn(Bare(p), plain));
     }
 
     /// <summary>
@@ -98,7 +114,7 @@ internal static partial class Phrase
             while (at < text.Length && matched < label.Length)
             {
                 char c = char.ToLowerInvariant(text[at]);
-                if (c == label[matched])
+                if (Bare(c) == Bare(label[matched]))
                 {
                     matched++;
                 }

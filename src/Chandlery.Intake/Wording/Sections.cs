@@ -14,11 +14,15 @@ internal sealed partial class Sections
     private const int LongestTitlePart = 30;
     private readonly Dictionary<int, List<TextLine>> bySection = [];
     private readonly Dictionary<int, int> printedNumber = [];
+    private readonly List<TextLine> front = [];
 
     private Sections() { }
 
     /// <summary>How many sections were found.</summary>
     public int Count => bySection.Count;
+
+    /// <summary>Lines above the first section's heading.</summary>
+    public IReadOnlyList<TextLine> Front => front;
 
     /// <summary>Lines of a section without its heading; empty when the sheet lacks it.</summary>
     public IReadOnlyList<TextLine> this[int number] => bySection.GetValueOrDefault(number) ?? [];
@@ -62,6 +66,10 @@ internal sealed partial class Sections
             else if (current > 0 && heading?.Printed != current)
             {
                 sections.bySection[currentMeant].Add(line);
+            }
+            else if (current == 0)
+            {
+                sections.front.Add(line);
             }
         }
 

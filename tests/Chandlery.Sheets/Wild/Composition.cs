@@ -6,6 +6,7 @@ namespace Chandlery.Sheets.Wild;
 /// <param name="form">How they are set.</param>
 public sealed class Composition(Random dice, WildWords words, CompositionForm form)
 {
+    private const int MostOnASide = 3;
     private readonly int shareStyle = dice.Next(9);
     private readonly int classStyle = dice.Next(5);
     private readonly bool hasTwoShares = form == CompositionForm.Columns && dice.Next(4) == 0;
@@ -56,7 +57,10 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
         form switch
         {
             CompositionForm.Prose => [new ParagraphBlock([.. ingredients.Select(Sentence)])],
-            CompositionForm.Labelled => [.. ingredients.Select(Labels)],
+            CompositionForm.Labelled => [.. ingredients.Select(i => new ParagraphBlock([.. Labels(i, true), ""]))],
+            CompositionForm.Cards => [Cards(ingredients)],
+            CompositionForm.OnItsSide => [.. ingredients.Chunk(MostOnASide).Select(OnItsSide)],
+            CompositionForm.Leaders => [new ParagraphBlock([.. ingredients.SelectMany(Led)])],
             _ => [Table(ingredients)],
         };
 
@@ -70,9 +74,55 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
         );
     }
 
-    private ParagraphBlock Labels(WildIngredient i)
+    private IEnumerable<string> Led(WildIngredient i)
     {
-        List<string> lines = [$"{words.First("colName")}: {i.Name}", $"{casWords}: {i.Cas}"];
+        string ec = i.Ec is null ? "" : $", {ecWords}: {i.Ec}";
+        string said = (Classes(i, "; ") + Joined(Extras(i), "; ")).TrimStart(';', ' ');
+        yield return $"{i.Name} ({casWords}: {i.Cas}{ec}) {string.Concat(Enumerable.Repeat(". ", 4 + (i.Name.Length % 7)))}{Share(i)}".Replace(
+            '\n',
+            ' '
+        );
+        if (said.Length > 0)
+        {
+            yield return said;
+        }
+    }
+
+    private TableBlock Cards(IReadOnlyList<WildIngredient> ingredients) =>
+        new(
+            [],
+            [
+                .. ingredients
+                    .Chunk(2)
+                    .Select(pair => pair.Select(i => new TableCell([.. Labels(i, false)])).ToList())
+                    .Select(cells => cells.Count == 2 ? cells : [.. cells, TableCell.Of("")]),
+            ],
+            [50, 50],
+            dice.Next(2) == 0 ? TableRules.Grid : TableRules.None,
+            false,
+            false
+        );
+
+    private TableBlock OnItsSide(IReadOnlyList<WildIngredient> ingredients)
+    {
+        List<string> kinds = ["name", "cas", .. hasEc ? new[] { "ec" } : [], "share", "classes"];
+        return new TableBlock(
+            [],
+            [
+                .. kinds.Select(k =>
+                    (IReadOnlyList<TableCell>)[TableCell.Of(Head(k)), .. ingredients.Select((i, at) => TableCell.Of(Cell(k, i, at)))]
+                ),
+            ],
+            [20, .. ingredients.Select(_ => 30.0)],
+            hasReach ? TableRules.Grid : TableRules.Level,
+            isMiddle,
+            false
+        );
+    }
+
+    private IEnumerable<string> Labels(WildIngredient i, bool labelsName)
+    {
+        List<string> lines = [labelsName ? $"{words.First("colName")}: {i.Name}" : i.Name, $"{casWords}: {i.Cas}"];
         if (i.Ec is not null)
         {
             lines.Add($"{ecWords}: {i.Ec}");
@@ -81,7 +131,7 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
         lines.Add($"{words.First("colShare").Split(" (")[0]}: {Share(i).Replace('\n', ' ')}");
         lines.Add($"{words.First("colClasses")}: {Classes(i, "; ")}");
         lines.AddRange(Extras(i));
-        return new ParagraphBlock([.. lines, ""]);
+        return lines;
     }
 
     private static string Joined(IReadOnlyList<string> texts, string mark) => string.Concat(texts.Select(t => mark + t));
@@ -151,6 +201,11 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
         var rows = new List<IReadOnlyList<TableCell>>();
         foreach ((WildIngredient i, int at) in ingredients.Select((i, at) => (i, at)))
         {
+            if (form == CompositionForm.Groups && (at == 0 || at == ingredients.Count / 2))
+            {
+                rows.Add([new TableCell([words.Any("group", dice)], kinds.Count)]);
+            }
+
             rows.Add([.. kinds.Select(k => TableCell.Of(Cell(k, i, at)))]);
             List<string> under = HasExtrasUnder ? Extras(i) : [];
             if (under.Count > 0)
@@ -169,7 +224,7 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
             ],
             rows,
             [.. kinds.Select(Width)],
-            (TableRules)dice.Next(4),
+            form == CompositionForm.Groups ? TableRules.Level : (TableRules)dice.Next(4),
             isMiddle,
             dice.Next(3) > 0
         );
@@ -181,6 +236,7 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
         List<string> kinds = form switch
         {
             CompositionForm.Stacked => ["stack", .. share, "classes"],
+            CompositionForm.Groups => ["under", .. share, "classes"],
             CompositionForm.Numbers => ["numbers", "name", .. share, "classes"],
             CompositionForm.CasWithShare => ["name", "casShare", "classes"],
             CompositionForm.American => ["name", "cas", "share"],
@@ -251,7 +307,7 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
                 "old" => words.First("colOld"),
                 "statements" => words.Any("colStatements", dice),
                 "limits" => words.First("colLimits"),
-                "stack" => words.Any("colName", dice),
+                "stack" or "under" => words.Any("colName", dice),
                 "numbers" => dice.Next(2) == 0
                     ? $"{casWords}\n{ecWords}\n{reachWords}"
                     : $"{words.First("colIndex")}\n{ecWords}\n{casWords}\n{reachWords}",
@@ -267,7 +323,7 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
         kind switch
         {
             "name" => 34,
-            "stack" => 44,
+            "stack" or "under" => 44,
             "classes" => 36,
             "limits" => 36,
             "statements" => 16,
@@ -309,6 +365,8 @@ public sealed class Composition(Random dice, WildWords words, CompositionForm fo
                 return Joined(Extras(i), "\n").TrimStart('\n');
             case "stack":
                 return $"{i.Name}\n{casWords}: {i.Cas}{(i.Ec is null ? "" : $"\n{ecWords}: {i.Ec}")}{(hasReach ? $"\n{reachWords}: {reach}" : "")}";
+            case "under":
+                return $"{i.Name}\n{casWords} {i.Cas}{(i.Ec is null ? "" : $" \u00b7 {ecWords} {i.Ec}")}";
             case "numbers":
                 return Head("numbers").StartsWith(casWords, StringComparison.Ordinal)
                     ? $"{i.Cas}\n{i.Ec ?? "-"}\n{reach}"

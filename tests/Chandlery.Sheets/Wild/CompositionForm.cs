@@ -26,4 +26,16 @@ public enum CompositionForm
 
     /// <summary>Old and new classification side by side.</summary>
     OldAndNew,
+
+    /// <summary>Labelled blocks side by side, two in a row.</summary>
+    Cards,
+
+    /// <summary>A table on its side: a row for each thing, a column for each ingredient.</summary>
+    OnItsSide,
+
+    /// <summary>Name and numbers in a line whose dots lead to the share; classes in the line below.</summary>
+    Leaders,
+
+    /// <summary>Name over its numbers in one cell, and headings of groups between the rows.</summary>
+    Groups,
 }

@@ -7,6 +7,10 @@ namespace Chandlery.Sheets.Wild;
 /// <param name="data">Texts by path relative to <c>data/</c>.</param>
 public sealed class WildMaker(IReadOnlyList<SheetSubstance> substances, IReadOnlyDictionary<string, string> data)
 {
+    // Documents of earlier seeds stay what they were when forms are added.
+    private const int FirstWithLaterForms = 200_000;
+    private const int EarlyForms = 8;
+    private static readonly int Forms = Enum.GetValues<CompositionForm>().Length;
     private static readonly string[] Products =
     [
         "Dune Grass",
@@ -42,7 +46,8 @@ public sealed class WildMaker(IReadOnlyList<SheetSubstance> substances, IReadOnl
 
     private WildSheet Sheet(int seed, Random dice, WildWords words)
     {
-        CompositionForm form = dice.Next(3) == 0 ? CompositionForm.Columns : (CompositionForm)dice.Next(8);
+        CompositionForm form =
+            dice.Next(3) == 0 ? CompositionForm.Columns : (CompositionForm)dice.Next(seed < FirstWithLaterForms ? EarlyForms : Forms);
         var composition = new Composition(dice, words, form);
         List<WildIngredient> all =
         [

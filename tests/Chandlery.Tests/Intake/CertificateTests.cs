@@ -50,6 +50,80 @@ public sealed class CertificateTests
         Assert.Equal(["1 0.1", "2 not permitted", "3 0.35", "12 not restricted"], Limits(draft));
     }
 
+    [Theory]
+    [InlineData("5 A/B/C/D", "5A 5B 5C 5D")]
+    [InlineData("5 A-D", "5A 5B 5C 5D")]
+    [InlineData("5A \u2013 5D", "5A 5B 5C 5D")]
+    [InlineData("5 (A, B, C, D)", "5A 5B 5C 5D")]
+    [InlineData("7 A & B", "7A 7B")]
+    [InlineData("10 A+B", "10A 10B")]
+    [InlineData("11 A, 11 B", "11A 11B")]
+    [InlineData("11A and 11B", "11A 11B")]
+    [InlineData("4, 6", "4 6")]
+    public void Letters_after_one_number_are_categories_each(string printed, string expected)
+    {
+        OilDraft draft = Certificate("en", Table(["IFRA category", "Maximum level"], [printed, "0.62 %"], ["12", "unlimited"]));
+        Assert.Equal([.. expected.Split(' ').Select(c => c + " 0.62"), "12 not restricted"], Limits(draft));
+        Assert.DoesNotContain(draft.Doubts, d => d.Contains("no limit for category", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_part_of_a_category_without_a_limit_is_told()
+    {
+        OilDraft draft = Certificate("en", Table(["IFRA category", "Maximum level"], ["5A", "0.62 %"], ["5C", "0.5 %"], ["7A", "1 %"]));
+        Assert.Equal(
+            ["5B", "7B"],
+            new[] { "5B", "5D", "7B" }.Where(c => draft.Doubts.Any(d => d.Contains($"category {c},", StringComparison.Ordinal)))
+        );
+    }
+
+    [Fact]
+    public void A_category_may_stand_right_behind_its_limit()
+    {
+        OilDraft draft = Certificate(
+            "en",
+            new ParagraphBlock(["No restriction 2", "0.35 % 4", "not permitted 5A, 5B", "No restriction 12"])
+        );
+        Assert.Equal(["2 not restricted", "4 0.35", "5A not permitted", "5B not permitted", "12 not restricted"], Limits(draft));
+    }
+
+    [Fact]
+    public void A_category_that_a_list_of_most_leaves_out_is_told()
+    {
+        string[][] rows = [.. new[] { "1", "2", "3", "4", "6", "8", "12" }.Select(c => new[] { c, "1.5 %" })];
+        OilDraft draft = Certificate("en", Table(["IFRA category", "Maximum level"], rows));
+        Assert.Contains(draft.Doubts, d => d.Contains("category 9,", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_statement_is_known_without_its_accents()
+    {
+        IReadOnlyList<Block> blocks =
+        [
+            new ParagraphBlock(["Declaration des allergenes", "Nom commercial: Lime Kiln 803", "Date: 20.10.2024"]),
+            Table(
+                ["Allergene", "N\u00b0 CAS", "%"],
+                ["Linalool", "78-70-6", "1,102"],
+                ["Citral", "5392-40-5", "0,652"],
+                ["Eugenol", "97-53-0", "non present"]
+            ),
+        ];
+        Assert.Equal(["Linalool", "Citral"], Read(blocks).Ingredients.Select(i => i.Name.Value));
+    }
+
+    [Fact]
+    public void A_narrow_column_may_break_the_words_of_a_limit()
+    {
+        OilDraft draft = Certificate(
+            "de",
+            Table(
+                ["Kategorie", "1", "2", "7A", "12"],
+                ["H\u00f6chstmenge (%)", "0,1 %", "0,35 %", "nicht besc\nhr\u00e4nkt", "nicht\nzul\u00e4ssig"]
+            )
+        );
+        Assert.Equal(["1 0.1", "2 0.35", "7A not restricted", "12 not permitted"], Limits(draft));
+    }
+
     [Fact]
     public void A_category_without_a_limit_is_told()
     {

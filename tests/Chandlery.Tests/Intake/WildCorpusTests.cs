@@ -14,6 +14,8 @@ namespace Chandlery.Tests.Intake;
 public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
 {
     private const int Documents = 240;
+    private const int FirstOfLaterForms = 200_000;
+    private const int LaterDocuments = 80;
 
     /// <summary>
     /// A few of them as outside engines printed them, half of them held back; a file's name says its seed and its engine, and <c>wild.sh</c>
@@ -41,6 +43,31 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.Equal((0, 0), (reader.Seen.MissingUnsaid, reader.Unseen.MissingUnsaid));
         Assert.InRange(reader.Seen.Whole, 0.99, 1);
         Assert.InRange(reader.Unseen.Whole, 0.98, 1);
+    }
+
+    // Documents of seeds from 200000 on may also set their compositions as cards, on their side, with leaders or under headings of groups.
+    [Fact]
+    public void Forms_that_were_added_later_are_read_as_well()
+    {
+        var problems = new Problems();
+        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
+        var maker = new WildMaker(SheetSubstance.All(), data);
+        var reader = new WildReader(TestLaw.Lawbook, data);
+        for (int seed = FirstOfLaterForms; seed < FirstOfLaterForms + LaterDocuments; seed++)
+        {
+            WildSheet sheet = maker.Make(seed);
+            reader.Read($"{seed} {sheet.Language} {sheet.Layout}", sheet, Press.Print(sheet));
+        }
+
+        output.WriteLine(string.Join('\n', reader.Seen.Differences));
+        Assert.Superset(
+            new HashSet<string> { "Cards", "OnItsSide", "Leaders", "Groups" },
+            reader.Seen.Layouts.Keys.Concat(reader.Unseen.Layouts.Keys).Select(l => l.Split(' ')[0]).ToHashSet()
+        );
+        Assert.Equal((0, 0), (reader.Seen.WrongUnmarked, reader.Unseen.WrongUnmarked));
+        Assert.Equal((0, 0), (reader.Seen.MissingUnsaid, reader.Unseen.MissingUnsaid));
+        Assert.InRange(reader.Seen.Whole, 0.95, 1);
+        Assert.InRange(reader.Unseen.Whole, 0.95, 1);
     }
 
     [Fact]

@@ -1,0 +1,196 @@
+using Chandlery.Intake.Pages;
+using Chandlery.Intake.Wording;
+
+namespace Chandlery.Intake.Tables;
+
+/// <summary>Rebuilds an ingredient table that stands on its side: the headings are its first column, and each other column is an ingredient.</summary>
+/// <param name="wording">Headings.</param>
+internal sealed class TurnedTableFinder(SheetWording wording)
+{
+    private const double RoomMm = 0.5;
+    private const int FewestKinds = 3;
+    private const int FewestIngredients = 2;
+    private const int MostHeadings = 30;
+    private const int MostIngredients = 60;
+
+    /// <summary>The table with a row for each ingredient; null when no line with several CAS numbers begins with their heading.</summary>
+    /// <remarks>Where there are more ingredients than columns have room, the same headings come again in further tables below.</remarks>
+    /// <param name="lines">Lines of a section, in reading order over all its pages.</param>
+    /// <param name="pages">The pages, for ruled lines.</param>
+    public Table? Find(IReadOnlyList<TextLine> lines, IReadOnlyList<SheetPage> pages)
+    {
+        List<TextLine> own = [.. lines.TakeWhile(l => !Phrase.AnyIn(wording.Lists["tableEnds"], l.Text))];
+        if (own.FirstOrDefault(l => IsOfNumbers(l, FewestIngredients)) is not { } numbers)
+        {
+            return null;
+        }
+
+        List<RuledLine> rules = [.. pages.SelectMany(p => p.Rules)];
+        double edge = HeadingsEdge(numbers, rules);
+        List<int> heads = Heads(own, edge);
+        List<int> starts = [.. heads.Where(h => KindsOf(HeadingOf(own[h], edge)!).SequenceEqual(KindsOf(HeadingOf(own[heads[0]], edge)!)))];
+        List<Table?> parts =
+        [
+            .. starts.Select((from, at) => Part([.. own.Take(at + 1 < starts.Count ? starts[at + 1] : own.Count).Skip(from)], rules)),
+        ];
+        return parts is [{ } first, ..] && parts.All(p => p is not null && IsAlike(p, first))
+            ? new Table(first.Columns, [.. parts.SelectMany(p => p!.Rows)])
+            : null;
+    }
+
+    private static bool IsAlike(Table one, Table other) =>
+        one.Columns.Count == other.Columns.Count && one.Columns.Zip(other.Columns).All(p => p.First.Kinds.SequenceEqual(p.Second.Kinds));
+
+    // One table among these lines, the first of which begins with its first heading.
+    private Table? Part(IReadOnlyList<TextLine> lines, IReadOnlyList<RuledLine> rules)
+    {
+        if (lines.FirstOrDefault(l => IsOfNumbers(l, 1)) is not { } numbers)
+        {
+            return null;
+        }
+
+        double edge = HeadingsEdge(numbers, rules);
+        List<int> heads = Heads(lines, edge);
+        List<Column> columns = [.. heads.Select(h => HeadingOf(lines[h], edge)!).Select(h => new Column(KindsOf(h), h))];
+        HashSet<string> kinds = [.. columns.SelectMany(c => c.Kinds).Where(k => k != ColumnKind.Ignored)];
+        if (
+            kinds.Count < FewestKinds
+            || heads.Count > MostHeadings
+            || numbers.Phrases().Count > MostIngredients
+            || kinds.Count != columns.Count(c => !c.Kinds.Contains(ColumnKind.Ignored))
+        )
+        {
+            return null;
+        }
+
+        List<(TextLine Line, int Head)> body = [.. Headed(lines, heads, rules, edge)];
+        if (Borders(numbers, [.. body.Select(b => b.Line)], rules, edge) is not { } borders)
+        {
+            return null;
+        }
+
+        Cell CellOf(int head, int ingredient) =>
+            new([
+                .. body.Where(b => b.Head == head)
+                    .Select(b => (b.Line, Words: b.Line.Words.Where(w => borders.Count(x => x < w.Box.CentreX) == ingredient + 1).ToList()))
+                    .Where(b => b.Words.Count > 0)
+                    .Select(b => b.Line.Only(b.Words)),
+            ]);
+        return new Table(
+            columns,
+            [
+                .. Enumerable
+                    .Range(0, borders.Count)
+                    .Select(i => new Row(
+                        numbers.Page,
+                        [.. Enumerable.Range(0, heads.Count).Select(h => CellOf(h, i))],
+                        [],
+                        ["the table stands on its side: one of its columns was read as this row"]
+                    )),
+            ]
+        );
+    }
+
+    // "CAS No." and then nothing but CAS numbers.
+    private bool IsOfNumbers(TextLine line, int fewest)
+    {
+        IReadOnlyList<TextLine> phrases = line.Phrases();
+        return phrases.Count > fewest
+            && KindsOf(phrases[0].Text).Contains(ColumnKind.Cas)
+            && phrases.Skip(1).All(p => ColumnKind.HasCas(p.Text))
+            && !ColumnKind.HasCas(phrases[0].Text);
+    }
+
+    // Lines that begin with a heading; the rest of a wrapped heading may name the same thing once more.
+    private List<int> Heads(IReadOnlyList<TextLine> lines, double edge)
+    {
+        var heads = new List<int>();
+        IReadOnlyList<string> last = [];
+        for (int i = 0; i < lines.Count; i++)
+        {
+            IReadOnlyList<string> kinds = HeadingOf(lines[i], edge) is { } heading ? KindsOf(heading) : [];
+            if (kinds.Count > 0 && kinds.Except(last).Any())
+            {
+                heads.Add(i);
+                last = kinds;
+            }
+        }
+
+        return heads;
+    }
+
+    // Where the column of headings ends: at an upright ruled line, else right before the first number.
+    private static double HeadingsEdge(TextLine numbers, IReadOnlyList<RuledLine> rules)
+    {
+        (double from, double to) = (numbers.Phrases()[0].Frame.Right, numbers.Phrases()[1].Frame.Left);
+        return rules
+            .Where(r => !r.IsLevel && r.Page == numbers.Page && r.Box.CentreX > from && r.Box.CentreX < to && IsLevelWith(r, numbers))
+            .Select(r => r.Box.CentreX)
+            .DefaultIfEmpty(to - RoomMm)
+            .Max();
+    }
+
+    private static bool IsLevelWith(RuledLine rule, TextLine line) => rule.Box.Top < line.Box.Bottom && rule.Box.Bottom > line.Box.Top;
+
+    // The words of a line in the column of headings; null where there are none.
+    private static string? HeadingOf(TextLine line, double edge)
+    {
+        string text = string.Join(' ', line.Words.TakeWhile(w => w.Box.CentreX < edge).Select(w => w.Text));
+        return text.Length == 0 || ColumnKind.HasData(text) ? null : text;
+    }
+
+    private IReadOnlyList<string> KindsOf(string heading) => ColumnKind.Of(heading, wording);
+
+    // Each line with the heading that it belongs to: between the same level rules, or the last one above it.
+    private static IEnumerable<(TextLine Line, int Head)> Headed(
+        IReadOnlyList<TextLine> lines,
+        List<int> heads,
+        IReadOnlyList<RuledLine> rules,
+        double edge
+    )
+    {
+        List<double> level = [.. rules.Where(r => r.IsLevel && r.Page == lines[0].Page && r.Box.Left < edge).Select(r => r.Box.CentreY)];
+        int Band(TextLine line) => level.Where(y => y < line.Box.CentreY).Select(y => Math.Round(y)).Distinct().Count();
+        bool isRuled =
+            heads.Select(h => Band(lines[h])).Distinct().Count() == heads.Count
+            && lines.Take(heads[^1] + 1).All(l => l.Page == lines[0].Page);
+        for (int i = 0; i < lines.Count; i++)
+        {
+            bool isInBand = isRuled && lines[i].Page == lines[0].Page;
+            int head = isInBand ? heads.FindIndex(h => Band(lines[h]) == Band(lines[i])) : heads.FindLastIndex(h => h <= i);
+            bool isProse = lines[i].Words[0].Box.CentreX < edge && lines[i].Phrases()[0].Frame.Right > edge && !heads.Contains(i);
+            if (isProse && i > heads[^1])
+            {
+                yield break;
+            }
+
+            if (head >= 0 && !isProse)
+            {
+                yield return (lines[i], head);
+            }
+        }
+    }
+
+    // Where each ingredient's column begins; null where neither a ruled line nor a white river parts two of them.
+    private static List<double>? Borders(TextLine numbers, IReadOnlyList<TextLine> body, IReadOnlyList<RuledLine> rules, double edge)
+    {
+        IReadOnlyList<TextLine> phrases = numbers.Phrases();
+        IReadOnlyList<double> ruled = ColumnFinder.Ruled(body, rules);
+        IReadOnlyList<(double From, double To)> gaps = ColumnFinder.Gaps(body);
+        List<double> borders = [edge];
+        for (int i = 2; i < phrases.Count; i++)
+        {
+            (double from, double to) = (phrases[i - 1].Frame.CentreX, phrases[i].Frame.CentreX);
+            List<double> between = [.. ruled.Where(x => x > from && x < to)];
+            List<double> rivers = [.. gaps.Select(g => (g.From + g.To) / 2).Where(x => x > from && x < to)];
+            if (between.Count + rivers.Count == 0)
+            {
+                return null;
+            }
+
+            borders.Add(between.Count > 0 ? between[^1] : rivers[^1]);
+        }
+
+        return borders;
+    }
+}
