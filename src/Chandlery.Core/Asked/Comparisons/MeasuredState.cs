@@ -9,9 +9,6 @@ namespace Chandlery.Core.Asked.Comparisons;
 /// <param name="Clause">Where it stands that it is measured; empty where no rule on liquids is known.</param>
 public sealed record MeasuredState(LiquidFacts Facts, Composition On, string Clause)
 {
-    // Shares that differ by less differ by the last figures of a calculation.
-    private const int Decimals = 9;
-
     /// <summary>Whether a later state declares the same measurement of another composition.</summary>
     public bool IsStaleIn(MeasuredState later) =>
         Facts.Document == later.Facts.Document
@@ -20,14 +17,11 @@ public sealed record MeasuredState(LiquidFacts Facts, Composition On, string Cla
         && Facts.Viscosity == later.Facts.Viscosity
         && !Shares(On).SetEquals(Shares(later.On));
 
+    // The same declarations come to the same figures; what is written otherwise is taken for another composition.
     private static HashSet<(string Substance, double Low, double High)> Shares(Composition composition) =>
         [
             .. composition
-                .Ingredients.Select(i =>
-                    (i.Identity.Cas?.Text ?? i.Identity.Ec?.Text ?? i.Identity.PlainName, Rounded(i.Low.Value), Rounded(i.High.Value))
-                )
-                .Append(("", Rounded(composition.UnknownLow.Value), Rounded(composition.UnknownHigh.Value))),
+                .Ingredients.Select(i => (i.Identity.Cas?.Text ?? i.Identity.Ec?.Text ?? i.Identity.PlainName, i.Low.Value, i.High.Value))
+                .Append(("", composition.UnknownLow.Value, composition.UnknownHigh.Value)),
         ];
-
-    private static double Rounded(double percent) => Math.Round(percent, Decimals);
 }
