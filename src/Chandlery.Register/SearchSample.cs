@@ -27,16 +27,39 @@ internal sealed class SearchSample(RegisterStore store)
             $"SELECT {HeldEntry.Columns} FROM entry WHERE number IN ({numbers}) ORDER BY number"
         );
         IReadOnlyDictionary<string, ILookup<long, string>> rows = tables.Of($"number IN ({numbers})");
+        var said = new List<RegisterContent>();
         foreach (HeldEntry entry in entries)
         {
-            if (entry.Signed.Says() is { } content && Differing(entry, content, tables, rows) is { } table)
+            if (entry.Signed.Says() is not { } content)
+            {
+                continue;
+            }
+
+            said.Add(content);
+            if (Differing(entry, content, tables, rows) is { } table)
             {
                 return $"{table}, which is searched, does not say what is signed in entry {entry.Signed.Number}";
             }
         }
 
-        return null;
+        return store.KnowsTexts && Lacks(said) is { } text
+            ? $"{KnownTexts.Table}, which is searched, lacks '{text}', which is signed"
+            : null;
     }
+
+    private string? Lacks(List<RegisterContent> said) =>
+        said.SelectMany(KnownTexts.Of)
+            .Distinct()
+            .GroupBy(t => t.Place, t => t.Text)
+            .Select(place =>
+            {
+                HashSet<string> known =
+                [
+                    .. store.Rows(row => RegisterStore.Text(row, 0), $"SELECT value FROM {KnownTexts.Table} WHERE place = @p0", place.Key),
+                ];
+                return place.FirstOrDefault(t => !known.Contains(t));
+            })
+            .FirstOrDefault(t => t is not null);
 
     private static string? Differing(
         HeldEntry entry,
