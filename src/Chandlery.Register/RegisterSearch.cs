@@ -21,11 +21,14 @@ internal sealed class RegisterSearch(RegisterStore store)
     /// <param name="latestFirst">Whether to go from the latest to the oldest.</param>
     public IEnumerable<long> Numbers(RegisterQuery query, long from, bool latestFirst)
     {
+        List<IReadOnlyList<INumbers>> wanted = store.Guarded(() => Joined([.. Wanted(query)], from, latestFirst));
+        List<Walk> walks = [.. wanted.Select(w => w is [Walk walk] ? walk : null).OfType<Walk>()];
+
+        // Most entries have what is walked through: beside another condition only those that meet it are looked at.
+        List<Walk> filters = [.. walks.Skip(walks.Count == wanted.Count ? 1 : 0)];
         List<Condition> conditions =
         [
-            .. store.Guarded(() =>
-                Joined([.. Wanted(query)], from, latestFirst).Select(values => new Condition(store, values, latestFirst)).ToList()
-            ),
+            .. wanted.Where(w => w is not [Walk walk] || !filters.Contains(walk)).Select(w => new Condition(store, w, latestFirst)),
         ];
         long number = from;
         while (true)
@@ -44,7 +47,12 @@ internal sealed class RegisterSearch(RegisterStore store)
 
             if (isFound)
             {
-                yield return number;
+                long found = number;
+                if (filters.TrueForAll(f => store.Guarded(() => f.Holds(store, found))))
+                {
+                    yield return number;
+                }
+
                 number += latestFirst ? -1 : 1;
             }
         }

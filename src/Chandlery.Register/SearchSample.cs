@@ -9,7 +9,7 @@ namespace Chandlery.Register;
 /// <param name="store">The database.</param>
 internal sealed class SearchSample(RegisterStore store)
 {
-    private const int Entries = 8;
+    private const int Entries = 4;
 
     /// <summary>What is wrong with the tables, as a sentence; null when nothing was seen.</summary>
     /// <param name="last">Number of the last entry.</param>
@@ -51,15 +51,22 @@ internal sealed class SearchSample(RegisterStore store)
         said.SelectMany(KnownTexts.Of)
             .Distinct()
             .GroupBy(t => t.Place, t => t.Text)
-            .Select(place =>
-            {
-                HashSet<string> known =
-                [
-                    .. store.Rows(row => RegisterStore.Text(row, 0), $"SELECT value FROM {KnownTexts.Table} WHERE place = @p0", place.Key),
-                ];
-                return place.FirstOrDefault(t => !known.Contains(t));
-            })
+            .Select(place => Lacks(place.Key, [.. place]))
             .FirstOrDefault(t => t is not null);
+
+    private string? Lacks(string place, List<string> texts)
+    {
+        string named = string.Join(", ", texts.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"@p{i + 1}")));
+        HashSet<string> known =
+        [
+            .. store.Rows(
+                row => RegisterStore.Text(row, 0),
+                $"SELECT value FROM {KnownTexts.Table} WHERE place = @p0 AND value IN ({named})",
+                [place, .. texts]
+            ),
+        ];
+        return texts.Find(t => !known.Contains(t));
+    }
 
     private static string? Differing(
         HeldEntry entry,
