@@ -48,6 +48,7 @@ internal static class Examples
         "register add data/demo/batches/hb-2611.yaml --by \"Your Name\" --register out/register.sqlite",
         "register find out/register.sqlite --substance linalool",
         "register verify out/register.sqlite",
+        "register rebuild out/register.sqlite",
         "register document out/register.sqlite 6e1a08075031 --out out/garden-bowl.yaml",
         "register backup out/register.sqlite out/copy.sqlite",
         "register move out/register.sqlite out/moved.sqlite",

@@ -99,7 +99,29 @@ internal sealed class RegisterCheck(RegisterStore store, Action<string> tell, Ac
             }
         }
 
+        CheckTexts();
         CheckWitness(witness);
+    }
+
+    // A text that is not known there hides the entries that have it from whoever looks for a part of it.
+    private void CheckTexts()
+    {
+        foreach ((string table, string column) in KnownTexts.Columns.Where(c => store.KnowsTexts && tables.There.Contains(c.Table)))
+        {
+            foreach (
+                string text in store.Rows(
+                    row => RegisterStore.Text(row, 0),
+                    $"""
+                    {KnownTexts.Steps(table, column)} SELECT value FROM step WHERE value IS NOT NULL
+                    AND NOT EXISTS (SELECT 1 FROM {KnownTexts.Table} WHERE place = @p0 AND {KnownTexts.Table}.value = step.value)
+                    """,
+                    KnownTexts.PlaceOf(table, column)
+                )
+            )
+            {
+                tell($"{KnownTexts.Table} lacks '{text}', which stands in {table}");
+            }
+        }
     }
 
     private void CheckStretch(List<HeldEntry> entries, long from, long to)

@@ -21,11 +21,14 @@ internal sealed class RegisterSearch(RegisterStore store)
     /// <param name="latestFirst">Whether to go from the latest to the oldest.</param>
     public IEnumerable<long> Numbers(RegisterQuery query, long from, bool latestFirst)
     {
+        List<IReadOnlyList<INumbers>> wanted = store.Guarded(() => Joined([.. Wanted(query)], from, latestFirst));
+        List<Walk> walks = [.. wanted.Select(w => w is [Walk walk] ? walk : null).OfType<Walk>()];
+
+        // Most entries have what is walked through: beside another condition only those that meet it are looked at.
+        List<Walk> filters = [.. walks.Skip(walks.Count == wanted.Count ? 1 : 0)];
         List<Condition> conditions =
         [
-            .. store.Guarded(() =>
-                Joined([.. Wanted(query)], from, latestFirst).Select(values => new Condition(store, values, latestFirst)).ToList()
-            ),
+            .. wanted.Where(w => w is not [Walk walk] || !filters.Contains(walk)).Select(w => new Condition(store, w, latestFirst)),
         ];
         long number = from;
         while (true)
@@ -44,7 +47,12 @@ internal sealed class RegisterSearch(RegisterStore store)
 
             if (isFound)
             {
-                yield return number;
+                long found = number;
+                if (filters.TrueForAll(f => store.Guarded(() => f.Holds(store, found))))
+                {
+                    yield return number;
+                }
+
                 number += latestFirst ? -1 : 1;
             }
         }
@@ -113,39 +121,40 @@ internal sealed class RegisterSearch(RegisterStore store)
         }
     }
 
-    // What the first texts show of a part that most have is enough to walk.
     private IReadOnlyList<INumbers> With(string table, string column, string part)
     {
-        List<string> all = Different(table, column, null, FirstTexts);
         bool Has(string value) => value.Contains(part, StringComparison.OrdinalIgnoreCase);
-        if (all.Count == FirstTexts && !IsCommon(all.Count(Has), all.Count))
-        {
-            all.AddRange(Different(table, column, all[^1], null));
-        }
-
+        List<string> all = store.KnowsTexts
+            ? store.Rows(
+                row => RegisterStore.Text(row, 0),
+                $"SELECT value FROM {KnownTexts.Table} WHERE place = @p0",
+                KnownTexts.PlaceOf(table, column)
+            )
+            : Stepped(table, column, Has);
         List<string> matching = [.. all.Where(Has)];
         return IsCommon(matching.Count, all.Count)
             ? [new Walk(table, column, part)]
             : [.. matching.Select(value => new Posting(table, column, value))];
     }
 
+    // What the first texts show of a part that most have is enough to walk.
+    private List<string> Stepped(string table, string column, Func<string, bool> has)
+    {
+        List<string> all = Steps(table, column, "", $" LIMIT {FirstTexts}");
+        if (all.Count == FirstTexts && !IsCommon(all.Count(has), all.Count))
+        {
+            all.AddRange(Steps(table, column, $" WHERE {column} > @p0", "", all[^1]));
+        }
+
+        return all;
+    }
+
     private static bool IsCommon(int matching, int all) => matching > ManyTexts && matching * OneInTexts > all;
 
-    // The index is stepped through from one value to the next, so a million rows with a thousand names cost a thousand steps.
-    private List<string> Different(string table, string column, string? behind, int? most)
-    {
-        string first = behind is null ? "" : $" WHERE {column} > @p0";
-        string limit = most is null ? "" : $" LIMIT {most}";
-        return store.Rows(
+    private List<string> Steps(string table, string column, string first, string limit, params object[] values) =>
+        store.Rows(
             row => RegisterStore.Text(row, 0),
-            $"""
-            WITH RECURSIVE step(value) AS (
-                SELECT min({column}) FROM {table}{first}
-                UNION ALL
-                SELECT (SELECT min({column}) FROM {table} WHERE {column} > step.value) FROM step WHERE step.value IS NOT NULL)
-            SELECT value FROM step WHERE value IS NOT NULL{limit}
-            """,
-            behind is null ? [] : [behind]
+            $"{KnownTexts.Steps(table, column, first)} SELECT value FROM step WHERE value IS NOT NULL{limit}",
+            values
         );
-    }
 }

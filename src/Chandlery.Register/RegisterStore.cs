@@ -21,6 +21,9 @@ internal abstract class RegisterStore(DbConnection connection, string name, stri
     /// <summary>The column that tells in which order the rows of an entry were written.</summary>
     public abstract string Line { get; }
 
+    /// <summary>Whether it keeps the different texts that are searched by a part apart: see <see cref="KnownTexts"/>.</summary>
+    public virtual bool KnowsTexts => false;
+
     /// <summary>What is unknown when the last word of a transaction goes astray; null where that cannot be.</summary>
     public virtual string? WhenUnconfirmed => null;
 

@@ -15,6 +15,11 @@ internal sealed class SearchRebuild(RegisterStore store)
             store.Run($"DELETE FROM {table}");
         }
 
+        if (store.KnowsTexts)
+        {
+            store.Run($"DELETE FROM {KnownTexts.Table}");
+        }
+
         var damaged = new List<long>();
         store.Unguarded(() =>
         {

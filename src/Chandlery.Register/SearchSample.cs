@@ -9,7 +9,7 @@ namespace Chandlery.Register;
 /// <param name="store">The database.</param>
 internal sealed class SearchSample(RegisterStore store)
 {
-    private const int Entries = 8;
+    private const int Entries = 4;
 
     /// <summary>What is wrong with the tables, as a sentence; null when nothing was seen.</summary>
     /// <param name="last">Number of the last entry.</param>
@@ -27,15 +27,45 @@ internal sealed class SearchSample(RegisterStore store)
             $"SELECT {HeldEntry.Columns} FROM entry WHERE number IN ({numbers}) ORDER BY number"
         );
         IReadOnlyDictionary<string, ILookup<long, string>> rows = tables.Of($"number IN ({numbers})");
+        var said = new List<RegisterContent>();
         foreach (HeldEntry entry in entries)
         {
-            if (entry.Signed.Says() is { } content && Differing(entry, content, tables, rows) is { } table)
+            if (entry.Signed.Says() is not { } content)
+            {
+                continue;
+            }
+
+            said.Add(content);
+            if (Differing(entry, content, tables, rows) is { } table)
             {
                 return $"{table}, which is searched, does not say what is signed in entry {entry.Signed.Number}";
             }
         }
 
-        return null;
+        return store.KnowsTexts && Lacks(said) is { } text
+            ? $"{KnownTexts.Table}, which is searched, lacks '{text}', which is signed"
+            : null;
+    }
+
+    private string? Lacks(List<RegisterContent> said) =>
+        said.SelectMany(KnownTexts.Of)
+            .Distinct()
+            .GroupBy(t => t.Place, t => t.Text)
+            .Select(place => Lacks(place.Key, [.. place]))
+            .FirstOrDefault(t => t is not null);
+
+    private string? Lacks(string place, List<string> texts)
+    {
+        string named = string.Join(", ", texts.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"@p{i + 1}")));
+        HashSet<string> known =
+        [
+            .. store.Rows(
+                row => RegisterStore.Text(row, 0),
+                $"SELECT value FROM {KnownTexts.Table} WHERE place = @p0 AND value IN ({named})",
+                [place, .. texts]
+            ),
+        ];
+        return texts.Find(t => !known.Contains(t));
     }
 
     private static string? Differing(

@@ -40,6 +40,11 @@ internal sealed class SqliteStore : RegisterStore
         DROP INDEX IF EXISTS used_oil_oil;
         DROP INDEX IF EXISTS held_substance_cas;
         {EntryStays}
+        CREATE TABLE IF NOT EXISTS {KnownTexts.Table} (place TEXT NOT NULL, value TEXT NOT NULL, PRIMARY KEY (place, value)) WITHOUT ROWID;
+        CREATE TRIGGER IF NOT EXISTS used_oil_known AFTER INSERT ON used_oil BEGIN
+            INSERT OR IGNORE INTO {KnownTexts.Table} VALUES ('used_oil.name', NEW.name), ('used_oil.document', NEW.document); END;
+        CREATE TRIGGER IF NOT EXISTS held_substance_known AFTER INSERT ON held_substance BEGIN
+            INSERT OR IGNORE INTO {KnownTexts.Table} VALUES ('held_substance.name', NEW.name); END;
         CREATE TRIGGER IF NOT EXISTS entry_is_kept BEFORE DELETE ON entry BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         CREATE TRIGGER IF NOT EXISTS declaration_stays BEFORE UPDATE ON declaration BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
         CREATE TRIGGER IF NOT EXISTS document_stays BEFORE UPDATE ON document BEGIN SELECT RAISE(ABORT, 'the register is only added to'); END;
@@ -48,6 +53,7 @@ internal sealed class SqliteStore : RegisterStore
         """;
 
     private readonly SqliteConnection connection;
+    private readonly Lazy<bool> knowsTexts;
 
     /// <inheritdoc/>
     protected override string LetGo => "DROP TRIGGER IF EXISTS entry_stays";
@@ -56,10 +62,17 @@ internal sealed class SqliteStore : RegisterStore
     protected override string HoldFast => EntryStays;
 
     private SqliteStore(SqliteConnection connection, string path)
-        : base(connection, path, Witness.FileOf(path)) => this.connection = connection;
+        : base(connection, path, Witness.FileOf(path))
+    {
+        this.connection = connection;
+        knowsTexts = new Lazy<bool>(() => HasTable(KnownTexts.Table));
+    }
 
     /// <inheritdoc/>
     public override bool IsWitnessOwed => true;
+
+    /// <inheritdoc/>
+    public override bool KnowsTexts => knowsTexts.Value;
 
     /// <inheritdoc/>
     public override string Line => "rowid";
@@ -82,10 +95,16 @@ internal sealed class SqliteStore : RegisterStore
                 store.Run("PRAGMA synchronous = FULL; PRAGMA journal_mode = DELETE;");
                 using DbTransaction making = store.BeginAppending();
                 bool knowsUfis = store.HasTable("issued_ufi");
+                bool knowsTexts = store.HasTable(KnownTexts.Table);
                 store.Run(Schema);
                 if (!knowsUfis)
                 {
                     store.FillUfis();
+                }
+
+                if (!knowsTexts)
+                {
+                    store.FillTexts();
                 }
 
                 making.Commit();
@@ -169,6 +188,18 @@ internal sealed class SqliteStore : RegisterStore
         {
             store.Dispose();
             throw;
+        }
+    }
+
+    // Nor has it the table of texts: it is made from the rows that are searched.
+    private void FillTexts()
+    {
+        foreach ((string table, string column) in KnownTexts.Columns)
+        {
+            Run(
+                $"INSERT OR IGNORE INTO {KnownTexts.Table} {KnownTexts.Steps(table, column)} SELECT @p0, value FROM step WHERE value IS NOT NULL",
+                KnownTexts.PlaceOf(table, column)
+            );
         }
     }
 

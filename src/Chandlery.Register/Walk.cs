@@ -11,6 +11,14 @@ internal sealed record Walk(string Table, string Column, string Part) : INumbers
 {
     private const int RowsAtOnce = 1000;
 
+    /// <summary>Whether an entry has the part.</summary>
+    /// <param name="store">The database.</param>
+    /// <param name="number">The entry.</param>
+    public bool Holds(RegisterStore store, long number) =>
+        store
+            .Rows(row => RegisterStore.Text(row, 0), $"SELECT {Column} FROM {Table} WHERE number = @p0", number)
+            .Exists(text => text.Contains(Part, StringComparison.OrdinalIgnoreCase));
+
     /// <inheritdoc/>
     public IReadOnlyList<long> Read(RegisterStore store, long from, bool latestFirst, int count)
     {

@@ -88,7 +88,7 @@ public class CliTests : IDisposable
     {
         using JsonDocument document = JsonDocument.Parse(Run("assess", TestLaw.DemoFolder, "--json").Output);
         Schema.Fulfils("assessment", document.RootElement);
-        int all = new[] { "candles", "batches" }.Sum(f => Directory.GetFiles(Path.Combine(TestLaw.DemoFolder, f)).Length);
+        int all = new[] { "candles", "batches" }.Sum(f => Directory.GetFiles(Path.Combine(TestLaw.DemoFolder, f), "*.yaml").Length);
         Assert.Equal(all, document.RootElement.GetArrayLength());
     }
 

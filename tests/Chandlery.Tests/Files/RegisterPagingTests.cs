@@ -30,6 +30,8 @@ public abstract class RegisterPagingTests(TestStore store) : IDisposable
             new(Substance: "substance 2", Oil: "oil-1", Revised: "2026-02-02"),
             new(Batch: "candle-2", Substance: "Substance 11", Document: "DOC-3"),
             new(Substance: "nowhere"),
+            new(Substance: "substance", Revised: "2026-02-03"),
+            new(Substance: "substance", Oil: "night", Document: "doc"),
         ];
 
     [Theory]

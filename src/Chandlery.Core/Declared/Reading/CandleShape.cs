@@ -175,6 +175,7 @@ internal static class CandleShape
     )
     {
         Endings = [".jpg", ".jpeg", ".png", ".svg"],
+        Pattern = @"^[^/\\]+\.([jJ][pP][eE]?[gG]|[pP][nN][gG]|[sS][vV][gG])$",
     };
 
     public static readonly NumberField Minutes = new("minutes", "Minutes of work that one takes, for its cost.", "12", 0, 10_000);
