@@ -17,8 +17,21 @@ internal static class CandleCells
     /// <summary>The cells of a declaration.</summary>
     public static IReadOnlyList<CandleCell> Of(YamlMap map) => [.. OfMap(map, CandleShape.Candle, "", "")];
 
-    /// <summary>True when items of the list are codes, which stand in one cell with blanks between.</summary>
+    private const char BehindNames = ';';
+
+    /// <summary>True when items of the list are codes or short names, which stand in one cell.</summary>
     public static bool IsOneCell(Field field) => field is TextsField { Pattern: not null };
+
+    /// <summary>The items in one cell: blanks between codes; behind each a semicolon where a name has a blank in it.</summary>
+    public static string InOneCell(IReadOnlyList<string> items) =>
+        items.Any(i => i.Contains(' ', StringComparison.Ordinal)) ? string.Join("; ", items) + BehindNames : string.Join(' ', items);
+
+    /// <summary>The items of such a cell.</summary>
+    public static string[] OfOneCell(string cell) =>
+        cell.Split(
+            cell.Contains(BehindNames, StringComparison.Ordinal) ? BehindNames : ' ',
+            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+        );
 
     private static IEnumerable<CandleCell> OfMap(YamlMap map, Shape shape, string before, string order) =>
         shape.Fields.SelectMany(
@@ -34,7 +47,7 @@ internal static class CandleCells
             (GroupsField groups, YamlList list) => list.Items.SelectMany(
                 (item, i) => OfMap((YamlMap)item, groups.Item, $"{name}.{i + 1}.", $"{order}{i + 1:D3}.")
             ),
-            (_, YamlList list) when IsOneCell(field) => [new CandleCell(name, order, string.Join(' ', list.Items.Select(Text)), false)],
+            (_, YamlList list) when IsOneCell(field) => [new CandleCell(name, order, InOneCell([.. list.Items.Select(Text)]), false)],
             (_, YamlList list) => list.Items.Select(
                 (item, i) => new CandleCell($"{name}.{i + 1}", $"{order}{i + 1:D3}.", Text(item), false)
             ),

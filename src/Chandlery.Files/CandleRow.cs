@@ -94,8 +94,7 @@ internal sealed class CandleRow
     private string Value(Field field, string text) =>
         field switch
         {
-            TextsField when CandleCells.IsOneCell(field) =>
-                $"[{string.Join(", ", text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(YamlEdit.Scalar))}]",
+            TextsField when CandleCells.IsOneCell(field) => $"[{string.Join(", ", CandleCells.OfOneCell(text).Select(YamlEdit.Scalar))}]",
             NumberField when commas => YamlEdit.Scalar(text.Replace(',', '.')),
             // A spreadsheet writes its own truth in capitals.
             FlagField when text.ToLowerInvariant() is "yes" or "no" or "true" or "false" => text.ToLowerInvariant(),

@@ -99,7 +99,7 @@ internal static class ChangesCommand
         );
         IReadOnlyList<CatalogueEntry<CandleState>> now = CatalogueRun.Assess(
             later,
-            Asked(later, after.Declarations),
+            Asked(later, before.Declarations.AskedFile is null ? after.Declarations : before.Declarations),
             after.Lawbook,
             toAsOf ?? asOf,
             place,

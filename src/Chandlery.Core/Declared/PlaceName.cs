@@ -9,6 +9,9 @@ namespace Chandlery.Core.Declared;
 /// </summary>
 public sealed partial record PlaceName
 {
+    /// <summary>What a code or name looks like.</summary>
+    public const string Pattern = @"^\p{L}[\p{L}\p{M} .'’()-]*$";
+
     private PlaceName(string text) => Text = text;
 
     /// <summary>What was written.</summary>
@@ -24,6 +27,6 @@ public sealed partial record PlaceName
     /// <inheritdoc/>
     public override string ToString() => Text;
 
-    [GeneratedRegex(@"^\p{L}[\p{L}\p{M} .'’()-]*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant)]
     private static partial Regex Form();
 }

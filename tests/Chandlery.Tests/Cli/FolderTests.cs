@@ -119,7 +119,7 @@ public sealed class FolderTests : IDisposable
         (int code, _, string errors) = Command.Run("assess", In(""));
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Equal(1, Times(errors, "'telephone' is missing"));
-        int all = Directory.GetFiles(In("candles")).Length + Directory.GetFiles(In("batches")).Length;
+        int all = Directory.GetFiles(In("candles"), "*.yaml").Length + Directory.GetFiles(In("batches")).Length;
         Assert.Equal(all, Times(errors, $"Not assessed, because {In("maker.yaml")} has problems."));
     }
 
@@ -223,5 +223,21 @@ public sealed class FolderTests : IDisposable
         string help = Command.Run("label", "--help").Output;
         Assert.Contains("Default: 300.", help, StringComparison.Ordinal);
         Assert.DoesNotContain("[default", help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ChangesOfOneCandleBetweenTwoFoldersTellOfThatCandleAlone()
+    {
+        using var later = new MakersFolder();
+        later.Change("candles/harbour-bowl.yaml", "percent: 8", "percent: 3");
+        (int code, string output, _) = Command.Run(
+            "changes",
+            Path.Combine(TestLaw.DemoFolder, "candles", "harbour-bowl.yaml"),
+            "--to",
+            later.Path
+        );
+        Assert.Equal(0, code);
+        Assert.StartsWith("1 candle changes.", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("it is new", output, StringComparison.Ordinal);
     }
 }

@@ -127,6 +127,20 @@ public sealed class CandleTableTests
         Assert.Contains("name: \"Fig, late\"\n", candles[0].Yaml, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("IE DE", "soldIn: [IE, DE]\n")]
+    [InlineData("United Kingdom; DE;", "soldIn: [United Kingdom, DE]\n")]
+    [InlineData("United Kingdom;", "soldIn: [United Kingdom]\n")]
+    public void Places_stand_in_one_cell_by_code_or_by_name(string cell, string written)
+    {
+        const string Head = "id,name,use,vessel,netGrams,wax,oils,wicks.count,wicks.trimToMm,soldIn";
+        (IReadOnlyList<(string Id, string Yaml)> candles, IReadOnlyList<Problem> problems) = Read(
+            Csv(Head, "plain,Plain,indoor,tin,180,soy,empty,1,5," + cell)
+        );
+        Assert.Empty(problems);
+        Assert.Contains(written, candles[0].Yaml, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_unscented_candle_and_one_without_a_claim_come_back()
     {
@@ -146,7 +160,7 @@ public sealed class CandleTableTests
     [InlineData("netGrams", "a lot", "column 'netGrams': 'netGrams' must be a number")]
     [InlineData("netGrams", "\"7,5\"", "Use a decimal point")]
     [InlineData("use", "under water", "column 'use': 'use: under water' is not known")]
-    [InlineData("soldIn", "Irland", "column 'soldIn': 'Irland' is no code")]
+    [InlineData("soldIn", "1E", "column 'soldIn': '1E' is no place of sale")]
     [InlineData("kind", "wax-melts", "Did you mean 'wax-melt'")]
     [InlineData("kind", "wax-melt", "fig: A wax melt has no")]
     [InlineData("load.percent", "", "fig: 'percent' is missing|column 'load.of': 'percent' is missing")]

@@ -48,7 +48,7 @@ public class AssessedLawTests
     [Fact]
     public void WhatTheNextChangeDoesToClassesIsWhatTheCandleGetsOnThatDay()
     {
-        foreach (string file in Directory.EnumerateFiles(Path.Combine(TestLaw.DemoFolder, "candles")))
+        foreach (string file in Directory.EnumerateFiles(Path.Combine(TestLaw.DemoFolder, "candles"), "*.yaml"))
         {
             string candle = $"candles/{Path.GetFileName(file)}";
             Assessment now = TestLaw.Demo(candle, "IE");

@@ -22,7 +22,9 @@ public sealed partial class SheetLanguageTests
     public static TheoryData<string, string> Sheets()
     {
         var sheets = new TheoryData<string, string>();
-        foreach (string file in Directory.EnumerateFiles(Path.Combine(TestLaw.DemoFolder, "candles")).Order(StringComparer.Ordinal))
+        foreach (
+            string file in Directory.EnumerateFiles(Path.Combine(TestLaw.DemoFolder, "candles"), "*.yaml").Order(StringComparer.Ordinal)
+        )
         {
             foreach (string language in Whole)
             {

@@ -114,7 +114,11 @@ internal static class CandleShape
         new Shape("temperatures", "Working temperatures.", [Melt, AddFragrance, Pour, SecondPour])
     );
 
-    public static readonly TextsField SoldIn = new("soldIn", "The places of sale, by country code or name.") { Needed = true };
+    public static readonly TextsField SoldIn = new("soldIn", "The places of sale, by country code or name.")
+    {
+        Needed = true,
+        Pattern = PlaceName.Pattern,
+    };
 
     public static readonly TextsField Languages = new("languages", "Languages of the label; left out: those that the places need.")
     {
