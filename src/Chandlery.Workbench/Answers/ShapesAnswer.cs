@@ -7,9 +7,11 @@ namespace Chandlery.Workbench.Answers;
 /// <param name="Places">Places of sale.</param>
 /// <param name="Designs">Designs of fronts.</param>
 /// <param name="Stocks">Sheets and rolls of labels.</param>
+/// <param name="Kinds">Kinds of product.</param>
 internal sealed record ShapesAnswer(
     IReadOnlyDictionary<string, IReadOnlyList<FormField>> Forms,
     IReadOnlyList<PlaceOffer> Places,
     IReadOnlyList<DesignOffer> Designs,
-    IReadOnlyList<StockOffer> Stocks
+    IReadOnlyList<StockOffer> Stocks,
+    IReadOnlyList<KindOffer> Kinds
 );

@@ -16,7 +16,8 @@ internal static class ShapesEndpoint
                         FormShapes.All,
                         [.. rooms.Current.Lawbook.Places.Select(p => new PlaceOffer(p.Code.Text, p.Name))],
                         [.. rooms.Current.Shop.Designs.Names.Select(n => new DesignOffer(n, rooms.Current.Shop.Designs.About(n)))],
-                        [.. LabelStocks.All.Select(s => new StockOffer(s.Id, s.Name, s.Sheet?.Count))]
+                        [.. LabelStocks.All.Select(s => new StockOffer(s.Id, s.Name, s.Sheet?.Count))],
+                        [.. rooms.Current.Lawbook.Kinds.Select(k => new KindOffer(k.Id, k.Name))]
                     ),
                     PageJson.Default.ShapesAnswer
                 )

@@ -54,7 +54,7 @@ function control(field, form, path, own) {
     case "choice": return choice(field, form, path, own, value);
     case "texts": return texts(field, form, path, own, value);
     case "either": return either(field, form, path, own, value);
-    default: return path.at(-1) === "design" || (path.at(-1) === "name" && path.at(-2) === "design") ? design(form, path, own, value) : field.names ? named(field, form, path, own, value)
+    default: return path.length === 1 && field.key === "kind" ? kindOfProduct(form, path, own, value) : path.at(-1) === "design" || (path.at(-1) === "name" && path.at(-2) === "design") ? design(form, path, own, value) : field.names ? named(field, form, path, own, value)
       : el("input", { ...own, autocomplete: "off", value: typeof value === "string" ? value : "", placeholder: field.example ?? null, oninput: (e) => take(form, path, e.target.value) });
   }
 }
@@ -69,6 +69,10 @@ function named(field, form, path, own, value) {
   return el("select", { ...own, onchange: (e) => take(form, path, e.target.value) }, el("option", { value: "" }, t("choose")),
     lost ? el("option", { value, selected: true }, value) : null, known.map((k) => el("option", { value: k.id, selected: k.id === value }, k.name)));
 }
+
+/** What kind of product it is; a container candle says nothing of it. */
+const kindOfProduct = (form, path, own, value) => el("select", { ...own, onchange: (e) => take(form, path, e.target.value) },
+  shapes.kinds.map((k) => k.id === "container-candle" && value !== k.id ? el("option", { value: "", selected: !value }, t(k.name)) : el("option", { value: k.id, selected: k.id === value }, t(k.name))));
 
 const design = (form, path, own, value) => el("select", { ...own, onchange: (e) => take(form, path, e.target.value) }, el("option", { value: "" }, t("none")), shapes.designs.map((d) => el("option", { value: d.name, selected: d.name === value }, `${d.name} — ${d.about}`)));
 
