@@ -119,6 +119,16 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             name = name.Doubted("a line of the name is full to its column's edge: the column may have broken a word");
         }
 
+        if (nameCell is not null && BeginsAbove(nameCell, row))
+        {
+            name = name.Doubted("the name's first line stands above the rest of its row: it may be the heading of several rows");
+        }
+
+        if (Unit().IsMatch(nameText))
+        {
+            name = name.Doubted("a unit stands in the name");
+        }
+
         notes = string.Join(" ; ", row.Notes.Select(n => n.Text).Append(notes).Where(t => t.Length > 0));
         if (cas is null)
         {
@@ -444,4 +454,13 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
     [GeneratedRegex(@"\bv\s*/\s*v\b|vol\.?\s*-?%|\bvol\b", RegexOptions.IgnoreCase)]
     private static partial Regex OtherUnits();
+
+    // Whether all other cells begin no higher than the name's second line.
+    private static bool BeginsAbove(Cell name, Row row) =>
+        name.Lines.Count > 1
+        && row.Cells.Where(c => c != name && c.Lines.Count > 0).Select(c => c.Lines[0].Frame.Bottom).DefaultIfEmpty(0).Min()
+            > name.Lines[1].Frame.Bottom - (name.Lines[1].Frame.Bottom - name.Lines[0].Frame.Bottom) / 4;
+
+    [GeneratedRegex(@"\b(?:mg/kg|mg/l|ppm)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Unit();
 }

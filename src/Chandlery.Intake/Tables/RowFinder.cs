@@ -92,6 +92,12 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
                     doubts.Add("lines above it on its page were taken for the rest of the row before");
                 }
 
+                if (r == 0 && rows.Count > 0 && BeginsAboveItsNumber(own))
+                {
+                    doubts.Add("it is the first of its page, and classes above its number may belong to the row before");
+                    Doubt(rows, "the row may go on over a page break");
+                }
+
                 if (r > 0 && EndsInClasses(lines[best.Starts[r - 1]..best.Starts[r]]))
                 {
                     doubts.Add("classes that run over its columns' borders stand above it and were taken for the row before's");
@@ -117,6 +123,10 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
             rows[^1] = rows[^1] with { Doubts = [.. rows[^1].Doubts, doubt] };
         }
     }
+
+    // Where cells stand in the middle of their row, the rest of a row that a page's end tore looks like the upper half of the next.
+    private bool BeginsAboveItsNumber(List<BodyLine> lines) =>
+        lines.Exists(HasCas) && lines.TakeWhile(l => !HasCas(l)).Any(l => Array.Exists(classes, c => l.Cells[c] is not null));
 
     private bool EndsInClasses(IReadOnlyList<BodyLine> lines) =>
         lines.Reverse().TakeWhile(l => l.Spans).Any(l => hazards.Read(l.Line.Text).Classes is { Count: > 0 });

@@ -29,7 +29,7 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
         var maker = new WildMaker(SheetSubstance.All(), data);
         var reader = new WildReader(TestLaw.Lawbook, data);
         string[] files = Directory.GetFiles(Path.Combine(CorpusScore.Folder, "outside"), "*.pdf");
-        Assert.Equal(6, files.Select(f => Path.GetFileNameWithoutExtension(f).Split('.')[1]).Distinct().Count());
+        Assert.Equal(7, files.Select(f => Path.GetFileNameWithoutExtension(f).Split('.')[1]).Distinct().Count());
         foreach (string file in files.Order(StringComparer.Ordinal))
         {
             string name = Path.GetFileNameWithoutExtension(file);
