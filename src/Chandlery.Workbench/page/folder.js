@@ -2,6 +2,7 @@
 import { askJson } from "./ask.js";
 import { button, el, fill, icon, say } from "./elements.js";
 import { teachFields } from "./plainwords.js";
+import { forget } from "./told.js";
 import { choose, languages, t } from "./words.js";
 
 /** What the program last said of the folder. */
@@ -24,6 +25,7 @@ export async function readFolder() {
     teachFields(shapes.forms, nameOfFile);
   }
   folder = await askJson("/api/folder");
+  forget();
   document.getElementById("maker").textContent = folder.maker ?? folder.folder ?? t("Example");
   drawTools();
 }

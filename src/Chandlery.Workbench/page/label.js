@@ -1,6 +1,6 @@
 // The label of the candle on the desk, and what can be done with it.
-import { ask, askJson } from "./ask.js";
-import { button, download, el, fill, picture, say } from "./elements.js";
+import { askJson } from "./ask.js";
+import { button, el, fill, picture } from "./elements.js";
 import { shapes } from "./folder.js";
 import { figure } from "./elements.js";
 import { said } from "./told.js";
@@ -8,6 +8,7 @@ import { t } from "./words.js";
 import { printPages } from "./print.js";
 import { state, wish, touched } from "./state.js";
 import { put } from "./values.js";
+import { takeFile } from "./taking.js";
 
 let trueSize = false;
 
@@ -39,14 +40,7 @@ export function drawPreview(preview) {
   document.getElementById("print").disabled = !preview.pages.length;
 }
 
-async function allPapers() {
-  try {
-    download(await (await ask("/api/paper", wish({ format: "zip" }))).blob(), `${state.declared.id}.zip`);
-    say(t("{name} is in your downloads.", { name: `${state.declared.id}.zip` }));
-  } catch (error) {
-    say(error.message);
-  }
-}
+const allPapers = () => takeFile(`${state.declared.id}.zip`, "/api/paper", wish({ format: "zip" }));
 
 /** Every design, drawn with this candle; a click takes it. */
 async function drawDesigns() {

@@ -1,9 +1,10 @@
 // Texts of the candle for a web shop or an advertisement: each part with a button that copies it, and all as a file.
-import { ask, askJson } from "./ask.js";
-import { button, download, el, fill, list, say } from "./elements.js";
+import { askJson } from "./ask.js";
+import { button, el, list, say } from "./elements.js";
 import { state } from "./state.js";
 import { said } from "./told.js";
 import { languageName, t } from "./words.js";
+import { takeFile } from "./taking.js";
 
 const uses = [["shop", "Text for a shop"], ["advert", "Text for an advertisement"]]; // told by t()
 const formats = [["text", "txt"], ["html", "html"], ["csv", "csv"]];
@@ -46,12 +47,4 @@ async function copy(texts) {
   }
 }
 
-async function take(use, format, ending) {
-  const name = `${state.declared.id}-${use}.${ending}`;
-  try {
-    download(await (await ask("/api/listing", wish(use, format))).blob(), name);
-    say(t("{name} is in your downloads.", { name }));
-  } catch (error) {
-    say(error.message);
-  }
-}
+const take = (use, format, ending) => takeFile(`${state.declared.id}-${use}.${ending}`, "/api/listing", wish(use, format));

@@ -1,12 +1,13 @@
 // All papers of the candle on the desk.
-import { ask, askJson } from "./ask.js";
-import { button, download, el, fill, list, picture, say } from "./elements.js";
+import { askJson } from "./ask.js";
+import { button, el, fill, list, picture, say } from "./elements.js";
 import { said } from "./told.js";
 import { t } from "./words.js";
 import { listingChoices } from "./listing.js";
 import { printPages } from "./print.js";
 import { state, wish } from "./state.js";
 import { stockChoices } from "./stocks.js";
+import { takeFile } from "./taking.js";
 
 const paperNow = () => state.desk.papers.find((p) => p.id === state.paper.kind) ?? state.desk.papers[0];
 let shown = [];
@@ -86,12 +87,7 @@ function showTexts(texts) {
 async function take(format) {
   const { paper, declared } = state;
   const name = ["yaml", "json", "zip"].includes(format) ? `${declared.id}.${format}` : `${declared.id}-${(paperNow().languages[paper.edition] ?? []).length > 1 ? `${paper.language}-` : ""}${paper.kind}.${format}`;
-  try {
-    download(await (await ask("/api/paper", wish({ format }))).blob(), name);
-    say(t("{name} is in your downloads.", { name }));
-  } catch (error) {
-    say(error.message);
-  }
+  await takeFile(name, "/api/paper", wish({ format }));
 }
 
 async function enter(isSure) {

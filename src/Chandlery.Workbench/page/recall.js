@@ -1,8 +1,9 @@
 // What is out there: who has candles of a batch, of a lot, with an oil or a substance; and the papers of a recall.
-import { ask, askJson } from "./ask.js";
-import { button, download, el, fill, list, main, say, table, way } from "./elements.js";
+import { askJson } from "./ask.js";
+import { button, el, fill, list, main, say, table, way } from "./elements.js";
 import { said } from "./told.js";
 import { count, day, languageName, placeName, t } from "./words.js";
+import { takeFile } from "./taking.js";
 
 const kinds = [["batch", "Batch, by its code"], ["lot", "Lot, by the supplier's code"], ["oil", "Oil, by its name"], ["substance", "Substance, by CAS number or name"]]; // told by t()
 const asked = { by: "batch", text: "" };
@@ -47,14 +48,11 @@ function papers(languages) {
     const english = fields.find((f) => f.code === "en").area;
     if (!english.value.trim()) { english.setAttribute("aria-invalid", "true"); say(t("Say what the danger is, in English at least.")); english.focus(); return; }
     english.removeAttribute("aria-invalid");
-    try {
-      const hazards = fields.filter((f) => f.area.value.trim()).map((f) => `${f.code}: ${f.area.value.trim()}`);
-      download(await (await ask("/api/recall", { by: asked.by, text: asked.text, hazards })).blob(), "recall.zip");
-      say(t("{name} is in your downloads.", { name: "recall.zip" }));
-    } catch (error) {
+    const hazards = fields.filter((f) => f.area.value.trim()).map((f) => `${f.code}: ${f.area.value.trim()}`);
+    await takeFile("recall.zip", "/api/recall", { by: asked.by, text: asked.text, hazards }, (error) => {
       fill(place, list(error.problems, "problems"));
       say(error.message);
-    }
+    });
   };
   return el("details", { class: "recall-papers" }, el("summary", {}, t("Papers of a recall")), el("div", { class: "inside" },
     el("p", {}, t("Notices, shelf cards, letters to those who have it, texts for the web and the form for the authority, in the languages of the places. Say what can happen, and nothing that plays it down. Whether and how you must recall, a competent person or the authority tells you.")),

@@ -1,8 +1,9 @@
 // What was labelled.
 import { ask, askJson } from "./ask.js";
-import { button, download, el, fill, list, main, say, whisper } from "./elements.js";
+import { button, el, fill, list, main, say, whisper } from "./elements.js";
 import { said as told } from "./told.js";
 import { count, moment, t } from "./words.js";
+import { takeFile } from "./taking.js";
 
 function entry(e) {
   const text = el("pre", { tabindex: "0", hidden: true, "aria-label": t("The declaration as it was") });
@@ -43,7 +44,7 @@ export async function showRegister() {
   const rebuild = async () => {
     try { await ask("/api/register/rebuild", {}); await draw("all"); say(t("What is searched was made anew from what is signed.")); } catch (error) { say(error.message); }
   };
-  const take = async (as, name) => { try { download(await (await ask(`/api/register/file?as=${as}`)).blob(), name); say(t("{name} is in your downloads.", { name })); } catch (error) { say(error.message); } };
+  const take = (as, name) => takeFile(name, `/api/register/file?as=${as}`);
   fill(main, title,
     el("form", { class: "row", onsubmit: (e) => { e.preventDefault(); draw().catch((x) => say(x.message)); } }, el("label", { for: "find" }, t("Batch, substance or CAS number, oil, or document")), find, el("button", { class: "main" }, t("Find")), el("span", { class: "push" }), el("a", { href: "#/recall" }, t("Who has it, and a recall"))), body,
     el("div", { class: "row" }, button(t("Table (CSV)"), () => take("csv", "register.csv")), button(t("Copy of the register"), () => take("copy", "register.db")), button(t("Check every hash"), () => { find.value = ""; draw("all").catch((x) => say(x.message)); })));

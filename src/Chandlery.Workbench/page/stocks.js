@@ -1,11 +1,12 @@
 // Labels of the candle on a bought sheet, or one for a roll of a thermal printer.
-import { ask, askJson } from "./ask.js";
-import { button, download, el, fill, say } from "./elements.js";
+import { askJson } from "./ask.js";
+import { button, el, fill } from "./elements.js";
 import { shapes } from "./folder.js";
 import { state } from "./state.js";
 import { said } from "./told.js";
 import { t } from "./words.js";
 import { decimal } from "./amounts.js";
+import { takeFile } from "./taking.js";
 
 const chosen = { stock: null, copies: "", start: "1", offsetXMm: "0", offsetYMm: "0", isCropMarked: false };
 
@@ -29,14 +30,9 @@ export function stockChoices(show) {
     }
   }
 
-  async function take() {
+  function take() {
     const name = `${state.declared.id}-${chosen.stock}.${stock().count ? "pdf" : "png"}`;
-    try {
-      download(await (await ask("/api/label-sheet", body({ options: asked(false), format: "file" }))).blob(), name);
-      say(t("{name} is in your downloads.", { name }));
-    } catch (error) {
-      say(error.message);
-    }
+    return takeFile(name, "/api/label-sheet", body({ options: asked(false), format: "file" }));
   }
 
   function draw() {

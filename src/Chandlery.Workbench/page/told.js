@@ -54,10 +54,13 @@ export function said(text) {
   if (typeof text !== "string" || text === "") return text;
   if (!kept.has(text)) {
     if (kept.size > mostKept) kept.clear();
-    kept.set(text, tell(text) ?? text);
+    kept.set(text, inWords(tell(text) ?? text));
   }
-  return inWords(kept.get(text));
+  return kept.get(text);
 }
+
+/** Tells anew what names fields or files: those of the folder have changed. */
+export const forget = () => kept.clear();
 
 /** The whole text told, or sentence by sentence; null when nothing of it is known. */
 function tell(text) {
