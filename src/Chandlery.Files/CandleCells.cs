@@ -14,10 +14,10 @@ internal static class CandleCells
     /// <summary>Stands for a list or group that is there and holds nothing, which is not the same as none.</summary>
     public const string Empty = "empty";
 
+    private const char BehindNames = ';';
+
     /// <summary>The cells of a declaration.</summary>
     public static IReadOnlyList<CandleCell> Of(YamlMap map) => [.. OfMap(map, CandleShape.Candle, "", "")];
-
-    private const char BehindNames = ';';
 
     /// <summary>True when items of the list are codes or short names, which stand in one cell.</summary>
     public static bool IsOneCell(Field field) => field is TextsField { Pattern: not null };

@@ -13,16 +13,22 @@ public static class PictureFiles
     /// <summary>The picture of a candle as a page of its own; null where it declares none, or with problems.</summary>
     /// <param name="candle">The candle.</param>
     /// <param name="problems">Collects what is wrong with the file.</param>
-    public static Scene? Open(Candle candle, Problems problems)
+    public static Scene? Open(Candle candle, Problems problems) => OpenWithFile(candle, problems)?.Scene;
+
+    /// <summary>The same with the picture's file, as it is.</summary>
+    /// <param name="candle">The candle.</param>
+    /// <param name="problems">Collects what is wrong with the file.</param>
+    public static (Scene Scene, byte[] File)? OpenWithFile(Candle candle, Problems problems)
     {
-        if (candle.Picture is not { } picture || Bytes(candle, problems) is not { } bytes)
+        if (candle.Picture is not { } picture || Find(picture, candle.Place.File, problems) is not { } path)
         {
             return null;
         }
 
+        byte[] file = File.ReadAllBytes(path);
         try
         {
-            return ProductPicture.Read(picture.Name, bytes);
+            return (ProductPicture.Read(picture.Name, file), file);
         }
         catch (FormatException error)
         {
@@ -33,12 +39,6 @@ public static class PictureFiles
 
     /// <summary>The same when somebody asks for it, once; a picture that cannot be used is none.</summary>
     public static Lazy<Scene?> WhenAsked(Candle candle) => new(() => Open(candle, new Problems()));
-
-    /// <summary>The picture's file, as it is; null where there is none.</summary>
-    /// <param name="candle">The candle.</param>
-    /// <param name="problems">Collects what is wrong with the file.</param>
-    public static byte[]? Bytes(Candle candle, Problems problems) =>
-        candle.Picture is { } picture && Find(picture, candle.Place.File, problems) is { } path ? File.ReadAllBytes(path) : null;
 
     private static string? Find(PictureFile picture, string declaration, Problems problems)
     {

@@ -84,14 +84,13 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
 
     private EarlierVersion InFolder(Assessment a, string since)
     {
-        var problems = new Problems();
         Catalogue then = DeclarationFolder.Open(since, lawbook.Vocabulary).Catalogue;
         return Assessed(
             a,
             $"the folder {Path.GetFileName(Path.TrimEndingDirectorySeparator(since))}, under the law of today",
             then,
             a.AsOf,
-            problems
+            new Problems()
         );
     }
 
@@ -134,8 +133,8 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
     {
         var problems = new Problems();
         Catalogue then = DeclaredTexts.Read(texts, lawbook.Vocabulary, problems);
-        return DateOnly.TryParseExact(day, "yyyy-MM-dd", out DateOnly on)
-            ? Assessed(a, called, then, on, problems)
+        return IsoDay.Parse(day) is { Success: true } on
+            ? Assessed(a, called, then, on.Value, problems)
             : new EarlierVersion(called, null, "its day cannot be read.");
     }
 

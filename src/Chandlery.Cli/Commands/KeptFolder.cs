@@ -32,7 +32,7 @@ internal sealed class KeptFolder
     public Lawbook Lawbook { get; }
 
     /// <summary>What kinds of product its candles are of.</summary>
-    public DeclaredKinds Kinds => kinds ??= new DeclaredKinds(Lawbook.Kinds.ToDictionary(k => k.Id));
+    public DeclaredKinds Kinds => kinds ??= new DeclaredKinds(Lawbook.Kinds);
 
     public IReadOnlyDictionary<string, string> Data { get; }
 

@@ -13,5 +13,5 @@ namespace Chandlery.Files.Recalls;
 public sealed record RecallGround(Catalogue Catalogue, Lawbook Lawbook, PaperShop Shop, DateOnly AsOf)
 {
     /// <summary>What kinds of product its candles are of.</summary>
-    public DeclaredKinds Kinds { get; } = new(Lawbook.Kinds.ToDictionary(k => k.Id));
+    public DeclaredKinds Kinds { get; } = new(Lawbook.Kinds);
 }

@@ -21,11 +21,11 @@ internal sealed class RecalledPictures(RecallGround ground, Problems problems)
     {
         if (affected.Candle.Picture is { } declared)
         {
-            return PictureFiles.Open(affected.Candle, problems) is { } scene
+            return PictureFiles.OpenWithFile(affected.Candle, problems) is { } opened
                 ? new RecalledPicture(
-                    scene,
+                    opened.Scene,
                     $"{affected.Candle.Id}-picture{Path.GetExtension(declared.Name).ToLowerInvariant()}",
-                    PictureFiles.Bytes(affected.Candle, problems)!,
+                    opened.File,
                     IsLabel: false
                 )
                 : null;

@@ -69,7 +69,7 @@ public sealed class KindRecordTests
         return text;
     }
 
-    private static DeclaredKinds Kinds => new(TestLaw.Lawbook.Kinds.ToDictionary(k => k.Id));
+    private static DeclaredKinds Kinds => new(TestLaw.Lawbook.Kinds);
 
     private static KeptRecord Authority(params IReadOnlyList<Assessment> of) => Authority("en", of);
 

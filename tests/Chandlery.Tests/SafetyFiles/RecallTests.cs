@@ -95,20 +95,11 @@ public sealed class RecallTests
     {
         using var folder = new MakersFolder();
         string into = Path.Combine(folder.Path, "out");
-        (int code, _, string errors) = Command.Run(
-            "recall",
-            folder.Path,
-            "--batch",
-            "hb-2611",
-            "--hazard",
-            "en: As a precaution",
-            "--out",
-            into
-        );
+        (int code, _, string errors) = Recall(folder, "en: As a precaution", into);
         Assert.Equal(2, code);
         Assert.Contains("'precaution' lessens the risk", errors, StringComparison.Ordinal);
         Assert.False(Directory.Exists(into));
-        (code, _, errors) = Command.Run("recall", folder.Path, "--batch", "hb-2611", "--hazard", "en: The bowl can crack.", "--out", into);
+        (code, _, errors) = Recall(folder, "en: The bowl can crack.", into);
         Assert.Equal(1, code);
         Assert.Contains("harbour-bowl, de: the danger is said in English there", errors, StringComparison.Ordinal);
         Assert.Equal(
@@ -139,16 +130,7 @@ public sealed class RecallTests
         string into = Path.Combine(folder.Path, "out");
         (string Text, int Drawn, string Errors, string Web) Notice()
         {
-            (int code, _, string errors) = Command.Run(
-                "recall",
-                folder.Path,
-                "--batch",
-                "hb-2611",
-                "--hazard",
-                "en: The bowl can crack.",
-                "--out",
-                into
-            );
+            (int code, _, string errors) = Recall(folder, "en: The bowl can crack.", into);
             Assert.Equal(1, code);
             using var reader = new Chandlery.Tests.Paper.PdfReader(
                 File.ReadAllBytes(Path.Combine(into, "harbour-bowl-recall-notice-en.pdf"))
@@ -183,16 +165,7 @@ public sealed class RecallTests
         using var folder = new MakersFolder();
         folder.Change("candles/harbour-bowl.yaml", "picture: harbour-bowl.svg", "picture: bowl.jpg");
         string into = Path.Combine(folder.Path, "out");
-        (int code, _, string errors) = Command.Run(
-            "recall",
-            folder.Path,
-            "--batch",
-            "hb-2611",
-            "--hazard",
-            "en: It can crack.",
-            "--out",
-            into
-        );
+        (int code, _, string errors) = Recall(folder, "en: It can crack.", into);
         Assert.Equal(2, code);
         Assert.Contains("There is no file 'bowl.jpg' beside this one.", errors, StringComparison.Ordinal);
         Assert.DoesNotContain("none is declared", errors, StringComparison.Ordinal);
@@ -207,16 +180,7 @@ public sealed class RecallTests
     {
         using var folder = new MakersFolder();
         folder.Change("dispatches/hb-2611-lantern.yaml", "country: DE", "country: EE");
-        (_, _, string errors) = Command.Run(
-            "recall",
-            folder.Path,
-            "--batch",
-            "hb-2611",
-            "--hazard",
-            "en: The bowl can crack.",
-            "--out",
-            Path.Combine(folder.Path, "out")
-        );
+        (_, _, string errors) = Recall(folder, "en: The bowl can crack.", Path.Combine(folder.Path, "out"));
         Assert.Equal(2, errors.Split("EE: there are no words for a recall").Length);
     }
 
@@ -254,4 +218,7 @@ public sealed class RecallTests
         Assert.Equal(2, code);
         Assert.Contains("There is no batch named 'hb-2612'. Did you mean 'hb-2611'?", errors, StringComparison.Ordinal);
     }
+
+    private static (int Code, string Output, string Errors) Recall(MakersFolder folder, string hazard, string into) =>
+        Command.Run("recall", folder.Path, "--batch", "hb-2611", "--hazard", hazard, "--out", into);
 }

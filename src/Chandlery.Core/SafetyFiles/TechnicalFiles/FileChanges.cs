@@ -19,7 +19,7 @@ public static class FileChanges
     private static CatalogueEntry<CandleState> Entry(Assessment a)
     {
         CandleState state = CandleState.Of(a);
-        Dictionary<string, IReadOnlyList<Fact>> all = new(Declared(a.Candle, a.Composition.Recipe, a));
+        Dictionary<string, IReadOnlyList<Fact>> all = new(Declared(a));
         foreach ((string subject, IReadOnlyList<Fact> facts) in state.Subjects)
         {
             all[subject] = facts;
@@ -28,8 +28,11 @@ public static class FileChanges
         return new CatalogueEntry<CandleState>(a.Id, a.Candle.Place, [state with { Subjects = all }], []);
     }
 
-    private static Dictionary<string, IReadOnlyList<Fact>> Declared(Candle candle, Recipe recipe, Assessment a) =>
-        new()
+    private static Dictionary<string, IReadOnlyList<Fact>> Declared(Assessment a)
+    {
+        Candle candle = a.Candle;
+        Recipe recipe = a.Composition.Recipe;
+        return new()
         {
             ["name"] = Facts(candle.Name),
             ["maker"] = Facts(a.Roles.Maker.OnOneLine),
@@ -54,6 +57,7 @@ public static class FileChanges
             ["document"] = Facts([.. recipe.Oils.Select(o => $"{o.Oil.Name}: {o.Oil.Document}, {IsoDay.Plain(o.Oil.Revised)}")]),
             ["packaging"] = Facts([.. (candle.Packaging ?? []).Select(p => $"{p.Part}, {EnumName.Of(p.Material)}, {p.Weight}")]),
         };
+    }
 
     private static IReadOnlyList<Fact> Facts(params IReadOnlyList<string> texts) => [.. texts.Select(t => new Fact(t, "declared"))];
 }
