@@ -52,6 +52,26 @@ public sealed class RegisterBook : IDisposable
         string by,
         DateTimeOffset at,
         IReadOnlyDictionary<string, byte[]>? kept = null
+    )
+    {
+        RegisterEntry entry = Enter(content, declarations, by, at, kept ?? NoDocuments);
+        store.Guarded(() =>
+        {
+            WriteWitness();
+            return true;
+        });
+        return entry;
+    }
+
+    /// <summary>
+    /// Adds an entry and leaves its witness to the caller: what stands when the program is killed in between must hold together too.
+    /// </summary>
+    internal RegisterEntry Enter(
+        RegisterContent content,
+        IReadOnlyDictionary<string, string> declarations,
+        string by,
+        DateTimeOffset at,
+        IReadOnlyDictionary<string, byte[]> kept
     ) =>
         store.Guarded(() =>
         {
@@ -59,6 +79,7 @@ public sealed class RegisterBook : IDisposable
             {
                 (long last, string previous, string lastAt) = Last();
                 RefuseIfCut(last);
+                BeginWitness(last);
                 string moment = at.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
                 if (string.CompareOrdinal(moment, lastAt) < 0)
                 {
@@ -69,10 +90,9 @@ public sealed class RegisterBook : IDisposable
 
                 string json = JsonSerializer.Serialize(content, RegisterJson.Default.RegisterContent);
                 SignedEntry signed = SignedEntry.Sign(last + 1, moment, by, json, previous);
-                RegisterRows.Write(store, [(signed, content)], declarations, kept ?? NoDocuments);
+                RegisterRows.Write(store, [(signed, content)], declarations, kept);
                 return signed;
             });
-            WriteWitness();
             return entry.With(content);
         });
 
@@ -208,6 +228,13 @@ public sealed class RegisterBook : IDisposable
             );
         }
 
+        store.Guarded(() =>
+            store.Append(() =>
+            {
+                BeginWitness(Last().Number);
+                return true;
+            })
+        );
         long carried = store.Guarded(() => source.store.Guarded(() => new RegisterCarrier(source.store, store).CarryFrom(last, hash)));
         store.Guarded(() =>
         {
@@ -231,8 +258,14 @@ public sealed class RegisterBook : IDisposable
                 head = copy.Head();
             }
 
+            string witness = Witness.FileOf(path);
+            if (Witness.Of(witness) is not { } older || older.Number > head.Number)
+            {
+                Witness.Begin(witness);
+            }
+
             File.Move(temporary, path, overwrite: true);
-            Witness.Write(Witness.FileOf(path), head);
+            Witness.Write(witness, head);
         }
         finally
         {
@@ -287,6 +320,15 @@ public sealed class RegisterBook : IDisposable
             throw new IOException(
                 $"{store.Name}: the witness beside the register ({store.WitnessFile}) names entry {witness.Number}, and the register ends at {last}: put it back from a copy. If a new register is meant, put the witness away first. Nothing was written."
             );
+        }
+    }
+
+    // The first entry of all stands before it is witnessed: from here on a witness that is missing was taken away.
+    private void BeginWitness(long last)
+    {
+        if (last == 0 && store.IsWitnessOwed && store.WitnessFile is { } file && WitnessNow() is null)
+        {
+            Witness.Begin(file);
         }
     }
 

@@ -119,7 +119,7 @@ internal sealed class SqliteStore : RegisterStore
         if (!File.Exists(path))
         {
             throw new IOException(
-                Witness.Of(Witness.FileOf(path)) is { } witness
+                Witness.Of(Witness.FileOf(path)) is { Number: > 0 } witness
                     ? $"{path}: the register is gone: the witness beside it names entry {witness.Number}. Put it back from a copy."
                     : $"{path}: there is no register yet. 'register add' makes one."
             );

@@ -22,6 +22,9 @@ internal sealed record Witness(long Number, string Hash)
             ? new Witness(last, hash)
             : null;
 
+    /// <summary>Writes the witness of a register that has no entry yet: it lags behind whatever is entered, and belies nothing.</summary>
+    public static void Begin(string file) => Write(file, (0, SignedEntry.FirstPreviousHash));
+
     /// <summary>Writes the witness, whole or not at all.</summary>
     public static void Write(string file, (long Number, string Hash) head) =>
         AtomicFile.Write(file, string.Create(CultureInfo.InvariantCulture, $"{head.Number} {head.Hash}\n"));

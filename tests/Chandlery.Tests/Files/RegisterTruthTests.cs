@@ -153,6 +153,29 @@ public abstract class RegisterTruthTests(TestStore store) : IDisposable
     }
 
     [Fact]
+    public void A_program_killed_between_an_entry_and_its_witness_leaves_a_register_that_holds_together()
+    {
+        (RegisterContent content, IReadOnlyDictionary<string, string> texts) = Content("fig-tin");
+        for (int hour = 1; hour <= 2; hour++)
+        {
+            using (RegisterBook register = store.In(folder.Path).Open())
+            {
+                register.Enter(content, texts, "M. Hale", Noon.AddHours(hour), new Dictionary<string, byte[]>());
+            }
+
+            Assert.Empty(Verify());
+        }
+
+        using (RegisterBook register = store.In(folder.Path).Open())
+        {
+            register.Add(content, texts, "M. Hale", Noon.AddHours(3));
+        }
+
+        Assert.StartsWith("3 ", File.ReadAllText(store.Witness(folder.Path)), StringComparison.Ordinal);
+        Assert.Empty(Verify());
+    }
+
+    [Fact]
     public void A_forged_tail_is_not_the_one_that_was_witnessed()
     {
         With("fig-tin");
