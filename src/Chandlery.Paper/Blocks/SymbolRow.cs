@@ -5,11 +5,14 @@ using Chandlery.Paper.Markup;
 
 namespace Chandlery.Paper.Blocks;
 
-/// <summary>A row of burn-safety symbols.</summary>
+/// <summary>Burn-safety symbols side by side, in even rows where one does not hold them all.</summary>
 /// <param name="Symbols">Names, each with a caption (empty for none) and what it says in words.</param>
 /// <param name="SideMm">Side of a symbol.</param>
 public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, string About)> Symbols, double SideMm) : Block
 {
+    private const double StepMm = 0.25;
+    private const double ToleranceMm = 0.01;
+
     internal static readonly BlockKind Kind = new("symbols", Read);
 
     /// <inheritdoc/>
@@ -20,56 +23,85 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, strin
     {
         flow.FindRoom(SideMm, SideMm);
         double typeSize = flow.Sizes.TypeSizeMm;
-        double caption = Symbols.Any(s => s.Caption.Length > 0) ? typeSize * flow.Sizes.LineSpacing : 0;
-        double height = SideMm + caption;
-        double? x = null;
-        (double Left, double Right)? free = null;
-        foreach ((string name, string text, string about) in Symbols)
+        double[] widths = [.. Symbols.Select(s => Math.Max(SideMm, LineBreaker.Width(s.Caption, Weight.Regular, typeSize)))];
+        foreach (Row row in Rows(flow, widths))
         {
-            double width = WidthOf(text, typeSize);
-            if (x is { } next && next + width > free!.Value.Right)
+            Place(flow, row, widths);
+            flow.Y = row.BottomMm;
+        }
+    }
+
+    // As few rows as there must be, and none of them much longer than another: a last sign alone looks forgotten.
+    private List<Row> Rows(Flow flow, double[] widths)
+    {
+        List<Row> fewest = Rows(flow, widths, widths.Length);
+        int even = (widths.Length + fewest.Count - 1) / Math.Max(1, fewest.Count);
+        return Enumerable
+                .Range(even, Math.Max(0, widths.Length - even))
+                .Select(most => Rows(flow, widths, most))
+                .FirstOrDefault(rows => rows.Count <= fewest.Count)
+            ?? fewest;
+    }
+
+    private List<Row> Rows(Flow flow, double[] widths, int most)
+    {
+        double caption = flow.Sizes.TypeSizeMm * flow.Sizes.LineSpacing;
+        double full = SideMm + (Symbols.Any(s => s.Caption.Length > 0) ? caption : 0);
+        var rows = new List<Row>();
+        double top = flow.Y;
+        for (int from = 0, count; from < widths.Length; from += count)
+        {
+            (double Left, double Right)? free = flow.Region.Edges(top, top + full);
+            while (free is null && top <= flow.Region.BottomMm)
             {
-                flow.Y += height + Flow.SymbolGapMm;
-                x = null;
+                top += StepMm;
+                free = flow.Region.Edges(top, top + full);
             }
 
-            if (x is null)
+            // Below the end of a shape there is no room at all: the row is set there all the same, and overflows.
+            (double left, double right) = free ?? (0, 0);
+            double end = left + widths[from];
+            for (count = 1; count < most && from + count < widths.Length; count++)
             {
-                free = flow.Region.Edges(flow.Y, flow.Y + height);
-                if (free is null)
+                double next = end + Flow.SymbolGapMm + widths[from + count];
+                if (next > right)
                 {
-                    flow.Y += height;
-                    continue;
+                    break;
                 }
 
-                x = flow.Region.IsRound ? Math.Max(free.Value.Left, Middle(free.Value, typeSize)) : free.Value.Left;
+                end = next;
             }
 
-            flow.Overflows(x.Value + width - free!.Value.Right);
-            flow.PlaceSymbol(name, x.Value + ((width - SideMm) / 2), flow.Y, SideMm, about);
-            if (text.Length > 0)
+            bool speaks = Symbols.Skip(from).Take(count).Any(s => s.Caption.Length > 0);
+            rows.Add(new Row(from, count, top, top + SideMm + (speaks ? caption : 0), (left, right), end - left));
+            top = rows[^1].BottomMm + Flow.SymbolGapMm;
+        }
+
+        return rows;
+    }
+
+    private void Place(Flow flow, Row row, double[] widths)
+    {
+        double x = flow.Region.IsRound ? Math.Max(row.Free.Left, (row.Free.Left + row.Free.Right - row.WidthMm) / 2) : row.Free.Left;
+        flow.Overflows(x + row.WidthMm - row.Free.Right);
+        for (int i = row.From; i < row.From + row.Count; i++)
+        {
+            double left = x;
+            double right = x + widths[i];
+            flow.PlaceSymbol(Symbols[i].Name, left + ((widths[i] - SideMm) / 2), row.TopMm, SideMm, Symbols[i].About);
+            if (Symbols[i].Caption.Length > 0)
             {
                 flow.PlaceText(
-                    [new Piece(text, Weight.Regular, false)],
-                    typeSize,
+                    [new Piece(Symbols[i].Caption, Weight.Regular, false)],
+                    flow.Sizes.TypeSizeMm,
                     Align.Centre,
-                    flow.Y + SideMm,
-                    (_, _) => [(x.Value, x.Value + width + 0.01)]
+                    row.TopMm + SideMm,
+                    (_, _) => [(left, right + ToleranceMm)]
                 );
             }
 
-            x += width + Flow.SymbolGapMm;
+            x = right + Flow.SymbolGapMm;
         }
-
-        flow.Y += height;
-    }
-
-    private double WidthOf(string caption, double typeSize) => Math.Max(SideMm, LineBreaker.Width(caption, Weight.Regular, typeSize));
-
-    private double Middle((double Left, double Right) free, double typeSize)
-    {
-        double width = Symbols.Sum(s => WidthOf(s.Caption, typeSize) + Flow.SymbolGapMm) - Flow.SymbolGapMm;
-        return ((free.Left + free.Right) / 2) - (width / 2);
     }
 
     private static SymbolRow Read(XElement element, MarkupReading reading) =>
@@ -81,4 +113,6 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, strin
             ],
             reading.Number(element, "side", 6)
         );
+
+    private sealed record Row(int From, int Count, double TopMm, double BottomMm, (double Left, double Right) Free, double WidthMm);
 }

@@ -208,6 +208,33 @@ public class LabelTests
         Assert.All(needed, n => Assert.True(label.Scene.Marks.Single(m => m.Name == n).HeightMm >= 5));
     }
 
+    [Theory]
+    [InlineData("fig-tin")]
+    [InlineData("slipway-torch")]
+    [InlineData("harbour-bowl")]
+    public void No_safety_symbol_stands_alone_in_a_last_row(string candle)
+    {
+        Assessment a = TestLaw.Demo($"candles/{candle}.yaml");
+        var rows = new List<int[]>();
+        for (double width = 34; width <= 130; width += 4)
+        {
+            if (Make(a with { Candle = a.Candle with { Label = Rectangle(width, 120) } }).Fitted is { } label)
+            {
+                rows.Add([
+                    .. label
+                        .Scene.Marks.Where(m =>
+                            !m.Name.StartsWith("GHS", StringComparison.Ordinal) && m.HeightMm < 9 && m.WidthMm == m.HeightMm
+                        )
+                        .GroupBy(m => Math.Round(m.YMm, 2))
+                        .Select(r => r.Count()),
+                ]);
+            }
+        }
+
+        Assert.Contains(rows, r => r.Length > 1);
+        Assert.All(rows.Where(r => r.Length > 1), r => Assert.True(r.Max() - r.Min() <= 1, string.Join(" ", r)));
+    }
+
     [Fact]
     public void NothingLeavesTheLabel()
     {
