@@ -4,7 +4,7 @@ namespace Chandlery.Paper.Layout;
 
 /// <summary>
 /// Breaks a whole paragraph at once: of all ways to set it in as few lines as possible, the one whose lines differ least from the
-/// full width, the last line apart.
+/// full width. The last line may be as short as it likes, but not a word that was left over.
 /// </summary>
 internal static class EvenLines
 {
@@ -12,6 +12,10 @@ internal static class EvenLines
 
     // A broken word is as bad as a line that leaves a quarter of its width free.
     private const double BrokenWord = 0.06;
+
+    // A last line below this part of the width looks left over; one of hardly anything is as bad as a line that is half empty.
+    private const double LeftOver = 0.33;
+    private const double LeftOverCost = 0.25;
 
     /// <summary>How many pieces each line gets; null when they do not fit into so many lines.</summary>
     /// <param name="pieces">The paragraph.</param>
@@ -59,8 +63,8 @@ internal static class EvenLines
                         continue;
                     }
 
-                    double slack = end == count && l == lines ? 0 : (width - used) / width;
-                    double total = cost[l - 1, start] + (slack * slack) + (end < count && pieces[end].IsSoft ? BrokenWord : 0);
+                    double uneven = end == count && l == lines ? LastLine(used / width) : Squared((width - used) / width);
+                    double total = cost[l - 1, start] + uneven + (end < count && pieces[end].IsSoft ? BrokenWord : 0);
                     if (total < cost[l, end])
                     {
                         cost[l, end] = total;
@@ -85,4 +89,8 @@ internal static class EvenLines
 
         return result;
     }
+
+    private static double LastLine(double filled) => filled >= LeftOver ? 0 : Squared((LeftOver - filled) / LeftOver) * LeftOverCost;
+
+    private static double Squared(double value) => value * value;
 }

@@ -15,6 +15,6 @@ internal sealed class CompositionPart : ISheetPart
     {
         SheetTexts texts = context.Texts;
         var row = new SubstanceRow(texts, context.Figures);
-        return [new SheetTable([100, 45, 42, 51, 78, 95], [.. Heads.Select(texts.Word)], [.. context.Named.Select(row.Cells)])];
+        return [new SheetTable([98, 44, 42, 51, 84, 92], [.. Heads.Select(texts.Word)], [.. context.Named.Select(row.Cells)])];
     }
 }
