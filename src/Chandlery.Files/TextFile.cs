@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using Chandlery.Yaml;
 
@@ -7,6 +8,7 @@ namespace Chandlery.Files;
 public static class TextFile
 {
     private const long LargestBytes = 4_000_000;
+    private const int PartBytes = 16 * 1024;
 
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
 
@@ -40,7 +42,10 @@ public static class TextFile
     /// <summary>The text, or null with a problem when it cannot be read or is not UTF-8 (or UTF-16 with a mark).</summary>
     public static string? Read(string path, string shownAs, Problems problems) =>
         Read(
-            () => File.Exists(path) && MayBlock(path) ? InTime(path) : new FileStream(path, FileMode.Open, FileAccess.Read),
+            () =>
+                File.Exists(path) && MayBlock(path)
+                    ? InTime(path)
+                    : new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0),
             shownAs,
             problems
         );
@@ -91,17 +96,24 @@ public static class TextFile
     private static byte[]? Bounded(Stream stream)
     {
         using var read = new MemoryStream();
-        byte[] part = new byte[81_920];
-        for (int count = stream.Read(part); count > 0; count = stream.Read(part))
+        byte[] part = ArrayPool<byte>.Shared.Rent(PartBytes);
+        try
         {
-            read.Write(part, 0, count);
-            if (read.Length > LargestBytes)
+            for (int count = stream.Read(part); count > 0; count = stream.Read(part))
             {
-                return null;
+                read.Write(part, 0, count);
+                if (read.Length > LargestBytes)
+                {
+                    return null;
+                }
             }
-        }
 
-        return read.ToArray();
+            return read.ToArray();
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(part);
+        }
     }
 
     // A pipe that nobody writes into lets whoever opens it wait for ever.

@@ -17,6 +17,7 @@ internal sealed class ShelfContext : TemplateContext
     /// <param name="parts">Finds parts by their names.</param>
     /// <param name="parse">The parsed part of a name; null when it cannot be parsed.</param>
     public ShelfContext(ITemplateLoader parts, Func<string, Template?> parse)
+        : base(new FunctionsWhenAsked())
     {
         this.parse = parse;
         TemplateLoader = parts;

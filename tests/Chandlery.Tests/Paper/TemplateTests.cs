@@ -28,6 +28,26 @@ public class TemplateTests
     [Fact]
     public void ValuesAreEscaped() => Assert.Equal("<p>fig &amp; tin &lt;x&gt;</p>", Write("<p>{{ name }}</p>").Text);
 
+    [Fact]
+    public void Every_group_of_the_librarys_functions_is_there_when_asked()
+    {
+        var ours = new FunctionsWhenAsked();
+        foreach (string group in new Scriban.Functions.BuiltinFunctions().GetMembers())
+        {
+            Assert.True(ours.Contains(group), group);
+            Assert.NotNull(ours[group]);
+        }
+
+        Assert.Equal("FIG | 2 | 1.5", Write("{{ 'fig' | string.upcase }} | {{ [1, 2] | array.size }} | {{ 1.46 | math.round 1 }}").Text);
+    }
+
+    [Fact]
+    public void What_a_template_writes_into_a_group_ends_with_its_run()
+    {
+        Assert.Equal("1", Write("{{ math.own = 1; math.own }}").Text);
+        Assert.NotNull(Write("{{ math.own }}").Problem);
+    }
+
     [Theory]
     [InlineData("line one\n{{ nmae }}", 2, "nmae")]
     [InlineData("{{ for x in [1,2] }}", 1, "cannot be read")]
