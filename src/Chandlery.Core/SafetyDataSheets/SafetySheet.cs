@@ -33,10 +33,13 @@ public sealed record SafetySheet
     public required SheetDutyFinding Duty { get; init; }
 
     /// <summary>Which parts are not in its language, for its first page; null for none.</summary>
-    public required string? LanguageNote { get; init; }
+    public string? LanguageNote => Languages.Of(Sections.SelectMany(s => s.Subsections).Select(s => s.Number));
 
     /// <summary>What keeps the sheet from being lawful as it stands.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
+
+    /// <summary>What must be said where parts of it are not in its language.</summary>
+    public required SheetLanguageNote Languages { get; init; }
 
     /// <summary>The subsection with this number.</summary>
     public SheetSubsection? Find(string number) => Sections.SelectMany(s => s.Subsections).FirstOrDefault(s => s.Number == number);

@@ -63,7 +63,7 @@ public sealed class SafetySheetMaker
                 .Select(s => Section(s.Key, [.. s.Select(n => new SheetSubsection(n, Heading(n), Blocks(n)))])),
             Section(LastSection, [new SheetSubsection(LastSection, "", Blocks(LastSection))]),
         ];
-        string? note = SheetLanguageNote.Of(context, words);
+        var languages = new SheetLanguageNote(context, words);
         return new SafetySheet
         {
             Language = context.Language,
@@ -75,8 +75,8 @@ public sealed class SafetySheetMaker
             Revised = a.AsOf,
             Sections = sections,
             Duty = SheetDuties.Find(context.Rules, a.Classification, a.Substances),
-            LanguageNote = note,
-            Warnings = [.. Warnings(note)],
+            Languages = languages,
+            Warnings = [.. Warnings(languages.Of(sections.SelectMany(s => s.Subsections).Select(s => s.Number)))],
         };
     }
 

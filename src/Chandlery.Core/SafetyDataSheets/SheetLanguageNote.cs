@@ -2,24 +2,34 @@ using Chandlery.Core.Law;
 
 namespace Chandlery.Core.SafetyDataSheets;
 
-/// <summary>What must stand on the first page of a sheet that is English in parts.</summary>
-internal static class SheetLanguageNote
+/// <summary>What must stand on the first page of a paper that is English in parts. Make it when the sheet's texts have been asked for.</summary>
+public sealed class SheetLanguageNote
 {
-    /// <summary>The note; null for a sheet that is in one language. Call when the sheet's texts have been asked for.</summary>
-    public static string? Of(SheetContext context, SheetWords words)
+    private readonly SheetContext context;
+    private readonly IReadOnlyList<string> english;
+
+    internal SheetLanguageNote(SheetContext context, SheetWords words)
     {
-        IReadOnlyList<string> english = [.. context.Texts.InEnglish];
-        if (english.Count == 0)
+        this.context = context;
+        HashSet<string> found = [.. context.Texts.InEnglish];
+        english = [.. words.Headings.Keys.Where(found.Contains)];
+    }
+
+    /// <summary>The note of a paper that shows some of the sheet's subsections; null when they are in one language.</summary>
+    /// <param name="subsections">Numbers of what it shows.</param>
+    public string? Of(IEnumerable<string> subsections)
+    {
+        string[] shown = [.. english.Intersect(subsections)];
+        if (shown.Length == 0)
         {
             return null;
         }
 
-        string[] numbers = [.. words.Headings.Keys.Where(english.Contains)];
         return context.Texts.HasTranslation
             ? context.Texts.Phrase(
                 SheetPhrase.SomeTextIsEnglish,
                 ("language", context.Language.Name),
-                ("subsections", string.Join(", ", numbers)),
+                ("subsections", string.Join(", ", shown)),
                 ("clause", context.Texts.Cited(context.Rules.LanguageClause.Text))
             )
             : context.Texts.Phrase(

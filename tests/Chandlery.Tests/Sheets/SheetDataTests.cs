@@ -105,6 +105,10 @@ public sealed class SheetDataTests
         Assert.Contains("10.4", english);
         Assert.Contains("3.2", english);
         Assert.Contains("11.1", english);
+
+        // A paper that shows a part of the sheet speaks of that part alone.
+        Assert.Null(sheet.Languages.Of(["10.5"]));
+        Assert.Contains(": 10.4.", sheet.Languages.Of(["10.4", "10.5"]), StringComparison.Ordinal);
     }
 
     [Fact]

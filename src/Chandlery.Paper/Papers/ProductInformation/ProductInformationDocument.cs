@@ -41,7 +41,7 @@ public static class ProductInformationDocument
             sheet.Language.Code,
             sheet.Product,
             sheet.Format,
-            sheet.LanguageNote ?? "",
+            sheet.Languages.Of(Picked) ?? "",
             [.. Picked.Select(sheet.Find).OfType<SheetSubsection>().Select(SheetSubsectionView.Of)]
         );
 }
