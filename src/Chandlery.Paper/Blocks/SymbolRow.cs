@@ -45,35 +45,34 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, strin
 
     private List<Row> Rows(Flow flow, double[] widths, int most)
     {
-        double caption = flow.Sizes.TypeSizeMm * flow.Sizes.LineSpacing;
-        double full = SideMm + (Symbols.Any(s => s.Caption.Length > 0) ? caption : 0);
+        double height = SideMm + (Symbols.Any(s => s.Caption.Length > 0) ? flow.Sizes.TypeSizeMm * flow.Sizes.LineSpacing : 0);
         var rows = new List<Row>();
         double top = flow.Y;
+        double end = double.IsInfinity(flow.Region.BottomMm) ? top : flow.Region.BottomMm;
         for (int from = 0, count; from < widths.Length; from += count)
         {
-            (double Left, double Right)? free = flow.Region.Edges(top, top + full);
-            while (free is null && top <= flow.Region.BottomMm)
+            (double Left, double Right)? free = flow.Region.Edges(top, top + height);
+            while (free is null && (top < flow.Region.FloatsEndMm || top <= end))
             {
                 top += StepMm;
-                free = flow.Region.Edges(top, top + full);
+                free = flow.Region.Edges(top, top + height);
             }
 
             // Below the end of a shape there is no room at all: the row is set there all the same, and overflows.
             (double left, double right) = free ?? (0, 0);
-            double end = left + widths[from];
+            double used = left + widths[from];
             for (count = 1; count < most && from + count < widths.Length; count++)
             {
-                double next = end + Flow.SymbolGapMm + widths[from + count];
+                double next = used + Flow.SymbolGapMm + widths[from + count];
                 if (next > right)
                 {
                     break;
                 }
 
-                end = next;
+                used = next;
             }
 
-            bool speaks = Symbols.Skip(from).Take(count).Any(s => s.Caption.Length > 0);
-            rows.Add(new Row(from, count, top, top + SideMm + (speaks ? caption : 0), (left, right), end - left));
+            rows.Add(new Row(from, count, top, top + height, (left, right), used - left));
             top = rows[^1].BottomMm + Flow.SymbolGapMm;
         }
 

@@ -1,6 +1,7 @@
 using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Layout;
+using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Paper;
 
