@@ -7,6 +7,8 @@ namespace Chandlery.Intake.Drafts;
 /// <summary>Lays what speaks against a page as a whole upon a draft and upon each value that comes from the page.</summary>
 internal static class PageDoubts
 {
+    private const string RunsOverEdge = "a word runs over the page's edge there, and what it ends in cannot be seen";
+
     /// <summary>The draft with the doubts of its document's pages.</summary>
     public static OilDraft Mark(OilDraft draft, IReadOnlyList<SheetPage> pages)
     {
@@ -16,13 +18,20 @@ internal static class PageDoubts
             .Where(p => p.ValueDoubt is not null)
             .GroupBy(p => p.Number)
             .ToDictionary(g => g.Key, g => g.First().ValueDoubt!);
-        if (byPage.Count == 0)
+        ILookup<int, Box> cut = pages
+            .SelectMany(p => p.Words.Where(CutWords.IsCut).Select(w => (p.Number, w.Box)))
+            .ToLookup(w => w.Number, w => w.Box);
+        if (byPage.Count == 0 && cut.Count == 0)
         {
             return draft;
         }
 
-        Found<T>? Of<T>(Found<T>? found) =>
-            found is not null && byPage.TryGetValue(found.Page, out string? doubt) ? found.Doubted(doubt) : found;
+        Found<T>? Of<T>(Found<T>? found)
+        {
+            found = found is not null && byPage.TryGetValue(found.Page, out string? doubt) ? found.Doubted(doubt) : found;
+            return found is not null && cut[found.Page].Any(found.Box.Meets) ? found.Doubted(RunsOverEdge) : found;
+        }
+
         return draft with
         {
             Name = Of(draft.Name),

@@ -19,6 +19,9 @@ public readonly record struct Box(double Left, double Top, double Right, double 
     /// <summary>Middle between top and bottom.</summary>
     public double CentreY => (Top + Bottom) / 2;
 
+    /// <summary>True when the two have a part in common.</summary>
+    public bool Meets(Box other) => Left < other.Right && Right > other.Left && Top < other.Bottom && Bottom > other.Top;
+
     /// <summary>The smallest rectangle around both.</summary>
     public Box Around(Box other) =>
         new(Math.Min(Left, other.Left), Math.Min(Top, other.Top), Math.Max(Right, other.Right), Math.Max(Bottom, other.Bottom));

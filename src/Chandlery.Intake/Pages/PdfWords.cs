@@ -161,11 +161,14 @@ public static partial class PdfWords
     private static SheetPage Turned(ReadablePage readable, PageTurn turn)
     {
         Page page = readable.Page;
-        IEnumerable<PlacedLetter> letters = readable
-            .Letters.Where(l => PageTurn.Of(l) == turn.Quarters)
-            .Select(turn.Turned)
-            .Where(turn.Holds);
-        (IReadOnlyList<Word> words, IReadOnlyList<RuledLine> typed) = TypedRules.Of(page.Number, [.. Words(letters)]);
+        IEnumerable<PlacedLetter> Placed(IEnumerable<Letter> letters) =>
+            letters.Where(l => PageTurn.Of(l) == turn.Quarters).Select(turn.Turned);
+        IReadOnlyList<Word> whole = CutWords.Marked(
+            [.. Words(Placed(readable.Letters).Where(turn.Holds))],
+            Placed(page.Letters).Where(l => !turn.Holds(l) && !string.IsNullOrWhiteSpace(l.Text)),
+            MmPerPoint
+        );
+        (IReadOnlyList<Word> words, IReadOnlyList<RuledLine> typed) = TypedRules.Of(page.Number, whole);
         return new SheetPage(
             page.Number,
             turn.TurnedWidth * MmPerPoint,

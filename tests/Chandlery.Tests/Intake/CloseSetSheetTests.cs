@@ -35,6 +35,27 @@ public sealed class CloseSetSheetTests
         Assert.All(words, w => Assert.Contains(w, read));
     }
 
+    // Of a page that is too narrow for its table, readers see the beginning of a figure and take it for the whole.
+    [Theory]
+    [InlineData(190)]
+    [InlineData(201)]
+    [InlineData(202)]
+    [InlineData(203)]
+    [InlineData(205)]
+    [InlineData(206)]
+    public void A_figure_that_the_pages_edge_cuts_is_told(float x)
+    {
+        DraftIngredient row = Row(
+            "78-70-6",
+            [(20, "Name"), (60, "CAS No."), (90, "Classification"), (190, "Conc. (%)")],
+            [(20, "Citral"), (60, "5392-40-5"), (90, "Skin Sens. 1, H317"), (x, "1 - 5")],
+            [(20, "Linalool"), (60, "78-70-6"), (90, "Skin Sens. 1B, H317"), (x, "10.5 - 12.5")]
+        );
+        bool isDoubted = row.Doubts.Count + (row.Share?.Doubts.Count ?? 0) > 0;
+        Assert.Equal(x > 195, isDoubted);
+        Assert.True(isDoubted || row.Share?.Value == "10.5 - 12.5 %");
+    }
+
     [Fact]
     public void A_word_that_stands_in_two_columns_is_told()
     {
