@@ -113,7 +113,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
             }
         }
 
-        return rows;
+        HashSet<TextLine> notes = [.. body.Where(l => l.IsNote).SelectMany(l => l.Cells).OfType<TextLine>()];
+        return RowAlignment.Checked(rows, notes);
     }
 
     private static void Doubt(List<Row> rows, string doubt)
