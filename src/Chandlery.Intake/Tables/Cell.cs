@@ -8,7 +8,7 @@ internal sealed record Cell(IReadOnlyList<TextLine> Lines)
 {
     private const int LongWord = 16;
 
-    /// <summary>Its text with wrapped lines joined: a hyphen at a line's end stays and takes no blank.</summary>
+    /// <summary>Its text with wrapped lines joined: a hyphen at a line's end, or after a figure at its start, stays and takes no blank.</summary>
     public string Text { get; } = Join(Lines, " ");
 
     /// <summary>The same with a line feed where a line ends that does not end in a hyphen.</summary>
@@ -29,9 +29,10 @@ internal sealed record Cell(IReadOnlyList<TextLine> Lines)
         string text = "";
         foreach (TextLine line in lines)
         {
-            bool number = text.Length > 0 && char.IsAsciiDigit(text[^1]) && line.Text is ['-', >= '0' and <= '9', ..];
+            bool begins =
+                text.Length > 0 && char.IsAsciiDigit(text[^1]) && line.Text is ['-', var after, ..] && char.IsAsciiLetterOrDigit(after);
             bool hyphen =
-                number
+                begins
                 || text is [.., var before, '-']
                     && char.IsLetterOrDigit(before)
                     && line.Text.Length > 0

@@ -50,23 +50,42 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
         IReadOnlyList<double> cuts = ColumnFinder.Between(clusters, body, ruled);
         List<Column> columns = WithoutSecondUnit(Columns(clusters, cuts));
         List<double> separators = [.. cuts.Where(c => !double.IsNaN(c))];
-        List<BodyLine> cut = WithoutProse([.. WithWholeNotes([.. body.Select(l => Cut(l, separators, columns))])]);
+        List<BodyLine> cut = WithoutProse([.. WithWholeNotes([.. body.Select(l => Cut(l, separators, columns))], columns)]);
         return new Table(columns, new RowFinder(columns, wording, hazards).Find(cut, rules));
     }
 
-    // The label of a note whose figure stands in the next line ("Acute toxicity estimate" over "(oral): 500 mg/kg") is part of the note.
-    private IEnumerable<BodyLine> WithWholeNotes(List<BodyLine> lines)
+    // The label of a note whose figure stands in the next line ("Acute toxicity estimate" over "(oral): 500 mg/kg") is part of the note, and
+    // two lines of one column may say together what neither says alone ("Skin Sens. 1: C ≥" over "0.01 %").
+    private IEnumerable<BodyLine> WithWholeNotes(List<BodyLine> lines, List<Column> columns)
     {
         for (int i = 0; i < lines.Count; i++)
         {
+            BodyLine? next = i + 1 < lines.Count ? lines[i + 1] : null;
             bool isLabel =
-                i + 1 < lines.Count
-                && lines[i + 1] is { IsNote: true, Spans: true }
+                next is { IsNote: true, Spans: true }
                 && !lines[i].Spans
                 && Alone([.. lines[i].Cells]) >= 0
                 && NoteLabels.Any(k => wording.Labels[k].Contains(Phrase.Plain(lines[i].Line.Text)));
+            if (next is not null && IsPartedNote(lines[i], next, columns))
+            {
+                TextLine whole = lines[i].Line.Only([.. lines[i].Line.Words, .. next.Line.Words]);
+                yield return new BodyLine(whole, new TextLine?[next.Cells.Count], true, true);
+                i++;
+                continue;
+            }
+
             yield return isLabel ? new BodyLine(lines[i].Line, new TextLine?[lines[i].Cells.Count], true, true) : lines[i];
         }
+    }
+
+    private bool IsPartedNote(BodyLine line, BodyLine next, List<Column> columns)
+    {
+        int column = line.Spans || next.Spans || line.IsNote || next.IsNote ? -1 : Alone([.. line.Cells]);
+        return column >= 0
+            && column == Alone([.. next.Cells])
+            && line.Line.IsBeside(next.Line)
+            && !columns[column].Kinds.Any(k => HoldsNotes(k) || k is ColumnKind.Classes or ColumnKind.Statements)
+            && hazards.ReadExtras(line.Line.Text + " " + next.Line.Text) is not null;
     }
 
     // Headings that nothing parts share a column.
