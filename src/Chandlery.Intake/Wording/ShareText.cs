@@ -73,7 +73,11 @@ internal static partial class ShareText
 
         if (!ppm && Thousands().IsMatch(plain) && !RoundThousand().IsMatch(plain) && plain.Contains(',', StringComparison.Ordinal))
         {
-            doubts.Add("a comma before three figures was read as a decimal comma: in thousands the share would be over 100 %");
+            if (MayBeThousands().IsMatch(plain))
+            {
+                doubts.Add("a comma before three figures was read as a decimal comma: in thousands the share would be over 100 %");
+            }
+
             plain = plain.Replace(',', '.');
         }
 
@@ -120,6 +124,10 @@ internal static partial class ShareText
 
     [GeneratedRegex(@"[0-9][.,][0-9]{3}(?![0-9])")]
     private static partial Regex Thousands();
+
+    // No figure in thousands begins with a nought: "0,055".
+    [GeneratedRegex(@"(?<![0-9])[1-9][0-9]*,[0-9]{3}(?![0-9])")]
+    private static partial Regex MayBeThousands();
 
     [GeneratedRegex(@"[0-9]+,000(?![0-9])")]
     private static partial Regex RoundThousand();

@@ -136,6 +136,13 @@ public sealed class WordingTests
     }
 
     [Theory]
+    [InlineData("0,055", false)]
+    [InlineData("0,125 - 0,25", false)]
+    [InlineData("1,593", true)]
+    public void A_comma_before_three_figures_is_doubted_where_a_thousand_could_begin(string text, bool doubted) =>
+        Assert.Equal(doubted, ShareText.Read(text, Wording, false).Value.Doubts.Count > 0);
+
+    [Theory]
     [InlineData("trace")]
     [InlineData("5 - 1")]
     [InlineData("1,000")]
