@@ -9,6 +9,7 @@ internal static partial class Phrase
     public static string Plain(string text) =>
         Blanks().Replace(Noise().Replace(text.ToLowerInvariant().Replace('\u2019', '\''), ""), " ").Trim();
 
+    // A table of our own: without ICU, as this program runs, the framework's normalisation leaves all letters as they are.
     private const string Accented = "àáâäãåçèéêëìíîïñòóôöõùúûüýÿąćęłńśźż";
     private const string WithoutAccents = "aaaaaaceeeeiiiinooooouuuuyyacelnszz";
 
