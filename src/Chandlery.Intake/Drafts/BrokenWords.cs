@@ -9,14 +9,6 @@ internal static class BrokenWords
     private const double LetterOfTypeSize = 0.6;
     private const int Shortest = 12;
 
-    /// <summary>How far to the right the lines of a cell's column reach.</summary>
-    public static double RightEdge(Cell cell, Table table)
-    {
-        int column = table.Rows.Select(r => r.Cells.ToList().IndexOf(cell)).FirstOrDefault(c => c >= 0, -1);
-        IEnumerable<Cell> all = column < 0 ? [cell] : table.Rows.Select(r => r.Cells[column]);
-        return all.SelectMany(c => c.Lines).Select(l => l.Frame.Right).DefaultIfEmpty(0).Max();
-    }
-
     /// <summary>A narrow column breaks a word that does not fit wherever its line is full, without any mark.</summary>
     public static bool IsBroken(TextLine line, TextLine next, double edge) =>
         line.Frame.Right > edge - (LetterOfTypeSize * line.Words[^1].TypeSize)

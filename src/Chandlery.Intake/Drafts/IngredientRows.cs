@@ -35,9 +35,10 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     public IEnumerable<DraftIngredient> Of(Table table, Func<string, bool>? isAbsent = null)
     {
         var all = new List<DraftIngredient>();
+        var names = NameColumn.Of(table);
         foreach (Row row in table.Rows)
         {
-            if (Of(table, row) is not { } ingredient)
+            if (Of(table, row, names) is not { } ingredient)
             {
                 continue;
             }
@@ -48,6 +49,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
                 {
                     Doubts = [.. all[^1].Doubts, "under it stands a row without name and number, which may be its end"],
                 };
+            }
+
+            if (HoldsNote(ingredient.Name.Value) && all.Count > 0)
+            {
+                all[^1] = all[^1] with { Doubts = [.. all[^1].Doubts, "the name under it seems to hold a note, which may be its"] };
             }
 
             if (ingredient is { Cas: { } more, Name.Value: "", Share: null } && all.Count > 0 && all[^1].Cas is { } first)
@@ -70,17 +76,18 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         var columns = parts.Keys.Select(k => new Column([k], "")).ToList();
         int page = parts.Values.SelectMany(c => c.Lines).First().Page;
         var row = new Row(page, [.. parts.Values], [], []);
-        return Of(new Table(columns, [row]), row);
+        var table = new Table(columns, [row]);
+        return Of(table, row, NameColumn.Of(table));
     }
 
-    private DraftIngredient? Of(Table table, Row row)
+    private DraftIngredient? Of(Table table, Row row, NameColumn names)
     {
         if (row.Cells.All(c => c.Lines.Count == 0))
         {
             return null;
         }
 
-        Cell? nameCell = table.CellOf(row, ColumnKind.Name) ?? table.CellOf(row, ColumnKind.Cas);
+        Cell? nameCell = names.At < 0 ? null : row.Cells[names.At];
         List<Cell> identifying =
         [
             .. IdentifyingKinds.Select(k => table.CellOf(row, k)).OfType<Cell>(),
@@ -111,7 +118,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             "EC",
             IsOnly(table, ColumnKind.Ec)
         );
-        double edge = nameCell is null ? 0 : BrokenWords.RightEdge(nameCell, table);
+        double edge = names.RightEdge;
         (string nameText, string notes) = NameAndNotes(nameCell, edge);
         Found<string> name = Name(nameCell, nameText, row);
         if (nameCell is not null && nameCell.Lines.Zip(nameCell.Lines.Skip(1)).Any(p => BrokenWords.IsBroken(p.First, p.Second, edge)))
@@ -124,9 +131,14 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             name = name.Doubted("the name's first line stands above the rest of its row: it may be the heading of several rows");
         }
 
-        if (Unit().IsMatch(nameText))
+        if (nameCell is not null && names.HoldsAnother(nameCell, labels))
         {
-            name = name.Doubted("a unit stands in the name");
+            name = name.Doubted("a line of the name begins as a name does: a heading or another name may stand in it");
+        }
+
+        if (HoldsNote(nameText))
+        {
+            doubts.Add("the name seems to hold a part of a note, of which the rest may stand elsewhere");
         }
 
         notes = string.Join(" ; ", row.Notes.Select(n => n.Text).Append(notes).Where(t => t.Length > 0));
@@ -164,6 +176,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         }
 
         HazardReading read = Hazards(table, row, notes, doubts, out Cell? where);
+        doubts.AddRange(new RowLedger(wording, hazards).Unread(table, row, read));
         Found<T> At<T>(T value, Cell? cell, IReadOnlyList<string> own) => new(value, document, row.Page, BoxOf(cell, row), own);
         return new DraftIngredient(
             name,
@@ -300,11 +313,6 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             doubts.Add("the name holds letters that could not be read");
         }
 
-        if (NoteLabels.SelectMany(k => wording.Labels[k]).Any(l => l.Length > ShortestNoteLabel && Phrase.IsIn(l, Phrase.Plain(name))))
-        {
-            doubts.Add("the name seems to hold the label of a note under it");
-        }
-
         if (LabelLeft().IsMatch(name) || name.Split(' ').Any(labels.IsShort))
         {
             doubts.Add("the name seems to hold the label of a number");
@@ -313,6 +321,11 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         if (text.TrimEnd() is [.., '-'])
         {
             doubts.Add("the name ends in a hyphen: a part of it may be missing");
+        }
+
+        if (HalfHyphen().IsMatch(name))
+        {
+            doubts.Add("a blank stands beside a hyphen in the name, which a line's end may have left there");
         }
 
         return new Found<string>(name, document, row.Page, BoxOf(cell, row), doubts);
@@ -350,7 +363,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         }
 
         string figures = Leaders().Replace(labels.Without(text), " ").Trim(' ', '/', ';', ',', ')', ']', '\n');
-        Parsed<ShareReading> share = ShareText.Read(figures, wording, PartsPerMillion().IsMatch(heading));
+        Parsed<ShareReading> share = ShareText.Read(figures, wording, ColumnKind.IsPartsPerMillion(heading));
         if (!share.Success)
         {
             doubts.Add(share.Reason);
@@ -432,9 +445,6 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     )]
     private static partial Regex LabelLeft();
 
-    [GeneratedRegex(@"\bppm\b|mg\s*/\s*kg", RegexOptions.IgnoreCase)]
-    private static partial Regex PartsPerMillion();
-
     [GeneratedRegex(@"^[0-9]{1,3}[.)]?\s")]
     private static partial Regex LeadingNumber();
 
@@ -460,6 +470,13 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         name.Lines.Count > 1
         && row.Cells.Where(c => c != name && c.Lines.Count > 0).Select(c => c.Lines[0].Frame.Bottom).DefaultIfEmpty(0).Min()
             > name.Lines[1].Frame.Bottom - (name.Lines[1].Frame.Bottom - name.Lines[0].Frame.Bottom) / 4;
+
+    private bool HoldsNote(string name) =>
+        Unit().IsMatch(name)
+        || NoteLabels.SelectMany(k => wording.Labels[k]).Any(l => l.Length > ShortestNoteLabel && Phrase.IsIn(l, Phrase.Plain(name)));
+
+    [GeneratedRegex(@"\s-\p{L}|[0-9]-\s")]
+    private static partial Regex HalfHyphen();
 
     [GeneratedRegex(@"\b(?:mg/kg|mg/l|ppm)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Unit();
