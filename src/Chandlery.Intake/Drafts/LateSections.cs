@@ -14,6 +14,8 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
 {
     private const int LastSection = 16;
     private const int ShortestPartOfName = 8;
+    private const int ShortestPart = 4;
+    private const int ShortestTellingWord = 5;
 
     // "ATEmix": the whole product's.
     private const string OfMixture = "mix";
@@ -25,82 +27,143 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
     )
     {
         char? decimals = DecimalMark.Of(Enumerable.Range(1, LastSection).SelectMany(s => sections[s]).Select(l => l.Text));
-        var doubts = new List<string>();
-        Dictionary<int, List<(TextLine Line, string? Between)>> toxicity = Blocks(
+        Reading toxicity = Read(
             ingredients,
             [.. EstimateTables.Headed(sections[11], hazards)],
-            (name, line) =>
-                doubts.AddRange(
-                    hazards.ReadToxicity(line, [], decimals).Count == 0
-                        ? []
-                        : [$"section 11 gives '{line}' under '{name}', which is no name in section 3: whose estimate is it?"]
-                )
+            line => hazards.ReadToxicity(line, [], decimals).Count > 0
         );
-        Dictionary<int, List<(TextLine Line, string? Between)>> factors = Blocks(
-            ingredients,
-            sections[12],
-            (name, line) =>
-                doubts.AddRange(
-                    hazards.ReadM(line) is null
-                        ? []
-                        : [$"section 12 gives '{line}' under '{name}', which is no name in section 3: whose M-factor is it?"]
-                )
-        );
+        Reading factors = Read(ingredients, sections[12], line => hazards.ReadM(line) is not null);
         IReadOnlyList<DraftIngredient> joined =
         [
             .. ingredients.Select(
-                (i, at) => WithFactors(WithToxicity(i, toxicity.GetValueOrDefault(at) ?? [], decimals), factors.GetValueOrDefault(at) ?? [])
+                (i, at) => WithFactors(WithToxicity(WithPart(i, at, toxicity), toxicity.Of(at), decimals), factors.Of(at))
             ),
         ];
-        return (joined, doubts);
+        joined = WithStrays(WithStrays(joined, toxicity, 11), factors, 12);
+        return (joined, [.. Told(toxicity, factors)]);
     }
 
-    // Lines by the ingredient that they are about, each with the words that stand between the name and it and may be another name.
-    private Dictionary<int, List<(TextLine Line, string? Between)>> Blocks(
-        IReadOnlyList<DraftIngredient> ingredients,
-        IReadOnlyList<TextLine> lines,
-        Action<string, string> tellOfNobody
-    )
+    private static IEnumerable<string> Told(Reading toxicity, Reading factors) =>
+        [
+            .. toxicity
+                .Strays.Where(s => s.IsOfNobody)
+                .Select(s => $"section 11 gives '{s.Line}' under '{s.Name}', which is no name in section 3: whose estimate is it?"),
+            .. factors
+                .Strays.Where(s => s.IsOfNobody)
+                .Select(s => $"section 12 gives '{s.Line}' under '{s.Name}', which is no name in section 3: whose M-factor is it?"),
+        ];
+
+    private static DraftIngredient WithPart(DraftIngredient ingredient, int at, Reading read) =>
+        read.Parts.TryGetValue(at, out string? part)
+            ? ingredient with
+            {
+                Name = ingredient.Name.Doubted($"section 11 says only '{part}'"),
+            }
+            : ingredient;
+
+    // What stands under a name that no row has may belong to any row whose name is like it, or, where none is, to any that lacks it.
+    private IReadOnlyList<DraftIngredient> WithStrays(IReadOnlyList<DraftIngredient> ingredients, Reading read, int section)
     {
-        var blocks = new Dictionary<int, List<(TextLine, string?)>>();
+        bool Lacks(DraftIngredient i) => section == 11 ? i.Toxicity is null : i.M is null;
+        foreach (Stray stray in read.Strays)
+        {
+            List<DraftIngredient> lacking = [.. ingredients.Where(Lacks)];
+            List<DraftIngredient> like = [.. lacking.Where(i => IsLike(i.Name.Value, stray.Name))];
+            HashSet<DraftIngredient> meant = [.. like.Count == 0 && stray.IsOfNobody && !ColumnKind.HasCas(stray.Name) ? lacking : like];
+            string doubt = $"section {section} gives '{stray.Line}' under '{stray.Name}', which may mean this substance";
+            ingredients = [.. ingredients.Select(i => meant.Contains(i) ? i with { Doubts = [.. i.Doubts, doubt] } : i)];
+        }
+
+        return ingredients;
+    }
+
+    private static bool IsLike(string name, string other)
+    {
+        HashSet<string> words = [.. Words(other)];
+        return Words(name).Any(words.Contains);
+    }
+
+    private static IEnumerable<string> Words(string text) =>
+        Phrase.Plain(text).Split([' ', ',', '(', ')', '/', '-']).Where(w => w.Length >= ShortestTellingWord);
+
+    // Lines by the ingredient that they are about, each with the words that stand between the name and it and may be another name.
+    private Reading Read(IReadOnlyList<DraftIngredient> ingredients, IReadOnlyList<TextLine> lines, Func<string, bool> gives)
+    {
+        var read = new Reading();
         List<string> names = [.. ingredients.Select(i => Phrase.Plain(i.Name.Value))];
         int current = -1;
         string? between = null;
         foreach (TextLine line in lines)
         {
             int named = Named(ingredients, names, line);
-            if (named >= 0)
+            int part = named >= 0 ? -1 : PartNamed(ingredients, names, line);
+            if (named >= 0 || part >= 0)
             {
-                current = named;
+                current = Math.Max(named, part);
                 between = null;
+                if (part >= 0)
+                {
+                    read.Parts.TryAdd(part, line.Phrases()[0].Text);
+                }
             }
-            else if (ColumnKind.HasCas(line.Text) || SubHeading().IsMatch(line.Text))
+            else if (ColumnKind.HasCas(line.Text))
+            {
+                current = -1;
+                between = line.Phrases()[0].Text;
+            }
+            else if (SubHeading().IsMatch(line.Text))
             {
                 current = -1;
                 between = null;
             }
-            else if (MayBeName(line.Text))
+            else if (NameIn(line) is { } name)
             {
-                between = current < 0 ? line.Text : between ?? line.Text;
+                between = current < 0 || gives(line.Text) ? name : between ?? name;
             }
 
-            if (current < 0 && between is not null && !line.Text.Contains(OfMixture, StringComparison.OrdinalIgnoreCase))
+            bool isStray = between is not null && gives(line.Text) && !line.Text.Contains(OfMixture, StringComparison.OrdinalIgnoreCase);
+            if (isStray)
             {
-                tellOfNobody(between, line.Text);
+                read.Strays.Add(new Stray(between!, line.Text, current < 0));
             }
 
             if (current >= 0)
             {
-                if (!blocks.TryGetValue(current, out List<(TextLine, string?)>? block))
-                {
-                    blocks[current] = block = [];
-                }
-
-                block.Add((line, between));
+                read.Add(current, line, between);
             }
         }
 
-        return blocks;
+        return read;
+    }
+
+    // The name that a line may be, or that stands in it before an estimate.
+    private string? NameIn(TextLine line)
+    {
+        if (MayBeName(line.Text))
+        {
+            return line.Text;
+        }
+
+        IReadOnlyList<TextLine> phrases = line.Phrases();
+        string first = phrases[0].Text;
+        bool isBefore =
+            phrases.Count > 1
+            && MayBeName(first)
+            && !hazards.NamesEstimate(first)
+            && !wording.Routes.Values.SelectMany(r => r).Any(r => Phrase.IsIn(r, Phrase.Plain(first)))
+            && hazards.NamesEstimate(string.Join(' ', phrases.Skip(1).Select(p => p.Text)));
+        return isBefore ? first : null;
+    }
+
+    // The only ingredient with a doubted name that begins or ends in what the line says: a heading or a note was taken into it.
+    private static int PartNamed(IReadOnlyList<DraftIngredient> ingredients, List<string> names, TextLine line)
+    {
+        string part = Phrase.Plain(line.Phrases()[0].Text);
+        bool HasPart(int i) =>
+            ingredients[i].Name.Doubts.Count + ingredients[i].Doubts.Count > 0
+            && (names[i].EndsWith(" " + part, StringComparison.Ordinal) || names[i].StartsWith(part + " ", StringComparison.Ordinal));
+        List<int> having = part.Length < ShortestPart ? [] : [.. Enumerable.Range(0, names.Count).Where(HasPart)];
+        return having.Count == 1 ? having[0] : -1;
     }
 
     // The ingredient whose number stands in the line, or whose name begins a phrase of it, wholly or as far as the line goes.
@@ -230,6 +293,34 @@ internal sealed partial class LateSections(SheetWording wording, HazardText haza
                 : ingredient.Doubts,
         };
     }
+
+    /// <summary>What a section says of each ingredient.</summary>
+    private sealed class Reading
+    {
+        private readonly Dictionary<int, List<(TextLine Line, string? Between)>> blocks = [];
+
+        /// <summary>The part of an ingredient's name by which the section calls it, where it is not the whole name.</summary>
+        public Dictionary<int, string> Parts { get; } = [];
+
+        /// <summary>What stands under names that no ingredient has.</summary>
+        public List<Stray> Strays { get; } = [];
+
+        /// <summary>Its lines, each with words that stand between the name and it and may be another name.</summary>
+        public IReadOnlyList<(TextLine Line, string? Between)> Of(int ingredient) => blocks.GetValueOrDefault(ingredient) ?? [];
+
+        public void Add(int ingredient, TextLine line, string? between)
+        {
+            if (!blocks.TryGetValue(ingredient, out List<(TextLine, string?)>? block))
+            {
+                blocks[ingredient] = block = [];
+            }
+
+            block.Add((line, between));
+        }
+    }
+
+    /// <summary>An estimate or a factor under a name that no ingredient has.</summary>
+    private sealed record Stray(string Name, string Line, bool IsOfNobody);
 
     [GeneratedRegex(@"^[0-9]{1,2}\.[0-9]")]
     private static partial Regex SubHeading();

@@ -41,6 +41,84 @@ public sealed class StrangersSheetTests
     }
 
     [Fact]
+    public void An_estimate_under_a_name_that_is_only_like_a_rows_is_told_with_that_row()
+    {
+        OilDraft draft = Draft(
+            Table(
+                Heads,
+                ["Solvents Linalool", "78-70-6", "1 - 5", "Skin Sens. 1B, H317"],
+                ["Citral", "5392-40-5", "1 - 5", "Skin Sens. 1, H317"]
+            ),
+            new HeadingBlock("SECTION 11: Toxicological information", 1),
+            new ParagraphBlock(["Linalool", "LD50 oral rat: 2790 mg/kg"])
+        );
+        Assert.Contains(draft.Ingredients[0].Doubts, MayMean);
+        Assert.DoesNotContain(draft.Ingredients[1].Doubts, MayMean);
+    }
+
+    [Fact]
+    public void An_estimate_beside_a_name_that_no_row_has_is_doubted_for_the_substance_before()
+    {
+        OilDraft draft = Draft(
+            Table(
+                Heads,
+                ["Solvents Linalool", "78-70-6", "1 - 5", "Skin Sens. 1B, H317"],
+                ["Citral", "5392-40-5", "1 - 5", "Skin Sens. 1, H317"]
+            ),
+            new HeadingBlock("SECTION 11: Toxicological information", 1),
+            new ParagraphBlock(["Citral     LD50 oral rat     > 5000 mg/kg", "Linalool     LD50 oral rat     2790 mg/kg"])
+        );
+        Assert.Contains(draft.Ingredients[0].Doubts, MayMean);
+        Assert.True(draft.Ingredients[1].Toxicity is null or { Doubts.Count: > 0 });
+    }
+
+    [Fact]
+    public void A_heading_below_a_name_in_its_cell_is_told_and_a_wrapped_name_is_not()
+    {
+        OilDraft draft = Draft(
+            Table(
+                Heads,
+                ["Furfuryl alcohol\nFragrances", "98-00-0", "1 - 5", "Acute Tox. 4, H302\nEye Irrit. 2, H319"],
+                ["Benzyl\nbenzoate", "120-51-4", "1 - 5", "Acute Tox. 4, H302\nAquatic Chronic 2, H411"]
+            )
+        );
+        Assert.Contains(draft.Ingredients[0].Name.Doubts, d => d.Contains("begins as a name does", StringComparison.Ordinal));
+        Assert.Empty(draft.Ingredients[1].Name.Doubts);
+    }
+
+    [Fact]
+    public void A_factor_in_a_column_that_is_passed_over_is_told()
+    {
+        DraftIngredient row = Assert.Single(
+            Draft(
+                Table([.. Heads, "Remark"], ["Linalool", "78-70-6", "1 - 5", "Aquatic Acute 1, H400", "M-factor (acute): 10"])
+            ).Ingredients
+        );
+        Assert.Null(row.M);
+        Assert.Contains(row.Doubts, d => d.Contains("M-factor that was not read", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_name_goes_on_with_the_hyphen_that_begins_its_next_line()
+    {
+        OilDraft draft = Draft(Table(Heads, ["5-Methylheptan-3\n-one", "541-85-5", "1 - 5", "Flam. Liq. 3, H226\nEye Irrit. 2, H319"]));
+        Assert.Equal("5-Methylheptan-3-one", draft.Ingredients[0].Name.Value);
+    }
+
+    [Fact]
+    public void A_statement_in_a_column_that_is_not_read_for_it_is_told()
+    {
+        DraftIngredient row = Assert.Single(
+            Draft(
+                Table([.. Heads, "Remark"], ["Dibutyl phthalate", "84-74-2", "1 - 5", "Repr. 1B; Aquatic Acute 1", "H360Df H400"])
+            ).Ingredients
+        );
+        Assert.Contains(row.Doubts, d => d.Contains("prints H360Df", StringComparison.Ordinal));
+    }
+
+    private static bool MayMean(string doubt) => doubt.Contains("may mean this substance", StringComparison.Ordinal);
+
+    [Fact]
     public void The_classes_before_an_estimate_stay()
     {
         DraftIngredient row = Assert.Single(
