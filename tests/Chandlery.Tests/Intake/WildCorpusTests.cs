@@ -24,25 +24,45 @@ public sealed class WildCorpusTests(Xunit.Abstractions.ITestOutputHelper output)
     [Fact]
     public void Documents_of_outside_engines_are_read_as_they_were()
     {
-        var problems = new Problems();
-        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-        var maker = new WildMaker(SheetSubstance.All(), data);
-        var reader = new WildReader(TestLaw.Lawbook, data);
-        string[] files = Directory.GetFiles(Path.Combine(CorpusScore.Folder, "outside"), "*.pdf");
-        Assert.Equal(7, files.Select(f => Path.GetFileNameWithoutExtension(f).Split('.')[1]).Distinct().Count());
-        foreach (string file in files.Order(StringComparer.Ordinal))
-        {
-            string name = Path.GetFileNameWithoutExtension(file);
-            WildSheet sheet = maker.Make(int.Parse(name.Split('.')[0], System.Globalization.CultureInfo.InvariantCulture));
-            reader.Read(name, sheet, File.ReadAllBytes(file));
-        }
-
+        string folder = Path.Combine(CorpusScore.Folder, "outside");
+        IEnumerable<string> engines = Directory.GetFiles(folder, "*.pdf").Select(f => Path.GetFileNameWithoutExtension(f).Split('.')[1]);
+        Assert.Equal(7, engines.Distinct().Count());
+        WildReader reader = ReadPrinted(folder);
         output.WriteLine(string.Join('\n', reader.Seen.Differences));
         output.WriteLine(string.Join('\n', WildTable.Groups("engine", reader.Seen.Engines, reader.Unseen.Engines)));
         Assert.Equal((0, 0), (reader.Seen.WrongUnmarked, reader.Unseen.WrongUnmarked));
         Assert.Equal((0, 0), (reader.Seen.MissingUnsaid, reader.Unseen.MissingUnsaid));
         Assert.InRange(reader.Seen.Whole, 0.99, 1);
         Assert.InRange(reader.Unseen.Whole, 0.98, 1);
+    }
+
+    /// <summary>
+    /// Documents that once had a value wrong or missing without a word: rows that a page's end tore, headings of groups without rules,
+    /// notes parted between rows, a table wider than its page. They may be read wrong, but not in silence.
+    /// </summary>
+    [Fact]
+    public void What_cannot_be_read_for_certain_is_marked()
+    {
+        WildReader reader = ReadPrinted(Path.Combine(CorpusScore.Folder, "outside", "torn"));
+        output.WriteLine(string.Join('\n', reader.Seen.Differences.Concat(reader.Unseen.Differences)));
+        Assert.Equal((4, 5), (reader.Seen.Documents, reader.Unseen.Documents));
+        Assert.Equal((0, 0), (reader.Seen.WrongUnmarked, reader.Unseen.WrongUnmarked));
+        Assert.Equal((0, 0), (reader.Seen.MissingUnsaid, reader.Unseen.MissingUnsaid));
+    }
+
+    private static WildReader ReadPrinted(string folder)
+    {
+        IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, new Problems());
+        var maker = new WildMaker(SheetSubstance.All(), data);
+        var reader = new WildReader(TestLaw.Lawbook, data);
+        foreach (string file in Directory.GetFiles(folder, "*.pdf").Order(StringComparer.Ordinal))
+        {
+            string name = Path.GetFileNameWithoutExtension(file);
+            WildSheet sheet = maker.Make(int.Parse(name.Split('.')[0], System.Globalization.CultureInfo.InvariantCulture));
+            reader.Read(name, sheet, File.ReadAllBytes(file));
+        }
+
+        return reader;
     }
 
     // Documents of seeds from 200000 on may also set their compositions as cards, on their side, with leaders or under headings of groups.
