@@ -1,5 +1,4 @@
 using Chandlery.Intake.Pages;
-using Chandlery.Intake.Tables;
 
 namespace Chandlery.Intake.Drafts;
 
