@@ -10,7 +10,7 @@ internal static class BenchSheetCommand
 {
     public static Command Build(PaperList papers)
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var count = new Option<int>("--count")
         {

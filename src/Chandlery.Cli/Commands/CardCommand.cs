@@ -9,7 +9,7 @@ internal static class CardCommand
 {
     public static Command Build(PaperList papers)
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var command = new Command(
             "card",

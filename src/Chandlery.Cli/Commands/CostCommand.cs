@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
+using Chandlery.Core.Assessed;
+using Chandlery.Core.Declared;
 using Chandlery.Core.Making.Stores;
 using Chandlery.Core.Quantities;
 using Chandlery.Paper.Papers;
@@ -11,7 +13,7 @@ internal static class CostCommand
 {
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         Option<bool> json = JsonOption.Of("cost");
         var waste = new Option<double>("--waste")
         {
@@ -32,15 +34,11 @@ internal static class CostCommand
                 options,
                 (session, assessments) =>
                 {
-                    var prices = new Prices(session.Declarations.Catalogue, parse.GetValue(options.AsOf));
                     List<CandleCost> costs =
                     [
-                        .. assessments
-                            .Where(a => a.Batch is null || assessments.Count == 1)
-                            .DistinctBy(a => a.Candle.Id)
-                            .Select(a =>
-                                CandleCost.Of(a.Candle, a.Composition.Recipe, session.Declarations.Catalogue, prices, parse.GetValue(waste))
-                            ),
+                        .. session
+                            .EachCandle(assessments.Where(a => a.Batch is null || assessments.Count == 1))
+                            .Select(a => Of(a, session.FolderOf(a).Catalogue, parse.GetValue(options.AsOf), parse.GetValue(waste))),
                     ];
                     if (parse.GetValue(json))
                     {
@@ -58,6 +56,9 @@ internal static class CostCommand
         );
         return command;
     }
+
+    private static CandleCost Of(Assessment a, Catalogue catalogue, DateOnly day, double waste) =>
+        CandleCost.Of(a.Candle, a.Composition.Recipe, catalogue, new Prices(catalogue, day), waste);
 
     private static void Tell(Session session, CandleCost cost)
     {

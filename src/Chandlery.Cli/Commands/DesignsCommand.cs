@@ -15,7 +15,7 @@ internal static class DesignsCommand
 {
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var command = new Command(
             "designs",
@@ -88,7 +88,8 @@ internal static class DesignsCommand
         var problems = new Problems();
         var files = new List<PendingFile>();
         bool lacks = false;
-        foreach (Assessment a in assessments)
+        IReadOnlyList<Assessment> all = session.EachOnce(assessments);
+        foreach (Assessment a in all)
         {
             PaperRequest request = session.Request(a, a.Languages[0], printer.Shop, new PaperSettings());
             problems.AddRange(request.Brand.Problems);
@@ -98,7 +99,8 @@ internal static class DesignsCommand
                 {
                     if (DesignPieces.Draw(request, design, piece, problems) is { } document)
                     {
-                        files.AddRange(printer.Draw($"{a.Id}-{design}-{piece}", document, () => printer.Pdf(document, session, [a])));
+                        string name = $"{session.PrefixOf(a, all)}{a.Id}-{design}-{piece}";
+                        files.AddRange(printer.Draw(name, document, () => printer.Pdf(document, session, [a])));
                     }
                     else if (problems.None)
                     {

@@ -14,7 +14,7 @@ internal static class DossierCommand
 
     public static Command Build(PaperList papers)
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         paper.Formats.DefaultValueFactory = _ => ["pdf", "png", "svg"];
         paper.Formats.Description = "pdf, png and svg (default: all three), with commas.";
@@ -34,7 +34,7 @@ internal static class DossierCommand
     {
         var run = new PaperRun(session, printer, assessments, new PaperSettings());
         run.Expect(papers.InDossier);
-        foreach (Assessment a in assessments)
+        foreach (Assessment a in run.Assessments)
         {
             // A separator at the end makes the names of files a path.
             string folder = Path.Combine(a.Id, run.IsOnlyEdition(a) ? "" : a.Edition.Id, "x")[..^1];

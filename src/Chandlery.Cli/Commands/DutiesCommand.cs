@@ -18,7 +18,7 @@ internal static class DutiesCommand
 {
     public static Command Build()
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         Option<bool> json = JsonOption.Of("duties");
         Option<string?> into = KeptFolder.Out();
         var command = new Command(
@@ -36,8 +36,8 @@ internal static class DutiesCommand
 
     private static int Run(Session session, IReadOnlyList<Assessment> assessments, bool json, string? into)
     {
-        var finder = new DutyFinder(session.Declarations.Catalogue, session.Lawbook);
-        List<(Assessment Of, IReadOnlyList<DutyLine> Lines)> all = [.. assessments.Select(a => (a, finder.Of(a)))];
+        DutyFinder Finder(Assessment a) => new(session.FolderOf(a).Catalogue, session.Lawbook);
+        List<(Assessment Of, IReadOnlyList<DutyLine> Lines)> all = [.. session.EachOnce(assessments).Select(a => (a, Finder(a).Of(a)))];
         if (json)
         {
             session.Output.WriteLine(
@@ -54,7 +54,7 @@ internal static class DutiesCommand
         PaperShop? shop = into is null ? null : session.OpenShop(problems);
         foreach ((Assessment a, IReadOnlyList<DutyLine> lines) in all)
         {
-            foreach (Place place in finder.WithoutRules(a))
+            foreach (Place place in Finder(a).WithoutRules(a))
             {
                 session.Complain($"{a.Id}: no duties are known here for {place.Name}: that does not mean that there are none.");
             }
@@ -64,8 +64,7 @@ internal static class DutiesCommand
                 && RecordDocument.Make(RegisterHead.On(DutyRecord.Of(a, lines), session.FolderOf(a).Root), shop, problems) is { } document
             )
             {
-                string prefix = assessments.Count(other => other.Id == a.Id) == 1 ? "" : a.Edition.Id + "-";
-                files.Add(new PendingFile($"{prefix}{a.Id}-duties.pdf", PdfDrawing.Draw(document)));
+                files.Add(new PendingFile($"{session.PrefixOf(a, all.Select(d => d.Of))}{a.Id}-duties.pdf", PdfDrawing.Draw(document)));
             }
         }
 

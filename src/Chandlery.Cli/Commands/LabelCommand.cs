@@ -14,7 +14,7 @@ internal static class LabelCommand
 {
     public static Command Build(PaperList papers)
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var command = new Command(
             "label",

@@ -10,8 +10,11 @@ namespace Chandlery.Cli.Commands;
 /// Makes papers of some candles. Every paper stands alone: those that can be made are written, and each that is missing is said
 /// with its reason.
 /// </summary>
-internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<Assessment> assessments, PaperSettings settings)
+internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<Assessment> asked, PaperSettings settings)
 {
+    // A candle that several paths mean is printed once.
+    private readonly IReadOnlyList<Assessment> assessments = session.EachOnce(asked);
+
     private readonly List<PendingFile> files = [];
     private readonly List<string> remarks = [];
     private readonly HashSet<(Assessment, Language, string)> warned = [];
@@ -19,6 +22,9 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     private bool lacksDuePaper;
     private int expected;
     private int drawn;
+
+    /// <summary>The candles, each once.</summary>
+    public IReadOnlyList<Assessment> Assessments => assessments;
 
     /// <summary>Makes papers of all candles, one file beside the other.</summary>
     /// <returns>What came of each.</returns>
@@ -31,7 +37,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
             foreach (PaperKind paper in papers)
             {
                 // The first edition's will do for all.
-                if (!paper.IsPerCandle || assessments.First(other => other.Id == a.Id) == a)
+                if (!paper.IsPerCandle || assessments.First(other => session.AreOfOne(other, a)) == a)
                 {
                     outcomes.AddRange(Make(paper, a, paper.IsPerCandle ? "" : PrefixOf(a)).Select(outcome => (a, outcome)));
                 }
@@ -45,7 +51,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     public void Expect(IEnumerable<PaperKind> papers) => expected = assessments.Sum(a => papers.Sum(p => p.LanguagesOf(a).Count));
 
     /// <summary>What keeps a candle's files apart from those of other editions.</summary>
-    public string PrefixOf(Assessment a) => IsOnlyEdition(a) ? "" : a.Edition.Id + "-";
+    public string PrefixOf(Assessment a) => session.PrefixOf(a, assessments);
 
     /// <summary>Makes the papers of a candle's dossier. Each is on its own, so all cores make them.</summary>
     /// <param name="papers">The kinds that there are.</param>
@@ -123,7 +129,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     }
 
     /// <summary>Whether the candle is assessed under one edition alone.</summary>
-    public bool IsOnlyEdition(Assessment a) => assessments.Count(other => other.Id == a.Id) == 1;
+    public bool IsOnlyEdition(Assessment a) => assessments.Count(other => session.AreOfOne(other, a)) == 1;
 
     private string NameOf(Assessment a) => IsOnlyEdition(a) ? a.Id : $"{a.Id} ({a.Edition.Id})";
 }

@@ -83,7 +83,7 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
     }
 
     /// <summary>Writes files into the folder and says where they lie, in their order; or the only one to the standard output.</summary>
-    /// <exception cref="IOException">One could not be written; those before it were.</exception>
+    /// <exception cref="IOException">Two have one name; or one could not be written, and those before it were.</exception>
     public void Write(IEnumerable<PendingFile> files, Session session)
     {
         session.Progress.Clear();
@@ -94,7 +94,8 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
         }
 
         // A file is there when the disk says so; meanwhile others are written.
-        ParallelQuery<string> written = files
+        ParallelQuery<string> written = PendingFile
+            .Apart(files)
             .AsParallel()
             .AsOrdered()
             .WithDegreeOfParallelism(FilesAtOnce)

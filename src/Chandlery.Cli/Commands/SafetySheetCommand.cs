@@ -11,7 +11,7 @@ internal static class SafetySheetCommand
 {
     public static Command Build(PaperList papers)
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var revision = new Option<int>("--revision")
         {

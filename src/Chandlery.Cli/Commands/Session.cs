@@ -47,6 +47,27 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>The folder that an assessed candle lies in.</summary>
     public DeclarationFolder FolderOf(Assessment a) => homes[a].Folder;
 
+    /// <summary>Whether two assessments are of one declaration: names are each folder's own.</summary>
+    public bool AreOfOne(Assessment a, Assessment b) => a.Id == b.Id && HomeOf(a) == HomeOf(b);
+
+    /// <summary>Each assessment once, where several paths mean the same candle.</summary>
+    public IReadOnlyList<Assessment> EachOnce(IEnumerable<Assessment> assessments) =>
+        [.. assessments.DistinctBy(a => (HomeOf(a), a.Id, a.Edition.Id))];
+
+    /// <summary>What keeps a candle's files apart from those of other editions.</summary>
+    /// <param name="a">The candle.</param>
+    /// <param name="all">All that files are made of.</param>
+    public string PrefixOf(Assessment a, IEnumerable<Assessment> all) =>
+        all.Count(other => AreOfOne(other, a)) == 1 ? "" : a.Edition.Id + "-";
+
+    /// <summary>Each candle once, with its first assessment.</summary>
+    public IEnumerable<Assessment> EachCandle(IEnumerable<Assessment> assessments) => assessments.DistinctBy(a => (HomeOf(a), a.Candle.Id));
+
+    /// <summary>Each candle and batch once, with its first assessment.</summary>
+    public IEnumerable<Assessment> EachDeclared(IEnumerable<Assessment> assessments) => assessments.DistinctBy(a => (HomeOf(a), a.Id));
+
+    private string HomeOf(Assessment a) => Path.GetFullPath(FolderOf(a).Root);
+
     /// <summary>The wax of an assessed candle.</summary>
     public Wax WaxOf(Assessment a) => FolderOf(a).Catalogue.Find<Wax>(a.Candle.Wax, new Problems())!;
 
@@ -189,7 +210,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
             return;
         }
 
-        foreach (PendingFile file in files)
+        foreach (PendingFile file in PendingFile.Apart(files))
         {
             file.Write(into, output);
         }

@@ -10,7 +10,7 @@ internal static class TechnicalFileCommand
 {
     public static Command Build(PaperList papers)
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         paper.Purpose.DefaultValueFactory = _ => PdfPurpose.Archive;
         paper.Purpose.Description =

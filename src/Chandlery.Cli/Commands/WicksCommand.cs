@@ -14,7 +14,7 @@ internal static class WicksCommand
 {
     public static Command Build(PaperList papers)
     {
-        var options = new CommonOptions();
+        var options = new CommonOptions(severalPaths: true);
         var paper = new PaperOptions();
         var count = new Option<int?>("--count")
         {
@@ -39,8 +39,8 @@ internal static class WicksCommand
                 {
                     List<(Assessment Candle, WickPlan Plan)> plans =
                     [
-                        .. assessments
-                            .DistinctBy(a => a.Candle.Id)
+                        .. session
+                            .EachCandle(assessments)
                             .Select(a =>
                                 (a, WickPlan.Of(a.Candle.Wicks with { Count = parse.GetValue(count) ?? a.Candle.Wicks.Count }, a.Vessel))
                             ),
