@@ -26,10 +26,10 @@ public sealed record PouringPlan
     /// <summary>What goes into each vessel, the candle itself first.</summary>
     public required IReadOnlyList<SizePlan> Sizes { get; init; }
 
-    /// <summary>First pour into one vessel of the candle.</summary>
+    /// <summary>First pour into one candle, as it is sold.</summary>
     public Grams FirstPourEach => Sizes[0].FirstEach;
 
-    /// <summary>Second pour into one vessel of the candle; zero when there is none.</summary>
+    /// <summary>Second pour into one candle, as it is sold; zero when there is none.</summary>
     public Grams TopUpEach => Sizes[0].TopUpEach;
 
     /// <summary>Temperatures, in the order in which they happen.</summary>
@@ -93,7 +93,7 @@ public sealed record PouringPlan
         }
 
         double waxes = recipe.Waxes.Sum(w => w.Share.Value);
-        List<SizePlan> each = [.. sizes.Select(s => PlanSize(s, wax, order.Gap))];
+        List<SizePlan> each = [.. sizes.Select(s => PlanSize(s, wax, order.Gap) with { Pieces = s.Vessel.Pieces })];
         return new PouringPlan
         {
             Count = order.Count,

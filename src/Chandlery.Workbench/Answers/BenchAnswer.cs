@@ -18,6 +18,9 @@ internal sealed record BenchAnswer
     /// <summary>Second pour into one vessel, g; zero when there is none.</summary>
     public required double TopUpEach { get; init; }
 
+    /// <summary>How many vessels make one that is sold, such as the cups of a box of tea lights.</summary>
+    public required int Pieces { get; init; }
+
     /// <summary>Whether the second pour comes from the same melt.</summary>
     public required bool IsTopUpScented { get; init; }
 

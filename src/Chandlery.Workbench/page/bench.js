@@ -44,7 +44,7 @@ function stepsOf(bench) {
   const pour = bench.temperatures.find((h) => h.step === "Pour");
   const again = bench.temperatures.find((h) => h.step.startsWith("Top up"));
   return [...waxes.map((w) => weigh(w, "first")), { kind: "heat", ...heat(0) }, ...rest.map((w) => weigh(w, "first")), ...oils.filter((o) => o && o !== pour).map((o) => ({ kind: "heat", ...o, beside: bench.lowestFlashCelsius })),
-    pour ? { kind: "heat", ...pour, each: bench.firstPourEach, beside: bench.lowestFlashCelsius } : null, ...bench.topUp.map((w) => weigh(w, "second")), again ? { kind: "heat", ...again, each: bench.topUpEach } : null].filter(Boolean);
+    pour ? { kind: "heat", ...pour, each: bench.firstPourEach, pieces: bench.pieces, beside: bench.lowestFlashCelsius } : null, ...bench.topUp.map((w) => weigh(w, "second")), again ? { kind: "heat", ...again, each: bench.topUpEach, pieces: bench.pieces } : null].filter(Boolean);
 }
 
 function drawStart(place, bench) {
@@ -64,6 +64,11 @@ function drawStart(place, bench) {
     bench.lowestFlashCelsius === null ? el("p", { class: "question" }, t("No oil's flash point is known: ask the suppliers before you heat anything.")) : null,
     button(t("Begin to weigh"), begin, { class: "main big" }), byPhone()));
 }
+
+/** What the jug pours into one vessel; of a box of several, what they come to together too. */
+const intoEach = (step) => step.pieces > 1
+  ? t("Into each: {n} g, into the {pieces} of one box {whole} g", { n: figure(step.each, 5), pieces: step.pieces, whole: figure(step.each * step.pieces, 5) })
+  : t("Into each: {n} g", { n: figure(step.each, 5) });
 
 let lock = null;
 /** The screen stays on while something is weighed, where the browser lets it. */
@@ -87,7 +92,7 @@ function drawStep(place, bench) {
     step.kind === "weigh" ? [el("h2", {}, step.name), el("p", { class: "huge" }, `${figure(step.grams, 5)} g`), el("div", { class: "field" }, el("label", { for: "real" }, t("The scales show, g")), real), button(t("Weighed, next"), take, { class: "main big" })]
       : [el("h2", {}, t(step.step)), el("p", { class: "huge" }, step.celsius === null ? "?" : `${figure(step.celsius)} °C`), step.celsius === null ? el("p", { class: "question" }, t("No temperature is declared for this.")) : null,
         step.beside !== undefined ? el("p", { class: step.beside !== null && step.celsius !== null && step.celsius >= step.beside ? "stop" : "" }, step.beside === null ? t("Flash point not known.") : t("Lowest flash point {n} °C", { n: figure(step.beside) })) : null,
-        el("p", {}, said(step.note)), step.each ? el("p", {}, t("Into each: {n} g", { n: figure(step.each, 5) })) : null, timer(), button(t("Done, next"), next, { class: "main big" })],
+        el("p", {}, said(step.note)), step.each ? el("p", {}, intoEach(step)) : null, timer(), button(t("Done, next"), next, { class: "main big" })],
     el("div", { class: "row" }, button(t("Back"), () => { run.at--; keepRun(); plan(place); }), button(t("Begin again"), () => { forget(); drawBench(place); }))));
 }
 

@@ -137,6 +137,16 @@ public sealed class KindPaperTests
     }
 
     [Fact]
+    public void The_bench_sheet_of_a_box_says_what_goes_into_each_and_what_the_box_comes_to()
+    {
+        Assessment a = TestLaw.Demo("candles/quay-tea-lights.yaml", "IE");
+        string text = PrintedText.Of(PdfDrawing.Draw(TestLaw.Made("bench-sheet", a).Document));
+        Assert.Matches(@"Quay Tea Lights\s+1 of 12\s+14\.0 g \(12: 168\.0 g\)", text);
+        string single = PrintedText.Of(PdfDrawing.Draw(TestLaw.Made("bench-sheet", TestLaw.Demo("candles/fig-tin.yaml", "IE")).Document));
+        Assert.Matches(@"Fig Tin\s+1\s+80\.0 g", single);
+    }
+
+    [Fact]
     public void The_bench_sheet_of_wax_melts_has_shells_and_a_warmer_and_neither_wick_nor_burn_test()
     {
         Assessment a = TestLaw.Demo("candles/fig-melts.yaml", "IE");

@@ -147,7 +147,17 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         );
 
     private static SizeView Size(SizePlan s) =>
-        new(s.Name, $"{s.Count}", Weighed(s.FirstEach), s.TopUpEach.Value > 0 ? Weighed(s.TopUpEach) : "-", s.Gap);
+        new(
+            s.Name,
+            s.Pieces > 1 ? $"{s.Count} of {s.Pieces}" : $"{s.Count}",
+            Poured(s.FirstInPiece, s),
+            s.TopUpEach.Value > 0 ? Poured(s.TopUpInPiece, s) : "-",
+            s.Gap
+        );
+
+    // What the jug pours into one vessel; of a box of several, what they come to together too.
+    private static string Poured(Grams piece, SizePlan s) =>
+        s.Pieces > 1 ? $"{Weighed(piece)} ({s.Pieces}: {Weighed(new Grams(piece.Value * s.Pieces))})" : Weighed(piece);
 
     private static PortionView Portion(Portion p) => new(p.Name, p.Kind, Weighed(p.Mass));
 
