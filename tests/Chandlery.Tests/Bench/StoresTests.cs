@@ -55,15 +55,17 @@ public sealed class StoresTests : IDisposable
     [Fact]
     public void What_a_batch_weighed_goes_out_of_the_lots_that_it_names()
     {
-        // The batch of three bowls: 7,100 g of blend and 1,050 g on top, 70 % of it soy.
+        // The batch of three bowls: 7,100 g of blend and 1,050 g on top, 70 % of it soy; twenty boxes of tea lights and thirty of melts.
         StoreLine soy = Line("soy-flake");
-        Assert.Equal(0.7 * (7100 + 1050), soy.Out!.Value, 6);
+        Assert.Equal((0.7 * (7100 + 1050)) + 3200 + 2000, soy.Out!.Value, 6);
         Assert.Equal(soy.In - soy.Out, soy.Left);
         StoreLine orange = Line("sweet-orange");
         Assert.Equal(176, orange.Out!.Value, 9);
         Assert.Equal(orange.In!.Value - 176, orange.Lots.Single().Left!.Value, 9);
         Assert.Equal(36, Line("braided cotton").Out);
         Assert.Equal(3, Line("garden-bowl").Out);
+        Assert.Equal((20 * 12, 20 * 12), (Line("tea-light-cups").Out, Line("tabbed cotton").Out));
+        Assert.Equal((1860, 465), (Line("mild-base").Out, Line("dune-grass").Out));
     }
 
     [Fact]

@@ -178,9 +178,17 @@ public sealed class QuantityTests
         folder.Change("dispatches/hb-2611-lantern.yaml", "pieces: 1", "pieces: 4");
         Assert.Equal(
             [
-                new PackagingSum("DE", 2026, PackagingMaterial.Paper, 4 * 243),
+                // Bowls, ten diffusers.
+                new PackagingSum("DE", 2026, PackagingMaterial.Paper, (4 * 243) + (10 * 38)),
+                new PackagingSum("DE", 2026, PackagingMaterial.Glass, 10 * 210),
+                new PackagingSum("DE", 2026, PackagingMaterial.Wood, 10 * 8),
                 new PackagingSum("DE", 2026, PackagingMaterial.Other, 4 * 1850),
-                new PackagingSum("IE", 2026, PackagingMaterial.Paper, 243),
+                // A bowl, twelve boxes of tea lights, a diffuser, fifteen shells of melts.
+                new PackagingSum("IE", 2026, PackagingMaterial.Paper, 243 + (12 * 32) + 38),
+                new PackagingSum("IE", 2026, PackagingMaterial.Glass, 210),
+                new PackagingSum("IE", 2026, PackagingMaterial.Aluminium, 12 * 10),
+                new PackagingSum("IE", 2026, PackagingMaterial.Plastic, 15 * 14),
+                new PackagingSum("IE", 2026, PackagingMaterial.Wood, 8),
                 new PackagingSum("IE", 2026, PackagingMaterial.Other, 1850),
             ],
             PackagingSum.Of(folder.Catalogue)

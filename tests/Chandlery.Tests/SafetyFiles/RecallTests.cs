@@ -22,7 +22,7 @@ public sealed class RecallTests
                 (RecallBy.Batch, "HB-2611-02"),
                 (RecallBy.Lot, "CS-1107"),
                 (RecallBy.Oil, "cedar-smoke"),
-                (RecallBy.Substance, "97-54-1"),
+                (RecallBy.Substance, "97-53-0"),
             }
         )
         {
@@ -33,6 +33,35 @@ public sealed class RecallTests
         }
 
         Assert.Null(Find(folder, RecallBy.Lot, "no such lot"));
+    }
+
+    [Fact]
+    public void Other_kinds_than_container_candles_are_found_by_what_is_in_them_too()
+    {
+        using var folder = new MakersFolder();
+        (string Lot, string Batch, string[] Who)[] kinds =
+        [
+            ("TC-1040", "QT-2611-02", ["The Net Loft"]),
+            ("DG-0588", "DR-2611-01", ["Lantern Nook", "T. Quillane"]),
+            ("MB-2609", "DR-2611-01", ["Lantern Nook", "T. Quillane"]),
+            ("MS-6", "FM-2611-01", ["The Net Loft"]),
+        ];
+        foreach ((string lot, string code, string[] who) in kinds)
+        {
+            AffectedBatch batch = Assert.Single(Find(folder, RecallBy.Lot, lot)!.Batches);
+            Assert.Equal((code, true), (batch.Batch.Code, batch.IsCertain));
+            Assert.Equal(who, batch.Dispatches.Select(d => d.Receiver!.Name));
+        }
+
+        // Isoeugenol is in two oils, the soy wax went into three kinds.
+        Assert.Equal(
+            ["FM-2611-01", "HB-2611-02"],
+            Find(folder, RecallBy.Substance, "97-54-1")!.Batches.Select(b => b.Batch.Code).Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(
+            ["FM-2611-01", "HB-2611-02", "QT-2611-02"],
+            Find(folder, RecallBy.Lot, "SY-2610")!.Batches.Select(b => b.Batch.Code).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
