@@ -29,6 +29,7 @@ internal static class CommandTree
             SafetySheetCommand.Build(papers),
             DossierCommand.Build(papers),
             TechnicalFileCommand.Build(papers),
+            ProcedureCommand.Build(papers),
             DutiesCommand.Build(),
             ListingCommand.Build(),
             TestsCommand.Build(),

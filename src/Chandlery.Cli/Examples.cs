@@ -23,6 +23,7 @@ internal static class Examples
         "safety-sheet data/demo/candles/harbour-bowl.yaml --out out",
         "dossier data/demo/candles/fig-tin.yaml --out out/fig-tin",
         "technical-file data/demo/candles/slate-jar.yaml --out out",
+        "procedure data/demo/candles/harbour-bowl.yaml --out out",
         "duties data/demo/candles/harbour-bowl.yaml",
         "listing data/demo/candles/harbour-bowl.yaml --language de --format html",
         "tests data/demo",

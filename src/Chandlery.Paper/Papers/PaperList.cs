@@ -5,6 +5,7 @@ using Chandlery.Paper.Papers.BurnCards;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Papers.PocketCards;
 using Chandlery.Paper.Papers.PoisonCentres;
+using Chandlery.Paper.Papers.Procedures;
 using Chandlery.Paper.Papers.ProductInformation;
 using Chandlery.Paper.Papers.SafetyDataSheets;
 using Chandlery.Paper.Papers.ShopCards;
@@ -30,6 +31,7 @@ public sealed record PaperList(IReadOnlyList<PaperKind> All)
             new SafetySheetPaper(),
             new ProductInformationPaper(),
             new TechnicalFilePaper(),
+            new ProcedurePaper(),
         ]);
 
     /// <summary>The papers of a dossier.</summary>

@@ -13,7 +13,7 @@ function placeOf(by) {
   const own = `#/candle/${encodeURIComponent(state.declared.id)}`;
   const maker = supplies("maker")[0];
   return {
-    assessment: own, ufi: own, answers: `${own}/details`, packaging: `${own}/details`, card: `${own}/papers`, listing: `${own}/papers`, advert: `${own}/papers`, technicalFile: `${own}/papers`, batchCode: `${own}/pour`,
+    assessment: own, ufi: own, answers: `${own}/details`, wick: `${own}/details`, packaging: `${own}/details`, card: `${own}/papers`, listing: `${own}/papers`, advert: `${own}/papers`, technicalFile: `${own}/papers`, procedure: `${own}/papers`, batchCode: `${own}/pour`,
     lots: "#/declaration/lot", tests: "#/declaration/test", dispatches: "#/declaration/dispatch", weighings: "#/declaration/weighing", incidents: "#/declaration/incident",
     roles: maker ? `#/declaration/maker/${encodeURIComponent(maker.id)}` : "#/declaration/maker",
   }[by] ?? null;

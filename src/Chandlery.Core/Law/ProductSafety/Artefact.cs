@@ -48,6 +48,12 @@ public enum Artefact
     /// <summary>Answers to the questions on form and claims.</summary>
     Answers,
 
+    /// <summary>The answer to whether a wick has a core of metal, the only place of lead in it.</summary>
+    Wick,
+
+    /// <summary>The page on internal processes for product safety.</summary>
+    Procedure,
+
     /// <summary>A UFI, where one is needed.</summary>
     Ufi,
 }

@@ -34,6 +34,9 @@ public sealed record ProductSafetyLaw(IReadOnlyDictionary<string, string> ByPlac
     /// <summary>Our words for the form by which an authority is told of a recall, by language; English at least.</summary>
     public required Shelf<SafetyWords> AuthorityWords { get; init; }
 
+    /// <summary>Our words for the page on how a maker looks after product safety, by language; English at least.</summary>
+    public required Shelf<SafetyWords> ProcedureWords { get; init; }
+
     /// <summary>What a technical file holds, whatever the place.</summary>
     public required Lazy<FileRules> File { get; init; }
 
@@ -53,6 +56,7 @@ public sealed record ProductSafetyLaw(IReadOnlyDictionary<string, string> ByPlac
         Duties.ReadAll();
         Words.ReadAll();
         AuthorityWords.ReadAll();
+        ProcedureWords.ReadAll();
         _ = File.Value;
     }
 }

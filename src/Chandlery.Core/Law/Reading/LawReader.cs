@@ -150,6 +150,7 @@ public sealed class LawReader
             Duties = Safety("duties.yaml", new DutyReader(places).Read),
             Words = SafetyWords(SafetyWordsReader.FileName),
             AuthorityWords = SafetyWords(SafetyWordsReader.AuthorityFileName),
+            ProcedureWords = SafetyWords(SafetyWordsReader.ProcedureFileName),
             File = new Lazy<FileRules>(OpenFile, LazyThreadSafetyMode.PublicationOnly),
         };
     }

@@ -58,6 +58,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
             Artefact.TechnicalFile => InQuestion(a) is { } open
                 ? (DutyState.Open, $"{open.Id} puts a risk of the technical file in question: review it, then close the incident")
                 : (DutyState.ByHand, "'chandlery technical-file' prints it: sign it and keep it"),
+            Artefact.Procedure => (DutyState.ByHand, "'chandlery procedure' prints it: fill in who does what, sign it and keep it"),
             Artefact.Tests => Tests(a),
             Artefact.Lots => Lots(a),
             Artefact.Dispatches => Each(

@@ -12,6 +12,9 @@ internal static class SafetyWordsReader
     /// <summary>Name of the file for the form to authorities.</summary>
     public const string AuthorityFileName = "authority.yaml";
 
+    /// <summary>Name of the file for the page on how a maker looks after product safety.</summary>
+    public const string ProcedureFileName = "procedure.yaml";
+
     /// <summary>The words of a file.</summary>
     /// <param name="folder">The language's folder.</param>
     /// <param name="file">Name of the file.</param>
