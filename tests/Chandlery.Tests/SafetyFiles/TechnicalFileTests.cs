@@ -379,6 +379,21 @@ public sealed class TechnicalFileTests
         Assert.Equal(DutyState.ByHand, Duty(folder, "offers", day: new DateOnly(2028, 1, 1)).State);
     }
 
+    /// <summary>The lead of a wick is a question of its own: other answers do not show it.</summary>
+    [Theory]
+    [InlineData("US", "metalCoreWick: no, ", DutyState.Done)]
+    [InlineData("US", "metalCoreWick: yes, ", DutyState.ByHand)]
+    [InlineData("US", "", DutyState.Open)]
+    [InlineData("AU", "metalCoreWick: no, ", DutyState.Done)]
+    [InlineData("NZ", "", DutyState.Open)]
+    [Outside("16 CFR 1500.17(a)(13), from memory; Consumer Protection Notice No 7 of 2002: no lead in wicks")]
+    public void Whether_a_wick_can_hold_lead_is_shown_by_its_own_answer(string place, string answer, DutyState expected)
+    {
+        using var folder = new MakersFolder();
+        folder.Change("candles/fig-tin.yaml", "metalCoreWick: no, ", answer);
+        Assert.Equal(expected, Duty(folder, "wick", place, candle: "fig-tin").State);
+    }
+
     [Fact]
     public void A_place_without_known_duties_is_said()
     {

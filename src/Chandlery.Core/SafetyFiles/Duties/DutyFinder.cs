@@ -75,6 +75,12 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
                 ? (DutyState.Open, a.Kind.Say("the candle declares no 'packaging'"))
                 : (DutyState.Done, "'chandlery packaging' sums it; registering in each country is done by hand"),
             Artefact.Answers => Answers(a),
+            Artefact.Wick => a.Candle.Answers.MetalCoreWick switch
+            {
+                null => (DutyState.Open, a.Kind.Say("not answered under 'answers' of the candle")),
+                true => (DutyState.ByHand, "a wick has a core of metal: keep its supplier's statement on lead"),
+                false => (DutyState.Done, a.Candle.Place.File),
+            },
             Artefact.Ufi => a.Ufi is { } ufi ? (DutyState.ByHand, $"UFI {ufi}: notify it with the facts of 'chandlery dossier'")
             : a.Findings.Any(f => f.Gravity == Gravity.Stop && f.Clause == a.Edition.Ufi.Clause)
                 ? (DutyState.Open, "a UFI is needed and cannot be made yet")
