@@ -8,6 +8,7 @@ namespace Chandlery.Cli.Answers;
 
 /// <summary>JSON of what commands say to programs, made at build time.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true)]
+[JsonSerializable(typeof(AddedAnswer[]))]
 [JsonSerializable(typeof(ArrangementAnswer[]))]
 [JsonSerializable(typeof(CeilingAnswer[]))]
 [JsonSerializable(typeof(DesignAnswer[]))]
@@ -17,6 +18,7 @@ namespace Chandlery.Cli.Answers;
 [JsonSerializable(typeof(KindAnswer[]))]
 [JsonSerializable(typeof(RegisterAnswer))]
 [JsonSerializable(typeof(RegisterEntry[]))]
+[JsonSerializable(typeof(SafetySheetAnswer[]))]
 [JsonSerializable(typeof(SetAnswer[]))]
 [JsonSerializable(typeof(TraceAnswer[]))]
 [JsonSerializable(typeof(UfiAnswer))]

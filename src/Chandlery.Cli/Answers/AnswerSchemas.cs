@@ -35,10 +35,12 @@ internal static class AnswerSchemas
         var trials = new TrialJson(AnswerSchema.Strict());
         var compared = new ComparedJson(AnswerSchema.Strict());
         var stores = new StoresJson(AnswerSchema.Strict());
+        var making = new MakingJson(AnswerSchema.Strict());
         var file = new SafetyFileJson(AnswerSchema.Strict());
         return new[]
         {
             ("arrange", AnswerSchema.Of(own.ArrangementAnswerArray)),
+            ("bench-sheet", AnswerSchema.Of(making.BenchLineArray)),
             ("blend", AnswerSchema.Of(trials.BlendLineArray)),
             ("catalogue", AnswerSchema.Of(compared.CatalogueRowArray)),
             ("ceiling", AnswerSchema.Of(own.CeilingAnswerArray)),
@@ -54,12 +56,15 @@ internal static class AnswerSchemas
             ("measure", AnswerSchema.Of(own.InspectionArray)),
             ("packaging", AnswerSchema.Of(file.PackagingReport)),
             ("recall", AnswerSchema.Of(file.RecallReport)),
+            ("register add", AnswerSchema.Of(own.AddedAnswerArray)),
             ("register find", AnswerSchema.Of(own.RegisterEntryArray)),
             ("register verify", AnswerSchema.Of(own.RegisterAnswer)),
+            ("safety-sheet", AnswerSchema.Of(own.SafetySheetAnswerArray)),
             ("sets", AnswerSchema.Of(own.SetAnswerArray)),
             ("statements", AnswerSchema.Of(new StatementsJson(AnswerSchema.Strict()).DictionaryStringStatementLine)),
             ("stores", AnswerSchema.Of(stores.StoreReport)),
             ("substance", AnswerSchema.OneOrMany(new SubstanceJson(AnswerSchema.Strict()).SubstanceAnswerArray)),
+            ("technical-file", AnswerSchema.Of(file.TechnicalFileReportArray)),
             ("tests", AnswerSchema.Of(file.TestReportArray)),
             ("trace", AnswerSchema.Of(own.TraceAnswerArray)),
             ("trials", AnswerSchema.Of(trials.TrialLineArray)),
@@ -68,7 +73,7 @@ internal static class AnswerSchemas
             ("version", AnswerSchema.Of(own.VersionAnswer)),
             ("version memory", AnswerSchema.Of(new MemoryJson(AnswerSchema.Strict()).MemoryReportArray)),
             ("weighing", AnswerSchema.Of(file.WeighingLineArray)),
-            ("wicks", AnswerSchema.Of(new MakingJson(AnswerSchema.Strict()).WickLineArray)),
+            ("wicks", AnswerSchema.Of(making.WickLineArray)),
         };
     }
 }

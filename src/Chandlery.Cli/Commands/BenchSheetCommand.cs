@@ -1,7 +1,10 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Core.Assessed;
 using Chandlery.Core.Making;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.BenchSheets;
+using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;
 
@@ -32,7 +35,9 @@ internal static class BenchSheetCommand
         options.AddTo(command);
         paper.AddTo(command);
         command.Add(count);
+        Option<bool> json = JsonOption.BesidePapers("bench-sheet");
         command.Add(waste);
+        command.Add(json);
         pour.AddTo(command);
         command.SetAction(parse =>
             Session.Print(
@@ -42,6 +47,16 @@ internal static class BenchSheetCommand
                 (session, printer, assessments) =>
                 {
                     var settings = new PaperSettings(parse.GetValue(count), parse.GetValue(waste)) { Pour = pour.Read(parse) };
+                    if (parse.GetValue(json) && !Answer(session, printer, assessments, settings))
+                    {
+                        return ExitCode.BadInput;
+                    }
+
+                    if (!paper.IsWanted(parse))
+                    {
+                        return assessments.Any(a => a.StopsSale) ? ExitCode.StopsSale : ExitCode.Fine;
+                    }
+
                     var run = new PaperRun(session, printer, assessments, settings);
                     run.MakeAll([.. papers.All.OfType<BenchSheetPaper>()]);
                     int code = run.Finish();
@@ -50,5 +65,25 @@ internal static class BenchSheetCommand
             )
         );
         return command;
+    }
+
+    private static bool Answer(Session session, Printer printer, IReadOnlyList<Assessment> assessments, PaperSettings settings)
+    {
+        var problems = new Problems();
+        BenchLine[] lines =
+        [
+            .. session
+                .EachDeclared(assessments)
+                .Select(a => BenchSheetPaper.Line(session.Request(a, a.Languages[0], printer.Shop, settings), problems))
+                .OfType<BenchLine>(),
+        ];
+        if (!problems.None)
+        {
+            session.Report(problems.Found);
+            return false;
+        }
+
+        session.Output.WriteLine(JsonSerializer.Serialize(lines, MakingJson.Plain.BenchLineArray));
+        return true;
     }
 }

@@ -9,6 +9,10 @@ internal static class JsonOption
     /// <summary>The option's name.</summary>
     public const string Name = "--json";
 
+    /// <summary>Whether a command line asks for it.</summary>
+    public static bool IsGiven(ParseResult parse) =>
+        parse.CommandResult.Command.Options.OfType<Option<bool>>().FirstOrDefault(o => o.Name == Name) is { } json && parse.GetValue(json);
+
     /// <summary>Bounds the forms for people that a command prints, and shows whoever asks for JSON there the one way to it.</summary>
     /// <param name="format">The option that names the form.</param>
     /// <param name="forms">What it takes.</param>
@@ -23,6 +27,15 @@ internal static class JsonOption
                 result.AddError($"'{given.Value}' is nothing that '{format.Name}' takes: {string.Join(", ", forms)}.{remedy}");
             }
         });
+    }
+
+    /// <summary>The option of a command that prints papers: with it they are printed where a folder is named alone.</summary>
+    /// <param name="command">The command.</param>
+    public static Option<bool> BesidePapers(string command)
+    {
+        Option<bool> json = Of(command);
+        json.Description = $"{json.Description![..^1]}, and no paper unless --out is given.";
+        return json;
     }
 
     /// <summary>The option of a command.</summary>

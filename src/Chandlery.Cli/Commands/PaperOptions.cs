@@ -72,6 +72,9 @@ internal sealed class PaperOptions
             HelpName = "people|press|archive",
         };
 
+    /// <summary>Whether papers are printed: whoever asks for facts alone (<see cref="JsonOption"/>) gets none beside.</summary>
+    public bool IsWanted(ParseResult parse) => !JsonOption.IsGiven(parse) || parse.GetResult(Out) is { Implicit: false };
+
     public void AddTo(Command command)
     {
         command.Add(Out);

@@ -105,7 +105,7 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
         {
             foreach (string path in written)
             {
-                session.Output.WriteLine(path);
+                session.Written.WriteLine(path);
             }
         }
         catch (AggregateException error) when (error.InnerExceptions[0] is IOException first)

@@ -59,7 +59,9 @@ internal static class RegisterCommand
         command.Add(documents);
         command.Add(keep);
         command.Add(by);
+        Option<bool> json = JsonOption.Of("register add");
         command.Add(register);
+        command.Add(json);
         command.SetAction(parse =>
             Session.Run(
                 parse,
@@ -71,14 +73,14 @@ internal static class RegisterCommand
                         .. (parse.GetValue(documents) ?? []).Select(d => (Path.GetFileName(d), File.ReadAllBytes(d))),
                     ];
                     var issue = new RegisterIssue(files, parse.GetValue(keep), parse.GetValue(by)!);
-                    return Add(session, assessments, issue, parse.GetValue(register));
+                    return Add(session, assessments, issue, parse.GetValue(register), parse.GetValue(json));
                 }
             )
         );
         return command;
     }
 
-    private static int Add(Session session, IReadOnlyList<Assessment> assessments, RegisterIssue issue, string? register)
+    private static int Add(Session session, IReadOnlyList<Assessment> assessments, RegisterIssue issue, string? register, bool json)
     {
         var problems = new Problems();
         DeclarationFolder folder = session.Declarations;
@@ -100,9 +102,11 @@ internal static class RegisterCommand
         }
 
         using RegisterBook book = (register is null ? RegisterPlace.OfFolder(folder.Root) : RegisterPlace.Named(register)).Open();
+        var added = new List<AddedAnswer>();
         foreach ((RegisterContent content, IReadOnlyDictionary<string, string> texts) in contents)
         {
-            foreach (string doubt in book.Doubts(content))
+            List<string> doubts = [.. book.Doubts(content)];
+            foreach (string doubt in doubts)
             {
                 session.Complain(TextTable.Harmless($"Look: {doubt}."));
             }
@@ -114,9 +118,18 @@ internal static class RegisterCommand
                 DateTimeOffset.UtcNow,
                 issue.Keeps ? RegisterWriter.Kept(issue.Documents) : null
             );
-            session.Output.WriteLine(
-                TextTable.Harmless($"{entry.Number}: {content.Batch}, {content.Candle}, {content.Edition}; {entry.Hash}")
-            );
+            added.Add(new AddedAnswer(entry.Number, content.Batch, content.Candle, content.Edition, entry.Hash, doubts));
+            if (!json)
+            {
+                session.Output.WriteLine(
+                    TextTable.Harmless($"{entry.Number}: {content.Batch}, {content.Candle}, {content.Edition}; {entry.Hash}")
+                );
+            }
+        }
+
+        if (json)
+        {
+            session.Output.WriteLine(JsonSerializer.Serialize([.. added], AnswerJson.Plain.AddedAnswerArray));
         }
 
         return ExitCode.Fine;

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Paper.Papers;
@@ -25,13 +27,26 @@ internal static class SafetySheetCommand
         );
         options.AddTo(command);
         paper.AddTo(command);
+        Option<bool> json = JsonOption.BesidePapers("safety-sheet");
         command.Add(revision);
+        command.Add(json);
         command.SetAction(parse =>
             Session.Print(
                 parse,
                 options,
                 paper,
-                (session, printer, all) => Write(session, printer, all, Wanted(parse, papers), parse.GetValue(revision))
+                (session, printer, all) =>
+                {
+                    int code = paper.IsWanted(parse)
+                        ? Write(session, printer, all, Wanted(parse, papers), parse.GetValue(revision))
+                        : ExitCode.Fine;
+                    if (code != ExitCode.BadInput)
+                    {
+                        Say(session, all, parse.GetValue(json));
+                    }
+
+                    return code;
+                }
             )
         );
         return command;
@@ -51,21 +66,28 @@ internal static class SafetySheetCommand
     {
         var run = new PaperRun(session, printer, assessments, new PaperSettings(Revision: revision));
         run.MakeAll(papers);
-        int code = run.Finish();
-        if (code == ExitCode.BadInput)
+        return run.Finish();
+    }
+
+    private static void Say(Session session, IReadOnlyList<Assessment> assessments, bool json)
+    {
+        List<(Assessment Of, SheetDutyFinding Duty)> duties =
+        [
+            .. assessments.Select(a => (a, SheetDuties.Find(a.Edition.SafetySheet, a.Classification, a.Substances))),
+        ];
+        if (json)
         {
-            return code;
+            SafetySheetAnswer[] answers = [.. duties.Select(d => SafetySheetAnswer.Of(d.Of, d.Duty))];
+            session.Output.WriteLine(JsonSerializer.Serialize(answers, AnswerJson.Plain.SafetySheetAnswerArray));
+            return;
         }
 
-        foreach (Assessment a in assessments)
+        foreach ((Assessment a, SheetDutyFinding duty) in duties)
         {
-            SheetDutyFinding duty = SheetDuties.Find(a.Edition.SafetySheet, a.Classification, a.Substances);
             session.Output.WriteLine(
                 $"{a.Id}, {a.Edition.Id}: {Words(duty.Duty)}{a.Kind.Say(string.Join(' ', duty.Reasons.Select(r => r.Clause.IsNone ? r.Says : $"{r.Says} ({r.Clause})")))}"
             );
         }
-
-        return code;
     }
 
     private static string Words(SheetDuty duty) =>

@@ -32,6 +32,9 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>The same for a text whose lines another program may read: no line is broken.</summary>
     public required TextWriter Raw { get; init; }
 
+    /// <summary>Where it is said which files were written: apart from an answer for programs, which stands alone.</summary>
+    public required TextWriter Written { get; init; }
+
     /// <summary>Where a document goes that goes to the standard output.</summary>
     public required StandardOutput Documents { get; init; }
 
@@ -91,9 +94,10 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         TextWriter output = parse.InvocationConfiguration.Output;
         TextWriter errors = parse.InvocationConfiguration.Error;
         TextWriter raw = Console.IsOutputRedirected ? output : new HarmlessWriter(output);
-        TextWriter shown = Console.IsOutputRedirected || IsForPrograms(parse) ? raw : new HarmlessWriter(output, AssessCommand.Width);
+        TextWriter shown = Console.IsOutputRedirected || JsonOption.IsGiven(parse) ? raw : new HarmlessWriter(output, AssessCommand.Width);
         TextWriter told = Told(errors);
         bool isQuiet = parse.GetValue<bool>(Manners.Quiet);
+        bool standsAlone = StandardOutput.IsMeant(parse) || JsonOption.IsGiven(parse);
         bool isWatched = !isQuiet && ReferenceEquals(errors, Console.Error) && !Console.IsErrorRedirected;
         var clock = Stopwatch.StartNew();
         return new Session(
@@ -108,6 +112,10 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
                 isQuiet ? TextWriter.Null
                 : StandardOutput.IsMeant(parse) ? told
                 : raw,
+            Written =
+                isQuiet ? TextWriter.Null
+                : standsAlone ? told
+                : shown,
             Documents = new StandardOutput(raw, ReferenceEquals(output, Console.Out) && Console.IsOutputRedirected),
             Progress = new Progress(errors, isWatched, () => clock.Elapsed),
         };
@@ -116,10 +124,6 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>The error stream as people see it.</summary>
     public static TextWriter Told(TextWriter errors) =>
         Console.IsErrorRedirected ? errors : new HarmlessWriter(errors, AssessCommand.ErrorWidth);
-
-    private static bool IsForPrograms(ParseResult parse) =>
-        parse.CommandResult.Command.Options.OfType<Option<bool>>().FirstOrDefault(o => o.Name == JsonOption.Name) is { } json
-        && parse.GetValue(json);
 
     /// <summary>Runs a command's work; turns failures of the file system into messages.</summary>
     public static int Guard(ParseResult parse, Func<Session, int> work)
@@ -177,7 +181,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <param name="file">The file, or <see cref="StandardOutput.Sign"/>.</param>
     /// <param name="content">The document.</param>
     /// <exception cref="IOException">It could not be written, or a terminal cannot show it.</exception>
-    public void WriteFile(string file, byte[] content) => WriteFile(file, content, output);
+    public void WriteFile(string file, byte[] content) => WriteFile(file, content, Written);
 
     /// <summary>Writes a document to a file and says so, or to the standard output.</summary>
     /// <param name="file">The file, or <see cref="StandardOutput.Sign"/>.</param>
@@ -212,7 +216,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
 
         foreach (PendingFile file in PendingFile.Apart(files))
         {
-            file.Write(into, output);
+            file.Write(into, Written);
         }
     }
 

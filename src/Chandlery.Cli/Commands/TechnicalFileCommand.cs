@@ -1,4 +1,7 @@
 using System.CommandLine;
+using System.Text.Json;
+using Chandlery.Core.SafetyFiles;
+using Chandlery.Core.SafetyFiles.TechnicalFiles;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.TechnicalFiles;
@@ -40,7 +43,9 @@ internal static class TechnicalFileCommand
         options.AddTo(command);
         paper.AddTo(command);
         command.Add(version);
+        Option<bool> json = JsonOption.BesidePapers("technical-file");
         command.Add(since);
+        command.Add(json);
         command.SetAction(parse =>
             Session.Print(
                 parse,
@@ -48,12 +53,24 @@ internal static class TechnicalFileCommand
                 paper,
                 (session, printer, assessments) =>
                 {
-                    var run = new PaperRun(
-                        session,
-                        printer,
-                        assessments,
-                        new PaperSettings(Revision: parse.GetValue(version)) { Since = parse.GetValue(since) }
-                    );
+                    var settings = new PaperSettings(Revision: parse.GetValue(version)) { Since = parse.GetValue(since) };
+                    if (parse.GetValue(json))
+                    {
+                        TechnicalFileReport[] reports =
+                        [
+                            .. assessments.Select(a =>
+                                TechnicalFilePaper.Report(session.Request(a, a.Languages[0], printer.Shop, settings))
+                            ),
+                        ];
+                        session.Output.WriteLine(JsonSerializer.Serialize(reports, SafetyFileJson.Plain.TechnicalFileReportArray));
+                    }
+
+                    if (!paper.IsWanted(parse))
+                    {
+                        return ExitCode.Fine;
+                    }
+
+                    var run = new PaperRun(session, printer, assessments, settings);
                     run.MakeAll([.. papers.All.OfType<TechnicalFilePaper>()]);
                     return run.Finish();
                 }

@@ -21,7 +21,7 @@ internal static class WicksCommand
             Description = "How many wicks to lay out. Default: as many as the candle declares.",
             CustomParser = result => Numbers.Whole("--count", 1, LayoutFinder.MostWicks)(result),
         };
-        Option<bool> json = JsonOption.Of("wicks");
+        Option<bool> json = JsonOption.BesidePapers("wicks");
         var command = new Command(
             "wicks",
             "Lay out the wicks with the greatest free circle around each, hold their spacing against the wick maker's, and print a template of true size."
@@ -49,10 +49,17 @@ internal static class WicksCommand
                     {
                         WickLine[] lines = [.. plans.Select(p => WickLine.Of(p.Candle.Candle, p.Plan))];
                         session.Output.WriteLine(JsonSerializer.Serialize(lines, MakingJson.Plain.WickLineArray));
+                    }
+                    else
+                    {
+                        plans.ForEach(p => Tell(session, p.Candle, p.Plan));
+                    }
+
+                    if (!paper.IsWanted(parse))
+                    {
                         return ExitCode.Fine;
                     }
 
-                    plans.ForEach(p => Tell(session, p.Candle, p.Plan));
                     List<Assessment> candles = [.. plans.Select(p => p.Candle)];
                     var run = new PaperRun(session, printer, candles, new PaperSettings(Wicks: parse.GetValue(count)));
                     run.MakeAll([.. papers.All.OfType<WickTemplatePaper>()]);

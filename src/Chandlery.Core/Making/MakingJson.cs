@@ -6,6 +6,7 @@ namespace Chandlery.Core.Making;
 
 /// <summary>JSON of what the bench is told, made at build time.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true)]
+[JsonSerializable(typeof(BenchLine[]))]
 [JsonSerializable(typeof(WickLine[]))]
 public sealed partial class MakingJson : JsonSerializerContext
 {

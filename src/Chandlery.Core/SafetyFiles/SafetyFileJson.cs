@@ -6,6 +6,7 @@ using Chandlery.Core.SafetyFiles.Incidents;
 using Chandlery.Core.SafetyFiles.Listings;
 using Chandlery.Core.SafetyFiles.Quantities;
 using Chandlery.Core.SafetyFiles.Recalls;
+using Chandlery.Core.SafetyFiles.TechnicalFiles;
 using Chandlery.Core.SafetyFiles.Tests;
 
 namespace Chandlery.Core.SafetyFiles;
@@ -19,6 +20,7 @@ namespace Chandlery.Core.SafetyFiles;
 [JsonSerializable(typeof(WeighingLine[]))]
 [JsonSerializable(typeof(PackagingReport))]
 [JsonSerializable(typeof(DutyReport[]))]
+[JsonSerializable(typeof(TechnicalFileReport[]))]
 public sealed partial class SafetyFileJson : JsonSerializerContext
 {
     /// <summary>As written for people's eyes too: letters of other languages stay letters.</summary>

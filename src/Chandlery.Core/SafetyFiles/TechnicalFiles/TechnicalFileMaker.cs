@@ -67,6 +67,24 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
             .. a.Candle.Packaging is null ? ["What it is packed in is not declared."] : Array.Empty<string>(),
         ];
 
+    /// <summary>What it finds, for programs.</summary>
+    public TechnicalFileReport Report =>
+        new(
+            a.Id,
+            a.Edition.Id,
+            version,
+            [.. RiskLines.Select(RiskReport.Of)],
+            Missing,
+            [
+                .. Keeps.Select(k => new KeepReport(
+                    k.Place.Code.Text,
+                    k.Rule?.Years,
+                    k.Rule is { } rule && LastSent is { } last ? IsoDay.Plain(last.AddYears(rule.Years)) : null,
+                    k.Rule?.Clause.Text
+                )),
+            ]
+        );
+
     /// <summary>The file.</summary>
     public KeptRecord Make() =>
         new(
@@ -401,9 +419,9 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
 
     private IEnumerable<SheetBlock> Keeping()
     {
-        foreach (Place place in a.Places)
+        foreach ((Place place, KeepRow? rule) in Keeps)
         {
-            if (lawbook.Safety.For(lawbook.Safety.Recalls, place.Code)?.KeepOf(Kept.TechnicalFile) is { } keep)
+            if (rule is { } keep)
             {
                 yield return new SheetText(
                     LastSent is { } last
@@ -424,6 +442,9 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
 
         yield return new SheetText("Place, date, name: ______________________________");
     }
+
+    private IEnumerable<(Place Place, KeepRow? Rule)> Keeps =>
+        a.Places.Select(p => (p, lawbook.Safety.For(lawbook.Safety.Recalls, p.Code)?.KeepOf(Kept.TechnicalFile)));
 
     private string Noun => a.Kind.Say("candle");
 

@@ -26,27 +26,47 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         Assessment a = request.Assessment;
         if (a.Kind.State == PhysicalState.Liquid)
         {
-            if (request.Settings.Pour.IsChosen)
-            {
-                problems.Add(
-                    a.Candle.Place,
-                    $"{a.Candle.Name} is a {a.Kind.Name}, which is mixed cold and filled at once: there is no second pour, no other size from the same melt and no melt left over to plan.",
-                    "Leave out --gap, --also, --leftover and --leftover-of."
-                );
-                return MissingPaper.Because(problems, isDue: true);
-            }
-
-            return Lay(request, Liquid(a, request.Settings), problems);
+            return Mixing(request, problems) is { } mixing
+                ? Lay(request, Liquid(a, mixing), problems)
+                : MissingPaper.Because(problems, isDue: true);
         }
 
-        if (PourOrders.Read(request, problems) is not { } order)
-        {
-            return MissingPaper.Because(problems, isDue: true);
-        }
-
-        var plan = PouringPlan.Make(a, request.Wax, order);
-        return Lay(request, a.Kind.Burns ? View(a, plan) : Melt(a, plan), problems);
+        return Pouring(request, problems) is { } plan
+            ? Lay(request, a.Kind.Burns ? View(a, plan) : Melt(a, plan), problems)
+            : MissingPaper.Because(problems, isDue: true);
     }
+
+    /// <summary>What the sheet says to weigh, without drawing it; null with problems.</summary>
+    public static BenchLine? Line(PaperRequest request, Problems problems)
+    {
+        Assessment a = request.Assessment;
+        return a.Kind.State == PhysicalState.Liquid
+            ? Mixing(request, problems) is { } mixing
+                ? BenchLine.Of(a.Id, mixing)
+                : null
+            : Pouring(request, problems) is { } plan
+                ? BenchLine.Of(a.Id, plan)
+                : null;
+    }
+
+    private static MixingPlan? Mixing(PaperRequest request, Problems problems)
+    {
+        Assessment a = request.Assessment;
+        if (request.Settings.Pour.IsChosen)
+        {
+            problems.Add(
+                a.Candle.Place,
+                $"{a.Candle.Name} is a {a.Kind.Name}, which is mixed cold and filled at once: there is no second pour, no other size from the same melt and no melt left over to plan.",
+                "Leave out --gap, --also, --leftover and --leftover-of."
+            );
+            return null;
+        }
+
+        return MixingPlan.Make(a, request.Settings.Count, request.Settings.WastePercent);
+    }
+
+    private static PouringPlan? Pouring(PaperRequest request, Problems problems) =>
+        PourOrders.Read(request, problems) is { } order ? PouringPlan.Make(request.Assessment, request.Wax, order) : null;
 
     private static PaperOutcome Lay(PaperRequest request, ITemplateView view, Problems problems)
     {
@@ -62,9 +82,8 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         return Outcome(sheet, problems);
     }
 
-    private static LiquidBenchSheetView Liquid(Assessment a, PaperSettings settings)
+    private static LiquidBenchSheetView Liquid(Assessment a, MixingPlan plan)
     {
-        var plan = MixingPlan.Make(a, settings.Count, settings.WastePercent);
         string what = a.Kind.Say(plan.Count == 1 ? "candle" : "candles");
         string each = a.Candle.NetVolume is { } volume ? volume.ToString() : a.Candle.NetMass.ToString();
         return new LiquidBenchSheetView(

@@ -39,12 +39,9 @@ public sealed class TechnicalFilePaper() : PaperKind("technical-file", "Technica
     {
         PaperOutcome label = new LabelPaper().Make(request);
         Dictionary<string, Scene> drawings = Drawings(request, label as MadePaper);
-        var maker = new TechnicalFileMaker(request.Assessment, request.Catalogue, request.Lawbook, request.Settings.Revision)
-        {
-            Earlier = request.FindsEarlier.Value,
-            RegisterHead = request.FindsRegisterHead.Value ?? "",
-            Picture = drawings.ContainsKey(Picture) ? new SheetDrawing(Picture, $"Picture of {request.Assessment.Candle.Name}.") : null,
-            Labels =
+        TechnicalFileMaker maker = Maker(
+            request,
+            request.FindsEarlier.Value,
             [
                 .. drawings
                     .Keys.Where(name => name != Picture)
@@ -53,14 +50,34 @@ public sealed class TechnicalFilePaper() : PaperKind("technical-file", "Technica
                         $"The label of {request.Assessment.Candle.Name} as it is printed, smaller where it finds no room; its text stands in the tables of this file."
                     )),
             ],
-            NoLabel = (label as MissingPaper)?.Why ?? "",
-        };
+            (label as MissingPaper)?.Why ?? ""
+        );
         return Outcome(
             RecordDocument.Make(maker.Make(), request.Shop, problems, drawings),
             problems,
             [.. maker.Missing.Select(m => $"Missing: {m}")]
         );
     }
+
+    /// <summary>What the file finds, without drawing it.</summary>
+    public static TechnicalFileReport Report(PaperRequest request) => Maker(request, null, [], "").Report;
+
+    private static TechnicalFileMaker Maker(
+        PaperRequest request,
+        EarlierVersion? earlier,
+        IReadOnlyList<SheetDrawing> labels,
+        string noLabel
+    ) =>
+        new(request.Assessment, request.Catalogue, request.Lawbook, request.Settings.Revision)
+        {
+            Earlier = earlier,
+            RegisterHead = request.FindsRegisterHead.Value ?? "",
+            Picture = request.OpensPicture.Value is null
+                ? null
+                : new SheetDrawing(Picture, $"Picture of {request.Assessment.Candle.Name}."),
+            Labels = labels,
+            NoLabel = noLabel,
+        };
 
     private static Dictionary<string, Scene> Drawings(PaperRequest request, MadePaper? label)
     {
