@@ -8,8 +8,17 @@ internal static class CompletionsCommand
     private const string Bash = """
         # bash: add  eval "$(chandlery completions bash)"  to ~/.bashrc
         _chandlery() {
-          local IFS=$'\n'
-          COMPREPLY=($(chandlery "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null))
+          local found word="${COMP_WORDS[COMP_CWORD]}"
+          COMPREPLY=()
+          while IFS= read -r found; do
+            # Where '=' parts words, what stands before it is kept already.
+            [[ $found == --*=* && $COMP_WORDBREAKS == *=* ]] && found="${found#*=}"
+            case "$word" in
+              [\"\']*) ;;
+              *) printf -v found '%q' "$found" ;;
+            esac
+            COMPREPLY+=("$found")
+          done < <(chandlery "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)
         }
         complete -o default -F _chandlery chandlery
         """;
@@ -18,9 +27,9 @@ internal static class CompletionsCommand
         # zsh: add  eval "$(chandlery completions zsh)"  to ~/.zshrc, after compinit
         _chandlery() {
           local -a found
-          found=("${(@f)$(chandlery "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
-          compadd -a found
-          _files
+          local line="${(j: :)words[1,CURRENT-1]} ${PREFIX}"
+          found=(${(f)"$(chandlery "[suggest:${#line}]" "$line" 2>/dev/null)"})
+          if (( ${#found} )); then compadd -a found; else _files; fi
         }
         compdef _chandlery chandlery
         """;
@@ -34,7 +43,8 @@ internal static class CompletionsCommand
         # PowerShell: add  chandlery completions pwsh | Out-String | Invoke-Expression  to $PROFILE
         Register-ArgumentCompleter -Native -CommandName chandlery -ScriptBlock {
           param($word, $line, $position)
-          chandlery "[suggest:$position]" "$line" | ForEach-Object {
+          $at = $position - $line.Extent.StartOffset
+          chandlery "[suggest:$at]" "$line" | ForEach-Object {
             [System.Management.Automation.CompletionResult]::new($_, $_, 'ParameterValue', $_)
           }
         }

@@ -77,6 +77,9 @@ internal sealed class PaperOptions
 
     public void AddTo(Command command)
     {
+        Formats.CompletionSources.Add(Known);
+        Purpose.CompletionSources.Clear();
+        Purpose.CompletionSources.Add([.. Purposes.Keys]);
         command.Add(Out);
         command.Add(Formats);
         command.Add(Purpose);
