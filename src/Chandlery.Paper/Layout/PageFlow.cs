@@ -8,6 +8,9 @@ namespace Chandlery.Paper.Layout;
 /// <summary>Flows blocks over as many pages as they need.</summary>
 internal static class PageFlow
 {
+    // Less on a page would look as if something had been forgotten there.
+    private const double LeastLeft = 0.5;
+
     /// <summary>The pages, and how full the last one is.</summary>
     /// <param name="document">Blocks with page size and margin.</param>
     /// <param name="sizes">Text sizes.</param>
@@ -31,7 +34,7 @@ internal static class PageFlow
             if (page.Count > 0 && Height([.. page, block]) > bottom - top)
             {
                 // Headings, and what only leads up to them, are not left alone at the foot of a page.
-                int kept = page.Count;
+                int kept = LeadingUpTo(block, page) ?? page.Count;
                 while (kept > 1 && page[kept - 1] is Paragraph { Size: > 1 } or Gap or Rule or Table { Rows: [{ IsHeading: true }] })
                 {
                     kept--;
@@ -60,6 +63,15 @@ internal static class PageFlow
         }
 
         return new PagedLayout([.. pages.Select((page, i) => Draw(page, i + 1))], Height(pages[^1]) / (bottom - top));
+
+        // A drawing takes its section along, where that leaves the page at least half full.
+        int? LeadingUpTo(Block block, List<Block> page) =>
+            block is Depiction
+            && page.FindLastIndex(b => b is Paragraph { Size: > 1 }) is > 0 and var heading
+            && Height([.. page.Skip(heading), block]) <= bottom - top
+            && Height([.. page.Take(heading)]) >= LeastLeft * (bottom - top)
+                ? heading
+                : null;
 
         double Height(List<Block> blocks) =>
             FlowLayout.Measure(blocks, Region.Rectangle(left, 0, document.WidthMm - margin, double.PositiveInfinity), sizes, symbols).EndMm;

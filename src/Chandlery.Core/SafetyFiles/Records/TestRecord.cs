@@ -9,11 +9,15 @@ public static class TestRecord
 {
     /// <summary>The blocks that tell of a candle's tests.</summary>
     public static IReadOnlyList<SheetBlock> Blocks(CandleTests tests) =>
+        [.. Tested(tests), .. RecordSection.Texts(tests.Missing.Select(m => $"Missing: {m}"))];
+
+    /// <summary>The same without what is missing, for a document that says so elsewhere.</summary>
+    public static IReadOnlyList<SheetBlock> Tested(CandleTests tests) =>
         [
             new SheetText("Verdicts are by the maker's own limits: the limits of the standards are not at hand."),
             .. tests.Valid.SelectMany(t => Test(t, "")),
             .. tests.Outdated.SelectMany(t => Test(t.Test, t.Changed)),
-            .. RecordSection.Texts(tests.Missing.Select(m => $"Missing: {m}")),
+            .. tests.Valid.Count + tests.Outdated.Count == 0 ? RecordSection.Texts(["None is declared."]) : [],
         ];
 
     private static IEnumerable<SheetBlock> Test(JudgedTest judged, string changed)

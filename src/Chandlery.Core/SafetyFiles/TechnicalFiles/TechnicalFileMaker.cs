@@ -99,7 +99,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                 new RecordSection("2 Composition and materials", [.. Materials()]),
                 new RecordSection("3 Risks", [.. Risks()]),
                 new RecordSection("4 Standards", Standards()),
-                a.Kind.Burns ? new RecordSection("5 Burn tests", TestRecord.Blocks(tests)) : new RecordSection("5 Tests", [.. Tests()]),
+                a.Kind.Burns ? new RecordSection("5 Burn tests", TestRecord.Tested(tests)) : new RecordSection("5 Tests", [.. Tests()]),
                 new RecordSection("6 Classification", [.. Classification()]),
                 new RecordSection("7 Label", [.. Label()]),
                 new RecordSection("8 Batches", Batches()),
@@ -341,7 +341,9 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
 
         if (NoLabel.Length > 0)
         {
-            yield return new SheetText($"There is no drawing of the label: {NoLabel}");
+            yield return new SheetText(
+                $"There is no drawing of the label: {(a.StopsSale ? "what stops the sale is said under 10." : NoLabel)}"
+            );
         }
     }
 
@@ -361,7 +363,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
                     }
                 ),
             ],
-            "No batch is declared."
+            "None so far."
         );
 
     private string CodeOf(string lot) =>
