@@ -84,13 +84,13 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
 
     private EarlierVersion InFolder(Assessment a, string since)
     {
-        Catalogue then = DeclarationFolder.Open(since, lawbook.Vocabulary).Catalogue;
+        DeclarationFolder then = DeclarationFolder.Open(since, lawbook.Vocabulary);
         return Assessed(
             a,
             $"the folder {Path.GetFileName(Path.TrimEndingDirectorySeparator(since))}, under the law of today",
-            then,
+            then.Catalogue,
             a.AsOf,
-            new Problems()
+            then.Problems
         );
     }
 
@@ -151,7 +151,7 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
             was,
             was is not null ? ""
                 : problems.None ? "it does not hold the candle under this law."
-                : $"it cannot be assessed any more: {problems.Found[0].What}"
+                : $"it cannot be assessed any more: {problems.Found[0]}"
         );
     }
 }

@@ -338,10 +338,55 @@ public sealed class TechnicalFileTests
         Assert.All(there.Zip(here), pair => Assert.Equal((pair.First.XMm - there[0].XMm) * factor, pair.Second.XMm - here[0].XMm, 6));
         folder.Change("candles/fig-tin.yaml", "looksLikeFood: no", "looksLikeFood: yes");
         Assert.Contains(
-            "There is no drawing of the label: something stops the sale",
+            "There is no drawing of the label: what stops the sale is said under 10.",
             Text(folder, folder.Assess("fig-tin", "IE")),
             StringComparison.Ordinal
         );
+    }
+
+    /// <summary>Each demo product's label is drawn on the page that has its heading, whatever stands before it.</summary>
+    [Fact]
+    public void The_label_is_drawn_on_the_page_of_its_heading()
+    {
+        using var folder = new MakersFolder();
+        foreach (Chandlery.Core.Declared.Candle candle in folder.Catalogue.OfKind<Chandlery.Core.Declared.Candle>())
+        {
+            Assessment a = TestLaw.Demo($"candles/{candle.Id}.yaml", "IE");
+            IReadOnlyList<Scene> pages = TestLaw.Made("technical-file", a).Document.Pages;
+            int heading = pages
+                .ToList()
+                .FindIndex(p => p.All.OfType<TextItem>().Any(t => t.Shaped.Text.StartsWith("7 Label", StringComparison.Ordinal)));
+            int drawn = pages
+                .ToList()
+                .FindIndex(p =>
+                    p.All.OfType<TaggedItem>().Any(t => t.Alternative?.StartsWith("The label of", StringComparison.Ordinal) == true)
+                );
+            Assert.True(heading >= 0 && drawn == heading, $"{candle.Id}: heading on page {heading + 1}, drawing on page {drawn + 1}");
+        }
+    }
+
+    [Fact]
+    public void What_is_missing_is_said_once()
+    {
+        using var folder = new MakersFolder();
+        File.Delete(Path.Combine(folder.Path, "tests", "slate-jar-26-10.yaml"));
+        string text = Text(folder, folder.Assess("slate-jar", "IE"));
+        Assert.Equal(2, text.Split("No burn test is declared").Length);
+        Assert.Equal(2, text.Split("No batch is declared").Length);
+        folder.Change("candles/slate-jar.yaml", "looksLikeFood: no", "looksLikeFood: yes");
+        text = Text(folder, folder.Assess("slate-jar", "IE"));
+        Assert.Equal(2, text.Split("Stops the sale: ").Length);
+    }
+
+    [Fact]
+    public void What_is_wrong_in_the_folder_of_then_is_said()
+    {
+        using var folder = new MakersFolder();
+        using var then = new MakersFolder();
+        then.Change("candles/fig-tin.yaml", "netGrams: ", "netGramms: ");
+        string text = Made(folder, "--since", then.Path);
+        Assert.Contains("it cannot be assessed any more: ", text, StringComparison.Ordinal);
+        Assert.Contains("fig-tin.yaml:3:1: 'netGrams' is missing", text, StringComparison.Ordinal);
     }
 
     private static DutyLine Duty(
@@ -370,15 +415,6 @@ public sealed class TechnicalFileTests
         Assert.Equal(DutyState.Open, Duty(folder, "complaints").State);
     }
 
-    [Fact]
-    [Outside("CLP Art. 48a from 1 January 2028 (Regulation (EU) 2025/2439, Art. 1)")]
-    public void A_coming_duty_has_its_day()
-    {
-        using var folder = new MakersFolder();
-        Assert.Equal((DutyState.Later, "due from 2028-01-01"), (Duty(folder, "offers").State, Duty(folder, "offers").Shown));
-        Assert.Equal(DutyState.ByHand, Duty(folder, "offers", day: new DateOnly(2028, 1, 1)).State);
-    }
-
     /// <summary>The lead of a wick is a question of its own: other answers do not show it.</summary>
     [Theory]
     [InlineData("US", "metalCoreWick: no, ", DutyState.Done)]
@@ -392,6 +428,15 @@ public sealed class TechnicalFileTests
         using var folder = new MakersFolder();
         folder.Change("candles/fig-tin.yaml", "metalCoreWick: no, ", answer);
         Assert.Equal(expected, Duty(folder, "wick", place, candle: "fig-tin").State);
+    }
+
+    [Fact]
+    [Outside("CLP Art. 48a from 1 January 2028 (Regulation (EU) 2025/2439, Art. 1)")]
+    public void A_coming_duty_has_its_day()
+    {
+        using var folder = new MakersFolder();
+        Assert.Equal((DutyState.Later, "due from 2028-01-01"), (Duty(folder, "offers").State, Duty(folder, "offers").Shown));
+        Assert.Equal(DutyState.ByHand, Duty(folder, "offers", day: new DateOnly(2028, 1, 1)).State);
     }
 
     [Fact]
