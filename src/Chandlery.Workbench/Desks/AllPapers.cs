@@ -38,6 +38,6 @@ internal static class AllPapers
             files.Add(new PendingFile("not-printed.txt", Encoding.UTF8.GetBytes(missing.ToString())));
         }
 
-        return ZipFile.Of(files);
+        return ZippedFiles.Of(files);
     }
 }

@@ -4,7 +4,7 @@ using Chandlery.Files;
 namespace Chandlery.Workbench.Desks;
 
 /// <summary>Several files in one.</summary>
-internal static class ZipFile
+internal static class ZippedFiles
 {
     /// <summary>The archive's bytes.</summary>
     public static byte[] Of(IEnumerable<PendingFile> files)
