@@ -4,4 +4,5 @@ namespace Chandlery.Workbench;
 /// <param name="By">batch, lot, oil or substance.</param>
 /// <param name="Text">Its code or name.</param>
 /// <param name="Hazards">The danger, each time with its language before a colon; null to look only.</param>
-internal sealed record RecallRequest(string By, string Text, IReadOnlyList<string>? Hazards = null);
+/// <param name="Language">Code of the page's language, in which it is said what to mind.</param>
+internal sealed record RecallRequest(string By, string Text, IReadOnlyList<string>? Hazards = null, string Language = "en");

@@ -11,5 +11,9 @@ public static class EnumName
     public static string[] All<T>()
         where T : struct, Enum => [.. Enum.GetNames<T>().Select(Lower)];
 
+    /// <summary>The value of a name; null where none has it. Figures and several names at once are no name.</summary>
+    public static T? Find<T>(string name)
+        where T : struct, Enum => All<T>().Contains(name) ? Enum.Parse<T>(name, ignoreCase: true) : null;
+
     private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

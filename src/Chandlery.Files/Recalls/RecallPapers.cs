@@ -56,7 +56,7 @@ public sealed class RecallPapers(RecallGround ground, Problems problems)
                 );
                 if (!dangers.Has(code))
                 {
-                    minds.Add($"{candle.Key}, {code}: the danger is said in English there: say it in that language too ({code}).");
+                    minds.Add($"{candle.Key}, {code}: the danger is said in English there: say it in that language too.");
                 }
 
                 NoticeText notice = NoticeText.Of(batches, maker, dangers.In(code), words);
@@ -122,13 +122,11 @@ public sealed class RecallPapers(RecallGround ground, Problems problems)
 
         if (batch.Candle.Picture is null)
         {
-            string what = ground.Kinds.Say(
+            minds.Add(
                 picture is null
-                    ? "add a picture of the candle to notice, shelf card and web page: the law asks for one, none is declared ('picture' in its file), and its label cannot be drawn."
-                    : "no picture of the candle is declared ('picture' in its file), so the notices show its label and say so: a photograph shows more.",
-                [batch.Candle]
+                    ? $"{batch.Candle.Id}: add a picture of the product to notice, shelf card and web page: the law asks for one, none is declared ('picture' in its file), and its label cannot be drawn."
+                    : $"{batch.Candle.Id}: no picture of the product is declared ('picture' in its file), so the notices show its label and say so: a photograph shows more."
             );
-            minds.Add($"{batch.Candle.Id}: {what}");
         }
 
         return picture;

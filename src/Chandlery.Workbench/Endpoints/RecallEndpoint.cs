@@ -18,15 +18,17 @@ internal static class RecallEndpoint
 
     private static IResult Answer(Workroom room, RecallRequest request)
     {
-        RecallBy? by = Enum.GetValues<RecallBy>().Cast<RecallBy?>().FirstOrDefault(b => EnumName.Of(b!.Value) == request.By);
         Catalogue catalogue = room.Folder().Catalogue;
-        if (by is not { } kind || new RecallFinder(catalogue).Find(new RecallQuery(kind, request.Text.Trim())) is not { } recall)
+        if (
+            EnumName.Find<RecallBy>(request.By) is not { } kind
+            || new RecallFinder(catalogue).Find(new RecallQuery(kind, request.Text.Trim())) is not { } recall
+        )
         {
             return Endpoint.Missing("Nothing of that name is declared.");
         }
 
         return request.Hazards is { } hazards
-            ? Papers(room, catalogue, recall, hazards)
+            ? Papers(room, catalogue, recall, hazards, request.Language)
             : Endpoint.Json(
                 new RecallAnswer(
                     RecallReports.Of(recall),
@@ -36,7 +38,7 @@ internal static class RecallEndpoint
             );
     }
 
-    private static IResult Papers(Workroom room, Catalogue catalogue, RecallResult recall, IReadOnlyList<string> hazards)
+    private static IResult Papers(Workroom room, Catalogue catalogue, RecallResult recall, IReadOnlyList<string> hazards, string language)
     {
         if (catalogue.OfKind<Maker>().FirstOrDefault() is not { } maker)
         {
@@ -53,7 +55,10 @@ internal static class RecallEndpoint
             return Endpoint.Refused([.. problems.Found.Select(p => $"{p.What} {p.Remedy}")]);
         }
 
-        var first = new PendingFile("read-this-first.txt", Encoding.UTF8.GetBytes(string.Join('\n', papers.Minds) + "\n"));
-        return Results.Bytes(ZipFile.Of([first, .. files]), "application/zip");
+        var first = new PendingFile(
+            "read-this-first.txt",
+            Encoding.UTF8.GetBytes(string.Concat(papers.Minds.Select(m => WordsEndpoint.Said(m, language) + "\n")))
+        );
+        return Results.Bytes(ZippedFiles.Of([first, .. files]), "application/zip");
     }
 }

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Workbench.Forms;
 using Microsoft.AspNetCore.Http;
@@ -15,6 +16,21 @@ internal static class WordsEndpoint
     // They travel inside the program, so they are the same as long as it runs.
     private static readonly Lazy<SortedDictionary<string, JsonObject>> Words = new(() => Of(ShippedFiles.PageWords()));
     private static readonly Lazy<SortedDictionary<string, JsonObject>> Told = new(() => Of(ShippedFiles.Told()));
+
+    private static readonly Lazy<Dictionary<string, ToldSentences>> Telling = new(() =>
+        Told.Value.ToDictionary(t => t.Key, t => Sentences(t.Value))
+    );
+
+    /// <summary>A sentence of the program's as a file for people has it: in the page's language, or in English where that does not tell it.</summary>
+    public static string Said(string sentence, string language) =>
+        Telling.Value.GetValueOrDefault(language)?.Find(sentence, FigureFormat.English) ?? sentence;
+
+    // What is no sentence, such as the words for another product, stands in a table of its own.
+    private static ToldSentences Sentences(JsonObject told) =>
+        new(
+            told.Where(s => s.Value is JsonValue).ToDictionary(s => s.Key, s => s.Value!.GetValue<string>()),
+            new Dictionary<string, string>()
+        );
 
     public static Endpoint Of(Rooms rooms) => Endpoint.Get("/api/words", query => Answer(rooms.Current, query["language"].ToString()));
 

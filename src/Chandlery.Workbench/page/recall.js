@@ -49,7 +49,7 @@ function papers(languages) {
     if (!english.value.trim()) { english.setAttribute("aria-invalid", "true"); say(t("Say what the danger is, in English at least.")); english.focus(); return; }
     english.removeAttribute("aria-invalid");
     const hazards = fields.filter((f) => f.area.value.trim()).map((f) => `${f.code}: ${f.area.value.trim()}`);
-    await takeFile("recall.zip", "/api/recall", { by: asked.by, text: asked.text, hazards }, (error) => {
+    await takeFile("recall.zip", "/api/recall", { by: asked.by, text: asked.text, hazards, language: document.documentElement.lang }, (error) => {
       fill(place, list(error.problems, "problems"));
       say(error.message);
     });

@@ -183,7 +183,7 @@ public sealed class RecallTests
         (text, _, errors, web) = Notice();
         Assert.Contains("Picture: The label", text, StringComparison.Ordinal);
         Assert.Contains("HB-2611-02", text, StringComparison.Ordinal);
-        Assert.Contains("harbour-bowl: no picture of the candle is declared", errors, StringComparison.Ordinal);
+        Assert.Contains("harbour-bowl: no picture of the product is declared", errors, StringComparison.Ordinal);
         Assert.Contains("<img src=\"harbour-bowl-picture.png\"", web, StringComparison.Ordinal);
         Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], File.ReadAllBytes(Path.Combine(into, "harbour-bowl-picture.png"))[..4]);
     }

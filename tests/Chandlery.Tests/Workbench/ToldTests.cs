@@ -44,7 +44,6 @@ public sealed partial class ToldTests(BrowserFixture browser) : IClassFixture<Br
         "Chandlery.Files/Candle",
         "Chandlery.Files/Csv",
         "Chandlery.Files/AtomicFile.cs",
-        "Chandlery.Files/Recalls/RecallPapers.cs",
         "Chandlery.Files/ShippedFiles.cs",
         "Chandlery.Files/StockShelf.cs",
         "Chandlery.Files/Tesseract.cs",
