@@ -12,6 +12,9 @@ internal sealed class TextTable(params string[] headings)
     private readonly List<string[]> rows = [headings];
     private readonly HashSet<int> stops = [];
 
+    /// <summary>Whether it has headings alone.</summary>
+    public bool IsEmpty => rows.Count == 1;
+
     public void Add(params string[] cells) => rows.Add([.. cells.Select(Harmless)]);
 
     /// <summary>Adds a row that stops a sale or fails when it says so.</summary>

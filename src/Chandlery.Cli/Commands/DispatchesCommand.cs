@@ -58,7 +58,7 @@ internal static class DispatchesCommand
             );
         }
 
-        folder.Print(json, JsonSerializer.Serialize([.. answers], AnswerJson.Plain.DispatchAnswerArray), table);
+        folder.Print(json, JsonSerializer.Serialize([.. answers], AnswerJson.Plain.DispatchAnswerArray), table, "dispatch");
         foreach ((Dispatch dispatch, Core.Law.ProductSafety.KeepRow rule, DateOnly until) in overdue)
         {
             folder.Session.Complain(

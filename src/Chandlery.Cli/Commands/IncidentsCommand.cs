@@ -45,7 +45,8 @@ internal static class IncidentsCommand
         folder.Print(
             json,
             JsonSerializer.Serialize([.. clocks.Select(IncidentReportLine.Of)], SafetyFileJson.Plain.IncidentReportLineArray),
-            table
+            table,
+            "incident"
         );
         foreach (
             (Core.Declared.Incident incident, _, DateOnly until) in Forgetting.OverdueIncidents(

@@ -92,14 +92,23 @@ internal sealed class KeptFolder
     public static Option<string?> Out() =>
         new("--out") { Description = "Folder to write the document into as a PDF; - sends it to the standard output." };
 
-    /// <summary>Prints a table, JSON, or a document, as the command line says.</summary>
-    public void Print(bool json, string asJson, TextTable table)
+    /// <summary>Prints a table or JSON, as the command line says; where there is nothing to tell of, how to begin.</summary>
+    /// <param name="json">Whether JSON is asked for.</param>
+    /// <param name="asJson">The JSON.</param>
+    /// <param name="table">The table.</param>
+    /// <param name="declares">What each row is declared as; null for rows that are of several declarations.</param>
+    public void Print(bool json, string asJson, TextTable table, string? declares = null)
     {
+        if (table.IsEmpty && declares is not null)
+        {
+            Session.Complain($"No {declares} is declared in this folder: write a .yaml file with 'declares: {declares}'.");
+        }
+
         if (json)
         {
             Session.Output.WriteLine(asJson);
         }
-        else
+        else if (!table.IsEmpty || declares is null)
         {
             table.Write(Session.Output, AssessCommand.Width);
         }

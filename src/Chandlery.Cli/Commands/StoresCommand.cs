@@ -35,7 +35,7 @@ internal static class StoresCommand
             );
         }
 
-        folder.Print(json, JsonSerializer.Serialize(StoreReport.Of(store), StoresJson.Plain.StoreReport), table);
+        folder.Print(json, JsonSerializer.Serialize(StoreReport.Of(store), StoresJson.Plain.StoreReport), table, "lot");
         if (!json)
         {
             folder.Session.Output.WriteLine();

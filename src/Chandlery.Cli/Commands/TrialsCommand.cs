@@ -38,7 +38,12 @@ internal static class TrialsCommand
                 .SelectMany(t => setting.QuestionFor(t, folder) is { } asked ? assessor.Assess(t, asked, folder.Problems) : []),
         ];
         List<TrialLine> lines = [.. verdicts.Select(TrialLine.Of)];
-        folder.Print(json, JsonSerializer.Serialize([.. lines], TrialJson.Plain.TrialLineArray), Table(lines));
+        folder.Print(
+            json,
+            JsonSerializer.Serialize([.. lines], TrialJson.Plain.TrialLineArray),
+            Table(lines),
+            folder.Catalogue.OfKind<Trial>().Any() ? null : "trial"
+        );
         if (!json)
         {
             foreach (TrialLine line in lines.DistinctBy(l => l.Id))

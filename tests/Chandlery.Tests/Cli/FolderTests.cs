@@ -31,6 +31,20 @@ public sealed class FolderTests : IDisposable
 
     private static int Times(string text, string part) => text.Split(part).Length - 1;
 
+    [Theory]
+    [InlineData("trials", "trial")]
+    [InlineData("stores", "lot")]
+    [InlineData("incidents", "incident")]
+    [InlineData("dispatches list", "dispatch")]
+    public void WhereNothingOfAKindIsDeclaredItIsSaidHowToBegin(string command, string declares)
+    {
+        Assert.Equal(0, Command.Run("new", Out).Code);
+        (int code, string output, string errors) = Command.Run([.. command.Split(' '), Out]);
+        Assert.Equal(0, code);
+        Assert.Equal($"No {declares} is declared in this folder: write a .yaml file with 'declares: {declares}'.\n", errors);
+        Assert.DoesNotContain("---\n", output.Split("candle ")[0], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void ALogoThatIsMissingStopsTheLabelAlone()
     {
