@@ -43,9 +43,8 @@ internal static class Command
     /// <summary>Starts a command in a process of its own.</summary>
     public static Process Start(string folder, params string[] arguments)
     {
-        string[] command = Published is null ? ["dotnet", Path.Combine(AppContext.BaseDirectory, "chandlery.dll")] : [Published];
         return Process.Start(
-            new ProcessStartInfo(command[0], [.. command.Skip(1), .. arguments])
+            new ProcessStartInfo(Program[0], [.. Program.Skip(1), .. arguments])
             {
                 WorkingDirectory = folder,
                 RedirectStandardOutput = true,
@@ -53,4 +52,8 @@ internal static class Command
             }
         )!;
     }
+
+    /// <summary>The program with what stands before its arguments.</summary>
+    public static IReadOnlyList<string> Program { get; } =
+        Published is null ? ["dotnet", Path.Combine(AppContext.BaseDirectory, "chandlery.dll")] : [Published];
 }
