@@ -87,7 +87,7 @@ internal static class Offers
             "--language" => () => Law()?.Languages.Codes ?? [],
             "--stock" => () => StockShelf.Names,
             "--design" => Designs,
-            "--also" when command == "bench-sheet" => () => Declared(line, "candles").Select(c => c + "=1"),
+            "--also" when command != "blend" => () => Declared(line, "candles").Select(c => c + "=1"),
             "--leftover-of" => () => Declared(line, "candles"),
             "--oil" or "--share" or "--also" => () => Declared(line, "oils"),
             "--trial" => () => Declared(line, "trials"),

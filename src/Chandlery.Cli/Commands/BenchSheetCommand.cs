@@ -35,7 +35,7 @@ internal static class BenchSheetCommand
         options.AddTo(command);
         paper.AddTo(command);
         command.Add(count);
-        Option<bool> json = JsonOption.BesidePapers("bench-sheet");
+        Option<bool> json = JsonOption.BesidePapers(command.Name);
         command.Add(waste);
         command.Add(json);
         pour.AddTo(command);

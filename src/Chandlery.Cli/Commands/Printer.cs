@@ -94,8 +94,8 @@ internal sealed class Printer(PaperShop shop, string folder, IReadOnlyList<strin
         }
 
         // A file is there when the disk says so; meanwhile others are written.
-        ParallelQuery<string> written = PendingFile
-            .Apart(files)
+        ParallelQuery<string> written = FilesApart
+            .Of(files)
             .AsParallel()
             .AsOrdered()
             .WithDegreeOfParallelism(FilesAtOnce)

@@ -27,7 +27,7 @@ internal static class SafetySheetCommand
         );
         options.AddTo(command);
         paper.AddTo(command);
-        Option<bool> json = JsonOption.BesidePapers("safety-sheet");
+        Option<bool> json = JsonOption.BesidePapers(command.Name);
         command.Add(revision);
         command.Add(json);
         command.SetAction(parse =>

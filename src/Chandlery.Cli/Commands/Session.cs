@@ -214,7 +214,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
             return;
         }
 
-        foreach (PendingFile file in PendingFile.Apart(files))
+        foreach (PendingFile file in FilesApart.Of(files))
         {
             file.Write(into, Written);
         }

@@ -43,7 +43,7 @@ internal static class TechnicalFileCommand
         options.AddTo(command);
         paper.AddTo(command);
         command.Add(version);
-        Option<bool> json = JsonOption.BesidePapers("technical-file");
+        Option<bool> json = JsonOption.BesidePapers(command.Name);
         command.Add(since);
         command.Add(json);
         command.SetAction(parse =>

@@ -226,7 +226,7 @@ public sealed class PaperListTests : IDisposable
         var left = new List<string>();
         string ids = string.Join('|', PaperList.Own.All.Select(p => Regex.Escape(p.Id)));
         var literal = new Regex($"[\"'`]-?({ids})[\"'`]");
-        var harmless = new Regex($"new Command\\(\\s*\"({ids})\"|\\bel\\(\"label\"|param name=\"label\"");
+        var harmless = new Regex($"new Command\\(\\s*\"({ids})\"|\\(\"({ids})\", AnswerSchema|\\bel\\(\"label\"|param name=\"label\"");
         foreach (
             string project in new[] { "Chandlery.Paper", "Chandlery.Files", "Chandlery.Register", "Chandlery.Workbench", "Chandlery.Cli" }
         )
