@@ -21,7 +21,7 @@ public sealed class MannersTests
     [InlineData("sheet x y --plase DE --stock a4-2x4", "chandlery sheet: there is no option '--plase'. Did you mean '--place'?")]
     [InlineData("assess x --quite", "Did you mean '--quiet'?")]
     [InlineData("assess", "<path> is missing.")]
-    [InlineData("cost x y", "'y' is one word too many.")]
+    [InlineData("export x y", "'y' is one word too many.")]
     [InlineData("ceiling x --oil", "'--oil' needs a value.")]
     [InlineData("export x --what blend", "'blend' is nothing that '--what' takes: all, blends, candles. Did you mean 'blends'?")]
     [InlineData("packaging x --year soon", "'soon' is nothing that '--year' takes. One year only.")]

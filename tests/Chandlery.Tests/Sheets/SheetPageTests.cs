@@ -102,14 +102,19 @@ public sealed partial class SheetPageTests
         SafetySheet sheet = Sheet(candle, language);
         Assert.True(language != "en" || sheet.LanguageNote is null);
         Assert.True(language is not ("el" or "hu" or "fi") || sheet.LanguageNote is not null);
-        string start = string.Join(' ', (sheet.LanguageNote ?? sheet.Format).Split(' ').Take(5));
-        Assert.Contains(start, AllOf(SafetySheetDocument.Make(sheet, TestLaw.Shop, new Problems())!.Pages[0]), StringComparison.Ordinal);
         Assert.Contains(
-            start,
+            Start(sheet.LanguageNote ?? sheet.Format),
+            AllOf(SafetySheetDocument.Make(sheet, TestLaw.Shop, new Problems())!.Pages[0]),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            Start(sheet.Languages.Of(ProductInformationDocument.Picked) ?? sheet.Format),
             AllOf(ProductInformationDocument.Make(sheet, TestLaw.Shop, new Problems())!.Pages[0]),
             StringComparison.Ordinal
         );
     }
+
+    private static string Start(string text) => string.Join(' ', text.Split(' ').Take(5));
 
     // The law's texts are printed as they stand there.
     private static bool IsLaw(string text, string language) =>

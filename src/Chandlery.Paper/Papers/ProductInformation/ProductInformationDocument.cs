@@ -13,7 +13,7 @@ public static class ProductInformationDocument
     private const double StepMm = 0.05;
 
     /// <summary>What a shop needs at the counter.</summary>
-    private static readonly string[] Picked = ["1.1", "1.3", "2.1", "2.2", "4.1", "5.1", "7.1", "7.2", "13.1"];
+    internal static readonly string[] Picked = ["1.1", "1.3", "2.1", "2.2", "4.1", "5.1", "7.1", "7.2", "13.1"];
 
     /// <summary>
     /// One page where the text fits it, else as many as it needs, each with its number; null when template or data have problems.
