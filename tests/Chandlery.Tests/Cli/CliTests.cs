@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Chandlery.Cli;
 using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Tests.Paper;
 using Chandlery.Tests.Support;
 
 namespace Chandlery.Tests.Cli;
@@ -18,6 +19,28 @@ public class CliTests : IDisposable
     private static (int Code, string Output, string Errors) Run(params string[] arguments) => Command.Run(arguments);
 
     private static string Sheet(string file) => Path.Combine(TestLaw.Repository, "tests", "Chandlery.Sheets", "pdf", file);
+
+    // Also of the program compiled ahead of time, from which code that nobody seems to use is left out.
+    [Theory]
+    [InlineData("'fig' | string.upcase", "FIG")]
+    [InlineData("[1, 2] | array.size", "2")]
+    [InlineData("1.46 | math.round 1", "1.5")]
+    [InlineData("'a1' | regex.replace '[0-9]' 'b'", "ab")]
+    public void A_makers_own_template_may_use_the_librarys_functions(string uses, string printed)
+    {
+        string templates = Path.Combine(folder, "templates");
+        Directory.CreateDirectory(templates);
+        string card = File.ReadAllText(Path.Combine(TestLaw.Repository, "templates", "burn-card.sbn"));
+        File.WriteAllText(
+            Path.Combine(templates, "burn-card.sbn"),
+            card.Replace("</paper>", $"<p>{{{{ {uses} }}}}</p></paper>", StringComparison.Ordinal)
+        );
+        string tin = Path.Combine(TestLaw.DemoFolder, "candles", "fig-tin.yaml");
+        (int code, _, string errors) = Run("card", tin, "--templates", templates, "--out", folder);
+        Assert.True(code == ExitCode.Fine, errors);
+        using PdfReader pdf = new(File.ReadAllBytes(Directory.GetFiles(folder, "*.pdf").Single()));
+        Assert.Contains(printed, pdf.Text(), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void DraftReadsAPdfInAProcessOfItsOwnAndNeverOverwrites()
