@@ -55,11 +55,7 @@ public sealed class RegisterBook : IDisposable
     )
     {
         RegisterEntry entry = Enter(content, declarations, by, at, kept ?? NoDocuments);
-        store.Guarded(() =>
-        {
-            WriteWitness();
-            return true;
-        });
+        store.Guarded(WriteWitness);
         return entry;
     }
 
@@ -228,19 +224,9 @@ public sealed class RegisterBook : IDisposable
             );
         }
 
-        store.Guarded(() =>
-            store.Append(() =>
-            {
-                BeginWitness(Last().Number);
-                return true;
-            })
-        );
+        store.Guarded(() => store.Append(() => BeginWitness(Last().Number)));
         long carried = store.Guarded(() => source.store.Guarded(() => new RegisterCarrier(source.store, store).CarryFrom(last, hash)));
-        store.Guarded(() =>
-        {
-            WriteWitness();
-            return true;
-        });
+        store.Guarded(WriteWitness);
         return carried;
     }
 
@@ -296,11 +282,7 @@ public sealed class RegisterBook : IDisposable
     }
 
     private void Check(Action<RegisterCheck> work, Action<string> tell, Action<long>? reached = null) =>
-        store.Guarded(() =>
-        {
-            work(new RegisterCheck(store, tell, reached));
-            return true;
-        });
+        store.Guarded(() => work(new RegisterCheck(store, tell, reached)));
 
     private Witness? WitnessNow() => store.WitnessFile is { } file ? Witness.Of(file) : null;
 

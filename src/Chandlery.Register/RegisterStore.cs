@@ -44,6 +44,14 @@ internal abstract class RegisterStore(DbConnection connection, string name, stri
         }
     }
 
+    /// <summary>The same for work that has no result.</summary>
+    public void Append(Action work) =>
+        Append(() =>
+        {
+            work();
+            return true;
+        });
+
     /// <summary>Becomes the only one who adds, until the transaction ends; whoever comes second waits.</summary>
     public abstract DbTransaction BeginAppending();
 
@@ -66,6 +74,14 @@ internal abstract class RegisterStore(DbConnection connection, string name, stri
             throw new IOException($"{name}: {words}.", error);
         }
     }
+
+    /// <summary>The same for work that has no result.</summary>
+    public void Guarded(Action work) =>
+        Guarded(() =>
+        {
+            work();
+            return true;
+        });
 
     /// <summary>A command; values are called @p0, @p1... in it.</summary>
     public DbCommand Command(string sql, params object[] values)

@@ -160,7 +160,6 @@ internal sealed class SqliteStore : RegisterStore
             using SqliteTransaction reading = connection.BeginTransaction(deferred: true);
             One("SELECT number FROM entry LIMIT 1");
             connection.BackupDatabase(copy);
-            return true;
         });
 
     private static SqliteStore Opened(string path, SqliteOpenMode mode, Action<SqliteStore> first)

@@ -129,7 +129,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     }
 
     /// <summary>Whether the candle is assessed under one edition alone.</summary>
-    public bool IsOnlyEdition(Assessment a) => assessments.Count(other => session.AreOfOne(other, a)) == 1;
+    public bool IsOnlyEdition(Assessment a) => session.IsOnlyEdition(a, assessments);
 
     private string NameOf(Assessment a) => IsOnlyEdition(a) ? a.Id : $"{a.Id} ({a.Edition.Id})";
 }

@@ -60,8 +60,12 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>What keeps a candle's files apart from those of other editions.</summary>
     /// <param name="a">The candle.</param>
     /// <param name="all">All that files are made of.</param>
-    public string PrefixOf(Assessment a, IEnumerable<Assessment> all) =>
-        all.Count(other => AreOfOne(other, a)) == 1 ? "" : a.Edition.Id + "-";
+    public string PrefixOf(Assessment a, IEnumerable<Assessment> all) => IsOnlyEdition(a, all) ? "" : a.Edition.Id + "-";
+
+    /// <summary>Whether a candle is assessed under one edition alone.</summary>
+    /// <param name="a">The candle.</param>
+    /// <param name="all">All that are assessed.</param>
+    public bool IsOnlyEdition(Assessment a, IEnumerable<Assessment> all) => all.Count(other => AreOfOne(other, a)) == 1;
 
     /// <summary>Each candle once, with its first assessment.</summary>
     public IEnumerable<Assessment> EachCandle(IEnumerable<Assessment> assessments) => assessments.DistinctBy(a => (HomeOf(a), a.Candle.Id));

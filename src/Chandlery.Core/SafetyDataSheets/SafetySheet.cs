@@ -33,7 +33,7 @@ public sealed record SafetySheet
     public required SheetDutyFinding Duty { get; init; }
 
     /// <summary>Which parts are not in its language, for its first page; null for none.</summary>
-    public string? LanguageNote => Languages.Of(Sections.SelectMany(s => s.Subsections).Select(s => s.Number));
+    public string? LanguageNote => Languages.Whole;
 
     /// <summary>What keeps the sheet from being lawful as it stands.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }

@@ -76,7 +76,7 @@ public sealed class SafetySheetMaker
             Sections = sections,
             Duty = SheetDuties.Find(context.Rules, a.Classification, a.Substances),
             Languages = languages,
-            Warnings = [.. Warnings(languages.Of(sections.SelectMany(s => s.Subsections).Select(s => s.Number)))],
+            Warnings = [.. Warnings(languages.Whole)],
         };
     }
 

@@ -15,6 +15,9 @@ public sealed class SheetLanguageNote
         english = [.. words.Headings.Keys.Where(found.Contains)];
     }
 
+    /// <summary>The note of the whole sheet; null when it is in one language.</summary>
+    public string? Whole => Of(english);
+
     /// <summary>The note of a paper that shows some of the sheet's subsections; null when they are in one language.</summary>
     /// <param name="subsections">Numbers of what it shows.</param>
     public string? Of(IEnumerable<string> subsections)

@@ -42,8 +42,8 @@ internal static class Glue
 
     // "Skin" before "Sens. 1B,", that before its category, and the category before "H317".
     private static bool IsClass(string word, string next, string afterNext) =>
-        (BeforeCategory.Contains(word) && IsCategory(next))
-        || (InsideClass.Contains(next) && IsCategory(afterNext))
+        (IsCategory(next) && BeforeCategory.Contains(word))
+        || (IsCategory(afterNext) && InsideClass.Contains(next))
         || (IsCategory(word) && word[^1] == ',' && next is ['H', >= '2' and <= '4', ..]);
 
     private static bool IsCategory(string word) => word is [>= '1' and <= '4', ..] && word.Length <= 3;

@@ -36,6 +36,25 @@ internal static class PageFitter
         return null;
     }
 
+    /// <summary>The document on one page where it fits, and else on as many as it needs, each with a foot that counts them.</summary>
+    /// <param name="document">Its blocks, page size, and largest and smallest text.</param>
+    /// <param name="shop">Drawings.</param>
+    /// <param name="lineSpacing">Distance of lines on one page, in text sizes.</param>
+    /// <param name="pictogramMm">Side of hazard pictograms on one page, millimetres.</param>
+    /// <param name="stepMm">By how much the text shrinks from one try to the next, millimetres of x-height.</param>
+    /// <param name="foot">The foot of one of several pages, by its number and their count.</param>
+    public static PaperDocument FitOrCount(
+        MarkupDocument document,
+        PaperShop shop,
+        double lineSpacing,
+        double pictogramMm,
+        double stepMm,
+        Func<int, int, Block> foot
+    ) =>
+        Fit(document, shop, lineSpacing, pictogramMm, stepMm) is { } page
+            ? new PaperDocument(document.Title, document.Language, [page])
+            : ManyPages.Lay(document, shop, (_, _) => [], (number, count) => [foot(number, count)]);
+
     // What a page with a foot has to spare is dealt out evenly; the foot takes up the rest.
     private static double BetweenRows(IReadOnlyList<Block> blocks, double spareMm, LayoutSizes sizes)
     {

@@ -24,8 +24,9 @@ internal sealed class FunctionsWhenAsked : ScriptObject
         ["timespan"] = new(() => new TimeSpanFunctions()),
     };
 
-    /// <summary>The functions of one run.</summary>
+    /// <summary>The functions of one run. This type has none of its own for the library to look for, which it would do for each run.</summary>
     public FunctionsWhenAsked()
+        : base(Groups.Count, autoImportStaticsFromThisType: false)
     {
         this["blank"] = EmptyScriptObject.Default;
         this["empty"] = EmptyScriptObject.Default;

@@ -25,18 +25,22 @@ public sealed class ProcedurePaper() : PaperKind("procedure", "Product-safety pr
     /// <inheritdoc/>
     protected override PaperOutcome Make(PaperRequest request, Problems problems)
     {
-        Shelf<SafetyWords> tongues = request.Lawbook.Safety.ProcedureWords;
-        SafetyWords? own = tongues.Find(request.Language.Code);
-        SafetyWords words = own ?? tongues.Find(SafetyWords.Fallback)!;
+        SafetyWords? own = Words(request);
+        SafetyWords words = own ?? request.Lawbook.Safety.ProcedureWords.Find(SafetyWords.Fallback)!;
         SafetyProcedure procedure = new ProcedureMaker(request.Assessment, request.Catalogue, request.Lawbook, words).Make();
         if (request.Shop.Read(ProcedureView.Of(procedure), problems) is not { } document)
         {
             return MissingPaper.Because(problems, isDue: true);
         }
 
-        PaperDocument paper = PageFitter.Fit(document, request.Shop, LineSpacing, PictogramMm, StepMm) is { } page
-            ? new PaperDocument(document.Title, document.Language, [page])
-            : ManyPages.Lay(document, request.Shop, (_, _) => [], (number, count) => [ManyPages.Line("", $"{number} / {count}")]);
+        PaperDocument paper = PageFitter.FitOrCount(
+            document,
+            request.Shop,
+            LineSpacing,
+            PictogramMm,
+            StepMm,
+            (number, count) => ManyPages.Line("", $"{number} / {count}")
+        );
         return Outcome(
             paper,
             problems,
@@ -48,7 +52,7 @@ public sealed class ProcedurePaper() : PaperKind("procedure", "Product-safety pr
 
     /// <inheritdoc/>
     protected override Language LanguageOf(PaperRequest request, int page) =>
-        request.Lawbook.Safety.ProcedureWords.Find(request.Language.Code) is null
-            ? request.Lawbook.FindLanguage(SafetyWords.Fallback)!
-            : request.Language;
+        Words(request) is null ? request.Lawbook.FindLanguage(SafetyWords.Fallback)! : request.Language;
+
+    private static SafetyWords? Words(PaperRequest request) => request.Lawbook.Safety.ProcedureWords.Find(request.Language.Code);
 }

@@ -26,14 +26,14 @@ public static class ProductInformationDocument
         }
 
         IReadOnlyDictionary<string, string> words = sheet.Words.Words;
-        return PageFitter.Fit(document, shop, LineSpacing, PictogramMm, StepMm) is { } page
-            ? new PaperDocument(document.Title, document.Language, [page])
-            : ManyPages.Lay(
-                document,
-                shop,
-                (_, _) => [],
-                (number, count) => [ManyPages.Line(sheet.Product, $"{words["page"]} {number} {words["of"]} {count}")]
-            );
+        return PageFitter.FitOrCount(
+            document,
+            shop,
+            LineSpacing,
+            PictogramMm,
+            StepMm,
+            (number, count) => ManyPages.Line(sheet.Product, $"{words["page"]} {number} {words["of"]} {count}")
+        );
     }
 
     private static ProductInformationView View(SafetySheet sheet) =>

@@ -54,10 +54,16 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
 
     // Whole on one page where it fits, since half a warning is none.
     private PaperDocument? Print(ITemplateView view) =>
-        Read(view) is not { } document ? null
-        : PageFitter.Fit(document, shop, LineSpacing, PictogramMm, StepMm) is { } page
-            ? new PaperDocument(document.Title, document.Language, [page])
-        : ManyPages.Lay(document, shop, (_, _) => [], (number, count) => [ManyPages.Line("", $"{number} / {count}")]);
+        Read(view) is { } document
+            ? PageFitter.FitOrCount(
+                document,
+                shop,
+                LineSpacing,
+                PictogramMm,
+                StepMm,
+                (number, count) => ManyPages.Line("", $"{number} / {count}")
+            )
+            : null;
 
     private MarkupDocument? Read(ITemplateView view) =>
         shop.Read(view, problems) is not { } document ? null
