@@ -90,8 +90,24 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
             $"the folder {Path.GetFileName(Path.TrimEndingDirectorySeparator(since))}, under the law of today",
             then.Catalogue,
             a.AsOf,
-            then.Problems
+            WithinFolder(then)
         );
+    }
+
+    // A paper names a file from its folder on: where the folder lies on this machine says nothing to its reader.
+    private static Problems WithinFolder(DeclarationFolder then)
+    {
+        string above = Path.Combine(Path.GetFullPath(then.Root), "..");
+        var problems = new Problems();
+        problems.AddRange(
+            then.Problems.Found.Select(p =>
+                p with
+                {
+                    Place = p.Place with { File = Path.GetRelativePath(above, p.Place.File).Replace('\\', '/') },
+                }
+            )
+        );
+        return problems;
     }
 
     private EarlierVersion InFile(Assessment a, string since)

@@ -36,6 +36,7 @@ export async function showCandles() {
   const filter = el("input", { id: "filter", type: "search", autocomplete: "off", oninput: () => { sessionStorage.setItem("filter", filter.value); draw(); }, value: sessionStorage.getItem("filter") ?? "" });
   const shown = el("p", { class: "soft", role: "status" });
   const rows = el("div", { class: "many", role: "list" });
+  const lines = new Map();
   let found = [];
   const draw = () => {
     const wanted = filter.value.trim().toLowerCase();
@@ -44,11 +45,24 @@ export async function showCandles() {
     rows.style.height = `${found.length * rowHeight}px`;
     window_();
   };
-  // Only the rows that can be seen are in the page: two thousand candles scroll as ten do.
+  // Only the rows that can be seen are in the page: two thousand candles scroll as ten do. A row that stays keeps its element, and the row in
+  // use stays wherever it is: a click that begins before the page scrolls under it still ends where it began.
   const window_ = () => {
     const from = Math.max(0, Math.floor((scrollY - rows.offsetTop) / rowHeight) - spare);
-    const some = found.slice(from, from + Math.ceil(innerHeight / rowHeight) + 2 * spare);
-    fill(rows, some.map((r, i) => { const line = row(r); line.style.top = `${(from + i) * rowHeight}px`; line.setAttribute("aria-setsize", found.length); line.setAttribute("aria-posinset", from + i + 1); return line; }));
+    const until = from + Math.ceil(innerHeight / rowHeight) + 2 * spare;
+    const wanted = new Map();
+    found.forEach((r, i) => { if ((i >= from && i < until) || lines.get(r.id)?.contains(document.activeElement)) wanted.set(r.id, i); });
+    for (const [id, line] of lines) if (!wanted.has(id)) { line.remove(); lines.delete(id); }
+    let next = rows.firstChild;
+    for (const [id, at] of wanted) {
+      const line = lines.get(id) ?? row(found[at]);
+      lines.set(id, line);
+      line.style.top = `${at * rowHeight}px`;
+      line.setAttribute("aria-setsize", found.length);
+      line.setAttribute("aria-posinset", at + 1);
+      if (line === next) next = next.nextSibling;
+      else rows.insertBefore(line, next);
+    }
   };
   const away = history.putAway.filter((f) => f.file.startsWith("candles/") || f.file.startsWith("batches/"));
   fill(main, el("div", { class: "lead-row" }, el("h1", {}, sentence(all)), el("a", { class: "button main", href: "#/new" }, t("New candle"))),

@@ -386,7 +386,9 @@ public sealed class TechnicalFileTests
         then.Change("candles/fig-tin.yaml", "netGrams: ", "netGramms: ");
         string text = Made(folder, "--since", then.Path);
         Assert.Contains("it cannot be assessed any more: ", text, StringComparison.Ordinal);
-        Assert.Contains("fig-tin.yaml:3:1: 'netGrams' is missing", text, StringComparison.Ordinal);
+        string called = Path.GetFileName(then.Path);
+        // Lines may break after a hyphen or a stroke, so spaces do not count.
+        Assert.Contains($"anymore:{called}/candles/fig-tin.yaml:3:1:'netGrams'ismissing", text.Replace(" ", ""), StringComparison.Ordinal);
     }
 
     private static DutyLine Duty(

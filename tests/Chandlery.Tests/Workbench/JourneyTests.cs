@@ -362,6 +362,33 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
     }
 
     [Fact]
+    public async Task A_row_in_use_stays_in_the_page_when_the_list_scrolls()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("");
+        await visit.Page.SetViewportSizeAsync(900, 300);
+        await Assertions.Expect(visit.Page.Locator(".one").First).ToBeVisibleAsync();
+        int held = await visit.Page.EvaluateAsync<int>(
+            """
+            async () => {
+              const place = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 50)));
+              const rows = [...document.querySelectorAll(".one")], first = rows[0].querySelector("button"), last = rows.at(-1);
+              first.focus();
+              scrollTo(0, 60);
+              await place();
+              const kept = last.isConnected && rows[1].isConnected;
+              scrollTo(0, document.body.scrollHeight);
+              await place();
+              const order = [...document.querySelectorAll(".one")].map((r) => Number(r.getAttribute("aria-posinset")));
+              const inOrder = order.every((n, i) => i === 0 || n > order[i - 1]), shown = Number(order.at(-1)) === Number(rows[0].getAttribute("aria-setsize"));
+              return Number(kept) + 2 * Number(document.activeElement === first) + 4 * Number(inOrder) + 8 * Number(shown);
+            }
+            """
+        );
+        Assert.Equal(15, held);
+    }
+
+    [Fact]
     public async Task A_candle_is_put_away_and_brought_back()
     {
         await using Visit visit = await browser.Open();
