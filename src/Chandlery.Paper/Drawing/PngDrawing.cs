@@ -6,8 +6,9 @@ namespace Chandlery.Paper.Drawing;
 /// <summary>Draws a page as PNG that knows its resolution.</summary>
 public static class PngDrawing
 {
-    // Labels are mostly white: no filter and a middling level are as small as the best and three times as fast.
-    private const int CompressionLevel = 4;
+    // Labels are mostly white: no filter is smaller than any. From the next level on the packer looks twice before it writes, which saves
+    // a tenth of the bytes and takes two thirds more time.
+    private const int CompressionLevel = 3;
     private const int HeaderEnd = 8 + 25;
 
     /// <summary>The PNG's bytes.</summary>

@@ -6,11 +6,16 @@ using Chandlery.Paper.Scenes;
 
 namespace Chandlery.Paper.Drawing;
 
-/// <summary>Writes items of a scene as elements of an SVG.</summary>
+/// <summary>Writes items of a scene as elements of an SVG. A letter's outline is written once and used wherever it stands.</summary>
 /// <param name="svg">Receives the elements.</param>
 internal sealed class SvgSurface(StringBuilder svg) : ISurface
 {
+    private readonly StringBuilder outlines = new();
+    private readonly Dictionary<(Face, ushort), string?> letters = [];
     private int clips;
+
+    /// <summary>The outlines that the elements use, by their names.</summary>
+    public StringBuilder Outlines => outlines;
 
     /// <inheritdoc/>
     public void Draw(TextItem text)
@@ -22,10 +27,9 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
         );
         for (int i = 0; i < text.Shaped.Glyphs.Length; i++)
         {
-            string outline = face.Outline(text.Shaped.Glyphs[i]);
-            if (outline.Length > 0)
+            if (Letter(face, text.Shaped.Glyphs[i]) is { } letter)
             {
-                svg.Append($"<path transform=\"translate({text.Shaped.Positions[i]} 0)\" d=\"{outline}\"/>");
+                svg.Append($"<use x=\"{text.Shaped.Positions[i]}\" xlink:href=\"#{letter}\"/>");
             }
         }
 
@@ -60,7 +64,7 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
     {
         string data = Convert.ToBase64String(SkiaPictures.Png(picture.Pixels));
         svg.Append(
-            $"<image x=\"{Number(picture.XMm)}\" y=\"{Number(picture.YMm)}\" width=\"{Number(picture.WidthMm)}\" height=\"{Number(picture.HeightMm)}\" preserveAspectRatio=\"none\" href=\"data:image/png;base64,{data}\"/>\n"
+            $"<image x=\"{Number(picture.XMm)}\" y=\"{Number(picture.YMm)}\" width=\"{Number(picture.WidthMm)}\" height=\"{Number(picture.HeightMm)}\" preserveAspectRatio=\"none\" xlink:href=\"data:image/png;base64,{data}\"/>\n"
         );
     }
 
@@ -86,6 +90,23 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
         {
             item.DrawOn(this);
         }
+    }
+
+    // Null for a blank.
+    private string? Letter(Face face, ushort glyph)
+    {
+        if (!letters.TryGetValue((face, glyph), out string? letter))
+        {
+            string outline = face.Outline(glyph);
+            letter = outline.Length > 0 ? $"letter{letters.Count + 1}" : null;
+            letters.Add((face, glyph), letter);
+            if (letter is not null)
+            {
+                outlines.Append($"<path id=\"{letter}\" d=\"{outline}\"/>\n");
+            }
+        }
+
+        return letter;
     }
 
     private static string Turn(double degrees) => degrees == 0 ? "" : $" rotate({Number(degrees)})";

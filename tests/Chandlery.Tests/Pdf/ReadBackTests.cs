@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
@@ -153,6 +155,31 @@ public class ReadBackTests
         AssertAlike(tool.PathOf("poppler.png"));
     }
 
+    [Outside("Chromium's drawing of the SVG beside Skia's of the scene")]
+    [NeedsToolFact("chromium")]
+    public void The_svg_looks_like_the_png_within_a_pixel()
+    {
+        const double DotsPerInchOnScreen = 96;
+        const double MmPerInch = 25.4;
+        using var tool = new Tool();
+        Scene page = TestPages.Page;
+        string svg = tool.Write("page.svg", Encoding.UTF8.GetBytes(SvgDrawing.Draw(page, "page")));
+        double scale = 300 / DotsPerInchOnScreen;
+        int width = (int)Math.Round(page.WidthMm / MmPerInch * DotsPerInchOnScreen);
+        int height = (int)Math.Round(page.HeightMm / MmPerInch * DotsPerInchOnScreen);
+        tool.Run(
+            "chromium",
+            "--headless",
+            "--no-sandbox",
+            "--hide-scrollbars",
+            string.Create(CultureInfo.InvariantCulture, $"--force-device-scale-factor={scale}"),
+            $"--window-size={width},{height}",
+            "--screenshot=" + tool.PathOf("chromium.png"),
+            "file://" + svg
+        );
+        AssertAlike(tool.PathOf("chromium.png"));
+    }
+
     private static void AssertAlike(string file)
     {
         using SKBitmap theirs = SKBitmap.Decode(file);
@@ -171,7 +198,10 @@ public class ReadBackTests
             }
         }
 
-        Assert.True(apart.Count == 0, $"{file}: without their like beside them in the other picture: {string.Join(", ", apart)}");
+        Assert.True(
+            apart.Count == 0,
+            $"{file}: {apart.Count} without their like beside them in the other picture: {string.Join(", ", apart.Take(20))}"
+        );
     }
 
     // Edges are smoothed differently, and thin strokes more or less dark: a pixel must lie between the shades of its neighbours in the
