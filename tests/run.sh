@@ -62,10 +62,13 @@ figure() { # word, what it is when the word is missing, log
   found=$(sed -nE "s/.*$1: *([0-9]+).*/\1/p" "$3" | tail -1)
   echo "${found:-$2}"
 }
-run_tests "$@"
+if [ $# -gt 0 ]; then
+  run_tests "$@"
+else
+  # The marked ones run every command of the documents, each in a process of its own: once is enough, by the program below.
+  run_tests --filter "Program!=published"
 
-# The same commands by the program as users get it, compiled ahead of time.
-if [ $# = 0 ]; then
+  # The commands again, by the program as users get it, compiled ahead of time.
   published=tests/.cache/publish
   bash src/publish.sh $published linux-x64 || fail "the program could not be published"
   CHANDLERY_PROGRAM=$PWD/$published/linux-x64/chandlery run_tests \

@@ -6,6 +6,7 @@ using Chandlery.Tests.Support;
 namespace Chandlery.Tests.Cli;
 
 /// <summary>Runs every command that README and guide show, in their order, in a fresh folder, as a newcomer would.</summary>
+[Trait("Program", "published")]
 public sealed partial class DocumentedCommandTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("chandlery-docs-").FullName;

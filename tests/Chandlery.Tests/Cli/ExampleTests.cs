@@ -7,6 +7,7 @@ using Command = Chandlery.Tests.Support.Command;
 namespace Chandlery.Tests.Cli;
 
 /// <summary>Every command has an example, and every example does what it says; the workbench's is run with the guide's commands.</summary>
+[Trait("Program", "published")]
 public sealed partial class ExampleTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("chandlery-examples-").FullName;

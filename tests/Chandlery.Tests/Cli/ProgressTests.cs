@@ -6,6 +6,7 @@ using Chandlery.Tests.Support;
 namespace Chandlery.Tests.Cli;
 
 /// <summary>Whoever waits at a terminal sees how far the work is; nobody else is told.</summary>
+[Trait("Program", "published")]
 public sealed class ProgressTests
 {
     private static string Told(bool isWatched, double seconds, Action<Progress> work)

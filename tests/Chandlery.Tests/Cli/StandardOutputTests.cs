@@ -23,6 +23,7 @@ public sealed class StandardOutputTests : IDisposable
         return (process.ExitCode, output.ToArray(), errors.Result);
     }
 
+    [Trait("Program", "published")]
     [Theory]
     [InlineData("label", "%PDF-")]
     [InlineData("label --format png", "\u0089PNG")]

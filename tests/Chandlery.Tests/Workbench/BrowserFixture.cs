@@ -9,6 +9,8 @@ namespace Chandlery.Tests.Workbench;
 /// <summary>Debian's Chromium, driven by Playwright, and a workbench over a copy of the demo for each page.</summary>
 public sealed class BrowserFixture : IAsyncLifetime
 {
+    // The law is read once for all pages, as it is for the folders of one workbench.
+    private static readonly Workroom Demo = Workroom.Open(TestLaw.DemoFolder, new Problems())!;
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -61,8 +63,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <summary>A page on a folder, which goes with the visit.</summary>
     internal async Task<Visit> Over(string folder, int width, int height, bool dark, IPAddress? nearby = null)
     {
-        var problems = new Problems();
-        WorkbenchServer server = await WorkbenchServer.Start(Workroom.Open(folder, problems)!, 0, () => nearby);
+        WorkbenchServer server = await WorkbenchServer.Start(Demo.Beside(folder), 0, () => nearby);
         IBrowserContext context = await browser!.NewContextAsync(
             new BrowserNewContextOptions
             {
