@@ -88,8 +88,7 @@ internal static class DesignsCommand
         var problems = new Problems();
         var files = new List<PendingFile>();
         bool lacks = false;
-        IReadOnlyList<Assessment> all = session.EachOnce(assessments);
-        foreach (Assessment a in all)
+        foreach (Assessment a in assessments)
         {
             PaperRequest request = session.Request(a, a.Languages[0], printer.Shop, new PaperSettings());
             problems.AddRange(request.Brand.Problems);
@@ -99,7 +98,7 @@ internal static class DesignsCommand
                 {
                     if (DesignPieces.Draw(request, design, piece, problems) is { } document)
                     {
-                        string name = $"{session.PrefixOf(a, all)}{a.Id}-{design}-{piece}";
+                        string name = $"{session.PrefixOf(a, assessments)}{a.Id}-{design}-{piece}";
                         files.AddRange(printer.Draw(name, document, () => printer.Pdf(document, session, [a])));
                     }
                     else if (problems.None)

@@ -37,7 +37,7 @@ internal static class DutiesCommand
     private static int Run(Session session, IReadOnlyList<Assessment> assessments, bool json, string? into)
     {
         DutyFinder Finder(Assessment a) => new(session.FolderOf(a).Catalogue, session.Lawbook);
-        List<(Assessment Of, IReadOnlyList<DutyLine> Lines)> all = [.. session.EachOnce(assessments).Select(a => (a, Finder(a).Of(a)))];
+        List<(Assessment Of, IReadOnlyList<DutyLine> Lines)> all = [.. assessments.Select(a => (a, Finder(a).Of(a)))];
         if (json)
         {
             session.Output.WriteLine(

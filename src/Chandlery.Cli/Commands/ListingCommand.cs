@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles;
 using Chandlery.Core.SafetyFiles.Listings;
@@ -16,12 +15,7 @@ internal static class ListingCommand
 {
     public static Command Build()
     {
-        var options = new CommonOptions();
-        var paths = new Argument<string[]>("paths")
-        {
-            Description = "Candles' or batches' .yaml files, or folders of declarations.",
-            Arity = ArgumentArity.OneOrMore,
-        };
+        var options = new CommonOptions(severalPaths: true);
         var language = new Option<string?>("--language")
         {
             Description = "One of the label's languages, such as de. Default: all of them.",
@@ -43,44 +37,27 @@ internal static class ListingCommand
         var command = new Command(
             "listing",
             "Write what a web shop or an advertisement must say of a candle, each part with its clause; refused where something stops the sale."
-        )
-        {
-            paths,
-            language,
-            use,
-            format,
-            json,
-            output,
-            options.Place,
-            options.AsOf,
-            options.Data,
-        };
+        );
+        options.AddTo(command);
+        command.Add(language);
+        command.Add(use);
+        command.Add(format);
+        command.Add(json);
+        command.Add(output);
         command.SetAction(parse =>
-            Session.Guard(
+            Session.Run(
                 parse,
-                session =>
+                options,
+                (session, assessments) =>
                 {
-                    var problems = new Problems();
-                    if (ShippedLaw.Open(parse.GetValue(options.Data), problems) is not { } law)
-                    {
-                        return session.Report(problems.Found);
-                    }
-
-                    List<Assessment> candles = Assess(
-                        parse.GetValue(paths)!,
-                        law,
-                        parse.GetValue(options.AsOf),
-                        parse.GetValue(options.Place),
-                        problems
-                    );
                     var run = new ListingRun(
                         session,
-                        law,
                         Enum.Parse<ListingUse>(parse.GetValue(use)!, ignoreCase: true),
                         parse.GetValue(language)
                     );
-                    List<ShopListing> listings = [.. candles.SelectMany(run.Listings)];
-                    foreach (Assessment a in candles.DistinctBy(c => c.Candle.Id))
+                    List<ShopListing> listings = [.. assessments.SelectMany(run.Listings)];
+                    var problems = new Problems();
+                    foreach (Assessment a in session.EachCandle(assessments))
                     {
                         PictureFiles.Open(a.Candle, problems);
                     }
@@ -100,21 +77,6 @@ internal static class ListingCommand
             )
         );
         return command;
-    }
-
-    private static List<Assessment> Assess(string[] paths, Lawbook law, DateOnly asOf, string? place, Problems problems)
-    {
-        var candles = new List<Assessment>();
-        foreach (string path in paths)
-        {
-            DeclarationFolder folder = DeclarationFolder.Open(path, law.Vocabulary);
-            var own = new Problems();
-            var assessor = new Assessor(law, folder.Catalogue, asOf);
-            candles.AddRange(folder.Asked.SelectMany(d => assessor.Assess(d, place, own)));
-            problems.AddRange(FolderReport.Of(folder, own.Found).Bad);
-        }
-
-        return candles;
     }
 
     private static string Json(List<ShopListing> listings) =>

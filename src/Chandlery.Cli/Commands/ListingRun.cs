@@ -1,12 +1,11 @@
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Law;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.SafetyFiles.Listings;
 
 namespace Chandlery.Cli.Commands;
 
 /// <summary>Makes listings of candles and says of each that is refused why.</summary>
-internal sealed class ListingRun(Session session, Lawbook law, ListingUse use, string? onlyLanguage)
+internal sealed class ListingRun(Session session, ListingUse use, string? onlyLanguage)
 {
     /// <summary>Whether one at least was refused.</summary>
     public bool Refused { get; private set; }
@@ -14,7 +13,7 @@ internal sealed class ListingRun(Session session, Lawbook law, ListingUse use, s
     /// <summary>The listings of a candle, a language each.</summary>
     public IReadOnlyList<ShopListing> Listings(Assessment a)
     {
-        OfferedListings offered = OfferedListings.Of(a, law, use, onlyLanguage);
+        OfferedListings offered = OfferedListings.Of(a, session.Lawbook, use, onlyLanguage);
         foreach (string why in offered.Refused)
         {
             Refused = true;

@@ -10,11 +10,8 @@ namespace Chandlery.Cli.Commands;
 /// Makes papers of some candles. Every paper stands alone: those that can be made are written, and each that is missing is said
 /// with its reason.
 /// </summary>
-internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<Assessment> asked, PaperSettings settings)
+internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<Assessment> assessments, PaperSettings settings)
 {
-    // A candle that several paths mean is printed once.
-    private readonly IReadOnlyList<Assessment> assessments = session.EachOnce(asked);
-
     private readonly List<PendingFile> files = [];
     private readonly List<string> remarks = [];
     private readonly HashSet<(Assessment, Language, string)> warned = [];
@@ -23,7 +20,7 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
     private int expected;
     private int drawn;
 
-    /// <summary>The candles, each once.</summary>
+    /// <summary>The candles.</summary>
     public IReadOnlyList<Assessment> Assessments => assessments;
 
     /// <summary>Makes papers of all candles, one file beside the other.</summary>
@@ -39,7 +36,9 @@ internal sealed class PaperRun(Session session, Printer printer, IReadOnlyList<A
                 // The first edition's will do for all.
                 if (!paper.IsPerCandle || assessments.First(other => session.AreOfOne(other, a)) == a)
                 {
-                    outcomes.AddRange(Make(paper, a, paper.IsPerCandle ? "" : PrefixOf(a)).Select(outcome => (a, outcome)));
+                    outcomes.AddRange(
+                        Make(paper, a, paper.IsPerCandle || paper.IsOfMaker ? "" : PrefixOf(a)).Select(outcome => (a, outcome))
+                    );
                 }
             }
         }

@@ -53,8 +53,8 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>Whether two assessments are of one declaration: names are each folder's own.</summary>
     public bool AreOfOne(Assessment a, Assessment b) => a.Id == b.Id && HomeOf(a) == HomeOf(b);
 
-    /// <summary>Each assessment once, where several paths mean the same candle.</summary>
-    public IReadOnlyList<Assessment> EachOnce(IEnumerable<Assessment> assessments) =>
+    // Several paths may mean the same candle.
+    private IReadOnlyList<Assessment> EachOnce(IEnumerable<Assessment> assessments) =>
         [.. assessments.DistinctBy(a => (HomeOf(a), a.Id, a.Edition.Id))];
 
     /// <summary>What keeps a candle's files apart from those of other editions.</summary>
@@ -152,7 +152,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
     /// <summary>Runs a command's work on those assessments that its path and options mean and that can be made.</summary>
     /// <param name="parse">The parsed command line.</param>
     /// <param name="options">Its common options.</param>
-    /// <param name="work">Does the work on one assessment at least; returns the exit code.</param>
+    /// <param name="work">Does the work on one assessment at least, each given once; returns the exit code.</param>
     public static int Run(ParseResult parse, CommonOptions options, Func<Session, IReadOnlyList<Assessment>, int> work) =>
         Guard(parse, session => session.RunAsked(parse, options, work));
 
@@ -343,7 +343,7 @@ internal sealed class Session(TextWriter output, TextWriter errors, bool verbose
         Progress.Clear();
         Remark($"{assessments.Count} assessed: {string.Join(", ", assessments.Select(a => $"{a.Id} under {a.Edition.Id}"))}.");
         FolderReport report = FolderReport.Of(folders, problems.Found);
-        return assessments.Count > 0 ? Close(report, work(this, assessments))
+        return assessments.Count > 0 ? Close(report, work(this, EachOnce(assessments)))
             : report.Bad.Count > 0 ? Report(report.Bad)
             : Report([DeclarationFolder.NoCandle(paths[0])]);
     }

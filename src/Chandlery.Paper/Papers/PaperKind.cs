@@ -51,9 +51,15 @@ public abstract class PaperKind
     /// <summary>The languages that it is made in one by one; the first of the label where one paper holds them all.</summary>
     public IReadOnlyList<Language> LanguagesOf(Assessment a) => IsPerLanguage ? a.Languages : [a.Languages[0]];
 
+    /// <summary>Whether it is the maker's, one for all products under a law: its file bears the law's name and no product's.</summary>
+    public virtual bool IsOfMaker => false;
+
     /// <summary>Name of its file, without format.</summary>
-    public string FileName(Assessment a, Language language) =>
-        IsPerLanguage && a.Languages.Count > 1 ? $"{a.Id}-{language.Code}-{EndingFor(a)}" : $"{a.Id}-{EndingFor(a)}";
+    public string FileName(Assessment a, Language language)
+    {
+        string of = IsOfMaker ? a.Edition.Id : a.Id;
+        return IsPerLanguage && a.Languages.Count > 1 ? $"{of}-{language.Code}-{EndingFor(a)}" : $"{of}-{EndingFor(a)}";
+    }
 
     /// <summary>Name of its file as it is made with settings, without format.</summary>
     public string FileName(Assessment a, Language language, PaperSettings settings) => FileName(a, language) + Numbered(settings);

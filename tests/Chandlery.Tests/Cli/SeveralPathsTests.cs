@@ -69,6 +69,21 @@ public sealed class SeveralPathsTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("assess --json")]
+    [InlineData("safety-sheet --json")]
+    [InlineData("technical-file --json")]
+    [InlineData("duties --json")]
+    [InlineData("listing --json")]
+    public void A_candle_that_two_paths_mean_is_answered_for_once(string command)
+    {
+        string[] words = command.Split(' ');
+        string Of(params string[] paths) => Command.Run([words[0], .. paths, words[1], "--place", "IE"]).Output;
+        string once = Of(Demo("fig-tin"));
+        Assert.NotEqual("", once);
+        Assert.Equal(once, Of(Demo("fig-tin"), Demo("fig-tin")));
+    }
+
     [Fact]
     public void Designs_for_several_laws_are_kept_apart()
     {

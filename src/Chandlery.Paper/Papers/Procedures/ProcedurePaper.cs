@@ -19,6 +19,9 @@ public sealed class ProcedurePaper() : PaperKind("procedure", "Product-safety pr
     /// <inheritdoc/>
     public override bool IsPerLanguage => true;
 
+    /// <inheritdoc/>
+    public override bool IsOfMaker => true;
+
     /// <summary>False: it is no paper of one product.</summary>
     public override bool IsInDossier => false;
 
