@@ -15,6 +15,9 @@ command -v gs >/dev/null || packages+=(ghostscript)
 [ -e /usr/share/fonts/opentype/ebgaramond ] || packages+=(fonts-ebgaramond)
 command -v chromium >/dev/null || packages+=(chromium)
 command -v npm >/dev/null || packages+=(npm)
+# Shells besides bash, for their completion scripts.
+command -v zsh >/dev/null || packages+=(zsh)
+command -v fish >/dev/null || packages+=(fish)
 # The page in a second engine; where it cannot be had, its test says so.
 command -v firefox-esr >/dev/null || bash src/install-packages.sh firefox-esr || echo "Firefox could not be installed: the page is tried in Chromium alone."
 # The register is tested on a PostgreSQL server too: the tests start one of their own and stop it.

@@ -84,10 +84,8 @@ public sealed class CompletionTests
     [NeedsToolFact("bash")]
     public void In_bash_the_script_offers_the_same()
     {
-        using var tool = new Tool();
-        Directory.CreateDirectory(Path.Combine(tool.Folder, "my shed", "candles"));
-        File.WriteAllText(Path.Combine(tool.Folder, "my shed", "candles", "night fig.yaml"), "");
-        string script = """
+        using Tool tool = WithNightFig();
+        const string Script = """
             chandlery() { "${program[@]}" "$@"; }
             eval "$(chandlery completions bash)"
             # line before the cursor, words as bash parts them, index of the word at the cursor
@@ -103,8 +101,7 @@ public sealed class CompletionTests
             at 'chandlery label "my shed/ca' 2 chandlery label '"my shed/ca'
             at 'chandlery label x --out ' 4 chandlery label x --out ''
             """;
-        string program = string.Join(' ', Command.Program.Select(p => $"'{p}'"));
-        string[] said = tool.Run("bash", "-c", $"program=({program})\n{script}").Split('\n');
+        string[] said = tool.Run("bash", "-c", $"program=({Quoted})\n{Script}").Split('\n');
         Assert.Equal("verify;", said[0]);
         Assert.Equal("DE;DK;", said[1]);
         Assert.StartsWith("AT;AU;BE;", said[2], StringComparison.Ordinal);
@@ -113,6 +110,54 @@ public sealed class CompletionTests
         // Nothing: the shell itself offers folders.
         Assert.Equal(";", said[5]);
     }
+
+    // What zsh's own completion gives to the script and takes from it stands for zsh's; what a person sees was tried in a terminal.
+    [NeedsToolFact("zsh")]
+    public void In_zsh_the_script_offers_the_same()
+    {
+        using Tool tool = WithNightFig();
+        const string Script = """
+            compdef() { }
+            compadd() { print -rl -- "${(@P)2}" }
+            _files() { print files }
+            chandlery() { "${program[@]}" "$@" }
+            eval "$(chandlery completions zsh)"
+            # words as typed, the last cut at the cursor
+            at() { words=("$@"); CURRENT=$#; PREFIX="${words[-1]}"; _chandlery | tr '\n' ';'; print }
+            at chandlery register ver
+            at chandlery label x --place D
+            at chandlery label 'my\ shed/ca'
+            at chandlery label x --out ''
+            """;
+        string[] said = tool.Run("zsh", "-f", "-c", $"program=({Quoted})\n{Script}").Split('\n');
+        Assert.Equal(["verify;", "DE;DK;", "my shed/candles/night fig.yaml;", "files;"], said[..4]);
+    }
+
+    [NeedsToolFact("fish")]
+    public void In_fish_the_script_offers_the_same()
+    {
+        using Tool tool = WithNightFig();
+        string script = $"""
+            set -x HOME {tool.Folder}
+            function chandlery; {Quoted} $argv; end
+            chandlery completions fish | source
+            for line in 'chandlery register ver' 'chandlery label x --place=D' 'chandlery label my\ shed/candles/n'
+              string join ';' -- (complete -C $line); or true
+            end
+            """;
+        string[] said = tool.Run("fish", "-N", "-c", script).Split('\n');
+        Assert.Equal(["verify", "--place=DE;--place=DK", "my shed/candles/night fig.yaml"], said[..3]);
+    }
+
+    private static Tool WithNightFig()
+    {
+        var tool = new Tool();
+        Directory.CreateDirectory(Path.Combine(tool.Folder, "my shed", "candles"));
+        File.WriteAllText(Path.Combine(tool.Folder, "my shed", "candles", "night fig.yaml"), "");
+        return tool;
+    }
+
+    private static string Quoted => string.Join(' ', Command.Program.Select(p => $"'{p}'"));
 
     private static IEnumerable<string> Lines(string output) =>
         output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Trim()).Order(StringComparer.Ordinal);
