@@ -45,9 +45,12 @@ public sealed record Vessel : IDeclaration
     /// <summary>True when it is declared to bear a warning of danger that can be felt.</summary>
     public required bool HasTactileWarning { get; init; }
 
+    /// <summary>True when it goes no further than the bench: what is cast in it stands by itself and is sold without it.</summary>
+    public bool IsMould { get; init; }
+
     /// <summary>
     /// What stands by itself, in the place of a vessel: its body is what is measured and labelled, and its volume is the package's
-    /// capacity, since nothing around it can hold less.
+    /// capacity, since nothing around it can hold less. At the bench it is the mould, whose inside has the body's size.
     /// </summary>
     public static Vessel Standing(Candle candle, VesselSize size) =>
         new()
@@ -58,8 +61,9 @@ public sealed record Vessel : IDeclaration
             Material = "stands by itself",
             Brimful = new Millilitres(size.Section.AreaSquareMillimetres * size.Height.Value / 1000),
             Fill = null,
-            Inner = null,
+            Inner = size,
             Outer = size,
+            IsMould = true,
             IsChildResistant = false,
             HasTactileWarning = false,
         };

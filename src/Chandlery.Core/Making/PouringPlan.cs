@@ -103,7 +103,7 @@ public sealed record PouringPlan
             TopUp =
                 plain > 0 ? [.. recipe.Waxes.Select(w => new Portion(w.Wax.Name, "wax", new Grams(plain * w.Share.Value / waxes)))] : [],
             Sizes = each,
-            Temperatures = [.. Steps(a.Candle, a.Kind.Burns, recipe, order.Leftover)],
+            Temperatures = [.. Steps(a, recipe, order.Leftover)],
             Times = [.. a.Kind.Burns ? TimesOf(a.Candle, recipe) : TimesOfMelt(a.Candle, recipe)],
             Wicks = WickPlan.Of(a.Candle.Wicks, a.Vessel),
             Fill = PlanFill(a.Candle, a.Vessel, wax),
@@ -204,8 +204,9 @@ public sealed record PouringPlan
             _ => 0,
         };
 
-    private static IEnumerable<TemperatureStep> Steps(Candle candle, bool burns, Recipe recipe, LeftoverMelt? leftover)
+    private static IEnumerable<TemperatureStep> Steps(Assessment a, Recipe recipe, LeftoverMelt? leftover)
     {
+        Candle candle = a.Candle;
         WorkingTemperatures t = candle.Temperatures;
         List<Oil> oils = [.. recipe.Oils.Select(o => o.Oil)];
         string again = leftover is { IsScented: true }
@@ -217,10 +218,14 @@ public sealed record PouringPlan
             yield return new TemperatureStep("Stir in the oil", t.AddFragrance, FlashNote.Of(t.AddFragrance, oils));
         }
 
+        string ready =
+            !a.Kind.Burns ? "Clean, dry shells that stand level; no hotter than their maker allows."
+            : a.Vessel.IsMould ? "Warm, dry moulds; wicks centred and straight."
+            : "Warm, dry vessels; wicks centred and straight.";
         yield return new TemperatureStep(
             "Pour",
             t.Pour,
-            $"{(burns ? "Warm, dry vessels; wicks centred and straight." : "Clean, dry shells that stand level; no hotter than their maker allows.")}{(oils.Count > 0 && t.Pour is not null ? " " + FlashNote.Of(t.Pour, oils) : "")}"
+            oils.Count > 0 && t.Pour is not null ? $"{ready} {FlashNote.Of(t.Pour, oils)}" : ready
         );
         if (candle.TopUp is { } topUp)
         {
@@ -288,6 +293,7 @@ public sealed record PouringPlan
 
     private static Millilitres? RoomOf(Candle candle, Vessel vessel) =>
         vessel.Fill is { } fill ? fill
+        : vessel.IsMould ? vessel.Brimful
         : candle.Headspace is { } headspace ? vessel.Below(headspace)
         : null;
 }

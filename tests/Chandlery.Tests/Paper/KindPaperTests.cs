@@ -147,6 +147,19 @@ public sealed class KindPaperTests
     }
 
     [Fact]
+    public void The_bench_sheet_of_a_pillar_has_a_mould_of_its_size_and_no_vessel()
+    {
+        Assessment a = TestLaw.Demo("candles/breakwater-pillar.yaml", "IE");
+        string text = PrintedText.Of(PdfDrawing.Draw(TestLaw.Made("bench-sheet", a).Document));
+        Assert.DoesNotContain("vessel", text, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Into each mould", text, StringComparison.Ordinal);
+        Assert.Contains("One wick in the middle of 70 mm", text, StringComparison.Ordinal);
+
+        // A cylinder of 70 mm by 130 mm holds 500.3 ml; 430 g of wax at 0.77 g/ml are 558.4 ml while they are hot.
+        Assert.Contains("Poured at once it would overflow: 558", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_bench_sheet_of_wax_melts_has_shells_and_a_warmer_and_neither_wick_nor_burn_test()
     {
         Assessment a = TestLaw.Demo("candles/fig-melts.yaml", "IE");

@@ -156,7 +156,10 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
             FigureFormat.English.About(a.Composition.Recipe.Load),
             Temperatures(plan),
             Times(plan),
-            $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim by water{(plan.Fill.ByGeometry is { } g ? $", {new Millilitres(Math.Round(g.Value))} by its size" : "")}",
+            a.Vessel.IsMould ? "mould" : "vessel",
+            a.Vessel.IsMould
+                ? $"A mould of the candle's size, {a.Vessel.Brimful}"
+                : $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim by water{(plan.Fill.ByGeometry is { } g ? $", {new Millilitres(Math.Round(g.Value))} by its size" : "")}",
             plan.Fill.Note,
             plan.Fill.ShrinkPercent is { } shrink ? $"{shrink:0.0}" : "",
             plan.Fill.NetForRoom is { } net ? Weighed(net) : "",

@@ -18,6 +18,7 @@ namespace Chandlery.Paper.Papers.BenchSheets;
 /// <param name="LoadCandle">Load, of the finished candle.</param>
 /// <param name="Temperatures">Temperatures.</param>
 /// <param name="Times">Times.</param>
+/// <param name="Into">What the bench calls what it is poured into: a vessel or a mould.</param>
 /// <param name="Vessel">The vessel.</param>
 /// <param name="Fill">How full it gets.</param>
 /// <param name="Shrink">How much the wax shrinks, percent without its sign.</param>
@@ -41,6 +42,7 @@ internal sealed record BenchSheetView(
     string LoadCandle,
     IReadOnlyList<TemperatureView> Temperatures,
     IReadOnlyList<TimeView> Times,
+    string Into,
     string Vessel,
     string Fill,
     string Shrink,
@@ -71,6 +73,7 @@ internal sealed record BenchSheetView(
             ("load_candle", LoadCandle),
             ("temperatures", Temperatures),
             ("times", Times),
+            ("into", Into),
             ("vessel", Vessel),
             ("fill", Fill),
             ("shrink", Shrink),
