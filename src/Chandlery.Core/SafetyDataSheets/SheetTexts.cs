@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Yaml;
@@ -11,7 +10,7 @@ namespace Chandlery.Core.SafetyDataSheets;
 /// <param name="local">Words that are others where the sheet is handed out.</param>
 /// <param name="kind">What the product is: our English texts speak of candles.</param>
 /// <param name="figures">How the language writes figures.</param>
-internal sealed partial class SheetTexts(
+internal sealed class SheetTexts(
     SheetWords words,
     IReadOnlyDictionary<SheetPhrase, string> phrases,
     LocalWords local,
@@ -79,12 +78,8 @@ internal sealed partial class SheetTexts(
         return Printed(HasLetters(english) ? English(english) : english);
     }
 
-    private string Printed(string text) => Apostrophe().Replace(local.In(text), "’");
+    private string Printed(string text) => Apostrophes.In(local.In(text));
 
     // "<= {high}" is the same in every language.
     private static bool HasLetters(string text) => MarkText.Fill(text, _ => "").Any(char.IsLetter);
-
-    // In a word, or behind one; not the prime of a name such as N,N'-dimethyl.
-    [GeneratedRegex(@"(?<=\p{L})'(?=\p{L}| \p{Ll})")]
-    private static partial Regex Apostrophe();
 }

@@ -115,7 +115,7 @@ internal sealed class MarkupReading(string file, Problems problems)
     private static string Fold(string text)
     {
         string[] words = text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries);
-        string folded = string.Join(' ', words);
+        string folded = Apostrophes.In(string.Join(' ', words));
         bool before = text.Length > 0 && char.IsWhiteSpace(text[0]);
         bool after = text.Length > 0 && char.IsWhiteSpace(text[^1]);
         return words.Length == 0 ? (text.Length > 0 ? " " : "") : (before ? " " : "") + folded + (after ? " " : "");

@@ -237,8 +237,8 @@ public static class LabelInspector
         }
     }
 
-    // Lines break where they must: blanks and the hyphens of broken words carry no meaning here.
-    private static string Squeeze(string text) => new([.. text.Where(c => !char.IsWhiteSpace(c) && c != WordBreaks.Soft)]);
+    // Lines break where they must: blanks and the hyphens of broken words carry no meaning here. An apostrophe is printed curved.
+    private static string Squeeze(string text) => new([.. Apostrophes.In(text).Where(c => !char.IsWhiteSpace(c) && c != WordBreaks.Soft)]);
 
     private static string Mm(double value) => Math.Round(value, 2).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 
