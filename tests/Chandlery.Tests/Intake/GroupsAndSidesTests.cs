@@ -160,6 +160,21 @@ public sealed class GroupsAndSidesTests
         Assert.All(draft.Ingredients, i => Assert.Contains(i.Doubts, d => d.Contains("beyond the page's edge", StringComparison.Ordinal)));
     }
 
+    // "x < 15" under "x = concentration" in three columns is no share of 15.
+    [Fact]
+    public void A_sign_in_a_column_that_is_not_understood_is_told()
+    {
+        OilDraft draft = Sheet(
+            [(20, 60, "Name"), (60, 60, "CAS No."), (90, 60, "x"), (97, 60, "="), (104, 60, "Conc. (%)"), (140, 60, "Classification")],
+            [(20, 68, "Linalool"), (60, 68, "78-70-6"), (90, 68, "x"), (97, 68, "<"), (104, 68, "15"), (140, 68, "Skin Sens. 1B, H317")],
+            [(20, 76, "Citral"), (60, 76, "5392-40-5"), (90, 76, "x"), (97, 76, "≤"), (104, 76, "5"), (140, 76, "Skin Sens. 1, H317")]
+        );
+        Assert.All(
+            draft.Ingredients,
+            i => Assert.True(i.Doubts.Any(d => d.Contains("not understood", StringComparison.Ordinal)) || i.Share?.Value[0] is '<' or '≤')
+        );
+    }
+
     [Fact]
     public void The_end_of_a_heading_on_the_next_page_is_no_row()
     {
