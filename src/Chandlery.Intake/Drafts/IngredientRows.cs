@@ -149,7 +149,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
         for (int i = 0; i < table.Columns.Count; i++)
         {
-            if (table.Columns[i].Kinds.Count == 0 && row.Cells[i].Text.Length > 1 && row.Cells[i].Text.Any(char.IsLetterOrDigit))
+            string said = row.Cells[i].Text;
+            bool says = (said.Length > 1 && said.Any(char.IsLetterOrDigit)) || said.Any(c => c is '<' or '>' or '≤' or '≥');
+            if (table.Columns[i].Kinds.Count == 0 && says)
             {
                 doubts.Add($"the column '{table.Columns[i].Heading}' is not understood; it says '{row.Cells[i].Text}'");
             }

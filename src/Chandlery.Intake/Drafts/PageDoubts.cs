@@ -9,6 +9,8 @@ internal static class PageDoubts
 {
     private const string RunsOverEdge = "a word runs over the page's edge there, and what it ends in cannot be seen";
 
+    private const string GoesOnBeyondEdge = "its line goes on beyond the page's edge, where nothing can be seen: a column may be missing";
+
     /// <summary>The draft with the doubts of its document's pages.</summary>
     public static OilDraft Mark(OilDraft draft, IReadOnlyList<SheetPage> pages)
     {
@@ -21,7 +23,10 @@ internal static class PageDoubts
         ILookup<int, Box> cut = pages
             .SelectMany(p => p.Words.Where(CutWords.IsCut).Select(w => (p.Number, w.Box)))
             .ToLookup(w => w.Number, w => w.Box);
-        if (byPage.Count == 0 && cut.Count == 0)
+        ILookup<int, Box> beyond = pages
+            .SelectMany(p => p.GoOnBeyondEdge.Select(b => (p.Number, Box: b)))
+            .ToLookup(b => b.Number, b => b.Box);
+        if (byPage.Count == 0 && cut.Count == 0 && beyond.Count == 0)
         {
             return draft;
         }
@@ -32,6 +37,8 @@ internal static class PageDoubts
             return found is not null && cut[found.Page].Any(found.Box.Meets) ? found.Doubted(RunsOverEdge) : found;
         }
 
+        bool GoesOn(DraftIngredient row) =>
+            beyond[row.Name.Page].Any(row.Name.Box.Meets) || (row.Cas is { } cas && beyond[cas.Page].Any(cas.Box.Meets));
         return draft with
         {
             Name = Of(draft.Name),
@@ -55,6 +62,7 @@ internal static class PageDoubts
                         Limits = Of(i.Limits),
                         M = Of<MFactors>(i.M),
                         Toxicity = Of<IReadOnlyList<ToxicityEstimate>>(i.Toxicity),
+                        Doubts = GoesOn(i) ? [.. i.Doubts, GoesOnBeyondEdge] : i.Doubts,
                     }
                 ),
             ],

@@ -24,15 +24,30 @@ internal static class CutWords
         return cut.Count == 0 ? words : [.. words.Select(w => cut.Contains(w) ? w with { Text = w.Text + Unseen } : w)];
     }
 
+    /// <summary>Lines of words that go on beyond the page's edge, from the page's left edge to its right one, so that a column may be missing.</summary>
+    /// <param name="words">Words of the page.</param>
+    /// <param name="beyond">Letters that stand beyond its edge, or across it.</param>
+    /// <param name="mmPerUnit">Millimetres of the letters' unit.</param>
+    /// <param name="widthMm">The page's width.</param>
+    public static IReadOnlyList<Box> Lines(IReadOnlyList<Word> words, IEnumerable<PlacedLetter> beyond, double mmPerUnit, double widthMm) =>
+        [
+            .. beyond
+                .Take(MostLetters)
+                .Where(letter => Nearest(words, letter, mmPerUnit) is null)
+                .Select(letter => words.FirstOrDefault(w => IsLevel(w, letter, mmPerUnit)))
+                .OfType<Word>()
+                .Select(w => new Box(0, w.Box.Top, widthMm, w.Box.Bottom))
+                .Distinct(),
+        ];
+
+    private static bool IsLevel(Word word, PlacedLetter letter, double mmPerUnit) =>
+        Math.Abs(word.Box.Bottom - (DescentOfSize * word.TypeSize) - (letter.Baseline * mmPerUnit))
+        < SameLineOfSize * letter.Size * mmPerUnit;
+
     private static Word? Nearest(IReadOnlyList<Word> words, PlacedLetter letter, double mmPerUnit)
     {
         double size = letter.Size * mmPerUnit;
-        double Baseline(Word word) => word.Box.Bottom - (DescentOfSize * word.TypeSize);
         double Blank(Word word) => Math.Max((letter.Left * mmPerUnit) - word.Box.Right, word.Box.Left - (letter.Right * mmPerUnit));
-        return words
-            .Where(w =>
-                Math.Abs(Baseline(w) - (letter.Baseline * mmPerUnit)) < SameLineOfSize * size && Blank(w) < WidestBlankOfSize * size
-            )
-            .MinBy(w => Math.Abs(Blank(w)));
+        return words.Where(w => IsLevel(w, letter, mmPerUnit) && Blank(w) < WidestBlankOfSize * size).MinBy(w => Math.Abs(Blank(w)));
     }
 }

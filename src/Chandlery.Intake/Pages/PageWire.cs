@@ -9,7 +9,7 @@ namespace Chandlery.Intake.Pages;
 /// </summary>
 public static class PageWire
 {
-    private const int Version = 2;
+    private const int Version = 3;
 
     /// <summary>Writes either the pages or the reason why there are none.</summary>
     public static void Write(Stream to, Parsed<IReadOnlyList<SheetPage>> read)
@@ -30,6 +30,12 @@ public static class PageWire
             foreach (string doubt in page.Doubts)
             {
                 writer.Write(doubt);
+            }
+
+            writer.Write(page.GoOnBeyondEdge.Count);
+            foreach (Box line in page.GoOnBeyondEdge)
+            {
+                WriteBox(writer, line);
             }
 
             writer.Write(page.Words.Count);
@@ -74,6 +80,7 @@ public static class PageWire
             bool isPicture = reader.ReadBoolean();
             string valueDoubt = reader.ReadString();
             List<string> doubts = [.. Repeat(reader, reader.ReadString)];
+            List<Box> beyond = [.. Repeat(reader, () => ReadBox(reader))];
             List<Word> words = [.. Repeat(reader, () => new Word(reader.ReadString(), ReadBox(reader), reader.ReadDouble()))];
             List<RuledLine> rules = [.. Repeat(reader, () => new RuledLine(number, ReadBox(reader)))];
             pages.Add(
@@ -81,6 +88,7 @@ public static class PageWire
                 {
                     Doubts = doubts,
                     ValueDoubt = valueDoubt.Length == 0 ? null : valueDoubt,
+                    GoOnBeyondEdge = beyond,
                     IsPicture = isPicture,
                 }
             );

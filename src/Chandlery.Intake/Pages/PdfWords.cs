@@ -163,11 +163,9 @@ public static partial class PdfWords
         Page page = readable.Page;
         IEnumerable<PlacedLetter> Placed(IEnumerable<Letter> letters) =>
             letters.Where(l => PageTurn.Of(l) == turn.Quarters).Select(turn.Turned);
-        IReadOnlyList<Word> whole = CutWords.Marked(
-            [.. Words(Placed(readable.Letters).Where(turn.Holds))],
-            Placed(page.Letters).Where(l => !turn.Holds(l) && !string.IsNullOrWhiteSpace(l.Text)),
-            MmPerPoint
-        );
+        List<Word> seen = [.. Words(Placed(readable.Letters).Where(turn.Holds))];
+        List<PlacedLetter> beyond = [.. Placed(page.Letters).Where(l => !turn.Holds(l) && !string.IsNullOrWhiteSpace(l.Text))];
+        IReadOnlyList<Word> whole = CutWords.Marked(seen, beyond, MmPerPoint);
         (IReadOnlyList<Word> words, IReadOnlyList<RuledLine> typed) = TypedRules.Of(page.Number, whole);
         return new SheetPage(
             page.Number,
@@ -179,6 +177,7 @@ public static partial class PdfWords
         {
             Doubts = readable.Doubts,
             ValueDoubt = readable.ValueDoubt,
+            GoOnBeyondEdge = CutWords.Lines(seen, beyond, MmPerPoint, turn.TurnedWidth * MmPerPoint),
         };
     }
 

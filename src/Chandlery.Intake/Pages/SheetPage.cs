@@ -14,6 +14,9 @@ public sealed record SheetPage(int Number, double WidthMm, double HeightMm, IRea
     /// <summary>Why no value from this page is certain, such as that it was read from a picture; null when nothing speaks against them.</summary>
     public string? ValueDoubt { get; init; }
 
+    /// <summary>Where lines go on beyond the page's edge, so that nobody sees all of them.</summary>
+    public IReadOnlyList<Box> GoOnBeyondEdge { get; init; } = [];
+
     /// <summary>True when the page is a picture.</summary>
     public bool IsPicture { get; init; }
 

@@ -11,4 +11,7 @@ internal sealed record BodyLine(TextLine Line, IReadOnlyList<TextLine?> Cells, b
 {
     /// <summary>A word that stands in two columns at once; null when none does.</summary>
     public string? OnBorder { get; init; }
+
+    /// <summary>The heading of several rows that stood above it and is in no line any more; null when none did.</summary>
+    public string? Heading { get; init; }
 }

@@ -29,7 +29,12 @@ internal static class ColumnFinder
     public static IReadOnlyList<(double From, double To)> Gaps(IReadOnlyList<TextLine> lines)
     {
         List<TextLine> rows = [.. lines.Where(l => l.Phrases().Count > 1)];
-        rows = rows.Count < 2 ? [.. lines] : rows;
+        return GapsOfAll(rows.Count < 2 ? lines : rows);
+    }
+
+    /// <summary>The gaps where hardly any of the lines has a word, whether it has several phrases or one, millimetres from the left.</summary>
+    public static IReadOnlyList<(double From, double To)> GapsOfAll(IReadOnlyList<TextLine> rows)
+    {
         double left = rows.Min(l => l.Frame.Left);
         double right = rows.Max(l => l.Frame.Right);
         var covered = new int[(int)Math.Ceiling((right - left) / StepMm) + 1];

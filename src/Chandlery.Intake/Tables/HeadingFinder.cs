@@ -12,8 +12,10 @@ internal sealed class HeadingFinder(SheetWording wording)
     private const double ClearlyWider = 1.2;
     private const double TallestHeadingMm = 30;
     private const double SameEdgeMm = 0.4;
+    private const double HairMm = 0.4;
     private const int LongestWrappedHeading = 40;
     private const int MostLinesAtOnce = 4;
+    private static readonly string[] Shares = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
 
     /// <summary>Index of the first line that is surely part of a heading; -1 when there is none.</summary>
     public int First(IReadOnlyList<TextLine> lines) =>
@@ -248,7 +250,8 @@ internal sealed class HeadingFinder(SheetWording wording)
     }
 
     private static bool Overlap(TextLine a, TextLine b) =>
-        Math.Min(a.Frame.Right, b.Frame.Right) > Math.Max(a.Frame.Left, b.Frame.Left) && Math.Abs(a.Frame.Bottom - b.Frame.Bottom) > 0.5;
+        Math.Min(a.Frame.Right, b.Frame.Right) - Math.Max(a.Frame.Left, b.Frame.Left) > HairMm
+        && Math.Abs(a.Frame.Bottom - b.Frame.Bottom) > 0.5;
 
     // A heading over two others heads both: "Concentration" over "min." and "max.".
     private static IEnumerable<TextLine> Split(List<TextLine> group)
@@ -324,7 +327,8 @@ internal sealed class HeadingFinder(SheetWording wording)
                 bool isWide = rest.Words[0].Box.Left - first.Words[^1].Box.Right > WideBlankOfTypeSize * rest.Words[0].TypeSize;
                 // "to" within "according to" heads no column.
                 bool isInSentence = !isWide && IsBound(rest) && !IsBound(first) && rest.Text.All(c => char.IsLetter(c) || c == ' ');
-                if ((isWide && cut == nearest) || (!isInSentence && IsBorder(first, rest, cut == aligned)))
+                bool isInName = ColumnKind.Of(phrase.Text, wording).Except(Kinds(first, rest)).Except(Shares).Any();
+                if ((isWide && cut == nearest) || (!isInSentence && !isInName && IsBorder(first, rest, cut == aligned)))
                 {
                     return Parted(rest, gaps).Prepend(first);
                 }
@@ -333,6 +337,10 @@ internal sealed class HeadingFinder(SheetWording wording)
 
         return [phrase];
     }
+
+    // "Specific conc. limits" names what neither "specific conc." nor "limits" does, and no column ends inside it.
+    private IEnumerable<string> Kinds(TextLine first, TextLine rest) =>
+        ColumnKind.Of(first.Text, wording).Concat(ColumnKind.Of(rest.Text, wording));
 
     private bool IsBound(TextLine phrase) => ColumnKind.Of(phrase.Text, wording) is [ColumnKind.From or ColumnKind.To];
 

@@ -47,7 +47,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     public IReadOnlyList<Row> Find(IReadOnlyList<BodyLine> body, IReadOnlyList<RuledLine> rules)
     {
         var rows = new List<Row>();
-        foreach (List<BodyLine> lines in Groups(body))
+        var headings = new GroupHeadings(columns, wording, hazards);
+        foreach (List<BodyLine> lines in Groups(body).Select(headings.Cut))
         {
             List<int> anchors = Anchors(lines);
             List<int> cas = [.. Enumerable.Range(0, lines.Count).Where(i => HasCas(lines[i]))];
@@ -77,9 +78,15 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
 
                 if (best.IsShown && IsGroupHeading(own) && (r > 0 || rows.Count == 0))
                 {
-                    Doubt(rows, $"'{string.Join(' ', own.Select(l => l.Line.Text))}' under it was taken for the heading of the next rows");
                     group = string.Join(' ', own.Select(l => l.Line.Text));
+                    Doubt(rows, Under(group));
                     continue;
+                }
+
+                if (own[0].Heading is { } above)
+                {
+                    Doubt(rows, Under(above));
+                    group = above;
                 }
 
                 double near = best.Score - SameScore - (NearScoreOfRow * best.Starts.Count);
@@ -109,6 +116,12 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
                 }
 
                 group = null;
+                doubts.AddRange(
+                    own.Skip(1)
+                        .Select(l => l.Heading)
+                        .OfType<string>()
+                        .Select(h => $"'{h}' in it was taken for the heading of several rows")
+                );
                 rows.Add(ToRow(own, doubts));
             }
         }
@@ -116,6 +129,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         HashSet<TextLine> notes = [.. body.Where(l => l.IsNote).SelectMany(l => l.Cells).OfType<TextLine>()];
         return RowAlignment.Checked(rows, notes);
     }
+
+    private static string Under(string heading) => $"'{heading}' under it was taken for the heading of the next rows";
 
     private static void Doubt(List<Row> rows, string doubt)
     {

@@ -32,11 +32,16 @@ internal sealed class TableFinder(SheetWording wording, HazardText hazards)
             .. lines
                 .Skip(to + 1)
                 .TakeWhile(l => !IsEnd(l))
-                .Where(l => !headingTexts.Contains(l.Text) && !ColumnKind.IsTableHeading(l, wording)),
+                .Where(l => !headingTexts.Contains(l.Text) && !ColumnKind.IsTableHeading(l, wording))
+                .SkipWhile(IsRestOfHeading),
         ];
         body = [.. RowNumbers.Without(body)];
         return body.Count == 0 ? null : Build(heading, body, pages);
     }
+
+    // A page's end may part a heading's lines: "Classification according to Regulation (EC) No" and "1272/2008".
+    private static bool IsRestOfHeading(TextLine line) =>
+        line.Phrases().Count == 1 && ColumnKind.IsOfLaw(line.Text) && !ColumnKind.HasData(line.Text);
 
     private Table Build(List<TextLine> heading, List<TextLine> body, IReadOnlyList<SheetPage> pages)
     {

@@ -8,6 +8,7 @@ namespace Chandlery.Intake.Tables;
 internal sealed class TurnedTableFinder(SheetWording wording)
 {
     private const double RoomMm = 0.5;
+    private const double SameEdgeMm = 0.4;
     private const int FewestKinds = 3;
     private const int FewestIngredients = 2;
     private const int MostHeadings = 30;
@@ -28,7 +29,14 @@ internal sealed class TurnedTableFinder(SheetWording wording)
         List<RuledLine> rules = [.. pages.SelectMany(p => p.Rules)];
         double edge = HeadingsEdge(numbers, rules);
         List<int> heads = Heads(own, edge);
-        List<int> starts = [.. heads.Where(h => KindsOf(HeadingOf(own[h], edge)!).SequenceEqual(KindsOf(HeadingOf(own[heads[0]], edge)!)))];
+        List<int> tops = new HeadedBands(own, heads, rules, edge).Tops;
+        List<int> starts =
+        [
+            .. heads
+                .Zip(tops)
+                .Where(h => KindsOf(HeadingOf(own[h.First], edge)!).SequenceEqual(KindsOf(HeadingOf(own[heads[0]], edge)!)))
+                .Select(h => h.Second),
+        ];
         List<Table?> parts =
         [
             .. starts.Select((from, at) => Part([.. own.Take(at + 1 < starts.Count ? starts[at + 1] : own.Count).Skip(from)], rules)),
@@ -63,7 +71,7 @@ internal sealed class TurnedTableFinder(SheetWording wording)
             return null;
         }
 
-        List<(TextLine Line, int Head)> body = [.. Headed(lines, heads, rules, edge)];
+        List<(TextLine Line, int Head)> body = [.. Headed(lines, heads, numbers, rules, edge)];
         if (Borders(numbers, [.. body.Select(b => b.Line)], rules, edge) is not { } borders)
         {
             return null;
@@ -141,30 +149,31 @@ internal sealed class TurnedTableFinder(SheetWording wording)
 
     private IReadOnlyList<string> KindsOf(string heading) => ColumnKind.Of(heading, wording);
 
-    // Each line with the heading that it belongs to: between the same level rules, or the last one above it.
+    // Each line with the heading that it belongs to: between the same level rules, or in the same band of lines. Sentences that begin among
+    // the headings and run on into the columns belong to none.
     private static IEnumerable<(TextLine Line, int Head)> Headed(
         IReadOnlyList<TextLine> lines,
         List<int> heads,
+        TextLine numbers,
         IReadOnlyList<RuledLine> rules,
         double edge
     )
     {
-        List<double> level = [.. rules.Where(r => r.IsLevel && r.Page == lines[0].Page && r.Box.Left < edge).Select(r => r.Box.CentreY)];
-        int Band(TextLine line) => level.Where(y => y < line.Box.CentreY).Select(y => Math.Round(y)).Distinct().Count();
-        bool isRuled =
-            heads.Select(h => Band(lines[h])).Distinct().Count() == heads.Count
-            && lines.Take(heads[^1] + 1).All(l => l.Page == lines[0].Page);
+        var bands = new HeadedBands(lines, heads, rules, edge);
+        List<double> lefts = [.. numbers.Phrases().Skip(1).Select(p => p.Frame.Left)];
+        bool IsProse(TextLine line) =>
+            line.Words[0].Box.CentreX < edge
+            && line.Phrases()[0].Frame.Right > edge
+            && !line.Words.Any(w => lefts.Exists(x => Math.Abs(w.Box.Left - x) < SameEdgeMm));
         for (int i = 0; i < lines.Count; i++)
         {
-            bool isInBand = isRuled && lines[i].Page == lines[0].Page;
-            int head = isInBand ? heads.FindIndex(h => Band(lines[h]) == Band(lines[i])) : heads.FindLastIndex(h => h <= i);
-            bool isProse = lines[i].Words[0].Box.CentreX < edge && lines[i].Phrases()[0].Frame.Right > edge && !heads.Contains(i);
+            bool isProse = !heads.Contains(i) && IsProse(lines[i]);
             if (isProse && i > heads[^1])
             {
                 yield break;
             }
 
-            if (head >= 0 && !isProse)
+            if (bands.HeadOf(i) is var head and >= 0 && !isProse)
             {
                 yield return (lines[i], head);
             }
@@ -175,22 +184,33 @@ internal sealed class TurnedTableFinder(SheetWording wording)
     private static List<double>? Borders(TextLine numbers, IReadOnlyList<TextLine> body, IReadOnlyList<RuledLine> rules, double edge)
     {
         IReadOnlyList<TextLine> phrases = numbers.Phrases();
-        IReadOnlyList<double> ruled = ColumnFinder.Ruled(body, rules);
-        IReadOnlyList<(double From, double To)> gaps = ColumnFinder.Gaps(body);
+        // Other tables on the page may have their rules between the same ingredients.
+        List<RuledLine> own = [.. rules.Where(r => body.Any(l => l.Page == r.Page && IsLevelWith(r, l)))];
+        IReadOnlyList<double> ruled = ColumnFinder.Ruled(body, own);
+        IReadOnlyList<(double From, double To)> gaps = ColumnFinder.GapsOfAll(body);
         List<double> borders = [edge];
         for (int i = 2; i < phrases.Count; i++)
         {
             (double from, double to) = (phrases[i - 1].Frame.CentreX, phrases[i].Frame.CentreX);
             List<double> between = [.. ruled.Where(x => x > from && x < to)];
             List<double> rivers = [.. gaps.Select(g => (g.From + g.To) / 2).Where(x => x > from && x < to)];
-            if (between.Count + rivers.Count == 0)
+            if (between.Count + rivers.Count == 0 && !IsLeftEdge(phrases[i].Frame.Left, body))
             {
                 return null;
             }
 
-            borders.Add(between.Count > 0 ? between[^1] : rivers[^1]);
+            borders.Add(
+                between.Count > 0 ? between[^1]
+                : IsLeftEdge(phrases[i].Frame.Left, body) ? phrases[i].Frame.Left - SameEdgeMm
+                : rivers[^1]
+            );
         }
 
         return borders;
     }
+
+    // Cells of one column begin there, and no word runs across: where columns stand close, blanks inside cells look like a river too.
+    private static bool IsLeftEdge(double x, IReadOnlyList<TextLine> body) =>
+        body.Count(l => l.Words.Any(w => Math.Abs(w.Box.Left - x) < SameEdgeMm)) >= FewestKinds
+        && !body.Any(l => l.Words.Any(w => w.Box.Left < x - SameEdgeMm && w.Box.Right > x));
 }

@@ -5,6 +5,9 @@ namespace Chandlery.Sheets.Wild;
 /// <summary>Writes a random sheet for groff with tbl.</summary>
 public static class GroffPress
 {
+    // A box that is higher than a page is not printed at all.
+    private const int MostRowsOfBox = 8;
+
     public static string Write(WildSheet sheet)
     {
         var text = new StringBuilder(
@@ -32,8 +35,13 @@ public static class GroffPress
         string bar = t.Rules == TableRules.Grid ? " | " : " ";
         string widths = string.Join(bar, t.Widths.Select(w => $"lw({(int)(w / sum * 165) / 10}.{(int)(w / sum * 165) % 10}c)"));
         var text = new StringBuilder($".sp 0.5\n.TS\n{(t.Rules == TableRules.Grid ? "allbox " : "")}tab(@);\n{widths}.\n");
-        foreach (IReadOnlyList<TableCell> row in t.Head.Concat(t.Rows))
+        foreach ((IReadOnlyList<TableCell> row, int at) in t.Head.Concat(t.Rows).Select((r, at) => (r, at)))
         {
+            if (t.Rules == TableRules.Grid && at > 0 && at % MostRowsOfBox == 0)
+            {
+                text.Append($".TE\n.TS\nallbox tab(@);\n{widths}.\n");
+            }
+
             if (row.Any(c => c.Span > 1))
             {
                 text.Append(".T&\nl").Append(string.Concat(Enumerable.Repeat(" s", t.Widths.Count - 1))).Append(".\n");
