@@ -1,3 +1,4 @@
+using Chandlery.Core.Law;
 using Chandlery.Paper.Fonts;
 
 namespace Chandlery.Paper.Scenes;
@@ -11,7 +12,7 @@ public static class Strokes
 
     /// <summary>A line of text in a face.</summary>
     public static TextItem Text(string text, Face face, double x, double baseline, double size, Ink ink) =>
-        new(face.Shape(text), face, x, baseline, size, ink);
+        new(face.Shape(Apostrophes.In(text)), face, x, baseline, size, ink);
 
     /// <summary>A straight line.</summary>
     public static PathItem Line(double x1, double y1, double x2, double y2, Ink ink, double width) =>
