@@ -41,4 +41,19 @@ public sealed record Lot : IDeclaration
 
     /// <summary>The day until which it is best; null when not noted.</summary>
     public DateOnly? BestBefore { get; init; }
+
+    /// <summary>What people call the thing that was bought; as the lot names it where nothing is declared under that name.</summary>
+    /// <param name="catalogue">The maker's declarations.</param>
+    public string CalledIn(Catalogue catalogue)
+    {
+        string? declared = Content switch
+        {
+            LotContent.Oil => catalogue.OfKind<Oil>().FirstOrDefault(o => o.Id == Of.Id)?.Name,
+            LotContent.Wax => catalogue.OfKind<Wax>().FirstOrDefault(w => w.Id == Of.Id)?.Name,
+            LotContent.Extra => catalogue.OfKind<Extra>().FirstOrDefault(e => e.Id == Of.Id)?.Name,
+            LotContent.Vessel => catalogue.OfKind<Vessel>().FirstOrDefault(v => v.Id == Of.Id)?.Name,
+            _ => null,
+        };
+        return declared ?? Of.Id;
+    }
 }

@@ -53,7 +53,7 @@ internal static class FolderEndpoint
             Maker m => new SupplyLine(m.Id, m.Name, string.Join(", ", m.AddressLines), null),
             Candle c => new SupplyLine(c.Id, c.Name, $"{c.NetMass}", null),
             Batch b => new SupplyLine(b.Id, b.Code, NameOf(b.Candle.Id), null),
-            Lot l => new SupplyLine(l.Id, l.Code, $"{l.Of.Id}, {l.From}", null),
+            Lot l => new SupplyLine(l.Id, l.Code, $"{l.CalledIn(catalogue)}, {l.From}", null),
             GiftSet set => new SupplyLine(set.Id, set.Name, "", null),
             Trial trial => new SupplyLine(trial.Id, trial.Name, IsoDay.Plain(trial.On), null),
             Dispatch d => new SupplyLine(d.Id, $"{CodeOf(d.Batch.Id)}, {d.Country}", $"{IsoDay.Plain(d.On)}, {d.Pieces}", null),

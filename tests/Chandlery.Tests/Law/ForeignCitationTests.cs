@@ -86,7 +86,7 @@ public sealed class ForeignCitationTests
             plain = plain.Replace($"sold in {a.Places[0].Name}", "", StringComparison.Ordinal);
             foreach (string source in a.Edition.Sources.Concat(a.Edition.Covers).Concat(a.Edition.DoesNotCover))
             {
-                plain = plain.Replace(source, "", StringComparison.Ordinal);
+                plain = plain.Replace(source, "", StringComparison.Ordinal).Replace(Apostrophes.In(source), "", StringComparison.Ordinal);
             }
 
             found.AddRange(

@@ -388,7 +388,7 @@ public sealed class TechnicalFileTests
         Assert.Contains("it cannot be assessed any more: ", text, StringComparison.Ordinal);
         string called = Path.GetFileName(then.Path);
         // Lines may break after a hyphen or a stroke, so spaces do not count.
-        Assert.Contains($"anymore:{called}/candles/fig-tin.yaml:3:1:'netGrams'ismissing", text.Replace(" ", ""), StringComparison.Ordinal);
+        Assert.Contains($"anymore:{called}/candles/fig-tin.yaml:3:1:‘netGrams’ismissing", text.Replace(" ", ""), StringComparison.Ordinal);
     }
 
     private static DutyLine Duty(

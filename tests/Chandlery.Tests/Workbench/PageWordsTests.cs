@@ -74,6 +74,25 @@ public sealed partial class PageWordsTests(BrowserFixture browser) : IClassFixtu
         Assert.Empty(visit.Trouble);
     }
 
+    // Batches have no buttons in their rows, and the buttons of candles are as wide as their words.
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    [InlineData("fr")]
+    [InlineData("es")]
+    public async Task Candles_and_batches_stand_in_the_same_columns(string language)
+    {
+        await using Visit visit = await browser.Open(width: 1000);
+        await visit.Go("");
+        await visit.Page.Locator("#page-language").SelectOptionAsync(language);
+        await Assertions.Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("lang", language);
+        await Assertions.Expect(visit.Page.Locator(".one").First).ToBeVisibleAsync();
+        int[] places = await visit.Page.EvaluateAsync<int[]>(
+            "[...new Set([...document.querySelectorAll('.one')].map((r) => Math.round(r.children[1].getBoundingClientRect().left)))]"
+        );
+        Assert.Single(places);
+    }
+
     [GeneratedRegex(@"\{\w+\}")]
     private static partial Regex Part();
 

@@ -208,6 +208,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await visit.Go(hash);
         await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
+        Assert.True(await visit.Page.EvaluateAsync<bool>("![...document.querySelectorAll('[hidden]')].some((e) => e.checkVisibility())"));
         await visit.Picture("phone-" + hash.Replace("#/", "", StringComparison.Ordinal).Replace('/', '-'));
     }
 

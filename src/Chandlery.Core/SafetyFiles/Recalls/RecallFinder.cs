@@ -72,7 +72,7 @@ public sealed class RecallFinder(Catalogue catalogue)
                 { } possible
             )
             {
-                found.Add((batch, $"it is not noted which lot of {possible.Of.Id} went into it", false));
+                found.Add((batch, $"it is not noted which lot of {possible.CalledIn(catalogue)} went into it", false));
             }
         }
 

@@ -367,7 +367,7 @@ public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawboo
         );
 
     private string CodeOf(string lot) =>
-        catalogue.OfKind<Lot>().FirstOrDefault(l => l.Id == lot) is { } found ? $"{found.Of.Id} {found.Code}" : lot;
+        catalogue.OfKind<Lot>().FirstOrDefault(l => l.Id == lot) is { } found ? $"{found.CalledIn(catalogue)} {found.Code}" : lot;
 
     private IReadOnlyList<SheetBlock> Incidents() =>
         RecordSection.Table(
