@@ -65,7 +65,7 @@ public sealed class TechnicalFileTests
 
         Assert.Contains("until 2036-11-19", text, StringComparison.Ordinal);
         Assert.Contains("bowl-26-10", text, StringComparison.Ordinal);
-        Assert.Contains("cedar-smoke CS-1107", text, StringComparison.Ordinal);
+        Assert.Contains("Cedar Smoke CS-1107", text, StringComparison.Ordinal);
         Assert.Contains("Skin Sens. 1B", text, StringComparison.Ordinal);
         Assert.Contains("scorched a table mat", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Orlane", text, StringComparison.Ordinal);
