@@ -10,12 +10,11 @@ namespace Chandlery.Paper.Drawing;
 /// <param name="svg">Receives the elements.</param>
 internal sealed class SvgSurface(StringBuilder svg) : ISurface
 {
-    private readonly StringBuilder outlines = new();
     private readonly Dictionary<(Face, ushort), string?> letters = [];
     private int clips;
 
     /// <summary>The outlines that the elements use, by their names.</summary>
-    public StringBuilder Outlines => outlines;
+    public StringBuilder Outlines { get; } = new();
 
     /// <inheritdoc/>
     public void Draw(TextItem text)
@@ -102,7 +101,7 @@ internal sealed class SvgSurface(StringBuilder svg) : ISurface
             letters.Add((face, glyph), letter);
             if (letter is not null)
             {
-                outlines.Append($"<path id=\"{letter}\" d=\"{outline}\"/>\n");
+                Outlines.Append($"<path id=\"{letter}\" d=\"{outline}\"/>\n");
             }
         }
 

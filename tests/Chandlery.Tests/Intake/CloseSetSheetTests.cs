@@ -1,8 +1,6 @@
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
-using Chandlery.Paper.Fonts;
 using Chandlery.Sheets.Wild;
-using SkiaSharp;
 
 namespace Chandlery.Tests.Intake;
 
@@ -11,7 +9,6 @@ namespace Chandlery.Tests.Intake;
 /// </summary>
 public sealed class CloseSetSheetTests
 {
-    private const float TypePoints = 8;
     private const float LineMm = 4;
     private static readonly string[] Before =
     [
@@ -122,7 +119,7 @@ public sealed class CloseSetSheetTests
         string[] hand = [.. Before];
         (float, string)[][] first = [.. hand.Select(l => new[] { (20f, l) }), head, .. Page(0)];
         (float, string)[][] second = [.. Enumerable.Repeat(Array.Empty<(float, string)>(), hand.Length), head, .. Page(24)];
-        OilDraft draft = Read(Print(8, first, second, [.. After.Select(l => new[] { (20f, l) })]));
+        OilDraft draft = TestDrafts.Read(Print(8, first, second, [.. After.Select(l => new[] { (20f, l) })]));
         Assert.Equal(10, draft.Ingredients.Single(i => i.Cas!.Value == Cas(23)).M?.Value.Acute);
         Assert.Equal(10, draft.Ingredients.Single(i => i.Cas!.Value == Cas(47)).M?.Value.Acute);
     }
@@ -172,7 +169,9 @@ public sealed class CloseSetSheetTests
         IEnumerable<Block> Lines(IEnumerable<string> lines) => lines.Select(l => new ParagraphBlock([l]));
         var truth = new WildTruth("", null, null, null, null, null, [], null, null, []);
         var form = new SheetForm(210, 297, 15, 8, 1, false, "", "");
-        OilDraft draft = Read(Press.Print(new WildSheet(0, "sheet", "", "nl", form, [.. Lines(Before), table, .. Lines(After)], truth)));
+        OilDraft draft = TestDrafts.Read(
+            Press.Print(new WildSheet(0, "sheet", "", "nl", form, [.. Lines(Before), table, .. Lines(After)], truth))
+        );
         Assert.Equal([5, 2, 3], draft.Ingredients.Select(i => i.Classes!.Value.Count));
     }
 
@@ -181,7 +180,7 @@ public sealed class CloseSetSheetTests
     {
         (float, string)[][] Down(int millimetres, params (float, string)[] line) =>
             [line, .. Enumerable.Repeat(Array.Empty<(float, string)>(), millimetres - 1)];
-        OilDraft draft = Read(
+        OilDraft draft = TestDrafts.Read(
             Print(
                 1,
                 [
@@ -223,37 +222,12 @@ public sealed class CloseSetSheetTests
         Assert.Single(Draft(table).Ingredients, i => i.Cas?.Value == cas);
 
     private static OilDraft Draft((float X, string Text)[][] table, params string[] after) =>
-        Read(Print([.. Before.Select(l => new[] { (20f, l) }), .. table, .. After.Concat(after).Select(l => new[] { (20f, l) })]));
-
-    private static OilDraft Read(byte[] pdf) => TestDrafts.Of(new SupplierPdf("sheet.pdf", pdf, PdfWords.Parse(pdf).Value));
+        TestDrafts.Read(
+            Print([.. Before.Select(l => new[] { (20f, l) }), .. table, .. After.Concat(after).Select(l => new[] { (20f, l) })])
+        );
 
     private static byte[] Print((float X, string Text)[][] page) => Print(LineMm, page);
 
-    private static byte[] Print(float lineMm, params (float X, string Text)[][][] pages)
-    {
-        const float pointsPerMm = 72f / 25.4f;
-        using var pdf = new MemoryStream();
-        using (SKDocument document = SKDocument.CreatePdf(pdf))
-        using (var font = new SKFont(Face.Of(Weight.Regular).Typeface, TypePoints) { Subpixel = true, LinearMetrics = true })
-        using (var ink = new SKPaint { Color = SKColors.Black })
-        {
-            foreach ((float X, string Text)[][] page in pages)
-            {
-                SKCanvas canvas = document.BeginPage(595, 842);
-                foreach (((float X, string Text)[] line, int at) in page.Select((l, at) => (l, at)))
-                {
-                    foreach ((float x, string text) in line)
-                    {
-                        canvas.DrawText(text, x * pointsPerMm, (20 + (at * lineMm)) * pointsPerMm, SKTextAlign.Left, font, ink);
-                    }
-                }
-
-                document.EndPage();
-            }
-
-            document.Close();
-        }
-
-        return pdf.ToArray();
-    }
+    private static byte[] Print(float lineMm, params (float X, string Text)[][][] pages) =>
+        PlacedWords.Print([.. pages.Select(p => PlacedWords.Lines(lineMm, p))]);
 }

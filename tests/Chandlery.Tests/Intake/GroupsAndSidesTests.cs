@@ -1,7 +1,4 @@
 using Chandlery.Intake.Drafts;
-using Chandlery.Intake.Pages;
-using Chandlery.Paper.Fonts;
-using SkiaSharp;
 
 namespace Chandlery.Tests.Intake;
 
@@ -11,8 +8,6 @@ namespace Chandlery.Tests.Intake;
 /// </summary>
 public sealed class GroupsAndSidesTests
 {
-    private const float TypePoints = 8;
-    private const float PointsPerMm = 72f / 25.4f;
     private static readonly (float X, float Y, string Text)[] Before =
     [
         (20, 20, "SECTION 1: Identification of the substance/mixture"),
@@ -178,8 +173,8 @@ public sealed class GroupsAndSidesTests
     [Fact]
     public void The_end_of_a_heading_on_the_next_page_is_no_row()
     {
-        OilDraft draft = Read(
-            Print(
+        OilDraft draft = TestDrafts.Read(
+            PlacedWords.Print(
                 [
                     .. Before,
                     (20, 250, "Name"),
@@ -209,31 +204,5 @@ public sealed class GroupsAndSidesTests
     private static string Told(DraftIngredient i) => $"{i.Name.Value} {i.Share?.Value} {i.Classes?.Value.Count}";
 
     private static OilDraft Sheet(params (float X, float Y, string Text)[][] composition) =>
-        Read(Print([.. Before, .. composition.SelectMany(l => l), .. After]));
-
-    private static OilDraft Read(byte[] pdf) => TestDrafts.Of(new SupplierPdf("sheet.pdf", pdf, PdfWords.Parse(pdf).Value));
-
-    private static byte[] Print(params (float X, float Y, string Text)[][] pages)
-    {
-        using var pdf = new MemoryStream();
-        using (SKDocument document = SKDocument.CreatePdf(pdf))
-        using (var font = new SKFont(Face.Of(Weight.Regular).Typeface, TypePoints) { Subpixel = true, LinearMetrics = true })
-        using (var ink = new SKPaint { Color = SKColors.Black })
-        {
-            foreach ((float X, float Y, string Text)[] page in pages)
-            {
-                SKCanvas canvas = document.BeginPage(595, 842);
-                foreach ((float x, float y, string text) in page)
-                {
-                    canvas.DrawText(text, x * PointsPerMm, y * PointsPerMm, SKTextAlign.Left, font, ink);
-                }
-
-                document.EndPage();
-            }
-
-            document.Close();
-        }
-
-        return pdf.ToArray();
-    }
+        TestDrafts.Read(PlacedWords.Print([.. Before, .. composition.SelectMany(l => l), .. After]));
 }

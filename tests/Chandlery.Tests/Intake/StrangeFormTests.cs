@@ -1,20 +1,16 @@
 using Chandlery.Intake;
 using Chandlery.Intake.Drafts;
 using Chandlery.Intake.Pages;
-using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Scenes;
 using Chandlery.Sheets.Wild;
 using Chandlery.Tests.Support;
-using SkiaSharp;
 
 namespace Chandlery.Tests.Intake;
 
 /// <summary>Forms of compositions that the random corpus did not have at first, each on the smallest sheet that shows it.</summary>
 public sealed class StrangeFormTests
 {
-    private const float TypePoints = 8;
     private const float LineMm = 4;
-    private const float PointsPerMm = 72f / 25.4f;
     private static readonly string[] Heads = ["Chemical name", "CAS No.", "Conc. (%)", "Classification"];
     private static readonly SheetForm Paper = new(210, 297, 15, 8, 1, false, "", "");
 
@@ -321,7 +317,7 @@ public sealed class StrangeFormTests
     [Fact]
     public void A_sheet_whose_first_heading_is_lost_still_has_a_name()
     {
-        OilDraft draft = Read(
+        OilDraft draft = TestDrafts.Read(
             Print([
                 [(20, "Product name: Night Fig")],
                 [(20, "SECTION 2: Hazards identification")],
@@ -396,11 +392,11 @@ public sealed class StrangeFormTests
             new ParagraphBlock(["-"]),
         ];
         var truth = new WildTruth("", null, null, null, null, null, [], null, null, []);
-        return Read(Press.Print(new WildSheet(0, "sheet", "", "en", Paper, blocks, truth)));
+        return TestDrafts.Read(Press.Print(new WildSheet(0, "sheet", "", "en", Paper, blocks, truth)));
     }
 
     private static OilDraft Sheet((float X, string Text)[][] composition, params (float X, string Text)[][] after) =>
-        Read(
+        TestDrafts.Read(
             Print([
                 [(20, "SECTION 1: Identification of the substance/mixture")],
                 [(20, "Product name: Night Fig")],
@@ -414,28 +410,5 @@ public sealed class StrangeFormTests
             ])
         );
 
-    private static OilDraft Read(byte[] pdf) => TestDrafts.Of(new SupplierPdf("sheet.pdf", pdf, PdfWords.Parse(pdf).Value));
-
-    private static byte[] Print((float X, string Text)[][] lines)
-    {
-        using var pdf = new MemoryStream();
-        using (SKDocument document = SKDocument.CreatePdf(pdf))
-        using (var font = new SKFont(Face.Of(Weight.Regular).Typeface, TypePoints) { Subpixel = true, LinearMetrics = true })
-        using (var ink = new SKPaint { Color = SKColors.Black })
-        {
-            SKCanvas canvas = document.BeginPage(595, 842);
-            foreach (((float X, string Text)[] line, int at) in lines.Select((l, at) => (l, at)))
-            {
-                foreach ((float x, string text) in line)
-                {
-                    canvas.DrawText(text, x * PointsPerMm, (20 + (at * LineMm)) * PointsPerMm, SKTextAlign.Left, font, ink);
-                }
-            }
-
-            document.EndPage();
-            document.Close();
-        }
-
-        return pdf.ToArray();
-    }
+    private static byte[] Print((float X, string Text)[][] lines) => PlacedWords.Print(PlacedWords.Lines(LineMm, lines));
 }

@@ -1,5 +1,6 @@
 using Chandlery.Files;
 using Chandlery.Intake.Drafts;
+using Chandlery.Intake.Pages;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -15,6 +16,9 @@ internal static class TestDrafts
         Assert.Empty(problems.Found);
         return maker!;
     });
+
+    /// <summary>The draft of one sheet; nothing may be wrong.</summary>
+    public static OilDraft Read(byte[] pdf) => Of(new SupplierPdf("sheet.pdf", pdf, PdfWords.Parse(pdf).Value));
 
     /// <summary>The draft; nothing may be wrong.</summary>
     public static OilDraft Of(params IReadOnlyList<SupplierPdf> pdfs)

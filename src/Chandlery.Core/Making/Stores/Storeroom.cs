@@ -34,7 +34,7 @@ public sealed class Storeroom
             Lot lot in catalogue.OfKind<Lot>().Where(l => l.Bought <= day).OrderBy(l => l.Bought).ThenBy(l => l.Id, StringComparer.Ordinal)
         )
         {
-            Of(stock, new Material(lot.Content, lot.Of.Id), NameOf(lot, catalogue)).Add(lot);
+            Of(stock, new Material(lot.Content, lot.Of.Id), lot.CalledIn(catalogue)).Add(lot);
         }
 
         foreach (
@@ -106,14 +106,4 @@ public sealed class Storeroom
         : best < day ? Keeping.Past
         : best <= day.AddDays(SoonDays) ? Keeping.Soon
         : Keeping.Good;
-
-    private static string NameOf(Lot lot, Catalogue catalogue) =>
-        lot.Content switch
-        {
-            LotContent.Oil => catalogue.OfKind<Oil>().FirstOrDefault(o => o.Id == lot.Of.Id)?.Name,
-            LotContent.Wax => catalogue.OfKind<Wax>().FirstOrDefault(w => w.Id == lot.Of.Id)?.Name,
-            LotContent.Extra => catalogue.OfKind<Extra>().FirstOrDefault(e => e.Id == lot.Of.Id)?.Name,
-            LotContent.Vessel => catalogue.OfKind<Vessel>().FirstOrDefault(v => v.Id == lot.Of.Id)?.Name,
-            _ => null,
-        } ?? lot.Of.Id;
 }
