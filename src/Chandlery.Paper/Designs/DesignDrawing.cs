@@ -18,15 +18,17 @@ internal sealed class DesignDrawing
     private readonly BrandKit kit;
     private readonly Palette inks;
     private readonly (double Width, double Height) size;
+    private readonly double beyondMm;
     private readonly MarkupReading reading;
     private readonly Dictionary<string, PlacedName> names = [];
 
     /// <summary>Sets up a drawing.</summary>
-    public DesignDrawing(DesignFacts facts, BrandKit kit, (double Width, double Height) size, MarkupReading reading)
+    public DesignDrawing(DesignFacts facts, BrandKit kit, (double Width, double Height) size, double beyondMm, MarkupReading reading)
     {
         this.facts = facts;
         this.kit = kit;
         this.size = size;
+        this.beyondMm = beyondMm;
         this.reading = reading;
         inks = new Palette(kit.Brand);
     }
@@ -130,7 +132,8 @@ internal sealed class DesignDrawing
             room = room with { Y = top, Height = Math.Max(1, room.Bottom - top) };
         }
 
-        return ornament.Draw(new OrnamentRequest(room, facts, inks, name) { IsPlain = (string?)element.Attribute("plain") == "yes" });
+        bool isPlain = (string?)element.Attribute("plain") == "yes";
+        return ornament.Draw(new OrnamentRequest(room, facts, inks, name) { BeyondMm = beyondMm, IsPlain = isPlain });
     }
 
     private IEnumerable<SceneItem> Text(XElement element)

@@ -13,6 +13,7 @@ internal static class DesignReader
     /// <param name="facts">The candle.</param>
     /// <param name="kit">Inks, face and logo.</param>
     /// <param name="size">Width and height, millimetres.</param>
+    /// <param name="beyondMm">How far ornaments go on past the edges of their room, millimetres.</param>
     /// <param name="problems">Collects what is wrong.</param>
     public static DesignArt? Read(
         string xml,
@@ -20,6 +21,7 @@ internal static class DesignReader
         DesignFacts facts,
         BrandKit kit,
         (double Width, double Height) size,
+        double beyondMm,
         Problems problems
     )
     {
@@ -31,7 +33,7 @@ internal static class DesignReader
             return null;
         }
 
-        var drawing = new DesignDrawing(facts, kit, size, reading);
+        var drawing = new DesignDrawing(facts, kit, size, beyondMm, reading);
         DesignArt art = drawing.Draw(root);
         problems.AddRange(own.Found);
         return own.None ? art : null;

@@ -7,6 +7,7 @@ namespace Chandlery.Paper.Designs;
 /// <param name="templates">The templates.</param>
 public sealed class DesignShelf(TemplateShelf templates)
 {
+    private const double PastTheBleedMm = 4;
     private const string Folder = "designs/";
     private const string Front = "front.sbn";
 
@@ -33,18 +34,20 @@ public sealed class DesignShelf(TemplateShelf templates)
     /// <param name="kit">Inks, face and logo.</param>
     /// <param name="sizeMm">Width and height, millimetres.</param>
     /// <param name="problems">Collects what is wrong with the templates.</param>
+    /// <param name="beyondMm">How far ornaments go on past the edges of their room, millimetres; at least past the bleed.</param>
     public DesignArt? Draw(
         string design,
         DesignPiece piece,
         DesignFacts facts,
         BrandKit kit,
         (double Width, double Height) sizeMm,
-        Problems problems
+        Problems problems,
+        double beyondMm = PastTheBleedMm
     )
     {
         var view = DesignView.Of(facts, $"{Folder}{design}/{FileOf(design, piece)}", piece, sizeMm, kit);
         return templates.Write(view, problems) is { } xml
-            ? DesignReader.Read(xml, "templates/" + view.Template, facts, kit, sizeMm, problems)
+            ? DesignReader.Read(xml, "templates/" + view.Template, facts, kit, sizeMm, beyondMm, problems)
             : null;
     }
 

@@ -138,6 +138,42 @@ public class DesignTests
         );
     }
 
+    [Theory]
+    [InlineData("two-fields")]
+    [InlineData("strata")]
+    [InlineData("tideline")]
+    [InlineData("lamp")]
+    public void ThePictureOfAFrontGoesOnAllOverALabelUnderASteepRoof(string design)
+    {
+        const double besideMm = 0.4;
+        Assessment whole = TestLaw.Demo("candles/slate-jar.yaml", "IE");
+        LabelRequest roof = CutLineTests.Roof;
+        Assessment a = whole with { Candle = whole.Candle with { Label = roof } };
+        Scene front = DesignedLabel.Make(Request(a, Brand()), design, DesignForm.Pair, new Problems())!.Document.Pages[0];
+        (double x, double y, double width, double height) = new LabelShape(roof, "").LargestBox();
+        using SKBitmap dots = SKBitmap.Decode(PngDrawing.Draw(front with { CutPath = null }, 127));
+        double perMm = dots.Width / front.WidthMm;
+        SKColor At(double xMm, double yMm) => dots.GetPixel((int)(xMm * perMm), (int)(yMm * perMm));
+
+        // Where the words' room ends nothing of the picture may.
+        int torn = 0;
+        for (double down = y + 1; down < y + height - 1; down += 0.5)
+        {
+            torn += Differs(At(x - besideMm, down), At(x + besideMm, down)) ? 1 : 0;
+        }
+
+        for (double right = x + 1; right < x + width - 1; right += 0.5)
+        {
+            torn += Differs(At(right, y - besideMm), At(right, y + besideMm)) ? 1 : 0;
+        }
+
+        // Waves of a line may differ on both sides by chance; an edge of the room differs along its whole length.
+        Assert.InRange(torn, 0, (int)((width + height) * 2 / 8));
+
+        static bool Differs(SKColor one, SKColor other) =>
+            Math.Abs(one.Red - other.Red) + Math.Abs(one.Green - other.Green) + Math.Abs(one.Blue - other.Blue) > 24;
+    }
+
     [Outside("CLP, Art. 31 and 32, and Annex I, 1.2.1: the label's sizes, colours, texts and their order, measured on the printed PDF")]
     [Theory]
     [MemberData(nameof(DesignsAndCandles))]

@@ -10,7 +10,6 @@ internal sealed class Lamp : IOrnament
 {
     private const double DotsPerMm = 6;
     private const double HorizonShare = 0.62;
-    private const double BeyondMm = 4;
     private const double GoldenAngle = 2.399963229728653;
 
     private static readonly Ink OwnNight = Ink.Of("#11141B") with { Process = new Cmyk(60, 45, 30, 85) };
@@ -24,9 +23,8 @@ internal sealed class Lamp : IOrnament
     {
         Box room = request.Room;
         double horizon = room.Y + (room.Height * HorizonShare);
-        var sky = new Box(room.X - BeyondMm, room.Y - BeyondMm, room.Width + (2 * BeyondMm), horizon - room.Y + BeyondMm);
         Ink cream = request.Inks.Light(OwnCream);
-        IEnumerable<SceneItem> light = request.Inks.IsOneInk ? Dots(request, room, horizon) : Glow(request, room, sky, horizon);
+        IEnumerable<SceneItem> light = request.Inks.IsOneInk ? Dots(request, room, horizon) : Glow(request, room, horizon);
         foreach (SceneItem item in light)
         {
             yield return item;
@@ -40,7 +38,7 @@ internal sealed class Lamp : IOrnament
         }
     }
 
-    private static IEnumerable<SceneItem> Glow(OrnamentRequest request, Box room, Box sky, double horizon)
+    private static IEnumerable<SceneItem> Glow(OrnamentRequest request, Box room, double horizon)
     {
         Ink night = request.Inks.Deep(OwnNight);
         double middleX = room.CentreX;
@@ -62,6 +60,7 @@ internal sealed class Lamp : IOrnament
             );
         }
 
+        Box sky = Sky(request, discs, horizon);
         int width = (int)(sky.Width * DotsPerMm);
         int height = (int)(sky.Height * DotsPerMm);
         var pixels = new byte[width * height * 3];
@@ -99,6 +98,15 @@ internal sealed class Lamp : IOrnament
         yield return new PictureItem(new PixelGrid(width, height, pixels), sky.X, sky.Y, sky.Width, sky.Height);
     }
 
+    // Above the horizon as far as there is light, and no further than the art goes.
+    private static Box Sky(OrnamentRequest request, List<(double X, double Y, double Radius, Ink Ink)> discs, double horizon)
+    {
+        double left = Math.Max(request.Room.X - request.BeyondMm, discs.Min(d => d.X - d.Radius));
+        double right = Math.Min(request.Room.Right + request.BeyondMm, discs.Max(d => d.X + d.Radius));
+        double top = Math.Max(request.Room.Y - request.BeyondMm, discs.Min(d => d.Y - d.Radius));
+        return new Box(left, top, right - left, horizon - top);
+    }
+
     // Light fills what is dark and never passes white.
     private static byte Lit(byte ground, double light) => (byte)Math.Round(255 - ((255 - ground) * Math.Exp(-1.15 * light)));
 
@@ -117,7 +125,7 @@ internal sealed class Lamp : IOrnament
             double x = middleX + (reach * way * Math.Cos((i * GoldenAngle) + turn));
             double y = middleY + (reach * way * Math.Sin((i * GoldenAngle) + turn));
             double radius = (reach / 27 * Math.Pow(1 - way, 0.85)) + 0.1;
-            if (y < horizon - radius - 0.4 && x > room.X - 3 && x < room.Right + 3)
+            if (y < horizon - radius - 0.4 && x > room.X - request.BeyondMm && x < room.Right + request.BeyondMm)
             {
                 pen.Circle(x, y, radius * 0.62);
             }

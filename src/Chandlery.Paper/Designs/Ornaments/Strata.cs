@@ -15,7 +15,6 @@ internal sealed class Strata : IOrnament
     private const int WholeWaves = 4;
     private const double SwellOfHeight = 0.022;
     private const double LineStepMm = 2.1;
-    private const double BeyondMm = 10;
 
     // From the note that goes first to the one that stays longest (common practice, no source).
     private static readonly Scent[] FromLightToHeavy =
@@ -60,17 +59,17 @@ internal sealed class Strata : IOrnament
             double lower = top + height;
             string above = i == 0 ? "" : parts[i - 1].Name;
             Ink ink = part.Ink.Towards(request.Inks.Deep(OwnInk), i == parts.Count - 1 && parts.Count > 2 ? 0.55 : 0);
-            List<(double, double)> edge = Edge(room, i == 0 ? room.Y - BeyondMm : upper, above);
+            List<(double, double)> edge = Edge(request, i == 0 ? room.Y - request.BeyondMm : upper, above);
             Pen area = new Pen().Through(edge);
             yield return Shading.Fill(
-                area.Line(edge[^1].Item1, room.Bottom + BeyondMm).Line(edge[0].Item1, room.Bottom + BeyondMm).Close(),
+                area.Line(edge[^1].Item1, room.Bottom + request.BeyondMm).Line(edge[0].Item1, room.Bottom + request.BeyondMm).Close(),
                 ink
             );
             int lines = Math.Max(1, (int)(height / LineStepMm));
             for (int k = 1; k < lines; k++)
             {
                 double way = (double)k / lines;
-                List<(double, double)> line = Between(Edge(room, upper, above), Edge(room, lower, part.Name), way);
+                List<(double, double)> line = Between(Edge(request, upper, above), Edge(request, lower, part.Name), way);
                 yield return Shading.Stroke(new Pen().Through(line), ink.Towards(Ink.Black, 0.24), 0.15 + (0.25 * way));
             }
 
@@ -137,13 +136,13 @@ internal sealed class Strata : IOrnament
             }
 
             double way = (double)i / hundred;
-            List<(double X, double Y)> line = Edge(room, room.Y + (i * step), name);
+            List<(double X, double Y)> line = Edge(request, room.Y + (i * step), name);
             List<(double, double)> bent = [.. line.Select(p => (p.X, room.Y + (i * step) + ((p.Y - room.Y - (i * step)) * Bulge(way))))];
             yield return Shading.Stroke(new Pen().Through(bent), ink, 0.15);
         }
 
-        List<(double X, double Y)> top = Edge(room, room.Y + (from * step), name);
-        List<(double X, double Y)> bottom = Edge(room, room.Y + ((from + solid) * step), name + "/below");
+        List<(double X, double Y)> top = Edge(request, room.Y + (from * step), name);
+        List<(double X, double Y)> bottom = Edge(request, room.Y + ((from + solid) * step), name + "/below");
         Pen band = new Pen().Through(top);
         band.Line(bottom[^1].X, bottom[^1].Y);
         for (int i = bottom.Count - 1; i >= 0; i--)
@@ -156,13 +155,15 @@ internal sealed class Strata : IOrnament
 
     private static List<BlendPart> Ordered(DesignFacts facts) => [.. facts.Parts.OrderBy(p => Array.IndexOf(FromLightToHeavy, p.Note))];
 
-    private static List<(double X, double Y)> Edge(Box room, double y, string name)
+    private static List<(double X, double Y)> Edge(OrnamentRequest request, double y, string name)
     {
+        Box room = request.Room;
+        int past = (int)Math.Ceiling(request.BeyondMm * Across / room.Width);
         var seed = new Seed(name + "/edge");
         double[] phases = [.. Enumerable.Range(0, WholeWaves).Select(_ => seed.Between(0, 2 * Math.PI))];
         double swell = name.Length == 0 ? 0 : Math.Min(room.Height * SwellOfHeight, 2.2);
         var line = new List<(double, double)>();
-        for (int i = -2; i <= Across + 2; i++)
+        for (int i = -past; i <= Across + past; i++)
         {
             double way = 2 * Math.PI * i / Across;
             double wave = phases.Select((phase, k) => Math.Sin(((k + 1) * way) + phase) / (k + 1)).Sum();

@@ -12,7 +12,7 @@ internal sealed class Tideline : IOrnament
     private const int Across = 30;
     private const double LandShare = 0.36;
     private const double SwellMm = 1.9;
-    private const double BeyondMm = 150;
+    private const double BelowMm = 150;
     private const double PercentOfRing = 2.5;
     private const double PercentOfOneOilsRing = 5;
 
@@ -48,14 +48,16 @@ internal sealed class Tideline : IOrnament
         Ink deep = request.Inks.Deep(OwnDeep);
         Ink shallow = request.Inks.Accent(OwnShallow);
         Ink sand = request.Inks.Light(OwnSand);
-        yield return Shading.Fill(new Pen().Box(room.X, room.Y, room.Width, room.Height + (3 * SwellMm)), deep);
+        double beyond = request.BeyondMm;
+        Pen sea = new Pen().Box(room.X - beyond, room.Y - beyond, room.Width + (2 * beyond), room.Height + beyond + (3 * SwellMm));
+        yield return Shading.Fill(sea, deep);
         for (int depth = Depths - 1; depth >= 1; depth--)
         {
             Ink ink = deep.Towards(shallow, Math.Pow((double)(Depths - depth) / (Depths - 1), 1.15));
-            yield return Shading.Fill(Below(room, Contour(room, islands, shore, Level(room, depth))), ink);
+            yield return Shading.Fill(Below(room, Contour(request, islands, shore, Level(room, depth))), ink);
         }
 
-        yield return Shading.Fill(Below(room, Contour(room, [], shore, 0)), sand);
+        yield return Shading.Fill(Below(room, Contour(request, [], shore, 0)), sand);
         foreach (Island island in islands)
         {
             int rings = Rings(island, islands.Count);
@@ -78,7 +80,7 @@ internal sealed class Tideline : IOrnament
         Ink paper = request.Inks.Paper;
         for (int depth = Depths - 1; depth >= 1; depth--)
         {
-            yield return Shading.Stroke(new Pen().Through(Contour(room, islands, shore, Level(room, depth))), ink, 0.15);
+            yield return Shading.Stroke(new Pen().Through(Contour(request, islands, shore, Level(room, depth))), ink, 0.15);
         }
 
         foreach (Island island in islands)
@@ -92,8 +94,8 @@ internal sealed class Tideline : IOrnament
             }
         }
 
-        yield return Shading.Both(Below(room, Contour(room, [], shore, 0)), paper, paper, 0.1);
-        yield return Shading.Stroke(new Pen().Through(Contour(room, [], shore, 0)), ink, 0.6);
+        yield return Shading.Both(Below(room, Contour(request, [], shore, 0)), paper, paper, 0.1);
+        yield return Shading.Stroke(new Pen().Through(Contour(request, [], shore, 0)), ink, 0.6);
     }
 
     private static int Rings(Island island, int oils) => Math.Max(2, (int)Math.Round(island.Part.Share * 100 / RingPercent(oils)));
@@ -101,11 +103,18 @@ internal sealed class Tideline : IOrnament
     private static double Level(Box room, int depth) => room.Height * 0.6 * Math.Pow((double)depth / Depths, 1.1);
 
     // Where the water is as deep as asked, from left to right: the first such place above the shore.
-    private static List<(double X, double Y)> Contour(Box room, List<Island> islands, Func<double, double> shore, double level)
+    private static List<(double X, double Y)> Contour(
+        OrnamentRequest request,
+        List<Island> islands,
+        Func<double, double> shore,
+        double level
+    )
     {
         const double stepMm = 0.25;
+        Box room = request.Room;
+        int past = (int)Math.Ceiling(request.BeyondMm * Across / room.Width);
         var line = new List<(double, double)>();
-        for (int i = -1; i <= Across + 1; i++)
+        for (int i = -past; i <= Across + past; i++)
         {
             double x = room.X + (room.Width * i / Across);
             double y = shore(x);
@@ -122,7 +131,7 @@ internal sealed class Tideline : IOrnament
 
     private static Pen Below(Box room, List<(double X, double Y)> line)
     {
-        double bottom = room.Bottom + BeyondMm;
+        double bottom = room.Bottom + BelowMm;
         Pen pen = new Pen().Through(line);
         return pen.Line(line[^1].X, bottom).Line(line[0].X, bottom).Close();
     }

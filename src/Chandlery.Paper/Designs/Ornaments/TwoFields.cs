@@ -11,7 +11,6 @@ internal sealed class TwoFields : IOrnament
     private const double DegreesOfPercent = 1;
     private const double HemMmOfPercent = 0.1;
     private const double LeastContrast = 4.5;
-    private const double BeyondMm = 10;
 
     private static readonly Ink OwnDark = Ink.Of("#1F4250") with { Process = new Cmyk(60, 20, 0, 70) };
 
@@ -22,26 +21,27 @@ internal sealed class TwoFields : IOrnament
     public IEnumerable<SceneItem> Draw(OrnamentRequest request)
     {
         Box room = request.Room;
+        double beyond = request.BeyondMm;
         (Ink upper, Ink lower) = Inks(request);
         double lean = Math.Tan(Math.Min(18, request.Facts.LoadPercent * DegreesOfPercent) * Math.PI / 180);
         double border = Border(request);
         double left = border + (lean * room.Width / 2);
         double right = border - (lean * room.Width / 2);
-        double slope = lean * BeyondMm;
+        double slope = lean * beyond;
         Pen below = new Pen()
-            .Move(room.X - BeyondMm, left + slope)
-            .Line(room.Right + BeyondMm, right - slope)
-            .Line(room.Right + BeyondMm, room.Bottom + BeyondMm)
-            .Line(room.X - BeyondMm, room.Bottom + BeyondMm)
+            .Move(room.X - beyond, left + slope)
+            .Line(room.Right + beyond, right - slope)
+            .Line(room.Right + beyond, room.Bottom + beyond)
+            .Line(room.X - beyond, room.Bottom + beyond)
             .Close();
         Pen above = new Pen()
-            .Move(room.X - BeyondMm, left + slope)
-            .Line(room.Right + BeyondMm, right - slope)
-            .Line(room.Right + BeyondMm, room.Y - BeyondMm)
-            .Line(room.X - BeyondMm, room.Y - BeyondMm)
+            .Move(room.X - beyond, left + slope)
+            .Line(room.Right + beyond, right - slope)
+            .Line(room.Right + beyond, room.Y - beyond)
+            .Line(room.X - beyond, room.Y - beyond)
             .Close();
         yield return Shading.Fill(
-            new Pen().Box(room.X - BeyondMm, room.Y - BeyondMm, room.Width + (2 * BeyondMm), room.Height + (2 * BeyondMm)),
+            new Pen().Box(room.X - beyond, room.Y - beyond, room.Width + (2 * beyond), room.Height + (2 * beyond)),
             upper
         );
         yield return Shading.Fill(below, lower);
@@ -49,9 +49,9 @@ internal sealed class TwoFields : IOrnament
         foreach (BlendPart part in request.Facts.Parts.Skip(2).Reverse())
         {
             double height = Math.Max(0.6, part.Share * 100 * HemMmOfPercent);
-            double reach = hem >= room.Bottom ? BeyondMm : 0;
+            double reach = hem >= room.Bottom ? beyond : 0;
             Ink ink = request.Inks.IsOneInk ? upper : part.Ink;
-            yield return Shading.Fill(new Pen().Box(room.X - BeyondMm, hem - height, room.Width + (2 * BeyondMm), height + reach), ink);
+            yield return Shading.Fill(new Pen().Box(room.X - beyond, hem - height, room.Width + (2 * beyond), height + reach), ink);
             hem -= height + (request.Inks.IsOneInk ? 0.6 : 0);
         }
 

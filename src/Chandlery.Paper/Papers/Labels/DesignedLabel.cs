@@ -219,49 +219,59 @@ public sealed class DesignedLabel
         return Made([front, law], leftOff, whole);
     }
 
-    // A front fills its label; where the cut would come too near its words, it fills a part of it, on its own ground.
+    // A front fills its label. Where the cut would come too near its words, they keep to a part of it: first further down at the
+    // whole width, where an arch or a roof has widened; then in the largest box inside. The picture goes on all over the label.
     private IReadOnlyList<SceneItem>? FrontOn(LabelShape shape, Box whole)
     {
-        if (Art(DesignPiece.Front, whole.Width, whole.Height) is not { } art)
+        if (ArtOver(whole, whole) is not { } art)
         {
             return null;
         }
 
-        if (shape.IsRectangular || art.Items.SelectMany(i => i.All).OfType<TextItem>().All(t => shape.Clears(t, LeastFromCutMm)))
+        if (shape.IsRectangular || Clears(art))
         {
-            return [.. Zone(art, whole, true, true)];
+            return art;
         }
 
-        // First further down at its whole width, where an arch or a roof has widened; then in the largest box inside.
         for (double top = LoweredMm; top <= whole.Height * MostLowered; top += LoweredMm)
         {
-            var lower = new Box(0, top, whole.Width, whole.Height - top);
-            if (
-                Art(DesignPiece.Front, lower.Width, lower.Height) is { } lowered
-                && lowered.Items.SelectMany(i => i.Moved(0, top).All).OfType<TextItem>().All(t => shape.Clears(t, LeastFromCutMm))
-            )
+            if (ArtOver(whole, new Box(0, top, whole.Width, whole.Height - top)) is { } lowered && Clears(lowered))
             {
-                return OnItsGround(lowered, lower, whole);
+                return lowered;
             }
         }
 
         (double x, double y, double width, double height) = shape.LargestBox();
-        return Art(DesignPiece.Front, width, height) is { } smaller ? OnItsGround(smaller, new Box(x, y, width, height), whole) : null;
+        return ArtOver(whole, new Box(x, y, width, height));
+
+        bool Clears(IReadOnlyList<SceneItem> items) =>
+            items.SelectMany(i => i.All).OfType<TextItem>().All(t => shape.Clears(t, LeastFromCutMm));
     }
 
-    /// <summary>A front in a part of a page, its ground all over the rest.</summary>
-    /// <param name="art">The front.</param>
-    /// <param name="inside">The part, as large as the front.</param>
+    private IReadOnlyList<SceneItem>? ArtOver(Box whole, Box room) => Over(request, design, facts, whole, room, problems);
+
+    /// <summary>A front that is set in a part of a page, its picture going on all over the rest; null when there are problems.</summary>
+    /// <param name="request">What to make it of.</param>
+    /// <param name="design">Name of the design.</param>
+    /// <param name="facts">The candle.</param>
     /// <param name="whole">The page.</param>
-    internal static IReadOnlyList<SceneItem> OnItsGround(DesignArt art, Box inside, Box whole)
+    /// <param name="room">The part.</param>
+    /// <param name="problems">Collects what is wrong with the templates.</param>
+    internal static IReadOnlyList<SceneItem>? Over(
+        PaperRequest request,
+        string design,
+        DesignFacts facts,
+        Box whole,
+        Box room,
+        Problems problems
+    )
     {
-        Pen page = new Pen().Box(-BleedMm, -BleedMm, whole.Width + (2 * BleedMm), whole.Height + (2 * BleedMm));
-        double left = inside.X > 0 ? 0 : BleedMm;
-        double right = inside.Right < whole.Right ? 0 : BleedMm;
-        double top = inside.Y > 0 ? 0 : BleedMm;
-        double bottom = inside.Bottom < whole.Bottom ? 0 : BleedMm;
-        Pen room = new Pen().Box(inside.X - left, inside.Y - top, inside.Width + left + right, inside.Height + top + bottom);
-        return [Shading.Fill(page, art.Ground), .. art.Within(room, inside.X, inside.Y)];
+        double past = BleedMm + Math.Max(Math.Max(room.X, whole.Right - room.Right), Math.Max(room.Y, whole.Bottom - room.Bottom));
+        Box page = whole.Grown(BleedMm);
+        return
+            request.Shop.Designs.Draw(design, DesignPiece.Front, facts, request.Brand, (room.Width, room.Height), problems, past) is { } art
+            ? art.Within(new Pen().Box(page.X, page.Y, page.Width, page.Height), room.X, room.Y)
+            : null;
     }
 
     private MadeLabel? Wrap(IReadOnlyList<StatementChoice> leftOff)

@@ -93,9 +93,7 @@ internal static class StripLabel
     private static IReadOnlyList<SceneItem>? Art(PaperRequest request, string design, Box face, double length, Problems problems)
     {
         DesignFacts facts = DesignFactsMaker.Make(request.Assessment, request.Brand);
-        return request.Shop.Designs.Draw(design, DesignPiece.Front, facts, request.Brand, (face.Width, face.Height), problems) is { } front
-            ? DesignedLabel.OnItsGround(front, face, new Box(0, 0, face.Width, length))
-            : null;
+        return DesignedLabel.Over(request, design, facts, new Box(0, 0, face.Width, length), face, problems);
     }
 
     private static MissingPaper Missing(string why) => new($"{why}.", IsDue: true, []);
