@@ -13,7 +13,7 @@ internal sealed class AllergenReader(SheetWording wording, HazardText hazards, L
     /// <param name="pages">Its pages.</param>
     public OilDraft Read(IReadOnlyList<TextLine> lines, IReadOnlyList<TextLine> all, IReadOnlyList<SheetPage> pages)
     {
-        var rows = new IngredientRows(wording, hazards, document);
+        var rows = new IngredientRows(wording, hazards, document, givesClasses: false);
         List<DraftIngredient> listed =
         [
             .. Panels

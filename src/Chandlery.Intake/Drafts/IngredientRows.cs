@@ -9,7 +9,13 @@ using Chandlery.Yaml;
 namespace Chandlery.Intake.Drafts;
 
 /// <summary>Turns the rows of a table into ingredients.</summary>
-internal sealed partial class IngredientRows(SheetWording wording, HazardText hazards, int document)
+/// <param name="wording">How labels and shares are written.</param>
+/// <param name="hazards">How classes are written.</param>
+/// <param name="document">The document's number among those of the draft.</param>
+/// <param name="givesClasses">
+/// False for a statement of allergens, of which no row tells classes: the draft says so once, and nothing is amiss with the row.
+/// </param>
+internal sealed partial class IngredientRows(SheetWording wording, HazardText hazards, int document, bool givesClasses = true)
 {
     /// <summary>The doubt of rows that say that a substance is absent.</summary>
     public const string Absent = "the document says that it is absent";
@@ -191,7 +197,9 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
             read.Toxicity.Count == 0
                 ? null
                 : At(read.Toxicity, table.CellOf(row, ColumnKind.Ate) ?? table.CellOf(row, ColumnKind.Limits) ?? where, []),
-            read.Classes is null ? [.. doubts, "the sheet says nothing about its classes", .. read.Doubts] : doubts
+            read.Classes is not null ? doubts
+                : givesClasses ? [.. doubts, "the sheet says nothing about its classes", .. read.Doubts]
+                : [.. doubts, .. read.Doubts]
         );
     }
 
@@ -365,7 +373,8 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         }
 
         string figures = Leaders().Replace(labels.Without(text), " ").Trim(' ', '/', ';', ',', ')', ']', '\n');
-        Parsed<ShareReading> share = ShareText.Read(figures, wording, ColumnKind.IsPartsPerMillion(heading));
+        bool inPercent = heading.Contains('%', StringComparison.Ordinal);
+        Parsed<ShareReading> share = ShareText.Read(figures, wording, ColumnKind.IsPartsPerMillion(heading), inPercent);
         if (!share.Success)
         {
             doubts.Add(share.Reason);
@@ -477,7 +486,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         Unit().IsMatch(name)
         || NoteLabels.SelectMany(k => wording.Labels[k]).Any(l => l.Length > ShortestNoteLabel && Phrase.IsIn(l, Phrase.Plain(name)));
 
-    [GeneratedRegex(@"\s-\p{L}|[0-9]-\s")]
+    [GeneratedRegex(@"\s-[\p{L}0-9]|[0-9]-\s")]
     private static partial Regex HalfHyphen();
 
     [GeneratedRegex(@"\b(?:mg/kg|mg/l|ppm)\b", RegexOptions.IgnoreCase)]

@@ -42,7 +42,7 @@ internal sealed class SafetySheetReader(SheetWording wording, HazardText hazards
         var rows = new IngredientRows(wording, hazards, document);
         int wanted = composition.SelectMany(l => ColumnKind.CasPattern().Matches(l.Text).Select(m => m.Value)).Distinct().Count();
         Table? table =
-            new TurnedTableFinder(wording).Find(composition, pages) ?? new TableFinder(wording, hazards).Find(composition, pages);
+            new TurnedTableFinder(wording, hazards).Find(composition, pages) ?? new TableFinder(wording, hazards).Find(composition, pages);
         if (table is null && SideBySide.Parted(composition, wording) is { } parted)
         {
             List<DraftIngredient> cards = [.. LabelledIngredients.Of(parted, wording, rows)];

@@ -8,7 +8,10 @@ internal sealed record Cell(IReadOnlyList<TextLine> Lines)
 {
     private const int LongWord = 16;
 
-    /// <summary>Its text with wrapped lines joined: a hyphen at a line's end, or after a figure at its start, stays and takes no blank.</summary>
+    /// <summary>
+    /// Its text with wrapped lines joined: a hyphen at a line's end, or at its start after a figure or between a letter and a figure
+    /// ("methylheptan" over "-3-one"), stays and takes no blank.
+    /// </summary>
     public string Text { get; } = Join(Lines, " ");
 
     /// <summary>The same with a line feed where a line ends that does not end in a hyphen.</summary>
@@ -30,7 +33,12 @@ internal sealed record Cell(IReadOnlyList<TextLine> Lines)
         foreach (TextLine line in lines)
         {
             bool begins =
-                text.Length > 0 && char.IsAsciiDigit(text[^1]) && line.Text is ['-', var after, ..] && char.IsAsciiLetterOrDigit(after);
+                text.Length > 0
+                && line.Text is ['-', var after, ..]
+                && (
+                    (char.IsAsciiDigit(text[^1]) && char.IsAsciiLetterOrDigit(after))
+                    || (char.IsLetter(text[^1]) && char.IsAsciiDigit(after))
+                );
             bool hyphen =
                 begins
                 || text is [.., var before, '-']

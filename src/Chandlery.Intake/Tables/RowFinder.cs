@@ -70,7 +70,7 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
 
                 int end = r + 1 < best.Starts.Count ? best.Starts[r + 1] : lines.Count;
                 List<BodyLine> own = lines[best.Starts[r]..end];
-                if (r == 0 && rows.Count > 0 && !own.Any(HasCas) && names.All(n => own.All(l => l.Cells[n] is null)))
+                if (r == 0 && rows.Count > 0 && IsRestOf(rows[^1], own))
                 {
                     JoinAll(rows, own);
                     continue;
@@ -129,6 +129,21 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
         HashSet<TextLine> notes = [.. body.Where(l => l.IsNote).SelectMany(l => l.Cells).OfType<TextLine>()];
         return RowAlignment.Checked(rows, notes);
     }
+
+    // What a page's end tore off the last row: lines with neither name nor number, or with the number that the row lacks and nothing but
+    // numbers.
+    private bool IsRestOf(Row last, List<BodyLine> own)
+    {
+        bool hasNumber = own.Exists(HasCas);
+        bool isNamed = names.Any(n => own.Exists(l => l.Cells[n] is not null));
+        bool lacksNumber = numbers.All(c => !ColumnKind.HasCas(last.Cells[c].Text));
+        bool isOfNumbers = own.TrueForAll(l =>
+            Enumerable.Range(0, columns.Count).All(c => l.Cells[c] is null || columns[c].Kinds.Contains(ColumnKind.Cas))
+        );
+        return hasNumber ? lacksNumber && isOfNumbers && names.Length > 0 && !names.Any(HoldsNumbers) : !isNamed;
+    }
+
+    private bool HoldsNumbers(int column) => columns[column].Kinds.Contains(ColumnKind.Cas);
 
     private static string Under(string heading) => $"'{heading}' under it was taken for the heading of the next rows";
 

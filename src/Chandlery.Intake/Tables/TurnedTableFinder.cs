@@ -5,8 +5,12 @@ namespace Chandlery.Intake.Tables;
 
 /// <summary>Rebuilds an ingredient table that stands on its side: the headings are its first column, and each other column is an ingredient.</summary>
 /// <param name="wording">Headings.</param>
-internal sealed class TurnedTableFinder(SheetWording wording)
+/// <param name="hazards">How classes are written.</param>
+internal sealed class TurnedTableFinder(SheetWording wording, HazardText hazards)
 {
+    /// <summary>The doubt of rows of a table in which something speaks against the way in which it was turned.</summary>
+    public const string OnItsSide = "the table stands on its side: one of its columns was read as this row";
+
     private const double RoomMm = 0.5;
     private const double SameEdgeMm = 0.4;
     private const int FewestKinds = 3;
@@ -77,26 +81,20 @@ internal sealed class TurnedTableFinder(SheetWording wording)
             return null;
         }
 
-        Cell CellOf(int head, int ingredient) =>
+        // Column 0 is that of the headings.
+        Cell CellOf(int head, int column) =>
             new([
                 .. body.Where(b => b.Head == head)
-                    .Select(b => (b.Line, Words: b.Line.Words.Where(w => borders.Count(x => x < w.Box.CentreX) == ingredient + 1).ToList()))
+                    .Select(b => (b.Line, Words: b.Line.Words.Where(w => borders.Count(x => x < w.Box.CentreX) == column).ToList()))
                     .Where(b => b.Words.Count > 0)
                     .Select(b => b.Line.Only(b.Words)),
             ]);
-        return new Table(
-            columns,
-            [
-                .. Enumerable
-                    .Range(0, borders.Count)
-                    .Select(i => new Row(
-                        numbers.Page,
-                        [.. Enumerable.Range(0, heads.Count).Select(h => CellOf(h, i))],
-                        [],
-                        ["the table stands on its side: one of its columns was read as this row"]
-                    )),
-            ]
-        );
+        List<IReadOnlyList<Cell>> cells =
+        [
+            .. Enumerable.Range(0, borders.Count + 1).Select(c => (Cell[])[.. Enumerable.Range(0, heads.Count).Select(h => CellOf(h, c))]),
+        ];
+        bool isSure = new TurnedCheck(wording, hazards).IsSure(columns, cells[0], cells[1..]);
+        return new Table(columns, [.. cells.Skip(1).Select(own => new Row(numbers.Page, own, [], isSure ? [] : [OnItsSide]))]);
     }
 
     // "CAS No." and then nothing but CAS numbers.

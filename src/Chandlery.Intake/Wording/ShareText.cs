@@ -25,7 +25,8 @@ internal static partial class ShareText
     /// <param name="text">The cell's text.</param>
     /// <param name="wording">Words inside ranges.</param>
     /// <param name="isPpm">True where the column's heading says that its figures are parts per million by mass.</param>
-    public static Parsed<ShareReading> Read(string text, SheetWording wording, bool isPpm)
+    /// <param name="isPercent">True where the column's heading says that they are percent, so that none is in thousands.</param>
+    public static Parsed<ShareReading> Read(string text, SheetWording wording, bool isPpm, bool isPercent = false)
     {
         if (text.Length > LongestText)
         {
@@ -33,6 +34,7 @@ internal static partial class ShareText
         }
 
         bool ppm = isPpm || Ppm().IsMatch(text);
+        bool percent = isPercent || text.Contains('%', StringComparison.Ordinal);
         var doubts = new List<string>();
         string plain = Marks()
             .Replace(Units().Replace(Ppm().Replace(text.ToLowerInvariant(), " "), " "), " ")
@@ -73,7 +75,7 @@ internal static partial class ShareText
 
         if (!ppm && Thousands().IsMatch(plain) && !RoundThousand().IsMatch(plain) && plain.Contains(',', StringComparison.Ordinal))
         {
-            if (MayBeThousands().IsMatch(plain))
+            if (!percent && MayBeThousands().IsMatch(plain))
             {
                 doubts.Add("a comma before three figures was read as a decimal comma: in thousands the share would be over 100 %");
             }

@@ -29,6 +29,19 @@ public sealed class GroupsAndSidesTests
             [(60, 94, "Skin Irrit. 2, H315"), (20, 96, "Classification"), (120, 96, "Skin Sens. 1, H317"), (60, 98, "Skin Sens. 1B, H317")]
         );
         Assert.Equal(["Linalool 10 - 25 % 2", "Citral 1 - 5 % 1"], draft.Ingredients.Select(Told));
+        Assert.All(draft.Ingredients, i => Assert.Empty(i.Doubts));
+    }
+
+    // The line of the name that stands at its number's heading is among figures.
+    [Fact]
+    public void A_table_on_its_side_is_doubted_where_a_line_stands_under_the_wrong_heading()
+    {
+        OilDraft draft = Sheet(
+            [(20, 60, "Chemical name"), (60, 60, "Linalool"), (120, 60, "Benzyl")],
+            [(20, 74, "CAS No."), (60, 74, "78-70-6"), (120, 74, "118-58-1"), (120, 78, "salicylate")],
+            [(20, 88, "Conc. (%)"), (60, 88, "10 - 25"), (120, 88, "1 - 5")],
+            [(20, 98, "Classification"), (60, 98, "Skin Irrit. 2, H315"), (120, 98, "Skin Sens. 1B, H317")]
+        );
         Assert.All(draft.Ingredients, i => Assert.Contains(i.Doubts, d => d.Contains("on its side", StringComparison.Ordinal)));
     }
 

@@ -139,6 +139,7 @@ public sealed class WordingTests
     [InlineData("0,055", false)]
     [InlineData("0,125 - 0,25", false)]
     [InlineData("1,593", true)]
+    [InlineData("1,593 %", false)]
     public void A_comma_before_three_figures_is_doubted_where_a_thousand_could_begin(string text, bool doubted) =>
         Assert.Equal(doubted, ShareText.Read(text, Wording, false).Value.Doubts.Count > 0);
 
