@@ -125,6 +125,30 @@ public sealed class CloseSetSheetTests
     }
 
     [Fact]
+    public void A_number_that_a_pages_end_tore_off_its_row_goes_back_to_it()
+    {
+        (float, string)[] head = [(20, "Name"), (60, "CAS No."), (85, "Conc. (%)"), (110, "Classification")];
+        (float, string)[][] first =
+        [
+            .. Before.Select(l => new[] { (20f, l) }),
+            head,
+            [(20, "Linalool"), (60, "78-70-6"), (85, "5 - 10"), (110, "Skin Sens. 1B, H317")],
+            [(20, "Hexyl cinnamal"), (85, "1 - 5"), (110, "Skin Sens. 1B, H317")],
+        ];
+        (float, string)[][] second =
+        [
+            head,
+            [(60, "101-86-0")],
+            [(20, "Coumarin"), (60, "91-64-5"), (85, "0.5 - 1"), (110, "Acute Tox. 4, H302")],
+        ];
+        OilDraft draft = TestDrafts.Read(Print(8, first, second, [.. After.Select(l => new[] { (20f, l) })]));
+        Assert.Equal(
+            ["Linalool 78-70-6", "Hexyl cinnamal 101-86-0", "Coumarin 91-64-5"],
+            draft.Ingredients.Select(i => $"{i.Name.Value} {i.Cas?.Value}")
+        );
+    }
+
+    [Fact]
     public void An_estimate_finds_the_name_that_section_3_breaks_and_one_of_nobody_is_told()
     {
         OilDraft draft = Draft(
