@@ -9,6 +9,7 @@ using Chandlery.Files;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Records;
+using Chandlery.Register;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;

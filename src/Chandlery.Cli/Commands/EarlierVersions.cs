@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
 using Chandlery.Core.SafetyFiles.TechnicalFiles;
 using Chandlery.Files;
@@ -20,72 +19,26 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
     /// <param name="since">An earlier file, or a folder with the declarations of then; null for the last entry in the register.</param>
     public EarlierVersion Of(Assessment a, string? since)
     {
+        if (since is null)
+        {
+            return EarlierEntry.Of(lawbook, a, folder.Catalogue, RegisterPlace.OfFolder(folder.Root));
+        }
+
         try
         {
-            return since is null ? InRegister(a)
-                : Directory.Exists(since) ? InFolder(a, since)
-                : InFile(a, since);
+            return Directory.Exists(since) ? InFolder(a, since) : InFile(a, since);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or FormatException)
         {
-            return new EarlierVersion(since ?? "The register", null, $"{error.Message.TrimEnd('.')}.");
+            return new EarlierVersion(since, null, $"{error.Message.TrimEnd('.')}.");
         }
     }
-
-    private EarlierVersion InRegister(Assessment a)
-    {
-        RegisterPlace place = RegisterPlace.OfFolder(folder.Root);
-        if (!place.Exists)
-        {
-            return new EarlierVersion(
-                "No earlier version",
-                null,
-                "there is no register yet, and no earlier file was named ('--since'); this is taken for the first version."
-            );
-        }
-
-        using RegisterBook book = place.OpenToRead();
-        RegisterEntry? last = NamesOf(a)
-            .Select(name =>
-                book.Stream(new RegisterQuery(Batch: name), _ => { }, RegisterStretch.Latest)
-                    .FirstOrDefault(e => e.Content.Subject == name && e.Content.Edition == a.Edition.Id)
-            )
-            .OfType<RegisterEntry>()
-            .MaxBy(e => e.Number);
-        if (last is null)
-        {
-            return new EarlierVersion(
-                "No earlier version",
-                null,
-                "the register has no entry of it under this law, and no earlier file was named ('--since'); this is taken for the first version."
-            );
-        }
-
-        IEnumerable<(string, string)> texts = last.Content.Declarations.Select(d =>
-            (
-                d.Path,
-                book.Declaration(d.Sha256)
-                    ?? throw new IOException($"entry {last.Number}: the text of {d.Path} is missing: 'register verify' says more")
-            )
-        );
-        return Assessed(
-            a,
-            $"entry {last.Number} of the register, made {last.At}, batch {last.Content.Batch}, under the law of {last.Content.AsOf}",
-            [.. texts],
-            last.Content.AsOf
-        );
-    }
-
-    // A candle's labels are entered under its own name or under those of its batches.
-    private IEnumerable<string> NamesOf(Assessment a) =>
-        a.Batch is not null
-            ? [a.Id]
-            : folder.Catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id).Select(b => b.Id).Prepend(a.Candle.Id).Distinct();
 
     private EarlierVersion InFolder(Assessment a, string since)
     {
         DeclarationFolder then = DeclarationFolder.Open(since, lawbook.Vocabulary);
-        return Assessed(
+        return EarlierStates.Of(
+            lawbook,
             a,
             $"the folder {Path.GetFileName(Path.TrimEndingDirectorySeparator(since))}, under the law of today",
             then.Catalogue,
@@ -120,7 +73,8 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
             .FirstOrDefault();
         return day is null
             ? new EarlierVersion(name, null, $"it has no assessment of {a.Id} under {a.Edition.Id} inside, so nothing can be compared.")
-            : Assessed(
+            : EarlierStates.Of(
+                lawbook,
                 a,
                 $"{name}, under the law of {day}",
                 [
@@ -143,31 +97,5 @@ internal sealed class EarlierVersions(Lawbook lawbook, DeclarationFolder folder)
         {
             return null;
         }
-    }
-
-    private EarlierVersion Assessed(Assessment a, string called, IReadOnlyList<(string, string)> texts, string day)
-    {
-        var problems = new Problems();
-        Catalogue then = DeclaredTexts.Read(texts, lawbook.Vocabulary, problems);
-        return IsoDay.Parse(day) is { Success: true } on
-            ? Assessed(a, called, then, on.Value, problems)
-            : new EarlierVersion(called, null, "its day cannot be read.");
-    }
-
-    private EarlierVersion Assessed(Assessment a, string called, Catalogue then, DateOnly day, Problems problems)
-    {
-        IDeclaration? declared = a.Batch is null
-            ? then.OfKind<Candle>().FirstOrDefault(c => c.Id == a.Candle.Id)
-            : then.OfKind<Batch>().FirstOrDefault(b => b.Id == a.Id);
-        Assessment? was = declared is null
-            ? null
-            : new Assessor(lawbook, then, day).Assess(declared, null, problems).FirstOrDefault(e => e.Edition.Id == a.Edition.Id);
-        return new EarlierVersion(
-            called,
-            was,
-            was is not null ? ""
-                : problems.None ? "it does not hold the candle under this law."
-                : $"it cannot be assessed any more: {problems.Found[0]}"
-        );
     }
 }

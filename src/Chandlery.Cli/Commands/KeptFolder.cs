@@ -6,6 +6,7 @@ using Chandlery.Core.SafetyFiles.Records;
 using Chandlery.Files;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Records;
+using Chandlery.Register;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;

@@ -8,6 +8,7 @@ using Chandlery.Files;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Papers;
+using Chandlery.Register;
 using Chandlery.Yaml;
 
 namespace Chandlery.Cli.Commands;

@@ -3,10 +3,13 @@ using System.Text;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Law;
 using Chandlery.Core.Making;
+using Chandlery.Core.SafetyFiles.TechnicalFiles;
+using Chandlery.Files;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Scenes;
+using Chandlery.Register;
 using Chandlery.Workbench.Answers;
 using Chandlery.Yaml;
 
@@ -27,7 +30,14 @@ internal static class DeskPapers
 
     /// <summary>What a paper of an assessed candle is made of.</summary>
     public static PaperRequest Request(Workroom room, CandleDesk desk, Assessment a, Language language, Lazy<BrandKit> brand) =>
-        new(a, language, desk.WaxOf(a), room.Lawbook, room.Shop, new PaperSettings()) { Catalogue = desk.Catalogue, OpensBrand = brand };
+        new(a, language, desk.WaxOf(a), room.Lawbook, room.Shop, new PaperSettings())
+        {
+            Catalogue = desk.Catalogue,
+            OpensBrand = brand,
+            OpensPicture = PictureFiles.WhenAsked(a.Candle),
+            FindsRegisterHead = new Lazy<string?>(() => RegisterHead.LineOf(room.Root)),
+            FindsEarlier = new Lazy<EarlierVersion?>(() => EarlierEntry.Of(room.Lawbook, a, desk.Catalogue, room.Register)),
+        };
 
     private static PaperSettings SettingsOf(PaperWish wish) => new(Math.Clamp(wish.Count ?? 1, 1, PouringPlan.MostCandles));
 

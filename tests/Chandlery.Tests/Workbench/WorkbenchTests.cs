@@ -3,6 +3,7 @@ using System.Net.Http.Json;
 using System.Text;
 using System.Text.Json;
 using Chandlery.Core.Asked.Comparisons;
+using Chandlery.Tests.Paper;
 using Chandlery.Tests.Support;
 using Microsoft.Playwright;
 
@@ -366,6 +367,17 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await visit.Page.GetByLabel("Issued by").FillAsync("M. Hale");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Enter the label" }).ClickAsync();
         await visit.Says("number 1");
+        // What is kept for ten years is the same whether the page or the command line makes it.
+        using HttpClient client = await visit.Client();
+        HttpResponseMessage kept = await client.PostAsJsonAsync(
+            visit.Address + "/api/paper",
+            new { id = "hb-2611", paper = new { kind = "technical-file" } }
+        );
+        using var reader = new PdfReader(await kept.Content.ReadAsByteArrayAsync());
+        string file = string.Join(' ', Enumerable.Range(0, reader.Pages.Count).Select(reader.Text));
+        Assert.Contains("Head of the register when this was printed: entry 1,", file, StringComparison.Ordinal);
+        Assert.Contains("entry 1 of the register, made", file, StringComparison.Ordinal);
+        Assert.DoesNotContain("was not at hand", file, StringComparison.Ordinal);
         // A second click is asked about, and enters nothing by itself.
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Enter the label" }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#enter-doubts")).ToContainTextAsync("stands in entry 1 already");

@@ -1,12 +1,13 @@
 using Chandlery.Core.SafetyFiles.Records;
-using Chandlery.Register;
 
-namespace Chandlery.Cli.Commands;
+namespace Chandlery.Register;
 
 /// <summary>The register's head as papers that are kept print it: whoever cuts or forges entries later cannot change the paper.</summary>
-internal static class RegisterHead
+public static class RegisterHead
 {
     /// <summary>A paper that is kept, with the line where there is one.</summary>
+    /// <param name="kept">The paper.</param>
+    /// <param name="root">The maker's folder.</param>
     public static KeptRecord On(KeptRecord kept, string root) =>
         LineOf(root) is { } line ? kept with { Lines = [.. kept.Lines, line] } : kept;
 
