@@ -235,6 +235,17 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
         await visit.Picture("desk-1440");
     }
 
+    [Theory]
+    [InlineData(1440, 900, 2)]
+    [InlineData(360, 780, 3)]
+    public async Task What_follows_of_a_candle_takes_few_screens(int width, int height, int screens)
+    {
+        await using Visit visit = await browser.Open(width, height);
+        await visit.Go("#/candle/harbour-bowl");
+        await visit.Page.GetByAltText("Label, page 1 of 1").WaitForAsync();
+        Assert.InRange(await visit.Page.EvaluateAsync<int>("document.documentElement.scrollHeight"), 1, screens * height);
+    }
+
     [Fact]
     public async Task The_focus_stays_near_after_an_oil_is_taken_out()
     {

@@ -174,6 +174,9 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         Assert.Equal(kept, visit.Read("candles/harbour-bowl.yaml"));
     }
 
+    // As in 2026-11-25T09:30.
+    private const string RawMoment = "/[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}/.test(document.body.innerText)";
+
     private static readonly string[] Views =
     [
         "",
@@ -210,6 +213,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
         Assert.True(await visit.Page.EvaluateAsync<bool>("![...document.querySelectorAll('[hidden]')].some((e) => e.checkVisibility())"));
+        Assert.False(await visit.Page.EvaluateAsync<bool>(RawMoment), "A time stands there as the program writes it.");
         await visit.Picture("phone-" + hash.Replace("#/", "", StringComparison.Ordinal).Replace('/', '-'));
     }
 
@@ -388,6 +392,7 @@ public sealed class WorkbenchTests(BrowserFixture browser) : IClassFixture<Brows
         await Assertions.Expect(visit.Page.GetByText("HB-2611-02")).ToBeVisibleAsync();
         await visit.Page.GetByText("HB-2611-02").First.ClickAsync();
         await Assertions.Expect(visit.Page.GetByText("Declarations of that day")).ToBeVisibleAsync();
+        Assert.False(await visit.Page.EvaluateAsync<bool>(RawMoment), "A time stands there as the program writes it.");
         Assert.True(
             await visit.Page.EvaluateAsync<bool>(
                 """
