@@ -20,7 +20,6 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
     /// <summary>The doubt of rows that say that a substance is absent.</summary>
     public const string Absent = "the document says that it is absent";
 
-    private static readonly string[] ShareKinds = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
     private static readonly string[] IdentifyingKinds = [ColumnKind.Cas, ColumnKind.Ec, ColumnKind.Name];
     private static readonly string[] NeverIdentifying =
     [
@@ -364,7 +363,7 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
 
         string text = table.CellOf(row, ColumnKind.Share) is null ? Between(from?.Text ?? "", to?.Text ?? "") : cell.Text;
         string heading = Phrase.Plain(
-            string.Join(' ', table.Columns.Where(c => c.Kinds.Intersect(ShareKinds).Any()).Select(c => c.Heading))
+            string.Join(' ', table.Columns.Where(c => c.Kinds.Intersect(ColumnKind.OfShares).Any()).Select(c => c.Heading))
         );
         if (OtherUnits().IsMatch(heading) || OtherUnits().IsMatch(text))
         {

@@ -22,6 +22,10 @@ internal static partial class ColumnKind
     public const string Category = "category";
     public const string Maximum = "maximum";
     public const string Ignored = "ignored";
+
+    /// <summary>The kinds of columns that hold a share, or one end of its range.</summary>
+    public static readonly string[] OfShares = [Share, From, To];
+
     private const string LawInForce = "1272/2008";
     private static readonly string[] OfIngredients = [Name, Cas, Ec, Share, Classes, Statements, Limits, M, Ate, Ignored];
     private static readonly string[] OfCertificates = [Category, Maximum];

@@ -20,7 +20,6 @@ internal sealed class GroupHeadings(IReadOnlyList<Column> columns, SheetWording 
     private const double Nearly = 0.9;
     private const double SameEdgeMm = 1;
     private static readonly string[] OfFigures = [ColumnKind.Cas, ColumnKind.Ec, ColumnKind.Share, ColumnKind.From, ColumnKind.To];
-    private static readonly string[] OfShares = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
     private static readonly string[] NoteLabels = ["ate", "m", "limits"];
 
     /// <summary>The lines without such headings, of which the next line knows.</summary>
@@ -85,7 +84,7 @@ internal sealed class GroupHeadings(IReadOnlyList<Column> columns, SheetWording 
     private bool BeginsRow(BodyLine line, int column) => line.Cells[column] is not null && HasShare(line);
 
     private bool HasShare(BodyLine line) =>
-        Enumerable.Range(0, columns.Count).Any(c => line.Cells[c] is not null && columns[c].Kinds.Intersect(OfShares).Any());
+        Enumerable.Range(0, columns.Count).Any(c => line.Cells[c] is not null && columns[c].Kinds.Intersect(ColumnKind.OfShares).Any());
 
     // A cell that goes on below the line with the share tells that rows do not end on that line; and nothing but such headings, above fewer
     // than every second row, stands close above a share, as the upper lines of cells do that have one middle.

@@ -15,7 +15,6 @@ internal sealed class HeadingFinder(SheetWording wording)
     private const double HairMm = 0.4;
     private const int LongestWrappedHeading = 40;
     private const int MostLinesAtOnce = 4;
-    private static readonly string[] Shares = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
 
     /// <summary>Index of the first line that is surely part of a heading; -1 when there is none.</summary>
     public int First(IReadOnlyList<TextLine> lines) =>
@@ -327,7 +326,7 @@ internal sealed class HeadingFinder(SheetWording wording)
                 bool isWide = rest.Words[0].Box.Left - first.Words[^1].Box.Right > WideBlankOfTypeSize * rest.Words[0].TypeSize;
                 // "to" within "according to" heads no column.
                 bool isInSentence = !isWide && IsBound(rest) && !IsBound(first) && rest.Text.All(c => char.IsLetter(c) || c == ' ');
-                bool isInName = ColumnKind.Of(phrase.Text, wording).Except(Kinds(first, rest)).Except(Shares).Any();
+                bool isInName = ColumnKind.Of(phrase.Text, wording).Except(Kinds(first, rest)).Except(ColumnKind.OfShares).Any();
                 if ((isWide && cut == nearest) || (!isInSentence && !isInName && IsBorder(first, rest, cut == aligned)))
                 {
                     return Parted(rest, gaps).Prepend(first);

@@ -17,9 +17,8 @@ internal sealed class RowFinder(IReadOnlyList<Column> columns, SheetWording word
     private const double WidestSplitShareMm = 6;
     private const double SameScore = 0.01;
     private const double NearScoreOfRow = 0.25;
-    private readonly int[] shares = [.. Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)];
-    private readonly bool isPpm = Having(columns, ColumnKind.Share, ColumnKind.From, ColumnKind.To)
-        .Any(c => ColumnKind.IsPartsPerMillion(columns[c].Heading));
+    private readonly int[] shares = [.. Having(columns, ColumnKind.OfShares)];
+    private readonly bool isPpm = Having(columns, ColumnKind.OfShares).Any(c => ColumnKind.IsPartsPerMillion(columns[c].Heading));
     private readonly int[] classes = [.. Having(columns, ColumnKind.Classes, ColumnKind.Statements)];
     private readonly int[] names = [.. Having(columns, ColumnKind.Name)];
     private readonly int[] numbers =

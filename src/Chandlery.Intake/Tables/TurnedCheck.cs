@@ -14,7 +14,6 @@ internal sealed class TurnedCheck(SheetWording wording, HazardText hazards)
 {
     private const double SameEdgeMm = 0.6;
     private static readonly string[] OfNumbers = [ColumnKind.Cas, ColumnKind.Ec, ColumnKind.Ignored];
-    private static readonly string[] OfShares = [ColumnKind.Share, ColumnKind.From, ColumnKind.To];
     private static readonly string[] OfHazards =
     [
         ColumnKind.Classes,
@@ -63,7 +62,7 @@ internal sealed class TurnedCheck(SheetWording wording, HazardText hazards)
             return numbers.Count == wanted && numbers.TrueForAll(n => CasNumber.Parse(n).Success) && !text.Any(char.IsLetter);
         }
 
-        return Is(OfShares)
+        return Is(ColumnKind.OfShares)
             ? ShareText.Read(text, wording, ColumnKind.IsPartsPerMillion(column.Heading)).Success
             : Is(OfHazards)
                 && (!text.Any(char.IsLetterOrDigit) || hazards.Read(text, bareM: column.Kinds is [ColumnKind.M]).Doubts.Count == 0);

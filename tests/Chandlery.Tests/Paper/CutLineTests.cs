@@ -33,9 +33,10 @@ public sealed class CutLineTests
 
     private static LabelRequest Own(string svg) => TestLabels.Ask(LabelForm.Outline, 1, 1).Along(SvgOutline.Read(svg));
 
-    /// <summary>A label cut as the bottle with its notch and hole.</summary>
+    /// <summary>A label cut as a steep roof, a triangle.</summary>
     internal static LabelRequest Roof => Own(Svg("<polygon points='60,0 120,170 0,170'/>"));
 
+    /// <summary>A label cut as the bottle with its notch and hole.</summary>
     internal static LabelRequest Tag => Own(Svg($"<path d='{TagPath}'/>{Hole}"));
 
     public static TheoryData<string, string> Labels =>
