@@ -53,4 +53,4 @@ done
 "$work/bench/Chandlery.Benchmarks" page data/demo harbour-bowl
 "$work/bench/Chandlery.Benchmarks" page "$work/catalogue-300" "$(basename "$(grep -l "^name: Slate Jar" "$work"/catalogue-300/candles/*.yaml | head -1)" .yaml)"
 "$work/bench/Chandlery.Benchmarks" skia data/demo/candles/harbour-bowl.yaml 1000
-bash tests/bench-labels.sh 1000 "$work/bench"
+bash tests/bench-labels.sh 1000

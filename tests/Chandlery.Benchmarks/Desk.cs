@@ -1,7 +1,7 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Law;
-using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
+using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
@@ -13,9 +13,10 @@ internal sealed record Desk(IReadOnlyDictionary<string, string> Data, Lawbook La
     /// <summary>Lays a candle's file on the desk.</summary>
     public static Desk Lay(string candle)
     {
+        Face.LoadAhead();
         var problems = new Problems();
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-        Lawbook lawbook = LawReader.Read(data, problems)!;
+        Lawbook lawbook = ShippedLaw.Open(data, null, problems)!;
         PaperShop shop = ShippedShop.Open(data, null, problems);
         DeclarationFolder folder = DeclarationFolder.Open(candle, lawbook.Vocabulary);
         Assessment assessment = new Assessor(lawbook, folder.Catalogue, new DateOnly(2026, 11, 25)).Assess(folder.Asked[0], null, problems)[

@@ -1,8 +1,4 @@
 using System.Globalization;
-using BenchmarkDotNet.Configs;
-using BenchmarkDotNet.Jobs;
-using BenchmarkDotNet.Running;
-using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
 using Chandlery.Benchmarks;
 
 if (args is ["labels", var candle, var count, var output])
@@ -53,6 +49,6 @@ if (args is ["skia", var drawn, var pages])
     return;
 }
 
-// In this process: a generated project would not find the repository's pinned packages.
-IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessNoEmitToolchain.Instance));
-BenchmarkSwitcher.FromTypes([typeof(ClassificationBenchmark), typeof(PaperBenchmark)]).Run(args, config);
+#if !AHEAD_OF_TIME
+MicroBenchmarks.Run(args);
+#endif

@@ -30,7 +30,12 @@ public sealed record Paragraph(IReadOnlyList<Span> Spans, double Size, double Fi
     /// <inheritdoc/>
     internal override void Lay(Flow flow)
     {
-        double size = Math.Max(Size * flow.Sizes.TypeSizeMm, FigureMm / Spans.Min(s => Face.Of(s.Weight).DigitHeight));
+        double size = Size * flow.Sizes.TypeSizeMm;
+        if (FigureMm > 0)
+        {
+            size = Math.Max(size, FigureMm / Spans.Min(s => Face.Of(s.Weight).DigitHeight));
+        }
+
         Align align = flow.Region.IsRound ? Align.Centre : Align;
         double top = flow.Y;
         if (Hanging.Length > 0)

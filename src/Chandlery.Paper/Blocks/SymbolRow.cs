@@ -15,6 +15,9 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, strin
 
     internal static readonly BlockKind Kind = new("symbols", Read);
 
+    // Captions are measured once, however often the row is laid out.
+    private IReadOnlyList<Piece> Captions { get; } = [.. Symbols.Select(s => new Piece(s.Caption, Weight.Regular, false))];
+
     /// <inheritdoc/>
     internal override IEnumerable<string> SymbolNames => Symbols.Select(s => s.Name);
 
@@ -23,7 +26,7 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, strin
     {
         flow.FindRoom(SideMm, SideMm);
         double typeSize = flow.Sizes.TypeSizeMm;
-        double[] widths = [.. Symbols.Select(s => Math.Max(SideMm, LineBreaker.Width(s.Caption, Weight.Regular, typeSize)))];
+        double[] widths = [.. Captions.Select(c => Math.Max(SideMm, c.WidthEm * typeSize))];
         foreach (Row row in Rows(flow, widths))
         {
             Place(flow, row, widths);
@@ -91,7 +94,7 @@ public sealed record SymbolRow(IReadOnlyList<(string Name, string Caption, strin
             if (Symbols[i].Caption.Length > 0)
             {
                 flow.PlaceText(
-                    [new Piece(Symbols[i].Caption, Weight.Regular, false)],
+                    [Captions[i]],
                     flow.Sizes.TypeSizeMm,
                     Align.Centre,
                     row.TopMm + SideMm,

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Chandlery.Paper.Scenes;
 using SkiaSharp;
 
@@ -6,17 +7,14 @@ namespace Chandlery.Paper.Drawing;
 /// <summary>Draws a page as PNG that knows its resolution.</summary>
 public static class PngDrawing
 {
-    // Labels are mostly white: no filter is smaller than any. From the next level on the packer looks twice before it writes, which saves
-    // a tenth of the bytes and takes two thirds more time.
-    private const int CompressionLevel = 3;
-    private const int HeaderEnd = 8 + 25;
+    private const uint White = 0xFFFF_FFFF;
 
     /// <summary>The PNG's bytes.</summary>
     /// <param name="scene">The page.</param>
     /// <param name="dotsPerInch">Resolution.</param>
     public static byte[] Draw(Scene scene, double dotsPerInch)
     {
-        double dotsPerMm = dotsPerInch / PngChunks.MmPerInch;
+        double dotsPerMm = dotsPerInch / PngFile.MmPerInch;
         var info = new SKImageInfo(
             (int)Math.Round(scene.WidthMm * dotsPerMm),
             (int)Math.Round(scene.HeightMm * dotsPerMm),
@@ -30,40 +28,104 @@ public static class PngDrawing
         using SKImage image = surface.Snapshot();
         using SKPixmap pixels = image.PeekPixels();
 
-        // Said to have no opacity, the pixels go to the encoder as they are; else it makes such a row of each first.
-        using SKPixmap opaque = pixels.WithColorType(SKColorType.Rgb888x);
-        using SKBitmap? grey = Grey(opaque);
-        using SKPixmap? greys = grey?.PeekPixels();
-        using SKData data = (greys ?? opaque).Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.None, CompressionLevel))!;
-
-        // The encoder tells no resolution; that chunk goes right behind the header.
-        ReadOnlySpan<byte> png = data.AsSpan();
-        return [.. png[..HeaderEnd], .. PngChunks.Resolution(dotsPerInch), .. png[HeaderEnd..]];
+        // A card is black on white: one byte a dot instead of three is packed in a third of the time.
+        bool isGrey = IsGrey(pixels.GetPixelSpan<uint>());
+        return PngFile.Write(
+            info.Width,
+            info.Height,
+            depth: 8,
+            isGrey ? PngColours.Grey : PngColours.Colour,
+            dotsPerInch,
+            packer => WriteRows(pixels.GetPixelSpan<uint>(), info.Width, isGrey, packer)
+        );
     }
 
-    // A card is black on white: one byte a dot instead of three is packed in a third of the time. Null where there is a colour.
-    private static SKBitmap? Grey(SKPixmap opaque)
+    // Whether every dot has as much red as green as blue, which are its three lower bytes.
+    private static bool IsGrey(ReadOnlySpan<uint> dots)
     {
-        ReadOnlySpan<uint> dots = opaque.GetPixelSpan<uint>();
-        var grey = new SKBitmap(new SKImageInfo(opaque.Width, opaque.Height, SKColorType.Gray8, SKAlphaType.Opaque));
-        Span<byte> greys = grey.GetPixelSpan();
-        for (int y = 0; y < opaque.Height; y++)
+        const uint UnlikeNeighbours = 0xFFFF;
+        int i = 0;
+        for (; i <= dots.Length - Vector<uint>.Count; i += Vector<uint>.Count)
         {
-            ReadOnlySpan<uint> from = dots.Slice(y * opaque.Width, opaque.Width);
-            Span<byte> to = greys.Slice(y * grey.RowBytes, opaque.Width);
-            for (int x = 0; x < from.Length; x++)
+            var some = new Vector<uint>(dots[i..]);
+            if (((some ^ (some >>> 8)) & new Vector<uint>(UnlikeNeighbours)) != Vector<uint>.Zero)
             {
-                uint value = from[x] & 0xFF;
-                if ((from[x] & 0xFF_FFFF) != value * 0x01_0101)
-                {
-                    grey.Dispose();
-                    return null;
-                }
-
-                to[x] = (byte)value;
+                return false;
             }
         }
 
-        return grey;
+        for (; i < dots.Length; i++)
+        {
+            if (((dots[i] ^ (dots[i] >> 8)) & UnlikeNeighbours) != 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static void WriteRows(ReadOnlySpan<uint> dots, int width, bool isGrey, Stream packer)
+    {
+        var row = new byte[1 + (width * (isGrey ? 1 : 3))];
+        var empty = new byte[row.Length];
+        empty.AsSpan().Fill(byte.MaxValue);
+        empty[0] = row[0] = PngFile.Unfiltered;
+        for (int from = 0; from < dots.Length; from += width)
+        {
+            ReadOnlySpan<uint> line = dots.Slice(from, width);
+            if (!line.ContainsAnyExcept(White))
+            {
+                packer.Write(empty);
+                continue;
+            }
+
+            if (isGrey)
+            {
+                Greys(line, row);
+            }
+            else
+            {
+                Colours(line, row);
+            }
+
+            packer.Write(row);
+        }
+    }
+
+    // The lowest byte of each dot, as many at once as the processor takes.
+    private static void Greys(ReadOnlySpan<uint> line, byte[] row)
+    {
+        const uint Lowest = 0xFF;
+        int step = Vector<byte>.Count;
+        int quarter = Vector<uint>.Count;
+        int x = 0;
+        for (; x <= line.Length - step; x += step)
+        {
+            ReadOnlySpan<uint> dots = line.Slice(x, step);
+            var lowest = new Vector<uint>(Lowest);
+            Vector<ushort> first = Vector.Narrow(new Vector<uint>(dots) & lowest, new Vector<uint>(dots[quarter..]) & lowest);
+            Vector<ushort> second = Vector.Narrow(
+                new Vector<uint>(dots[(2 * quarter)..]) & lowest,
+                new Vector<uint>(dots[(3 * quarter)..]) & lowest
+            );
+            Vector.Narrow(first, second).CopyTo(row, x + 1);
+        }
+
+        for (; x < line.Length; x++)
+        {
+            row[x + 1] = (byte)line[x];
+        }
+    }
+
+    private static void Colours(ReadOnlySpan<uint> line, byte[] row)
+    {
+        for (int x = 0, to = 1; x < line.Length; x++, to += 3)
+        {
+            uint dot = line[x];
+            row[to] = (byte)dot;
+            row[to + 1] = (byte)(dot >> 8);
+            row[to + 2] = (byte)(dot >> 16);
+        }
     }
 }

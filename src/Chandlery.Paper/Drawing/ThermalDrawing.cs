@@ -1,5 +1,3 @@
-using System.Buffers.Binary;
-using System.IO.Compression;
 using Chandlery.Paper.Scenes;
 using SkiaSharp;
 
@@ -18,7 +16,7 @@ public static class ThermalDrawing
     /// <param name="dotsPerInch">The printer's resolution.</param>
     public static byte[] Draw(Scene scene, double dotsPerInch)
     {
-        double dotsPerMm = dotsPerInch / PngChunks.MmPerInch;
+        double dotsPerMm = dotsPerInch / PngFile.MmPerInch;
         int width = (int)Math.Round(scene.WidthMm * dotsPerMm);
         int height = (int)Math.Round(scene.HeightMm * dotsPerMm);
         using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Gray8, SKAlphaType.Opaque));
@@ -38,6 +36,7 @@ public static class ThermalDrawing
         var rows = new byte[height * (rowBytes + 1)];
         for (int y = 0; y < height; y++)
         {
+            // Behind the byte that says that the row is unfiltered.
             int row = (y * (rowBytes + 1)) + 1;
             for (int x = 0; x < width; x++)
             {
@@ -48,22 +47,6 @@ public static class ThermalDrawing
             }
         }
 
-        using var png = new MemoryStream();
-        png.Write([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]);
-        var header = new byte[13];
-        BinaryPrimitives.WriteInt32BigEndian(header, width);
-        BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(4), height);
-        header[8] = 1;
-        png.Write(PngChunks.Chunk("IHDR"u8, header));
-        png.Write(PngChunks.Resolution(dotsPerInch));
-        using var packed = new MemoryStream();
-        using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true))
-        {
-            zlib.Write(rows);
-        }
-
-        png.Write(PngChunks.Chunk("IDAT"u8, packed.ToArray()));
-        png.Write(PngChunks.Chunk("IEND"u8, []));
-        return png.ToArray();
+        return PngFile.Write(width, height, depth: 1, PngColours.Grey, dotsPerInch, packer => packer.Write(rows));
     }
 }

@@ -14,8 +14,8 @@ namespace Chandlery.Paper.Fonts;
 [SuppressMessage("Design", "CA1001", Justification = "Faces live as long as the process.")]
 public sealed class Face
 {
-    private static readonly Dictionary<Weight, Lazy<Face>> Own = Enum.GetValues<Weight>()
-        .ToDictionary(w => w, w => new Lazy<Face>(() => new Face(Shipped(w))));
+    // By the number of the weight: faces are asked for with every word that is measured.
+    private static readonly Lazy<Face>[] Own = [.. Enum.GetValues<Weight>().Select(w => new Lazy<Face>(() => new Face(Shipped(w))))];
 
     // A face is never let go, and the page opens a maker's for every paper: the same file is the same face.
     private static readonly ConcurrentDictionary<UInt128, Face> Opened = new();
@@ -81,7 +81,7 @@ public sealed class Face
     public double HyphenWidth { get; }
 
     /// <summary>The face of this weight in the family that travels with the program.</summary>
-    public static Face Of(Weight weight) => Own[weight].Value;
+    public static Face Of(Weight weight) => Own[(int)weight].Value;
 
     /// <summary>A face of the maker's own.</summary>
     /// <param name="data">A TrueType or OpenType file.</param>

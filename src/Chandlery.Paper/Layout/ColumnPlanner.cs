@@ -13,13 +13,15 @@ internal sealed class ColumnPlanner
     private const double TornPenalty = 0.11;
 
     private readonly IReadOnlyList<Block> blocks;
-    private readonly SymbolSheet symbols;
     private readonly double top;
     private readonly double bottom;
     private readonly IReadOnlyList<(double Left, double Right)> edges;
-    private readonly LayoutSizes sizes;
     private readonly List<int> starts;
-    private readonly Dictionary<(double Width, int First, int End), double> heights = [];
+    private readonly ColumnHeights[] heights;
+
+    // Where each column ends in the way that is being tried, and how full it is.
+    private readonly int[] ends;
+    private readonly double[] filled;
     private ColumnPlan? best;
 
     private ColumnPlanner(
@@ -33,9 +35,10 @@ internal sealed class ColumnPlanner
         this.blocks = blocks;
         (top, bottom) = room;
         this.edges = edges;
-        this.sizes = sizes;
-        this.symbols = symbols;
         starts = [.. Enumerable.Range(1, blocks.Count - 1).Where(MayBegin), blocks.Count];
+        heights = ColumnHeights.ForEach(edges, blocks, sizes, symbols);
+        ends = new int[edges.Count];
+        filled = new double[edges.Count];
     }
 
     /// <summary>The most even way; null when the blocks do not fit.</summary>
@@ -53,7 +56,7 @@ internal sealed class ColumnPlanner
     )
     {
         var planner = new ColumnPlanner(blocks, room, edges, sizes, symbols);
-        planner.Try([], 0, []);
+        planner.Try(0, 0);
         return planner.best;
     }
 
@@ -87,81 +90,55 @@ internal sealed class ColumnPlanner
 
     private bool MayBegin(int block) => !blocks[block - 1].LeadsUp && blocks[block] is not (Gap or Push);
 
-    private void Try(List<Column> columns, int first, List<double> filled)
+    private void Try(int column, int first)
     {
-        (double left, double right) = edges[columns.Count];
-        bool isLast = columns.Count == edges.Count - 1;
-        foreach (int end in starts.Where(s => s > first && (isLast ? s == blocks.Count : s < blocks.Count)))
+        bool isLast = column == edges.Count - 1;
+        for (int s = isLast ? starts.Count - 1 : 0; s < (isLast ? starts.Count : starts.Count - 1); s++)
         {
-            double height = HeightOf(right - left, first, end);
+            int end = starts[s];
+            if (end <= first)
+            {
+                continue;
+            }
+
+            double height = heights[column].Of(first, end);
             if (height > bottom - top)
             {
                 // The column only grows with more blocks in it.
                 return;
             }
 
-            columns.Add(new Column(left, right, first, end));
-            filled.Add(height / (bottom - top));
+            ends[column] = end;
+            filled[column] = height / (bottom - top);
             if (isLast)
             {
-                Keep(columns, filled);
+                Keep();
             }
             else
             {
-                Try(columns, end, filled);
+                Try(column + 1, end);
             }
-
-            columns.RemoveAt(columns.Count - 1);
-            filled.RemoveAt(filled.Count - 1);
         }
     }
 
-    private void Keep(List<Column> columns, List<double> filled)
+    private void Keep()
     {
         double mean = filled.Average();
-        double spread = filled.Average(f => (f - mean) * (f - mean));
-        int torn = columns.Skip(1).Count(c => blocks[c.First] is not ColumnStart);
-        double unevenness = spread + (torn * TornPenalty);
+        double spread = 0;
+        foreach (double part in filled)
+        {
+            spread += (part - mean) * (part - mean);
+        }
+
+        int torn = ends.SkipLast(1).Count(end => blocks[end] is not ColumnStart);
+        double unevenness = (spread / filled.Length) + (torn * TornPenalty);
         if (best is null || unevenness < best.Unevenness)
         {
-            best = new ColumnPlan([.. columns], unevenness, torn);
+            best = new ColumnPlan(
+                [.. edges.Select((e, i) => new Column(e.Left, e.Right, i == 0 ? 0 : ends[i - 1], ends[i]))],
+                unevenness,
+                torn
+            );
         }
-    }
-
-    // Blocks stand below each other and know nothing of their neighbours, except that text flows beside pictograms.
-    private double HeightOf(double width, int first, int end)
-    {
-        for (int i = first; i < end; i++)
-        {
-            if (blocks[i] is Pictograms)
-            {
-                return Measured(width, first, end);
-            }
-        }
-
-        double height = 0;
-        for (int i = first; i < end; i++)
-        {
-            height += Measured(width, i, i + 1);
-        }
-
-        return height;
-    }
-
-    private double Measured(double width, int first, int end)
-    {
-        if (heights.TryGetValue((width, first, end), out double known))
-        {
-            return known;
-        }
-
-        LayoutResult measured = FlowLayout.Measure(
-            [.. blocks.Skip(first).Take(end - first)],
-            Region.Rectangle(0, 0, width, double.PositiveInfinity),
-            sizes,
-            symbols
-        );
-        double height = measured.OverflowMm > 0 ? double.PositiveInfinity : measured.EndMm;
-        return heights[(width, first, end)] = height;
     }
 }

@@ -1,5 +1,3 @@
-using Chandlery.Paper.Fonts;
-
 namespace Chandlery.Paper.Layout;
 
 /// <summary>
@@ -9,6 +7,7 @@ namespace Chandlery.Paper.Layout;
 internal static class EvenLines
 {
     private const double Impossible = double.PositiveInfinity;
+    private const double ToleranceMm = 1e-6;
 
     // A broken word is as bad as a line that leaves a quarter of its width free.
     private const double BrokenWord = 0.06;
@@ -25,25 +24,22 @@ internal static class EvenLines
     {
         int lines = widthsMm.Count;
         int count = pieces.Count;
+        int[] earliest = Earliest(pieces, widthsMm, sizeMm);
 
-        // cost[l, i]: least cost of setting the first i pieces in l lines; from[l, i]: where the last of these lines begins.
-        var cost = new double[lines + 1, count + 1];
-        var from = new int[lines + 1, count + 1];
-        for (int l = 0; l <= lines; l++)
-        {
-            for (int i = 0; i <= count; i++)
-            {
-                cost[l, i] = Impossible;
-            }
-        }
-
-        cost[0, 0] = 0;
+        // Row l, place i: least cost of setting the first i pieces in l lines, and where the last of these lines begins.
+        int row = count + 1;
+        var cost = new double[(lines + 1) * row];
+        var from = new int[cost.Length];
+        Array.Fill(cost, Impossible);
+        cost[0] = 0;
         for (int l = 1; l <= lines; l++)
         {
             double width = widthsMm[l - 1];
-            for (int start = l - 1; start < count; start++)
+            int above = (l - 1) * row;
+            int here = l * row;
+            for (int start = earliest[l - 1]; start < count; start++)
             {
-                if (double.IsInfinity(cost[l - 1, start]))
+                if (double.IsInfinity(cost[above + start]))
                 {
                     continue;
                 }
@@ -52,7 +48,7 @@ internal static class EvenLines
                 for (int end = start + 1; end <= count; end++)
                 {
                     Piece piece = pieces[end - 1];
-                    used += ((end - 1 > start && piece.SpaceBefore ? Face.Of(piece.Weight).BlankWidth : 0) + piece.WidthEm) * sizeMm;
+                    used += ((end - 1 > start ? piece.BlankEm : 0) + piece.WidthEm) * sizeMm;
                     if (used > width)
                     {
                         break;
@@ -64,17 +60,17 @@ internal static class EvenLines
                     }
 
                     double uneven = end == count && l == lines ? LastLine(used / width) : Squared((width - used) / width);
-                    double total = cost[l - 1, start] + uneven + (end < count && pieces[end].IsSoft ? BrokenWord : 0);
-                    if (total < cost[l, end])
+                    double total = cost[above + start] + uneven + (end < count && pieces[end].IsSoft ? BrokenWord : 0);
+                    if (total < cost[here + end])
                     {
-                        cost[l, end] = total;
-                        from[l, end] = start;
+                        cost[here + end] = total;
+                        from[here + end] = start;
                     }
                 }
             }
         }
 
-        if (double.IsInfinity(cost[lines, count]))
+        if (double.IsInfinity(cost[(lines * row) + count]))
         {
             return null;
         }
@@ -82,12 +78,39 @@ internal static class EvenLines
         var result = new int[lines];
         for (int l = lines, end = count; l > 0; l--)
         {
-            int start = from[l, end];
+            int start = from[(l * row) + end];
             result[l - 1] = end - start;
             end = start;
         }
 
         return result;
+    }
+
+    // Where each line may begin at the earliest: what stands from there on must find room in the lines that are left. Filled from the
+    // end, with a little room for what is added up in another order; ways that begin a line earlier come to nothing.
+    private static int[] Earliest(List<Piece> pieces, IReadOnlyList<double> widthsMm, double sizeMm)
+    {
+        var earliest = new int[widthsMm.Count];
+        int at = pieces.Count;
+        for (int l = widthsMm.Count - 1; l >= 0; l--)
+        {
+            double used = 0;
+            for (; at > 0; at--)
+            {
+                Piece piece = pieces[at - 1];
+                used += piece.WidthEm * sizeMm;
+                if (used > widthsMm[l] + ToleranceMm)
+                {
+                    break;
+                }
+
+                used += piece.BlankEm * sizeMm;
+            }
+
+            earliest[l] = at;
+        }
+
+        return earliest;
     }
 
     private static double LastLine(double filled) => filled >= LeftOver ? 0 : Squared((LeftOver - filled) / LeftOver) * LeftOverCost;

@@ -33,10 +33,23 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
     /// <summary>Height at which the next block begins, millimetres from the page's top.</summary>
     public double Y { get; set; } = region.TopMm;
 
+    /// <summary>Lower end of everything, millimetres from the page's top.</summary>
+    public double EndMm => Math.Max(Y, region.FloatsEndMm);
+
+    /// <summary>By how much the widest unbreakable thing was too wide, millimetres; 0 when none was.</summary>
+    public double OverflowMm => overflow;
+
+    /// <summary>Begins anew at the top of a room in which nothing floats yet, where only heights are measured.</summary>
+    public void Restart()
+    {
+        Y = region.TopMm;
+        overflow = 0;
+    }
+
     /// <summary>What the layout came to, with what was pushed at the foot of the room.</summary>
     public LayoutResult Result()
     {
-        double end = Math.Max(Y, region.FloatsEndMm);
+        double end = EndMm;
         double down = region.BottomMm - end;
         if (pushed is not { } from || !placing || double.IsInfinity(down) || down <= 0)
         {
@@ -107,9 +120,9 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
         Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches
     )
     {
-        var set = new List<SetLine>();
+        List<SetLine>? set = placing ? [] : null;
         double end = Fill(pieces, size, top, stretches, set);
-        if (placing)
+        if (set is not null)
         {
             foreach (SetLine line in Even(pieces, set, size))
             {
@@ -130,13 +143,13 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
         return end;
     }
 
-    // Line by line, as much as each holds: no way needs fewer lines.
+    // Line by line, as much as each holds: no way needs fewer lines. The lines are written down only where somebody wants them.
     private double Fill(
         List<Piece> pieces,
         double size,
         double top,
         Func<double, double, IReadOnlyList<(double Left, double Right)>> stretches,
-        List<SetLine> lines
+        List<SetLine>? lines
     )
     {
         double lineHeight = size * sizes.LineSpacing;
@@ -147,13 +160,9 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
             // Round a narrow top or a hole a line may find no room: look a little lower.
             bool any = false;
             IReadOnlyList<(double Left, double Right)> free = stretches(line, line + lineHeight);
-            foreach ((double left, double right) in free)
+            for (int s = 0; s < free.Count && at < pieces.Count; s++)
             {
-                if (at == pieces.Count)
-                {
-                    break;
-                }
-
+                (double left, double right) = free[s];
                 int count = LineBreaker.Fill(pieces, at, right - left, size, out double tooWide);
                 bool mayWait = line + lineHeight <= region.BottomMm;
                 if (tooWide > 0 && (free.Count > 1 || (mayWait && CouldWiden(line, lineHeight, stretches, right - left))))
@@ -162,7 +171,7 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
                 }
 
                 Overflows(tooWide);
-                lines.Add(new SetLine(at, count, left, right, line));
+                lines?.Add(new SetLine(at, count, left, right, line));
                 at += count;
                 any = true;
             }

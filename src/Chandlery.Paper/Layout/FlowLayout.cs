@@ -28,8 +28,16 @@ internal static class FlowLayout
     }
 
     /// <summary>What a layout would come to, without its items and marks: most sizes are only tried.</summary>
-    public static LayoutResult Measure(IReadOnlyList<Block> blocks, Region region, LayoutSizes sizes, SymbolSheet symbols) =>
-        Lay(blocks, new Flow(region, sizes, symbols, placing: false));
+    public static LayoutResult Measure(IReadOnlyList<Block> blocks, Region region, LayoutSizes sizes, SymbolSheet symbols)
+    {
+        var flow = new Flow(region, sizes, symbols, placing: false);
+        foreach (Block block in blocks)
+        {
+            block.Lay(flow);
+        }
+
+        return flow.Result();
+    }
 
     private static LayoutResult Lay(IReadOnlyList<Block> blocks, Flow flow)
     {

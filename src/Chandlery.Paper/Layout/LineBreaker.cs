@@ -95,7 +95,7 @@ internal static class LineBreaker
         for (int i = first; i < pieces.Count; i++)
         {
             Piece piece = pieces[i];
-            double space = i > first && piece.SpaceBefore ? Face.Of(piece.Weight).BlankWidth * sizeMm : 0;
+            double space = i > first ? piece.BlankEm * sizeMm : 0;
             double width = piece.WidthEm * sizeMm;
             if (used + space + width > widthMm)
             {
@@ -122,7 +122,7 @@ internal static class LineBreaker
 
             count--;
             Piece left = pieces[first + count];
-            used -= (left.WidthEm + (left.SpaceBefore ? Face.Of(left.Weight).BlankWidth : 0)) * sizeMm;
+            used -= (left.WidthEm + left.BlankEm) * sizeMm;
         }
 
         return count;

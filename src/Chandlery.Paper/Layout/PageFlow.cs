@@ -28,10 +28,12 @@ internal static class PageFlow
         double top = margin + 6;
         double bottom = document.HeightMm - margin - 6;
         var pages = new List<List<Block>> { new() };
+        GrowingColumn column = Column([]);
         foreach (Block block in Split(document.Blocks))
         {
             List<Block> page = pages[^1];
-            if (page.Count > 0 && Height([.. page, block]) > bottom - top)
+            column.Add(block);
+            if (page.Count > 0 && column.EndMm > bottom - top)
             {
                 // Headings, and what only leads up to them, are not left alone at the foot of a page.
                 int kept = LeadingUpTo(block, page) ?? page.Count;
@@ -57,12 +59,14 @@ internal static class PageFlow
                 {
                     pages[^1].Add(rows with { Rows = [repeated] });
                 }
+
+                column = Column([.. pages[^1], block]);
             }
 
             pages[^1].Add(block);
         }
 
-        return new PagedLayout([.. pages.Select((page, i) => Draw(page, i + 1))], Height(pages[^1]) / (bottom - top));
+        return new PagedLayout([.. pages.Select((page, i) => Draw(page, i + 1))], column.EndMm / (bottom - top));
 
         // A drawing takes its section along, where that leaves the page at least half full.
         int? LeadingUpTo(Block block, List<Block> page) =>
@@ -73,8 +77,14 @@ internal static class PageFlow
                 ? heading
                 : null;
 
-        double Height(List<Block> blocks) =>
-            FlowLayout.Measure(blocks, Region.Rectangle(left, 0, document.WidthMm - margin, double.PositiveInfinity), sizes, symbols).EndMm;
+        double Height(List<Block> blocks) => Column(blocks).EndMm;
+
+        GrowingColumn Column(List<Block> blocks)
+        {
+            var growing = new GrowingColumn(left, document.WidthMm - margin, sizes, symbols);
+            blocks.ForEach(growing.Add);
+            return growing;
+        }
 
         Scene Draw(List<Block> page, int number)
         {

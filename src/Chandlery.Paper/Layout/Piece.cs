@@ -16,4 +16,7 @@ internal sealed record Piece(string Text, Weight Weight, bool SpaceBefore)
 
     /// <summary>Width as a multiple of the type size; a layout is tried at many sizes, and shaping does not depend on them.</summary>
     public double WidthEm { get; } = LineBreaker.Width(Text, Weight, 1);
+
+    /// <summary>Width of the blank before it as a multiple of the type size, where it does not begin a line; 0 when none separates it.</summary>
+    public double BlankEm { get; } = SpaceBefore ? Face.Of(Weight).BlankWidth : 0;
 }

@@ -19,7 +19,11 @@ internal sealed class Region(double topMm, double bottomMm, Func<double, double,
     public bool IsRound { get; init; }
 
     /// <summary>A rectangle.</summary>
-    public static Region Rectangle(double left, double top, double right, double bottom) => new(top, bottom, (_, _) => [(left, right)]);
+    public static Region Rectangle(double left, double top, double right, double bottom)
+    {
+        IReadOnlyList<(double Left, double Right)> whole = [(left, right)];
+        return new Region(top, bottom, (_, _) => whole);
+    }
 
     /// <summary>Takes the upper left corner down to a height out of the room.</summary>
     public void FloatAtTopLeft(double rightMm, double bottomMm) => floats.Add((rightMm, bottomMm));

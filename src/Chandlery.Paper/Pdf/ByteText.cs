@@ -1,11 +1,12 @@
 namespace Chandlery.Paper.Pdf;
 
 /// <summary>PDF syntax that grows byte by byte.</summary>
-internal sealed class ByteText
+/// <param name="room">How many bytes are expected; it grows where more come.</param>
+internal sealed class ByteText(int room = 256)
 {
     private static readonly long[] Powers = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000];
 
-    private byte[] bytes = new byte[256];
+    private byte[] bytes = new byte[room];
     private int length;
 
     /// <summary>What was written so far.</summary>

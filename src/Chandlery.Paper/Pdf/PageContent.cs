@@ -18,6 +18,9 @@ internal sealed record PageContent(
     // Common practice, no source: thin enough to be seen as an outline, thick enough for every plotter's software to find.
     private const double CutLineMm = 0.1;
 
+    // What a label's page comes to.
+    private const int UsualBytes = 16_384;
+
     /// <summary>Draws a page all of which was taken.</summary>
     public static PageContent Draw(Scene page, DocumentParts parts, PdfPurpose purpose)
     {
@@ -25,7 +28,7 @@ internal sealed record PageContent(
         double bleed = isPress ? page.BleedMm * PdfUnits.PointsPerMm : 0;
         double width = page.WidthMm * PdfUnits.PointsPerMm;
         double height = page.HeightMm * PdfUnits.PointsPerMm;
-        var content = new ByteText();
+        var content = new ByteText(UsualBytes);
         PageMarks? marks = isPress ? null : new PageMarks(content, page.HeightMm);
         var surface = new PageSurface(content, parts, marks);
         surface.Begin(bleed, height + bleed);

@@ -1,0 +1,86 @@
+using Chandlery.Paper.Blocks;
+using Chandlery.Paper.Symbols;
+
+namespace Chandlery.Paper.Layout;
+
+/// <summary>How high stretches of blocks stand in a column of one width; what has been measured once is kept.</summary>
+/// <param name="widthMm">Width, millimetres.</param>
+/// <param name="blocks">The blocks.</param>
+/// <param name="sizes">Text sizes.</param>
+/// <param name="symbols">Drawings.</param>
+internal sealed class ColumnHeights(double widthMm, IReadOnlyList<Block> blocks, LayoutSizes sizes, SymbolSheet symbols)
+{
+    // Columns that are meant to be as wide as each other are not to the last bit.
+    private const double SameWidthMm = 1e-9;
+
+    private readonly GrowingColumn alone = new(0, widthMm, sizes, symbols);
+    private readonly double?[] single = new double?[blocks.Count];
+
+    // By the first block of each stretch: the column that it has grown to, and how high it was after each block.
+    private readonly Dictionary<int, (GrowingColumn Column, List<double> HeightsMm)> grown = [];
+
+    /// <summary>The heights of each column of a row; those of one width share theirs, measured at the narrowest.</summary>
+    /// <param name="edges">Left and right edge of each column, millimetres.</param>
+    /// <param name="blocks">The blocks.</param>
+    /// <param name="sizes">Text sizes.</param>
+    /// <param name="symbols">Drawings.</param>
+    public static ColumnHeights[] ForEach(
+        IReadOnlyList<(double Left, double Right)> edges,
+        IReadOnlyList<Block> blocks,
+        LayoutSizes sizes,
+        SymbolSheet symbols
+    )
+    {
+        var heights = new ColumnHeights[edges.Count];
+        double[] widths = [.. edges.Select(e => e.Right - e.Left)];
+        for (int i = 0; i < widths.Length; i++)
+        {
+            if (heights[i] is null)
+            {
+                int[] same = [.. Enumerable.Range(i, widths.Length - i).Where(j => Math.Abs(widths[j] - widths[i]) <= SameWidthMm)];
+                var shared = new ColumnHeights(same.Min(j => widths[j]), blocks, sizes, symbols);
+                Array.ForEach(same, j => heights[j] = shared);
+            }
+        }
+
+        return heights;
+    }
+
+    /// <summary>
+    /// Height of a stretch of blocks, millimetres; infinite when something is too wide. Blocks stand below each other and know
+    /// nothing of their neighbours, except that text flows beside pictograms.
+    /// </summary>
+    /// <param name="first">Number of the first block.</param>
+    /// <param name="end">Number behind the last block.</param>
+    public double Of(int first, int end)
+    {
+        double height = 0;
+        for (int i = first; i < end; i++)
+        {
+            if (blocks[i] is Pictograms)
+            {
+                return Grown(first, end);
+            }
+
+            height += single[i] ??= alone.HeightOfOnly(blocks[i]);
+        }
+
+        return height;
+    }
+
+    private double Grown(int first, int end)
+    {
+        if (!grown.TryGetValue(first, out (GrowingColumn Column, List<double> HeightsMm) stretch))
+        {
+            grown[first] = stretch = (new GrowingColumn(0, widthMm, sizes, symbols), []);
+        }
+
+        for (int i = first + stretch.HeightsMm.Count; i < end; i++)
+        {
+            stretch.Column.Add(blocks[i]);
+            stretch.HeightsMm.Add(stretch.Column.HeightMm);
+        }
+
+        return stretch.HeightsMm[end - first - 1];
+    }
+}
