@@ -29,8 +29,9 @@ public sealed class Face
     private readonly GCHandle pinned;
     private readonly HarfBuzzSharp.Face face;
     private readonly Font font;
-    private readonly Dictionary<string, ShapedText> shaped = [];
+    private readonly ConcurrentDictionary<string, ShapedText> shaped = new();
     private readonly Lock shaping = new();
+    private int shapedSinceCleared;
     private readonly ConcurrentDictionary<ushort, string> outlines = new();
 
     private Face(byte[] data)
@@ -132,17 +133,19 @@ public sealed class Face
     /// <summary>Shapes a text; results are kept, since labels say the same words again and again.</summary>
     public ShapedText Shape(string text)
     {
+        if (shaped.TryGetValue(text, out ShapedText? known))
+        {
+            return known;
+        }
+
+        // The native shaper serves one at a time.
         lock (shaping)
         {
-            if (shaped.TryGetValue(text, out ShapedText? known))
-            {
-                return known;
-            }
-
             ShapedText result = ShapeAnew(text);
-            if (shaped.Count > 20_000)
+            if (++shapedSinceCleared > 20_000)
             {
                 shaped.Clear();
+                shapedSinceCleared = 0;
             }
 
             shaped[text] = result;

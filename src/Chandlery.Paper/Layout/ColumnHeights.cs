@@ -19,28 +19,26 @@ internal sealed class ColumnHeights(double widthMm, IReadOnlyList<Block> blocks,
     // By the first block of each stretch: the column that it has grown to, and how high it was after each block.
     private readonly Dictionary<int, (GrowingColumn Column, List<double> HeightsMm)> grown = [];
 
-    /// <summary>The heights of each column of a row; those of one width share theirs, measured at the narrowest.</summary>
+    /// <summary>The widths at which the columns of a row are measured, millimetres: those that are as good as one are the narrowest of them.</summary>
     /// <param name="edges">Left and right edge of each column, millimetres.</param>
+    public static double[] Widths(IReadOnlyList<(double Left, double Right)> edges)
+    {
+        double[] own = [.. edges.Select(e => e.Right - e.Left)];
+        return [.. own.Select(w => own.Where(o => Math.Abs(o - w) <= SameWidthMm).Min())];
+    }
+
+    /// <summary>The heights of each column of a row; those of one width share theirs.</summary>
+    /// <param name="widthsMm">Width of each column, as <see cref="Widths"/> gives them.</param>
     /// <param name="blocks">The blocks.</param>
     /// <param name="sizes">Text sizes.</param>
     /// <param name="symbols">Drawings.</param>
-    public static ColumnHeights[] ForEach(
-        IReadOnlyList<(double Left, double Right)> edges,
-        IReadOnlyList<Block> blocks,
-        LayoutSizes sizes,
-        SymbolSheet symbols
-    )
+    public static ColumnHeights[] ForEach(double[] widthsMm, IReadOnlyList<Block> blocks, LayoutSizes sizes, SymbolSheet symbols)
     {
-        var heights = new ColumnHeights[edges.Count];
-        double[] widths = [.. edges.Select(e => e.Right - e.Left)];
-        for (int i = 0; i < widths.Length; i++)
+        var heights = new ColumnHeights[widthsMm.Length];
+        for (int i = 0; i < heights.Length; i++)
         {
-            if (heights[i] is null)
-            {
-                int[] same = [.. Enumerable.Range(i, widths.Length - i).Where(j => Math.Abs(widths[j] - widths[i]) <= SameWidthMm)];
-                var shared = new ColumnHeights(same.Min(j => widths[j]), blocks, sizes, symbols);
-                Array.ForEach(same, j => heights[j] = shared);
-            }
+            int same = Array.IndexOf(widthsMm, widthsMm[i]);
+            heights[i] = same < i ? heights[same] : new ColumnHeights(widthsMm[i], blocks, sizes, symbols);
         }
 
         return heights;

@@ -13,51 +13,56 @@ internal sealed class ColumnPlanner
     private const double TornPenalty = 0.11;
 
     private readonly IReadOnlyList<Block> blocks;
-    private readonly double top;
-    private readonly double bottom;
-    private readonly IReadOnlyList<(double Left, double Right)> edges;
-    private readonly List<int> starts;
-    private readonly ColumnHeights[] heights;
+    private readonly IReadOnlyList<int> starts;
+    private readonly double roomMm;
+    private readonly SymbolSheet symbols;
+    private readonly double[] widths;
 
     // Where each column ends in the way that is being tried, and how full it is.
     private readonly int[] ends;
     private readonly double[] filled;
+    private ColumnHeights[] heights = [];
     private ColumnPlan? best;
 
-    private ColumnPlanner(
+    /// <summary>Plans nothing yet.</summary>
+    /// <param name="blocks">The blocks.</param>
+    /// <param name="starts">Where columns may begin, as <see cref="StartsOf"/> gives them.</param>
+    /// <param name="roomMm">Height of all columns, millimetres.</param>
+    /// <param name="edges">Left and right edge of each column, millimetres.</param>
+    /// <param name="symbols">Drawings.</param>
+    public ColumnPlanner(
         IReadOnlyList<Block> blocks,
-        (double Top, double Bottom) room,
+        IReadOnlyList<int> starts,
+        double roomMm,
         IReadOnlyList<(double Left, double Right)> edges,
-        LayoutSizes sizes,
         SymbolSheet symbols
     )
     {
         this.blocks = blocks;
-        (top, bottom) = room;
-        this.edges = edges;
-        starts = [.. Enumerable.Range(1, blocks.Count - 1).Where(MayBegin), blocks.Count];
-        heights = ColumnHeights.ForEach(edges, blocks, sizes, symbols);
+        this.starts = starts;
+        this.roomMm = roomMm;
+        this.symbols = symbols;
+        Edges = edges;
+        widths = ColumnHeights.Widths(edges);
         ends = new int[edges.Count];
         filled = new double[edges.Count];
     }
 
-    /// <summary>The most even way; null when the blocks do not fit.</summary>
-    /// <param name="blocks">The blocks.</param>
-    /// <param name="room">Upper and lower edge of all columns, millimetres.</param>
-    /// <param name="edges">Left and right edge of each column, millimetres.</param>
+    /// <summary>Left and right edge of each column, millimetres.</summary>
+    public IReadOnlyList<(double Left, double Right)> Edges { get; }
+
+    /// <summary>Numbers of the blocks at which a column may begin, and behind the last one; the same for all columns and sizes.</summary>
+    public static IReadOnlyList<int> StartsOf(IReadOnlyList<Block> blocks) =>
+        [.. Enumerable.Range(1, blocks.Count - 1).Where(b => !blocks[b - 1].LeadsUp && blocks[b] is not (Gap or Push)), blocks.Count];
+
+    /// <summary>The most even way at a size; null when the blocks do not fit.</summary>
     /// <param name="sizes">Text sizes.</param>
-    /// <param name="symbols">Drawings.</param>
-    public static ColumnPlan? Plan(
-        IReadOnlyList<Block> blocks,
-        (double Top, double Bottom) room,
-        IReadOnlyList<(double Left, double Right)> edges,
-        LayoutSizes sizes,
-        SymbolSheet symbols
-    )
+    public ColumnPlan? Plan(LayoutSizes sizes)
     {
-        var planner = new ColumnPlanner(blocks, room, edges, sizes, symbols);
-        planner.Try(0, 0);
-        return planner.best;
+        best = null;
+        heights = ColumnHeights.ForEach(widths, blocks, sizes, symbols);
+        Try(0, 0);
+        return best;
     }
 
     /// <summary>Places what was planned.</summary>
@@ -88,11 +93,9 @@ internal sealed class ColumnPlanner
         );
     }
 
-    private bool MayBegin(int block) => !blocks[block - 1].LeadsUp && blocks[block] is not (Gap or Push);
-
     private void Try(int column, int first)
     {
-        bool isLast = column == edges.Count - 1;
+        bool isLast = column == widths.Length - 1;
         for (int s = isLast ? starts.Count - 1 : 0; s < (isLast ? starts.Count : starts.Count - 1); s++)
         {
             int end = starts[s];
@@ -102,14 +105,14 @@ internal sealed class ColumnPlanner
             }
 
             double height = heights[column].Of(first, end);
-            if (height > bottom - top)
+            if (height > roomMm)
             {
                 // The column only grows with more blocks in it.
                 return;
             }
 
             ends[column] = end;
-            filled[column] = height / (bottom - top);
+            filled[column] = height / roomMm;
             if (isLast)
             {
                 Keep();
@@ -135,7 +138,7 @@ internal sealed class ColumnPlanner
         if (best is null || unevenness < best.Unevenness)
         {
             best = new ColumnPlan(
-                [.. edges.Select((e, i) => new Column(e.Left, e.Right, i == 0 ? 0 : ends[i - 1], ends[i]))],
+                [.. Edges.Select((e, i) => new Column(e.Left, e.Right, i == 0 ? 0 : ends[i - 1], ends[i]))],
                 unevenness,
                 torn
             );

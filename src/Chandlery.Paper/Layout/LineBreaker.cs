@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.CompilerServices;
 using Chandlery.Core.Law;
 using Chandlery.Paper.Blocks;
@@ -10,7 +11,7 @@ internal static class LineBreaker
 {
     // "d-Limonene" stays whole.
     private const int ShortestBeforeBreak = 3;
-    private static readonly char[] BreakAfter = ['/', '-'];
+    private static readonly SearchValues<char> BreakAfter = SearchValues.Create('/', '-');
 
     // On lines of more type sizes words are so short that breaking them would win no room.
     private const double NarrowEm = 28;
@@ -44,6 +45,13 @@ internal static class LineBreaker
                 }
 
                 bool tied = !space && pieces.Count > 0;
+                if (word.AsSpan().IndexOfAny(BreakAfter) < 0 && !word.Contains(WordBreaks.Soft))
+                {
+                    pieces.Add(new Piece(word, span.Weight, space) { IsTied = tied });
+                    space = false;
+                    continue;
+                }
+
                 foreach (string part in Seams(word))
                 {
                     bool soft = false;
@@ -69,7 +77,7 @@ internal static class LineBreaker
         int start = 0;
         for (int i = 0; i + 1 < word.Length; i++)
         {
-            if (Array.IndexOf(BreakAfter, word[i]) >= 0 && i >= start + ShortestBeforeBreak && char.IsLetter(word[i + 1]))
+            if (BreakAfter.Contains(word[i]) && i >= start + ShortestBeforeBreak && char.IsLetter(word[i + 1]))
             {
                 yield return word[start..(i + 1)];
                 start = i + 1;

@@ -33,16 +33,16 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     /// <param name="shape">The shape.</param>
     /// <param name="ofLeast">How much larger than the least the letters are to be.</param>
     public bool Holds(MarkupDocument document, LabelShape shape, double ofLeast = 1) =>
-        EdgesOf(document, shape).Any(e => Try(document, shape, e, band.XHeight.Value * ofLeast, band.Pictogram.Value) is not null);
+        WaysOf(document, shape).Any(w => Try(document, shape, w, band.XHeight.Value * ofLeast, band.Pictogram.Value) is not null);
 
     /// <summary>Fits a document into a shape; null when it does not fit at the least sizes.</summary>
     public FittedPage? TryFit(MarkupDocument document, LabelShape shape)
     {
-        List<IReadOnlyList<(double Left, double Right)>> edges = EdgesOf(document, shape);
+        List<ColumnPlanner?> ways = [.. WaysOf(document, shape)];
         foreach (double pictogram in PictogramSides(shape))
         {
             Setting? best = null;
-            foreach (IReadOnlyList<(double Left, double Right)> columns in edges)
+            foreach (ColumnPlanner? columns in ways)
             {
                 if (Largest(document, shape, columns, pictogram, best) is { } found && IsBetter(found, best))
                 {
@@ -81,18 +81,17 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
         return new[] { share, ifPossible, least }.Where(s => s >= least).OrderDescending().Distinct();
     }
 
-    // One flow first, then columns: even ones, and ones of which the first is just as wide as the pictograms need.
-    private List<IReadOnlyList<(double Left, double Right)>> EdgesOf(MarkupDocument document, LabelShape shape)
+    // One flow first, which is null, then columns: even ones, and ones of which the first is just as wide as the pictograms need.
+    private IEnumerable<ColumnPlanner?> WaysOf(MarkupDocument document, LabelShape shape)
     {
-        List<IReadOnlyList<(double, double)>> all =
-        [
-            [],
-        ];
+        yield return null;
         if (!shape.IsRectangular)
         {
-            return all;
+            yield break;
         }
 
+        IReadOnlyList<int> starts = ColumnPlanner.StartsOf(document.Blocks);
+        (double top, double bottom) = Height(document, shape);
         double typeSize = Sizes(band.XHeight.Value, 0).TypeSizeMm;
         double gap = ColumnGapEm * typeSize;
         double margin = shape.InsetMm(document.MarginMm);
@@ -105,15 +104,15 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
                 break;
             }
 
-            all.Add(Columns(margin, width, width, gap, count));
+            yield return Planner(Columns(margin, width, width, gap, count));
             double first = Math.Max(NarrowestColumnEm * typeSize, PictogramSides(shape).First() * Math.Sqrt(2) + 1);
             if (first < width * 0.9)
             {
-                all.Add(Columns(margin, first, (room - first - (gap * (count - 1))) / (count - 1), gap, count));
+                yield return Planner(Columns(margin, first, (room - first - (gap * (count - 1))) / (count - 1), gap, count));
             }
         }
 
-        return all;
+        ColumnPlanner Planner(List<(double Left, double Right)> edges) => new(document.Blocks, starts, bottom - top, edges, symbols);
     }
 
     private static List<(double Left, double Right)> Columns(double margin, double first, double others, double gap, int count)
@@ -129,17 +128,11 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     }
 
     // The least height fits and each step up may not: halve the interval. What cannot beat the best so far is not looked at.
-    private Setting? Largest(
-        MarkupDocument document,
-        LabelShape shape,
-        IReadOnlyList<(double Left, double Right)> edges,
-        double pictogram,
-        Setting? best
-    )
+    private Setting? Largest(MarkupDocument document, LabelShape shape, ColumnPlanner? columns, double pictogram, Setting? best)
     {
         double least = band.XHeight.Value;
         int low = best is null ? 0 : Math.Max(0, (int)Math.Ceiling((Worth(best) - least) / StepMm));
-        if (Try(document, shape, edges, least + (low * StepMm), pictogram) is not { } found)
+        if (Try(document, shape, columns, least + (low * StepMm), pictogram) is not { } found)
         {
             return null;
         }
@@ -148,7 +141,7 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
         while (low < high)
         {
             int middle = (low + high + 1) / 2;
-            if (Try(document, shape, edges, least + (middle * StepMm), pictogram) is { } larger)
+            if (Try(document, shape, columns, least + (middle * StepMm), pictogram) is { } larger)
             {
                 found = larger;
                 low = middle;
@@ -170,28 +163,18 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     // The largest text wins; a text that is torn over two columns is as bad as letters a few percent smaller.
     private static double Worth(Setting setting) => setting.XHeightMm * (1 - (TornWorth * (setting.Plan?.Torn ?? 0)));
 
-    private Setting? Try(
-        MarkupDocument document,
-        LabelShape shape,
-        IReadOnlyList<(double Left, double Right)> edges,
-        double xHeight,
-        double pictogram
-    )
+    private Setting? Try(MarkupDocument document, LabelShape shape, ColumnPlanner? columns, double xHeight, double pictogram)
     {
         LayoutSizes sizes = Sizes(xHeight, pictogram);
-        if (edges.Count == 0)
+        if (columns is null)
         {
             Region room = shape.Room(document.MarginMm);
             LayoutResult layout = FlowLayout.Measure(document.Blocks, room, sizes, symbols);
             double left = (room.BottomMm - layout.EndMm) / shape.HeightMm;
-            return layout.EndMm <= room.BottomMm && layout.OverflowMm <= 0
-                ? new Setting(edges, xHeight, pictogram, null, left * left)
-                : null;
+            return layout.EndMm <= room.BottomMm && layout.OverflowMm <= 0 ? new Setting(xHeight, pictogram, null, left * left) : null;
         }
 
-        return ColumnPlanner.Plan(document.Blocks, Height(document, shape), edges, sizes, symbols) is { } plan
-            ? new Setting(edges, xHeight, pictogram, plan, plan.Unevenness)
-            : null;
+        return columns.Plan(sizes) is { } plan ? new Setting(xHeight, pictogram, plan, plan.Unevenness) : null;
     }
 
     private FittedPage Place(MarkupDocument document, LabelShape shape, Setting setting)
