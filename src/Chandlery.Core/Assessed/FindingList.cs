@@ -90,7 +90,7 @@ internal static class FindingList
             );
         }
 
-        foreach (Finding finding in PackagingFindings.Of(subject.Vessel, verdict))
+        foreach (Finding finding in UnnumberedTwins.Of(verdict).Concat(PackagingFindings.Of(subject.Vessel, verdict)))
         {
             yield return finding;
         }

@@ -22,6 +22,11 @@ internal static class ListingRemarks
             yield return another;
         }
 
+        if (ByName(identity, parts, listing, here) is { } byName)
+        {
+            yield return byName;
+        }
+
         foreach (HarmonisedEntry entry in listing.Entries)
         {
             foreach (string figure in entry.Unread)
@@ -75,7 +80,7 @@ internal static class ListingRemarks
             identity.Cas is not { } cas
             || named.Count == 0
             || named.Exists(k => k.Cas == cas.Text)
-            || listing.Entries.SelectMany(e => e.Member(identity)?.Names ?? []).Any(n => PlainText.Of(n) == plain)
+            || listing.Entries.SelectMany(listing.NamesIn).Any(n => PlainText.Of(n) == plain)
         )
         {
             return null;
@@ -84,6 +89,29 @@ internal static class ListingRemarks
         string numbers = string.Join(" or ", named.Select(k => k.Cas));
         string whose = listing.Known is { } known ? $", which is that of {known.Names[0]}" : "";
         return $"{identity.Name} goes by CAS number {numbers}, and stands here with {cas.Text}{whose}: one of the two is wrong, and the number decides which classes count. Compare them with the sheet.";
+    }
+
+    // The table gives classes to substances, not to numbers (CLP Art. 4(3)): a name that is exactly one of its own, or of the trade, is
+    // enough. Where several go by the name, the worst of them counts: the stricter reading.
+    private static string? ByName(SubstanceIdentity identity, IReadOnlyList<Contribution> parts, Listing listing, HarmonisedClasses here)
+    {
+        // A product that is known only as a whole has a name of its maker's, and no number.
+        if (identity.Cas is not null || identity.Ec is not null || parts.Count == 0 || parts.Any(p => p.Product == identity.Name))
+        {
+            return null;
+        }
+
+        string[] cited = [.. listing.Entries.Select(here.Cite), .. listing.Elsewhere.Select(here.CiteLater)];
+        return listing.Meant.Count switch
+        {
+            0 =>
+                $"{identity.Name}: no number is declared, and no list here has that name, so its harmonised classes could not be looked up. Ask the supplier for its CAS or EC number.",
+            1 when cited.Length > 0 =>
+                $"{identity.Name}: no number is declared; what the law says of that name counts ({string.Join("; ", cited)}). Declare its CAS number.",
+            > 1 when cited.Length > 0 =>
+                $"{identity.Name}: no number is declared, and several substances go by that name; the worst that the law says of any of them counts ({string.Join("; ", cited)}). Declare its CAS number.",
+            _ => null,
+        };
     }
 
     private static IEnumerable<AnnexNote> NotesOf(HarmonisedEntry entry, SubstanceList list) =>

@@ -13,7 +13,13 @@ internal static class PrintedName
 {
     public static string Of(SubstanceIdentity identity, Listing listing)
     {
-        List<string> law = [.. listing.Entries.SelectMany(e => e.Member(identity)?.Names ?? []).Where(n => n[0] != '(')];
+        // Several that go by a name without a number have no other name in common.
+        if (listing.Meant.Count > 1)
+        {
+            return identity.Name;
+        }
+
+        List<string> law = [.. listing.Entries.SelectMany(listing.NamesIn).Where(n => n[0] != '(')];
         List<string> usual = [.. (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>()];
         if (law.Count > 0)
         {

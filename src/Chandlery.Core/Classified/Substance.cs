@@ -27,6 +27,9 @@ public sealed record Substance
     /// <summary>Acute toxicity estimates, the lowest per route.</summary>
     public required IReadOnlyList<ToxicityEstimate> Toxicity { get; init; }
 
+    /// <summary>The CAS numbers that it has, or that go with its EC number or its name; none for what no list knows.</summary>
+    public IReadOnlyList<string> CasNumbers { get; init; } = [];
+
     /// <summary>Name to print: a recognised one where there is one.</summary>
     public required string Name { get; init; }
 

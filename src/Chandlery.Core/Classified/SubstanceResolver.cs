@@ -68,6 +68,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             FromLimits = [.. limits.Where(l => hazards.All(h => h.Category.Group != l.Group)).Select(FromLimits)],
             OwnLimits = limits,
             Toxicity = Toxicity(ingredient, listing),
+            CasNumbers = listing.CasNumbers,
             Name = PrintedName.Of(ingredient.Identity, listing),
             NonAdditiveKind = NonAdditiveKinds.Of(ingredient.Identity, listing.Known),
             Differences = differences,

@@ -40,7 +40,8 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
             Ec = [.. entry.Members.Select(m => m.Ec).OfType<string>()],
             Names =
             [
-                .. (entry.Member(identity)?.Names ?? [])
+                .. listing
+                    .NamesIn(entry)
                     .Concat(Trade(listing))
                     .Prepend(PrintedName.Of(identity, listing))
                     .Distinct(StringComparer.OrdinalIgnoreCase),

@@ -64,6 +64,10 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
         );
     }
 
+    /// <summary>The names of a line's substances.</summary>
+    public static IEnumerable<string> NamesOf(string line) =>
+        line.Split('\t') is { } cells && cells.Length == AnnexLine.Cells ? Marked(cells[3]).Values.SelectMany(Alternatives) : [];
+
     private Parsed<HarmonisedClass> Class(string text)
     {
         bool isMinimum = Minimum().IsMatch(text);
