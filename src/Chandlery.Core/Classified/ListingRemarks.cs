@@ -1,7 +1,6 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Yaml;
 
 namespace Chandlery.Core.Classified;
 
@@ -17,7 +16,7 @@ internal static class ListingRemarks
     )
     {
         string name = identity.Name;
-        if (OfAnother(identity, listing, list) is { } another)
+        foreach (string another in OfAnother(identity, list))
         {
             yield return another;
         }
@@ -68,28 +67,32 @@ internal static class ListingRemarks
     public static IEnumerable<AnnexNote> NotesMet(IReadOnlyList<Contribution> parts, HarmonisedEntry entry, SubstanceList list) =>
         NotesOf(entry, list).Where(n => n.Lets.Count > 0 && parts.Count > 0 && parts.All(p => p.Ingredient.NotesMet.Contains(n.Note)));
 
-    /// <summary>
-    /// A name that goes with another number than the one that it stands with: one of the two is wrong, and the number decides what
-    /// counts. Null where nothing is amiss, and where the name is not known.
-    /// </summary>
-    public static string? OfAnother(SubstanceIdentity identity, Listing listing, SubstanceList list)
+    // A name and numbers that do not belong together: one of them is wrong, whichever counts.
+    private static IEnumerable<string> OfAnother(SubstanceIdentity identity, SubstanceList list)
     {
-        List<KnownSubstance> named = [.. list.Named(identity.Name)];
-        string plain = PlainText.Of(identity.Name);
-        if (
-            identity.Cas is not { } cas
-            || named.Count == 0
-            || named.Exists(k => k.Cas == cas.Text)
-            || listing.Entries.SelectMany(listing.NamesIn).Any(n => PlainText.Of(n) == plain)
-        )
+        var check = new NumberCheck(list);
+        string name = identity.Name;
+        if (check.CasOfName(identity) is { Count: > 0 } cas)
         {
-            return null;
+            yield return $"{name} goes by CAS number {Or(cas)}, and stands here with {identity.Cas}{Whose(identity, list)}: one of the two is wrong, and the number decides which classes count. Compare them with the sheet.";
         }
 
-        string numbers = string.Join(" or ", named.Select(k => k.Cas));
-        string whose = listing.Known is { } known ? $", which is that of {known.Names[0]}" : "";
-        return $"{identity.Name} goes by CAS number {numbers}, and stands here with {cas.Text}{whose}: one of the two is wrong, and the number decides which classes count. Compare them with the sheet.";
+        if (check.EcOfName(identity) is { Count: > 0 } ec)
+        {
+            yield return $"{name} goes by EC number {Or(ec)}, and stands here with {identity.Ec}{Whose(identity, list)}: one of the two is wrong, and the number decides which classes count. Compare them with the sheet.";
+        }
+
+        if (check.CasOfEc(identity) is { Count: > 0 } owners)
+        {
+            string whose = Whose(identity with { Cas = null }, list);
+            yield return $"{name} stands here with CAS number {identity.Cas} and EC number {identity.Ec}, which goes with CAS number {Or(owners)}{whose}: one of the two is wrong. The CAS number decides which classes count, and the EC number only where no entry has the other. Compare them with the sheet.";
+        }
     }
+
+    private static string Or(IReadOnlyList<string> numbers) => string.Join(" or ", numbers);
+
+    private static string Whose(SubstanceIdentity identity, SubstanceList list) =>
+        list.KnownAs(identity) is { } known ? $", which is that of {known.Names[0]}" : "";
 
     // The table gives classes to substances, not to numbers (CLP Art. 4(3)): a name that is exactly one of its own, or of the trade, is
     // enough. Where several go by the name, the worst of them counts: the stricter reading.

@@ -10,11 +10,13 @@ namespace Chandlery.Core.Law;
 /// <param name="more">Entries that the table does not have.</param>
 /// <param name="known">Substances of the trade.</param>
 /// <param name="expected">Classes that are not law yet.</param>
+/// <param name="extracts">The cosmetics law's names of plants' oils and extracts.</param>
 public sealed class SubstanceList(
     Lazy<AnnexTable>? table,
     IReadOnlyList<EntryHistory> more,
     Lazy<IReadOnlyList<KnownSubstance>> known,
-    IReadOnlyList<ExpectedClasses> expected
+    IReadOnlyList<ExpectedClasses> expected,
+    IReadOnlyList<string> extracts
 )
 {
     private readonly Lazy<Dictionary<string, KnownSubstance>> byNumber = new(() => ByNumber(known.Value));
@@ -26,7 +28,7 @@ public sealed class SubstanceList(
     );
 
     /// <summary>A list that knows nothing.</summary>
-    public static SubstanceList Empty { get; } = new(null, [], new Lazy<IReadOnlyList<KnownSubstance>>([]), []);
+    public static SubstanceList Empty { get; } = new(null, [], new Lazy<IReadOnlyList<KnownSubstance>>([]), [], []);
 
     /// <summary>Substances of the trade.</summary>
     public IReadOnlyList<KnownSubstance> Known => known.Value;
@@ -101,6 +103,18 @@ public sealed class SubstanceList(
 
     /// <summary>True where what an act says of the table holds in the place.</summary>
     public bool IsTakenOver(LegalAct act, HarmonisedClasses here) => LastTakenOver(here) is not { } last || act.Order <= last.Order;
+
+    /// <summary>True where one entry of the table, in any of its versions, has both CAS numbers.</summary>
+    public bool StandInOneEntry(string cas, string other) =>
+        Histories(new SubstanceIdentity("", CasNumber.Parse(cas).OrNull(), null))
+            .SelectMany(h => h.Versions)
+            .Any(v => v.Members.Any(m => m.Cas == cas) && v.Members.Any(m => m.Cas == other));
+
+    /// <summary>True where one draft speaks of both CAS numbers.</summary>
+    public bool StandInOneDraft(string cas, string other) => expected.Any(e => e.CasNumbers.Contains(cas) && e.CasNumbers.Contains(other));
+
+    /// <summary>True where a name is the cosmetics law's for the oil or extract of a plant, whatever number it is sold under.</summary>
+    public bool IsExtract(string allergenName) => extracts.Contains(allergenName, StringComparer.OrdinalIgnoreCase);
 
     private LegalAct? LastTakenOver(HarmonisedClasses here) => here.UpTo.Length == 0 ? null : Table?.Rules.Act(here.UpTo);
 

@@ -24,6 +24,9 @@ public sealed class NameAndNumberTests
     private static IReadOnlyList<string> Remarks(Ingredient line) =>
         Judge(line).Substances.Single(s => s.Ingredient.Identity == line.Identity).Remarks;
 
+    private static IEnumerable<string> Wrong(Ingredient line) =>
+        Remarks(line).Where(r => r.Contains("one of the two is wrong", StringComparison.Ordinal));
+
     [Theory]
     [Outside(
         "CLP Art. 4(3) and Annex VI, Part 3, Table 3, consolidated text of 1 May 2026: 606-155-00-6 (from 0.01 %), 606-153-00-5 (Carc. 1B), 608-067-00-3 (Muta. 1B), 601-096-00-2; shares of Tables 3.4.5, 3.5.2, 3.6.2"
@@ -96,4 +99,37 @@ public sealed class NameAndNumberTests
         Assert.Empty(UnnumberedTwins.Of(Judge(Line("Cinnamal", 0.006, []), Line("Linalool", 0.006, [], cas: "78-70-6"))));
         Assert.Empty(UnnumberedTwins.Of(Judge(Line("Cinnamal", 0.006, []), Line("Cinnamal", 0.006, [], cas: "104-55-2"))));
     }
+
+    [Theory]
+    [Outside("EC Inventory numbers of CLP Annex VI, Part 3, Table 3: citral 226-394-6, geraniol 203-377-1")]
+    [InlineData("Citral", null, "203-377-1", "Citral goes by EC number")]
+    [InlineData("Geraniol", null, "226-394-6", "Geraniol goes by EC number 203-377-1")]
+    [InlineData("Citral", "5392-40-5", "203-377-1", "EC number 203-377-1, which goes with CAS number 106-24-1")]
+    [InlineData("Anything", "5392-40-5", "203-377-1", "EC number 203-377-1, which goes with CAS number 106-24-1")]
+    [InlineData("alpha-Pinene", "127-91-3", null, "alpha-Pinene goes by CAS number 80-56-8")]
+    [InlineData("Lavender oil", "8014-09-3", null, "Lavender oil goes by CAS number 8000-28-0")]
+    public void A_name_or_number_of_another_substance_is_told(string name, string? cas, string? ec, string says) =>
+        Assert.Contains(Wrong(Line(name, 1, [], cas, ec)), r => r.Contains(says, StringComparison.Ordinal));
+
+    [Theory]
+    [Outside(
+        "CLP Annex VI, Part 3, Table 3: numbers of one entry (606-155-00-6, 605-040-00-8, 601-029-00-7); Annex III of Regulation (EC) No 1223/2009 as Regulation (EU) 2023/1545 left it: numbers of one row; the notified draft of the 24th ATP: both numbers of tea tree oil"
+    )]
+    [InlineData("Cinnamal", "14371-10-9", null)]
+    [InlineData("HICC", "130066-44-3", null)]
+    [InlineData("Limonene", "6876-12-6", null)]
+    [InlineData("Tea tree oil", "85085-48-9", null)]
+    [InlineData("Lavender oil", "90063-37-9", null)]
+    [InlineData("Lavender oil", "8000-28-0", "289-995-2")]
+    [InlineData("Lavender oil", null, "289-995-2")]
+    [InlineData("Lemon oil", "84929-31-7", null)]
+    [InlineData("Patchouli oil", "84238-39-1", null)]
+    [InlineData("Clove oil", "84961-50-2", null)]
+    [InlineData("Rose oil", "90106-38-0", null)]
+    [InlineData("Eucalyptus oil", "84625-32-1", null)]
+    [InlineData("Sweet orange oil", "8008-57-9", null)]
+    [InlineData("alpha-Pinene", "7785-70-8", null)]
+    [InlineData("Citral", null, "226-394-6")]
+    public void Numbers_that_the_law_puts_in_one_row_are_no_contradiction(string name, string? cas, string? ec) =>
+        Assert.Empty(Wrong(Line(name, 1, [], cas, ec)));
 }

@@ -257,5 +257,5 @@ public sealed class ResolverTests
         Assert.Equal("one of them", Resolve(Knowing(pinene), Line([])).Name);
     }
 
-    private static SubstanceList Knowing(KnownSubstance known) => new(null, [], new Lazy<IReadOnlyList<KnownSubstance>>([known]), []);
+    private static SubstanceList Knowing(KnownSubstance known) => new(null, [], new Lazy<IReadOnlyList<KnownSubstance>>([known]), [], []);
 }
