@@ -257,6 +257,30 @@ public class SubstanceListTests
         Assert.Contains(cinnamal.Remarks, r => r.Contains("is not known here", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [Outside(
+        "CLP Annex VI, Part 3, Table 3: 607-230-00-6 names 2-ethylhexanoic acid, Repr. 2 until the 18th adaptation, Repr. 1B since (its numbers stood there until then); 612-151-00-5 diaminotoluene, as it stood before the 1st"
+    )]
+    [InlineData("149-57-5", "2023-11-22", "Repr. 2 H361d")]
+    [InlineData("149-57-5", "2023-11-23", "Repr. 1B H360D")]
+    [InlineData("149-57-5", "2026-11-25", "Repr. 1B H360D")]
+    public void A_substance_that_an_entry_names_without_its_number_is_found(string cas, string day, string classes) =>
+        Assert.Equal(classes, Classes(On(cas, DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture))));
+
+    [Fact]
+    public void An_entry_that_lost_its_numbers_while_it_stands_is_found_by_them()
+    {
+        string[] lost =
+        [
+            .. TestLaw
+                .Lawbook.Substances.Table!.All()
+                .Where(h => h.Versions[^1].Stands && h.Versions[^1].Members.All(m => m.Cas is null && m.Ec is null))
+                .Where(h => h.Versions.Any(v => v.Members.Any(m => m.Cas is not null)))
+                .Select(h => h.IndexNumber),
+        ];
+        Assert.Empty(lost);
+    }
+
     [Fact]
     public void A_name_with_another_number_is_told()
     {
