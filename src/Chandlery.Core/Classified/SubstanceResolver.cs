@@ -4,6 +4,7 @@ using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Classified;
 
@@ -60,6 +61,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         }
 
         List<OwnLimits> limits = [.. LimitsByGroup(sources)];
+        differences.AddRange(LimitDifferences(ingredient.Identity.Name, sources, limits));
         return new Substance
         {
             Ingredient = ingredient,
@@ -126,12 +128,86 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
                 MilderCount(group.Key, sources)
             ));
 
-    // Those who give a class of the group must all give a limit with it; where nobody does, everybody must.
+    // Those who give a class of the group must all give a limit with it; where nobody does, everybody must. An entry that binds gives its
+    // limits together with its class (CLP Art. 4(3), Art. 10(1)): a sheet that repeats the class need not repeat them. A sheet with
+    // another class must, because nothing says that the entry's limits hold for that one too: the stricter reading.
     private static bool MilderCount(string group, List<Source> sources)
     {
-        List<Source> speaking = [.. sources.Where(s => s.Claims.Any(c => c.Category.Group == group))];
-        return (speaking.Count > 0 ? speaking : sources).TrueForAll(s => s.Limits.Any(l => l.Category.Group == group));
+        List<Source> speaking = [.. sources.Where(s => Speaks(s, group))];
+        return (speaking.Count > 0 ? speaking : sources).TrueForAll(s =>
+            s.Limits.Any(l => l.Category.Group == group) || IsOfTheEntry(s, group, sources)
+        );
     }
+
+    // True for a sheet all of whose classes of the group are those of an entry that binds and gives limits, or plainly milder.
+    private static bool IsOfTheEntry(Source sheet, string group, List<Source> sources)
+    {
+        List<HazardClaim> law =
+        [
+            .. sources
+                .Where(s => s.Standing == Standing.Binding && s.Limits.Any(l => l.Category.Group == group))
+                .SelectMany(s => s.Claims)
+                .Where(c => c.Category.Group == group),
+        ];
+        return sheet.Standing == Standing.Supplier
+            && law.Count > 0
+            && sheet.Claims.Where(c => c.Category.Group == group).All(said => law.Exists(l => IsCovered(said, l)));
+    }
+
+    // Letters of a statement (H360D) and organs narrow an entry to one effect: a sheet that does not name the same one may mean another.
+    private static bool IsCovered(HazardClaim said, HazardClaim law) =>
+        said.Category.Severity >= law.Category.Severity
+        && (said.Statement == law.Statement || law.Statement == law.Category.Statement)
+        && (said.Organs == law.Organs || law.Organs.Length == 0);
+
+    // Where a sheet's limits are others than an entry's, and where an entry's are not followed upwards.
+    private static IEnumerable<string> LimitDifferences(string name, List<Source> sources, List<OwnLimits> limits)
+    {
+        foreach (OwnLimits own in limits)
+        {
+            foreach (SpecificLimit counted in own.Limits)
+            {
+                List<Source> giving = [.. sources.Where(s => s.Limits.Any(l => l.Category == counted.Category))];
+                Source? law = giving.Where(s => s.Standing != Standing.Supplier).MinBy(s => LimitOf(s, counted.Category));
+                Source? sheet = giving.Where(s => s.Standing == Standing.Supplier).MinBy(s => LimitOf(s, counted.Category));
+                if (law is null)
+                {
+                    continue;
+                }
+
+                double ofTheLaw = LimitOf(law, counted.Category);
+                if (sheet is not null && LimitOf(sheet, counted.Category) < ofTheLaw)
+                {
+                    yield return $"{name}: the supplier's limit for {counted.Category.Code}, {Figures.Plain(LimitOf(sheet, counted.Category))} % ({sheet.Name}), is lower than the harmonised {Figures.Plain(ofTheLaw)} % ({law.Name}), and is kept.";
+                }
+                else if (sheet is not null && LimitOf(sheet, counted.Category) > ofTheLaw)
+                {
+                    yield return $"{name}: the harmonised limit for {counted.Category.Code}, {Figures.Plain(ofTheLaw)} % ({law.Name}), is used; the supplier's sheet says {Figures.Plain(LimitOf(sheet, counted.Category))} %.";
+                }
+            }
+
+            // Only a sheet that has another class of the group is in the way of an entry's limits.
+            Source? entry = sources.Find(s =>
+                s.Standing == Standing.Binding && s.Limits.Any(l => l.Category.Group == own.Group) && Speaks(s, own.Group)
+            );
+            Source? other = sources.Find(s =>
+                s.Standing == Standing.Supplier
+                && Speaks(s, own.Group)
+                && !s.Limits.Any(l => l.Category.Group == own.Group)
+                && !IsOfTheEntry(s, own.Group, sources)
+            );
+            if (entry is not null && other is not null)
+            {
+                string classes = string.Join(", ", other.Claims.Where(c => c.Category.Group == own.Group).Select(c => c.Category.Code));
+                yield return $"{name}: the harmonised limits for {own.Group} ({entry.Name}) count only where they are stricter than the general ones, because the supplier's sheet has another class there without limits: {classes} ({other.Name}).";
+            }
+        }
+    }
+
+    private static bool Speaks(Source source, string group) => source.Claims.Any(c => c.Category.Group == group);
+
+    private static double LimitOf(Source source, HazardCategory category) =>
+        source.Limits.Where(l => l.Category == category).Min(l => l.From.Value);
 
     private static SubstanceHazard FromLimits(OwnLimits limits)
     {

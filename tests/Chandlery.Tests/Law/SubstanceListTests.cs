@@ -282,6 +282,25 @@ public class SubstanceListTests
     }
 
     [Fact]
+    [Outside("CLP Art. 10(1) and 603-107-00-6, 2-(2-methoxyethoxy)ethanol: Repr. 1B H360D from 3 %; Table 3.7.2: 0.3 % otherwise")]
+    public void A_limit_of_an_entry_binds_whether_the_sheet_repeats_the_class_or_not()
+    {
+        foreach (string[] said in new string[][] { [], ["Repr. 1B, H360D"] })
+        {
+            Assert.DoesNotContain(Classified(said, 2.9), c => c == "Repr. 1B");
+            Assert.Contains(Classified(said, 3), c => c == "Repr. 1B");
+        }
+
+        Assert.Contains(Classified(["Repr. 1A, H360D"], 0.9), c => c == "Repr. 1A");
+
+        static IEnumerable<string> Classified(string[] said, double percent) =>
+            TestLaw
+                .Eu.On(TestLaw.Today)
+                .Judge(TestLaw.Mixture(TestLaw.Line("2-(2-Methoxyethoxy)ethanol", percent, said, cas: "111-77-3")))
+                .Classification.Classes.Select(c => c.Category.Code);
+    }
+
+    [Fact]
     public void A_name_with_another_number_is_told()
     {
         Assert.Contains(
