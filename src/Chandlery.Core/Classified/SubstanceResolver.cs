@@ -259,6 +259,11 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             : chronic ? chronicM
             : null;
 
+        if (acute || chronic)
+        {
+            differences.AddRange(FactorDifferences(ingredient.Identity.Name, category, words, s => acute ? s.AcuteM : s.ChronicM));
+        }
+
         // A sheet that gives one M-factor without saying for which class means both; the other is better than none.
         double? other =
             acute ? chronicM
@@ -267,6 +272,27 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         string source = string.Join("; ", words.Where(w => w.Claim.Category == category).Select(w => w.Source.Name).Distinct());
         string organs = string.Join(", ", words.Select(w => w.Claim.Organs).Where(o => o.Length > 0).Distinct());
         return new SubstanceHazard(category, worst.Claim.Statement, organs, m ?? other ?? 1, m is not null || !(acute || chronic), source);
+    }
+
+    // A sheet's M-factor beside an entry's, where both give the class that counts.
+    private static IEnumerable<string> FactorDifferences(
+        string name,
+        HazardCategory category,
+        List<Word> words,
+        Func<Source, double?> factor
+    )
+    {
+        List<Source> giving = [.. words.Where(w => w.Claim.Category == category).Select(w => w.Source).Where(s => factor(s) is not null)];
+        Source? law = giving.Where(s => s.Standing != Standing.Supplier).MaxBy(factor);
+        Source? sheet = giving.Where(s => s.Standing == Standing.Supplier).MaxBy(factor);
+        if (law is null || sheet is null || factor(law) is not { } ofTheLaw || factor(sheet) is not { } said || said.Equals(ofTheLaw))
+        {
+            yield break;
+        }
+
+        yield return said > ofTheLaw
+            ? $"{name}: the supplier's M-factor for {category.Code}, {Figures.Plain(said)} ({sheet.Name}), is higher than the harmonised {Figures.Plain(ofTheLaw)} ({law.Name}), and is kept."
+            : $"{name}: the harmonised M-factor for {category.Code}, {Figures.Plain(ofTheLaw)} ({law.Name}), is used; the supplier's sheet says {Figures.Plain(said)}.";
     }
 
     private static Word Worst(IEnumerable<Word> words) =>

@@ -228,6 +228,26 @@ public sealed class ResolverTests
     }
 
     [Fact]
+    public void An_M_factor_of_the_supplier_beside_the_law_s_is_said()
+    {
+        SubstanceList law = Harmonised(["Aquatic Acute 1, H400"], acuteM: 2);
+        Substance higher = Resolve(law, Line(["Aquatic Acute 1, H400"], acuteM: 10));
+        Assert.Equal(10, higher.Hazards.Single().M);
+        Assert.EndsWith(
+            "is higher than the harmonised 2 (CLP Annex VI, 601-096-00-2 (an act)), and is kept.",
+            Assert.Single(higher.Differences),
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "is used; the supplier's sheet says 1.",
+            Assert.Single(Resolve(law, Line(["Aquatic Acute 1, H400"], acuteM: 1)).Differences),
+            StringComparison.Ordinal
+        );
+        Assert.Empty(Resolve(law, Line(["Aquatic Acute 1, H400"], acuteM: 2)).Differences);
+        Assert.Empty(Resolve(law, Line(["Aquatic Acute 1, H400"])).Differences);
+    }
+
+    [Fact]
     public void The_highest_M_counts_each_for_its_own_class()
     {
         Substance s = Resolve(
