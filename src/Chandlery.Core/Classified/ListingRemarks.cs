@@ -12,7 +12,8 @@ internal static class ListingRemarks
         IReadOnlyList<Contribution> parts,
         Listing listing,
         SubstanceList list,
-        HarmonisedClasses here
+        HarmonisedClasses here,
+        PhysicalState? state = null
     )
     {
         string name = identity.Name;
@@ -40,9 +41,13 @@ internal static class ListingRemarks
                 if (classes.Count > 0)
                 {
                     string codes = string.Join(", ", classes);
-                    yield return met.Contains(note)
-                        ? $"{name}: {codes} ({here.Cite(entry)}) is left off, because its sheet is declared to meet note {note.Note}: {note.Means}."
-                        : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}. If the supplier's document shows that, write 'notesMet: [{note.Note}]' with the substance.";
+                    yield return note.NotIn.Count > 0
+                        ? IsNotIn(note, state)
+                            ? $"{name}: {codes} ({here.Cite(entry)}) does not count in this product, by note {note.Note}: {note.Means}."
+                            : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}."
+                        : met.Contains(note)
+                            ? $"{name}: {codes} ({here.Cite(entry)}) is left off, because its sheet is declared to meet note {note.Note}: {note.Means}."
+                            : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}. If the supplier's document shows that, write 'notesMet: [{note.Note}]' with the substance.";
                 }
                 else if (note.IsTold)
                 {
@@ -63,9 +68,21 @@ internal static class ListingRemarks
         }
     }
 
-    /// <summary>The notes of an entry whose condition every sheet of the substance is declared to meet.</summary>
-    public static IEnumerable<AnnexNote> NotesMet(IReadOnlyList<Contribution> parts, HarmonisedEntry entry, SubstanceList list) =>
-        NotesOf(entry, list).Where(n => n.Lets.Count > 0 && parts.Count > 0 && parts.All(p => p.Ingredient.NotesMet.Contains(n.Note)));
+    /// <summary>The notes of an entry that leave classes of it off: by the product's state, or by what every sheet is declared to meet.</summary>
+    public static IEnumerable<AnnexNote> NotesLetting(
+        IReadOnlyList<Contribution> parts,
+        HarmonisedEntry entry,
+        SubstanceList list,
+        PhysicalState? state
+    ) => NotesMet(parts, entry, list).Concat(NotesOf(entry, list).Where(n => IsNotIn(n, state)));
+
+    private static bool IsNotIn(AnnexNote note, PhysicalState? state) => state is { } known && note.NotIn.Contains(known);
+
+    private static IEnumerable<AnnexNote> NotesMet(IReadOnlyList<Contribution> parts, HarmonisedEntry entry, SubstanceList list) =>
+        NotesOf(entry, list)
+            .Where(n =>
+                n.NotIn.Count == 0 && n.Lets.Count > 0 && parts.Count > 0 && parts.All(p => p.Ingredient.NotesMet.Contains(n.Note))
+            );
 
     // A name and numbers that do not belong together: one of them is wrong, whichever counts.
     private static IEnumerable<string> OfAnother(SubstanceIdentity identity, SubstanceList list)

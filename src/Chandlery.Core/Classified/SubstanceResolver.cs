@@ -15,12 +15,16 @@ namespace Chandlery.Core.Classified;
 /// <param name="list">The list of substances.</param>
 /// <param name="day">The day that decides which entries hold.</param>
 /// <param name="harmonised">What harmonised classes are under the edition.</param>
-internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, HarmonisedClasses harmonised)
+/// <param name="state">What the mixture is; null where that is not known, so that no class is left off for it.</param>
+internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, HarmonisedClasses harmonised, PhysicalState? state = null)
 {
     private readonly ConcurrentDictionary<DeclaredLines, Substance> known = new();
 
     /// <summary>All substances of a composition.</summary>
     public IReadOnlyList<Substance> Resolve(Composition composition) => [.. composition.Ingredients.Select(Resolve)];
+
+    /// <summary>The same for mixtures of another state.</summary>
+    public SubstanceResolver ForState(PhysicalState other) => other == state ? this : new SubstanceResolver(list, day, harmonised, other);
 
     // What counts depends on the declared lines, not on shares: candles of the same oils share the answer.
     /// <summary>One substance.</summary>
@@ -33,7 +37,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
     private Substance Decide(ComposedIngredient ingredient)
     {
         Listing listing = list.Find(ingredient.Identity, day, harmonised);
-        var remarks = new List<string>(ListingRemarks.Of(ingredient.Identity, ingredient.Parts, listing, list, harmonised));
+        var remarks = new List<string>(ListingRemarks.Of(ingredient.Identity, ingredient.Parts, listing, list, harmonised, state));
         IReadOnlyList<Contribution> parts = ingredient.Parts;
         bool isListed = listing.Entries.Any(e => e.Claims.Any());
         bool isDeclared = parts.Any(p => p.Ingredient.Claims is not null);
@@ -107,7 +111,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
 
     private Source FromEntry(ComposedIngredient ingredient, HarmonisedEntry entry, Standing standing)
     {
-        HashSet<string> letGo = [.. ListingRemarks.NotesMet(ingredient.Parts, entry, list).SelectMany(n => n.Lets)];
+        HashSet<string> letGo = [.. ListingRemarks.NotesLetting(ingredient.Parts, entry, list, state).SelectMany(n => n.Lets)];
         return new Source(
             [.. entry.Claims.Where(c => !letGo.Contains(c.Category.Group))],
             [.. entry.Limits.Where(l => !letGo.Contains(l.Category.Group))],

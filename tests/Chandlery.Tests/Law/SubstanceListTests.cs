@@ -301,6 +301,39 @@ public class SubstanceListTests
     }
 
     [Fact]
+    [Outside("CLP Annex VI, 022-006-00-2 (14th ATP, until 31 July 2025) and 1.1.3.2, note 10: only mixtures in powder form")]
+    public void A_class_of_powders_does_not_count_in_set_wax_or_liquids()
+    {
+        Ingredient line = TestLaw.Line("Titanium dioxide", 2, [], cas: "13463-67-7");
+        foreach (
+            (Edition edition, DateOnly day) in new[]
+            {
+                (TestLaw.Eu, new DateOnly(2023, 1, 1)),
+                (TestLaw.Lawbook.Edition("gb-clp"), TestLaw.Today),
+            }
+        )
+        {
+            foreach (PhysicalState state in Enum.GetValues<PhysicalState>())
+            {
+                Verdict verdict = edition.On(day).ForState(state).Judge(TestLaw.Mixture(line));
+                Assert.DoesNotContain(verdict.Classification.Classes, c => c.Category.Code == "Carc. 2");
+                Assert.Contains(
+                    verdict.Substances.SelectMany(s => s.Remarks),
+                    r => r.Contains("does not count in this product, by note 10", StringComparison.Ordinal)
+                );
+            }
+
+            // Of a mixture whose state is not known, the class counts.
+            Assert.Contains(
+                new SubstanceResolver(edition.Substances, day, edition.Harmonised)
+                    .Resolve(TestLaw.Mixture(line))
+                    .SelectMany(s => s.Hazards),
+                h => h.Category.Code == "Carc. 2"
+            );
+        }
+    }
+
+    [Fact]
     public void A_name_with_another_number_is_told()
     {
         Assert.Contains(

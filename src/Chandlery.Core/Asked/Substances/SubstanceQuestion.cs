@@ -46,6 +46,7 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
                     .Prepend(PrintedName.Of(identity, listing))
                     .Distinct(StringComparer.OrdinalIgnoreCase),
             ],
+            Conditions = entry.Conditions,
             Classes = [.. entry.Classes.Select(Class)],
 
             // A limit sets a share C a bound, or two: "5 % <= C < 25 %".
@@ -79,6 +80,7 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
             Cas = [.. new[] { identity.Cas?.Text ?? listing.Known?.Cas }.OfType<string>()],
             Ec = [.. new[] { identity.Ec?.Text ?? listing.Known?.Ec }.OfType<string>()],
             Names = [.. Trade(listing).DefaultIfEmpty(identity.Name).Distinct(StringComparer.OrdinalIgnoreCase)],
+            Conditions = [],
             Classes = [],
             Limits = [],
             MFactors = new FactorAnswer(null, null),

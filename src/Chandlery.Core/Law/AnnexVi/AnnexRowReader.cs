@@ -57,6 +57,7 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
                 ],
                 Figures = figures,
                 Unread = [.. limits.Where(l => !l.Limit.Success && IsOfARule(l.Figure)).Select(l => l.Figure)],
+                Conditions = [.. Conditions(cells[3])],
                 Notes = cells[7].Split(' ', StringSplitOptions.RemoveEmptyEntries),
                 Act = act,
                 From = from,
@@ -127,6 +128,12 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
         names.Contains(" of:", StringComparison.Ordinal)
             ? [names]
             : [.. names.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(n => n[0] != '[')];
+
+    private static IEnumerable<string> Conditions(string names) =>
+        Marked(names)
+            .Values.SelectMany(n => n.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            .Where(n => n[0] == '[')
+            .Select(n => n.Trim('[', ']'));
 
     private static ToxicityEstimate? Estimate(string figure)
     {
