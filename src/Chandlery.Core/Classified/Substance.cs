@@ -33,6 +33,9 @@ public sealed record Substance
     /// <summary>Name to print: a recognised one where there is one.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Where that name comes from.</summary>
+    public NameOrigin NameOrigin { get; init; }
+
     /// <summary>Kind of substance whose irritation may not add up, such as aldehyde; null for others.</summary>
     public required string? NonAdditiveKind { get; init; }
 

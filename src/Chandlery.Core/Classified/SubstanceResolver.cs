@@ -64,6 +64,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             hazards.Add(Choose(ingredient, [.. group], differences));
         }
 
+        (string Name, NameOrigin Origin) printed = PrintedName.WithOrigin(ingredient.Identity, listing);
         List<OwnLimits> limits = [.. LimitsByGroup(sources)];
         differences.AddRange(LimitDifferences(ingredient.Identity.Name, sources, limits));
         return new Substance
@@ -75,7 +76,8 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             OwnLimits = limits,
             Toxicity = Toxicity(ingredient, listing),
             CasNumbers = listing.CasNumbers,
-            Name = PrintedName.Of(ingredient.Identity, listing),
+            Name = printed.Name,
+            NameOrigin = printed.Origin,
             NonAdditiveKind = NonAdditiveKinds.Of(ingredient.Identity, listing.Known),
             Differences = differences,
             Remarks = [.. remarks, .. differences],

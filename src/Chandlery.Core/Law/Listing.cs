@@ -26,6 +26,9 @@ public sealed record Listing(
     /// <summary>The CAS numbers that it has, or that go with its EC number or its name.</summary>
     public IReadOnlyList<string> CasNumbers { get; init; } = [];
 
+    /// <summary>The cosmetics law's name of the plant's oil or extract that it is; null for others.</summary>
+    public string? ExtractName { get; init; }
+
     /// <summary>The names that an entry gives the substance.</summary>
     public IEnumerable<string> NamesIn(HarmonisedEntry entry) =>
         Meant.Select(entry.Member).OfType<EntryMember>().SelectMany(m => m.Names).Distinct();

@@ -74,9 +74,10 @@ public sealed class NumberCheck(SubstanceList list)
     // A row of the cosmetics law may hold several single substances, each with a name of its own (the two pinenes): these are apart. An
     // extract of one plant, and a number that has no name but the row's, is one with the rest of its row.
     private bool IsOneAllergen(KnownSubstance? a, KnownSubstance? b) =>
-        a?.AllergenName is { } allergen
-        && allergen.Equals(b?.AllergenName, StringComparison.OrdinalIgnoreCase)
-        && (list.IsExtract(allergen) || HasOnly(a, allergen) || HasOnly(b!, allergen));
+        a is not null
+        && b is not null
+        && a.AllergenRows.Intersect(b.AllergenRows, StringComparer.OrdinalIgnoreCase)
+            .Any(row => list.IsExtract(row) || HasOnly(a, row) || HasOnly(b, row));
 
     private static bool HasOnly(KnownSubstance known, string allergen) => known.Names.Any(n => PlainText.Of(n) == PlainText.Of(allergen));
 

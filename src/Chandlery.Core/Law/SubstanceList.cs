@@ -54,6 +54,7 @@ public sealed class SubstanceList(
         {
             Meant = meant,
             CasNumbers = cas,
+            ExtractName = meant.Select(KnownAs).Select(k => k?.AllergenName).FirstOrDefault(n => n is not null && IsExtract(n)),
             Groups = entries.Count == 0 ? GroupsOf(identity, day, upTo) : [],
         };
     }
@@ -153,7 +154,7 @@ public sealed class SubstanceList(
     ) => histories.Select(h => h.On(day, upTo)).OfType<HarmonisedEntry>().Where(e => meant.Any(m => e.Member(m) is not null));
 
     private static IEnumerable<string> NamesOf(KnownSubstance substance) =>
-        substance.Names.Append(substance.AllergenName).OfType<string>().Select(PlainText.Of);
+        substance.Names.Concat(substance.AllergenRows).Select(PlainText.Of);
 
     private static Dictionary<string, KnownSubstance> ByNumber(IReadOnlyList<KnownSubstance> known)
     {

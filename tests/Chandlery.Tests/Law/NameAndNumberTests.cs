@@ -132,4 +132,24 @@ public sealed class NameAndNumberTests
     [InlineData("Citral", null, "226-394-6")]
     public void Numbers_that_the_law_puts_in_one_row_are_no_contradiction(string name, string? cas, string? ec) =>
         Assert.Empty(Wrong(Line(name, 1, [], cas, ec)));
+
+    [Theory]
+    [Outside(
+        "Annex III of Regulation (EC) No 1223/2009, as Regulation (EU) 2023/1545 left it: names of rows 91, 92, 347 to 367, and 8028-48-6 in two of them"
+    )]
+    [InlineData("Lavender Oil", "8000-28-0", "Lavandula Oil/Extract", NameOrigin.CosmeticsLaw)]
+    [InlineData("Oakmoss Absolute", "90028-68-5", "Evernia Prunastri Extract", NameOrigin.CosmeticsLaw)]
+    [InlineData("Treemoss", "90028-67-4", "Evernia Furfuracea Extract", NameOrigin.CosmeticsLaw)]
+    [InlineData("Patchouli", "8014-09-3", "Pogostemon Cablin Oil", NameOrigin.CosmeticsLaw)]
+    [InlineData("Clove bud oil", "8000-34-8", "Eugenia Caryophyllus Oil", NameOrigin.CosmeticsLaw)]
+    [InlineData("Sweet Orange Oil", "8028-48-6", "Sweet Orange Oil", NameOrigin.Trade)]
+    [InlineData("Citrus Aurantium Peel Oil", "8028-48-6", "Citrus Aurantium Peel Oil", NameOrigin.CosmeticsLaw)]
+    [InlineData("beta-Pinene", "127-91-3", "beta-Pinene", NameOrigin.Trade)]
+    [InlineData("Zimtaldehyd", "104-55-2", "Cinnamal", NameOrigin.Table)]
+    public void An_extract_is_printed_by_its_international_name(string printed, string cas, string name, NameOrigin origin)
+    {
+        Ingredient line = Line(printed, 1, [], cas);
+        Substance substance = Judge(line).Substances.Single(s => s.Ingredient.Identity == line.Identity);
+        Assert.Equal((name, origin), (substance.Name, substance.NameOrigin));
+    }
 }

@@ -114,8 +114,7 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
                 $"a mixture with {s.From} of it or more bears {s.Statement} ({s.Clause}){(s.Stricter.Length == 0 ? "" : $"; {s.Stricter}")}."
             );
 
-    private static IEnumerable<string> Trade(Listing listing) =>
-        (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>();
+    private static IEnumerable<string> Trade(Listing listing) => (listing.Known?.Names ?? []).Concat(listing.Known?.AllergenRows ?? []);
 
     private static ClassAnswer Class(HarmonisedClass c)
     {
