@@ -61,7 +61,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         var differences = new List<string>();
         foreach (IGrouping<string, Word> group in words.GroupBy(w => w.Claim.Category.Group))
         {
-            hazards.Add(Choose(ingredient, [.. group], differences));
+            hazards.Add(Choose(ingredient, [.. group], harmonised.LaterOf(listing.CasNumbers), differences));
         }
 
         (string Name, NameOrigin Origin) printed = PrintedName.WithOrigin(ingredient.Identity, listing);
@@ -221,7 +221,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         return new SubstanceHazard(worst, worst.Statement, "", 1, true, "its own limit, without a class of its own");
     }
 
-    private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, List<string> differences)
+    private static SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, string later, List<string> differences)
     {
         Word worst = Worst(words);
         HazardCategory category = worst.Claim.Category;
@@ -232,7 +232,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             string used = worst.Source.Standing switch
             {
                 Standing.Binding => "is used",
-                Standing.Elsewhere => $"is used as evidence ({harmonised.Later})",
+                Standing.Elsewhere => $"is used as evidence ({later})",
                 _ => "is used as evidence, though it does not bind here",
             };
             differences.Add(

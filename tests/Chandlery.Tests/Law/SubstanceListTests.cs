@@ -254,7 +254,9 @@ public class SubstanceListTests
         Assert.Contains(limonene.Hazards, h => h.Category.Code == "Aquatic Chronic 1");
         Substance cinnamal = Resolved(TestLaw.Line("Cinnamal", 0.05, ["Skin Sens. 1B, H317"], cas: "104-55-2"), gb);
         Assert.Equal("Skin Sens. 1A", cinnamal.Hazards.Single().Category.Code);
-        Assert.Contains(cinnamal.Remarks, r => r.Contains("is not known here", StringComparison.Ordinal));
+        Assert.Contains(cinnamal.Remarks, r => r.Contains("due on 2 September 2025", StringComparison.Ordinal));
+        Substance benzophenone = Resolved(TestLaw.Line("Benzophenone", 0.05, [], cas: "119-61-9"), gb);
+        Assert.Contains(benzophenone.Remarks, r => r.Contains("is not known here", StringComparison.Ordinal));
     }
 
     [Theory]
