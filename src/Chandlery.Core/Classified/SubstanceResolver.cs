@@ -304,13 +304,16 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
     private static Word Worst(IEnumerable<Word> words) =>
         words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Source.Standing).First();
 
-    // The law's own estimate goes before what sheets say of the same route.
-    private static List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, Listing listing)
+    // An estimate that binds goes before what sheets say of the same route; elsewhere the lowest that anybody gives counts: the stricter
+    // reading.
+    private List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, Listing listing)
     {
-        List<ToxicityEstimate> law = [.. listing.Entries.SelectMany(e => e.Toxicity)];
+        ILookup<bool, ToxicityEstimate> listed = listing.Entries.SelectMany(e => e.Toxicity).ToLookup(_ => harmonised.Bind);
+        List<ToxicityEstimate> law = [.. listed[true]];
         List<ToxicityEstimate> told =
         [
             .. ingredient.Parts.SelectMany(p => p.Ingredient.Toxicity),
+            .. listed[false],
             .. listing.Elsewhere.SelectMany(e => e.Toxicity),
         ];
         return [.. Enum.GetValues<ExposureRoute>().Select(route => Lowest(law, route) ?? Lowest(told, route)).OfType<ToxicityEstimate>()];

@@ -284,6 +284,17 @@ public sealed class ResolverTests
             Resolve(Harmonised(["Acute Tox. 4, H302"], ate: [Oral(1000)]), Line(["Acute Tox. 4, H302"], ate: [Oral(600)]))
                 .Toxicity.Select(t => t.Value)
         );
+        // Where the entry is only evidence, nothing raises what a sheet says.
+        Assert.Equal(
+            [600d],
+            Resolve(Harmonised(["Acute Tox. 4, H302"], ate: [Oral(1000)]), false, Line(["Acute Tox. 4, H302"], ate: [Oral(600)]))
+                .Toxicity.Select(t => t.Value)
+        );
+        Assert.Equal(
+            [500d],
+            Resolve(Harmonised(["Acute Tox. 4, H302"], ate: [Oral(500)]), false, Line(["Acute Tox. 4, H302"], ate: [Oral(600)]))
+                .Toxicity.Select(t => t.Value)
+        );
     }
 
     [Fact]
