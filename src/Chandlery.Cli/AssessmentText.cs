@@ -93,7 +93,8 @@ internal static class AssessmentText
             stops.Count > 0 ? $"DO NOT SELL: {stops.Count} finding{(stops.Count == 1 ? "" : "s")} must be cleared first."
             : a.Edition.Label.ShowsHazards && a.Classification.Classes.Count > 0
                 ? "Classified as hazardous: the label needs all that is listed below."
-            : a.Label.Supplemental.Count > 0 ? "Not classified, but the label must name its sensitisers."
+            : a.Label.Supplemental.Count > 0
+                ? $"Not classified, but the label must bear {string.Join(" and ", a.Label.Supplemental.Select(s => s.Code.Text).Distinct())}."
             : !a.Edition.Label.ShowsHazards ? "A consumer candle: its label carries fire-safety warnings, not this classification."
             : "Not classified from what is declared: no hazard label follows.";
         foreach (string line in TextTable.Wrap(verdict, width))

@@ -35,6 +35,7 @@ internal static class SubstanceText
                 CultureInfo.InvariantCulture,
                 $"  Index number {a.Index}, {a.Act} (CELEX {a.Celex}), applies from {a.AppliesFrom:yyyy-MM-dd}"
             );
+            Line(text, "Only", a.Conditions);
             text.AppendLine("  Harmonised classes:");
             foreach (ClassAnswer c in a.Classes)
             {
@@ -56,6 +57,8 @@ internal static class SubstanceText
             {
                 text.AppendLine(CultureInfo.InvariantCulture, $"  Note {note.Note}: {note.Means}.");
             }
+
+            Line(text, "Other notes, not described here", [.. a.Notes.Where(n => n.Means.Length == 0).Select(n => n.Note)]);
         }
 
         Versions(text, "Before:", a.Before);

@@ -54,11 +54,38 @@ internal static class FindingList
     {
         Edition edition = verdict.Law.Edition;
         IReadOnlyList<string> others = ForeignNames.LanguagesOf(edition, languages);
-        if (others.Count > 0 && verdict.Label.Named.Count > 0)
+        if (others.Count == 0)
+        {
+            yield break;
+        }
+
+        string languagesHere = string.Join(", ", others);
+        ILookup<NameOrigin, string> named = verdict
+            .Label.Named.Select(n => n.Name)
+            .ToLookup(name => verdict.Substances.First(s => s.Name == name).NameOrigin);
+        if (named[NameOrigin.Table].Any())
         {
             yield return new Finding(
                 Gravity.Look,
-                $"Names of substances are printed as the English table gives them; the table may have others in {string.Join(", ", others)}: compare {string.Join(", ", verdict.Label.Named.Select(n => n.Name))} with it before you print.",
+                $"Names of substances are printed as the English table gives them; the table may have others in {languagesHere}: compare {string.Join(", ", named[NameOrigin.Table])} with it before you print.",
+                edition.Naming.Clause
+            );
+        }
+
+        if (named[NameOrigin.CosmeticsLaw].Any())
+        {
+            yield return new Finding(
+                Gravity.Look,
+                $"No entry of the table has {string.Join(", ", named[NameOrigin.CosmeticsLaw])}: printed by the international name of the cosmetics law, which is the same in {languagesHere}.",
+                edition.Naming.Clause
+            );
+        }
+
+        if (named[NameOrigin.Trade].Any())
+        {
+            yield return new Finding(
+                Gravity.Look,
+                $"No list of the law settles the name of {string.Join(", ", named[NameOrigin.Trade])}: printed as the trade or the supplier's sheet has it. See that it is an international name, or one in {languagesHere}.",
                 edition.Naming.Clause
             );
         }
@@ -90,7 +117,7 @@ internal static class FindingList
             );
         }
 
-        foreach (Finding finding in PackagingFindings.Of(subject.Vessel, verdict))
+        foreach (Finding finding in UnnumberedTwins.Of(verdict).Concat(PackagingFindings.Of(subject.Vessel, verdict)))
         {
             yield return finding;
         }

@@ -1,7 +1,6 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Law;
-using Chandlery.Yaml;
 
 namespace Chandlery.Core.Classified;
 
@@ -13,13 +12,19 @@ internal static class ListingRemarks
         IReadOnlyList<Contribution> parts,
         Listing listing,
         SubstanceList list,
-        HarmonisedClasses here
+        HarmonisedClasses here,
+        PhysicalState? state = null
     )
     {
         string name = identity.Name;
-        if (OfAnother(identity, listing, list) is { } another)
+        foreach (string another in OfAnother(identity, list))
         {
             yield return another;
+        }
+
+        if (ByName(identity, parts, listing, here) is { } byName)
+        {
+            yield return byName;
         }
 
         foreach (HarmonisedEntry entry in listing.Entries)
@@ -36,9 +41,13 @@ internal static class ListingRemarks
                 if (classes.Count > 0)
                 {
                     string codes = string.Join(", ", classes);
-                    yield return met.Contains(note)
-                        ? $"{name}: {codes} ({here.Cite(entry)}) is left off, because its sheet is declared to meet note {note.Note}: {note.Means}."
-                        : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}. If the supplier's document shows that, write 'notesMet: [{note.Note}]' with the substance.";
+                    yield return note.NotIn.Count > 0
+                        ? IsNotIn(note, state)
+                            ? $"{name}: {codes} ({here.Cite(entry)}) does not count in this product, by note {note.Note}: {note.Means}."
+                            : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}."
+                        : met.Contains(note)
+                            ? $"{name}: {codes} ({here.Cite(entry)}) is left off, because its sheet is declared to meet note {note.Note}: {note.Means}."
+                            : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}. If the supplier's document shows that, write 'notesMet: [{note.Note}]' with the substance.";
                 }
                 else if (note.IsTold)
                 {
@@ -59,31 +68,70 @@ internal static class ListingRemarks
         }
     }
 
-    /// <summary>The notes of an entry whose condition every sheet of the substance is declared to meet.</summary>
-    public static IEnumerable<AnnexNote> NotesMet(IReadOnlyList<Contribution> parts, HarmonisedEntry entry, SubstanceList list) =>
-        NotesOf(entry, list).Where(n => n.Lets.Count > 0 && parts.Count > 0 && parts.All(p => p.Ingredient.NotesMet.Contains(n.Note)));
+    /// <summary>The notes of an entry that leave classes of it off: by the product's state, or by what every sheet is declared to meet.</summary>
+    public static IEnumerable<AnnexNote> NotesLetting(
+        IReadOnlyList<Contribution> parts,
+        HarmonisedEntry entry,
+        SubstanceList list,
+        PhysicalState? state
+    ) => NotesMet(parts, entry, list).Concat(NotesOf(entry, list).Where(n => IsNotIn(n, state)));
 
-    /// <summary>
-    /// A name that goes with another number than the one that it stands with: one of the two is wrong, and the number decides what
-    /// counts. Null where nothing is amiss, and where the name is not known.
-    /// </summary>
-    public static string? OfAnother(SubstanceIdentity identity, Listing listing, SubstanceList list)
+    private static bool IsNotIn(AnnexNote note, PhysicalState? state) => state is { } known && note.NotIn.Contains(known);
+
+    private static IEnumerable<AnnexNote> NotesMet(IReadOnlyList<Contribution> parts, HarmonisedEntry entry, SubstanceList list) =>
+        NotesOf(entry, list)
+            .Where(n =>
+                n.NotIn.Count == 0 && n.Lets.Count > 0 && parts.Count > 0 && parts.All(p => p.Ingredient.NotesMet.Contains(n.Note))
+            );
+
+    // A name and numbers that do not belong together: one of them is wrong, whichever counts.
+    private static IEnumerable<string> OfAnother(SubstanceIdentity identity, SubstanceList list)
     {
-        List<KnownSubstance> named = [.. list.Named(identity.Name)];
-        string plain = PlainText.Of(identity.Name);
-        if (
-            identity.Cas is not { } cas
-            || named.Count == 0
-            || named.Exists(k => k.Cas == cas.Text)
-            || listing.Entries.SelectMany(e => e.Member(identity)?.Names ?? []).Any(n => PlainText.Of(n) == plain)
-        )
+        var check = new NumberCheck(list);
+        string name = identity.Name;
+        if (check.CasOfName(identity) is { Count: > 0 } cas)
+        {
+            yield return $"{name} goes by CAS number {Or(cas)}, and stands here with {identity.Cas}{Whose(identity, list)}: one of the two is wrong, and the number decides which classes count. Compare them with the sheet.";
+        }
+
+        if (check.EcOfName(identity) is { Count: > 0 } ec)
+        {
+            yield return $"{name} goes by EC number {Or(ec)}, and stands here with {identity.Ec}{Whose(identity, list)}: one of the two is wrong, and the number decides which classes count. Compare them with the sheet.";
+        }
+
+        if (check.CasOfEc(identity) is { Count: > 0 } owners)
+        {
+            string whose = Whose(identity with { Cas = null }, list);
+            yield return $"{name} stands here with CAS number {identity.Cas} and EC number {identity.Ec}, which goes with CAS number {Or(owners)}{whose}: one of the two is wrong. The CAS number decides which classes count, and the EC number only where no entry has the other. Compare them with the sheet.";
+        }
+    }
+
+    private static string Or(IReadOnlyList<string> numbers) => string.Join(" or ", numbers);
+
+    private static string Whose(SubstanceIdentity identity, SubstanceList list) =>
+        list.KnownAs(identity) is { } known ? $", which is that of {known.Names[0]}" : "";
+
+    // The table gives classes to substances, not to numbers (CLP Art. 4(3)): a name that is exactly one of its own, or of the trade, is
+    // enough. Where several go by the name, the worst of them counts: the stricter reading.
+    private static string? ByName(SubstanceIdentity identity, IReadOnlyList<Contribution> parts, Listing listing, HarmonisedClasses here)
+    {
+        // A product that is known only as a whole has a name of its maker's, and no number.
+        if (identity.Cas is not null || identity.Ec is not null || parts.Count == 0 || parts.Any(p => p.Product == identity.Name))
         {
             return null;
         }
 
-        string numbers = string.Join(" or ", named.Select(k => k.Cas));
-        string whose = listing.Known is { } known ? $", which is that of {known.Names[0]}" : "";
-        return $"{identity.Name} goes by CAS number {numbers}, and stands here with {cas.Text}{whose}: one of the two is wrong, and the number decides which classes count. Compare them with the sheet.";
+        string[] cited = [.. listing.Entries.Select(here.Cite), .. listing.Elsewhere.Select(here.CiteLater)];
+        return listing.Meant.Count switch
+        {
+            0 =>
+                $"{identity.Name}: no number is declared, and no list here has that name, so its harmonised classes could not be looked up. Ask the supplier for its CAS or EC number.",
+            1 when cited.Length > 0 =>
+                $"{identity.Name}: no number is declared; what the law says of that name counts ({string.Join("; ", cited)}). Declare its CAS number.",
+            > 1 when cited.Length > 0 =>
+                $"{identity.Name}: no number is declared, and several substances go by that name; the worst that the law says of any of them counts ({string.Join("; ", cited)}). Declare its CAS number.",
+            _ => null,
+        };
     }
 
     private static IEnumerable<AnnexNote> NotesOf(HarmonisedEntry entry, SubstanceList list) =>

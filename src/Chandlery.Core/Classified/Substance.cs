@@ -27,8 +27,14 @@ public sealed record Substance
     /// <summary>Acute toxicity estimates, the lowest per route.</summary>
     public required IReadOnlyList<ToxicityEstimate> Toxicity { get; init; }
 
+    /// <summary>The CAS numbers that it has, or that go with its EC number or its name; none for what no list knows.</summary>
+    public IReadOnlyList<string> CasNumbers { get; init; } = [];
+
     /// <summary>Name to print: a recognised one where there is one.</summary>
     public required string Name { get; init; }
+
+    /// <summary>Where that name comes from.</summary>
+    public NameOrigin NameOrigin { get; init; }
 
     /// <summary>Kind of substance whose irritation may not add up, such as aldehyde; null for others.</summary>
     public required string? NonAdditiveKind { get; init; }

@@ -4,6 +4,7 @@ using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Classified;
 
@@ -14,12 +15,16 @@ namespace Chandlery.Core.Classified;
 /// <param name="list">The list of substances.</param>
 /// <param name="day">The day that decides which entries hold.</param>
 /// <param name="harmonised">What harmonised classes are under the edition.</param>
-internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, HarmonisedClasses harmonised)
+/// <param name="state">What the mixture is; null where that is not known, so that no class is left off for it.</param>
+internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, HarmonisedClasses harmonised, PhysicalState? state = null)
 {
     private readonly ConcurrentDictionary<DeclaredLines, Substance> known = new();
 
     /// <summary>All substances of a composition.</summary>
     public IReadOnlyList<Substance> Resolve(Composition composition) => [.. composition.Ingredients.Select(Resolve)];
+
+    /// <summary>The same for mixtures of another state.</summary>
+    public SubstanceResolver ForState(PhysicalState other) => other == state ? this : new SubstanceResolver(list, day, harmonised, other);
 
     // What counts depends on the declared lines, not on shares: candles of the same oils share the answer.
     /// <summary>One substance.</summary>
@@ -32,7 +37,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
     private Substance Decide(ComposedIngredient ingredient)
     {
         Listing listing = list.Find(ingredient.Identity, day, harmonised);
-        var remarks = new List<string>(ListingRemarks.Of(ingredient.Identity, ingredient.Parts, listing, list, harmonised));
+        var remarks = new List<string>(ListingRemarks.Of(ingredient.Identity, ingredient.Parts, listing, list, harmonised, state));
         IReadOnlyList<Contribution> parts = ingredient.Parts;
         bool isListed = listing.Entries.Any(e => e.Claims.Any());
         bool isDeclared = parts.Any(p => p.Ingredient.Claims is not null);
@@ -56,10 +61,12 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         var differences = new List<string>();
         foreach (IGrouping<string, Word> group in words.GroupBy(w => w.Claim.Category.Group))
         {
-            hazards.Add(Choose(ingredient, [.. group], differences));
+            hazards.Add(Choose(ingredient, [.. group], harmonised.LaterOf(listing.CasNumbers), differences));
         }
 
+        (string Name, NameOrigin Origin) printed = PrintedName.WithOrigin(ingredient.Identity, listing);
         List<OwnLimits> limits = [.. LimitsByGroup(sources)];
+        differences.AddRange(LimitDifferences(ingredient.Identity.Name, sources, limits));
         return new Substance
         {
             Ingredient = ingredient,
@@ -68,7 +75,9 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             FromLimits = [.. limits.Where(l => hazards.All(h => h.Category.Group != l.Group)).Select(FromLimits)],
             OwnLimits = limits,
             Toxicity = Toxicity(ingredient, listing),
-            Name = PrintedName.Of(ingredient.Identity, listing),
+            CasNumbers = listing.CasNumbers,
+            Name = printed.Name,
+            NameOrigin = printed.Origin,
             NonAdditiveKind = NonAdditiveKinds.Of(ingredient.Identity, listing.Known),
             Differences = differences,
             Remarks = [.. remarks, .. differences],
@@ -104,7 +113,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
 
     private Source FromEntry(ComposedIngredient ingredient, HarmonisedEntry entry, Standing standing)
     {
-        HashSet<string> letGo = [.. ListingRemarks.NotesMet(ingredient.Parts, entry, list).SelectMany(n => n.Lets)];
+        HashSet<string> letGo = [.. ListingRemarks.NotesLetting(ingredient.Parts, entry, list, state).SelectMany(n => n.Lets)];
         return new Source(
             [.. entry.Claims.Where(c => !letGo.Contains(c.Category.Group))],
             [.. entry.Limits.Where(l => !letGo.Contains(l.Category.Group))],
@@ -125,12 +134,86 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
                 MilderCount(group.Key, sources)
             ));
 
-    // Those who give a class of the group must all give a limit with it; where nobody does, everybody must.
+    // Those who give a class of the group must all give a limit with it; where nobody does, everybody must. An entry that binds gives its
+    // limits together with its class (CLP Art. 4(3), Art. 10(1)): a sheet that repeats the class need not repeat them. A sheet with
+    // another class must, because nothing says that the entry's limits hold for that one too: the stricter reading.
     private static bool MilderCount(string group, List<Source> sources)
     {
-        List<Source> speaking = [.. sources.Where(s => s.Claims.Any(c => c.Category.Group == group))];
-        return (speaking.Count > 0 ? speaking : sources).TrueForAll(s => s.Limits.Any(l => l.Category.Group == group));
+        List<Source> speaking = [.. sources.Where(s => Speaks(s, group))];
+        return (speaking.Count > 0 ? speaking : sources).TrueForAll(s =>
+            s.Limits.Any(l => l.Category.Group == group) || IsOfTheEntry(s, group, sources)
+        );
     }
+
+    // True for a sheet all of whose classes of the group are those of an entry that binds and gives limits, or plainly milder.
+    private static bool IsOfTheEntry(Source sheet, string group, List<Source> sources)
+    {
+        List<HazardClaim> law =
+        [
+            .. sources
+                .Where(s => s.Standing == Standing.Binding && s.Limits.Any(l => l.Category.Group == group))
+                .SelectMany(s => s.Claims)
+                .Where(c => c.Category.Group == group),
+        ];
+        return sheet.Standing == Standing.Supplier
+            && law.Count > 0
+            && sheet.Claims.Where(c => c.Category.Group == group).All(said => law.Exists(l => IsCovered(said, l)));
+    }
+
+    // Letters of a statement (H360D) and organs narrow an entry to one effect: a sheet that does not name the same one may mean another.
+    private static bool IsCovered(HazardClaim said, HazardClaim law) =>
+        said.Category.Severity >= law.Category.Severity
+        && (said.Statement == law.Statement || law.Statement == law.Category.Statement)
+        && (said.Organs == law.Organs || law.Organs.Length == 0);
+
+    // Where a sheet's limits are others than an entry's, and where an entry's are not followed upwards.
+    private static IEnumerable<string> LimitDifferences(string name, List<Source> sources, List<OwnLimits> limits)
+    {
+        foreach (OwnLimits own in limits)
+        {
+            foreach (SpecificLimit counted in own.Limits)
+            {
+                List<Source> giving = [.. sources.Where(s => s.Limits.Any(l => l.Category == counted.Category))];
+                Source? law = giving.Where(s => s.Standing != Standing.Supplier).MinBy(s => LimitOf(s, counted.Category));
+                Source? sheet = giving.Where(s => s.Standing == Standing.Supplier).MinBy(s => LimitOf(s, counted.Category));
+                if (law is null)
+                {
+                    continue;
+                }
+
+                double ofTheLaw = LimitOf(law, counted.Category);
+                if (sheet is not null && LimitOf(sheet, counted.Category) < ofTheLaw)
+                {
+                    yield return $"{name}: the supplier's limit for {counted.Category.Code}, {Figures.Plain(LimitOf(sheet, counted.Category))} % ({sheet.Name}), is lower than the harmonised {Figures.Plain(ofTheLaw)} % ({law.Name}), and is kept.";
+                }
+                else if (sheet is not null && LimitOf(sheet, counted.Category) > ofTheLaw)
+                {
+                    yield return $"{name}: the harmonised limit for {counted.Category.Code}, {Figures.Plain(ofTheLaw)} % ({law.Name}), is used; the supplier's sheet says {Figures.Plain(LimitOf(sheet, counted.Category))} %.";
+                }
+            }
+
+            // Only a sheet that has another class of the group is in the way of an entry's limits.
+            Source? entry = sources.Find(s =>
+                s.Standing == Standing.Binding && s.Limits.Any(l => l.Category.Group == own.Group) && Speaks(s, own.Group)
+            );
+            Source? other = sources.Find(s =>
+                s.Standing == Standing.Supplier
+                && Speaks(s, own.Group)
+                && !s.Limits.Any(l => l.Category.Group == own.Group)
+                && !IsOfTheEntry(s, own.Group, sources)
+            );
+            if (entry is not null && other is not null)
+            {
+                string classes = string.Join(", ", other.Claims.Where(c => c.Category.Group == own.Group).Select(c => c.Category.Code));
+                yield return $"{name}: the harmonised limits for {own.Group} ({entry.Name}) count only where they are stricter than the general ones, because the supplier's sheet has another class there without limits: {classes} ({other.Name}).";
+            }
+        }
+    }
+
+    private static bool Speaks(Source source, string group) => source.Claims.Any(c => c.Category.Group == group);
+
+    private static double LimitOf(Source source, HazardCategory category) =>
+        source.Limits.Where(l => l.Category == category).Min(l => l.From.Value);
 
     private static SubstanceHazard FromLimits(OwnLimits limits)
     {
@@ -138,7 +221,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         return new SubstanceHazard(worst, worst.Statement, "", 1, true, "its own limit, without a class of its own");
     }
 
-    private SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, List<string> differences)
+    private static SubstanceHazard Choose(ComposedIngredient ingredient, List<Word> words, string later, List<string> differences)
     {
         Word worst = Worst(words);
         HazardCategory category = worst.Claim.Category;
@@ -149,7 +232,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             string used = worst.Source.Standing switch
             {
                 Standing.Binding => "is used",
-                Standing.Elsewhere => $"is used as evidence ({harmonised.Later})",
+                Standing.Elsewhere => $"is used as evidence ({later})",
                 _ => "is used as evidence, though it does not bind here",
             };
             differences.Add(
@@ -182,6 +265,11 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             : chronic ? chronicM
             : null;
 
+        if (acute || chronic)
+        {
+            differences.AddRange(FactorDifferences(ingredient.Identity.Name, category, words, s => acute ? s.AcuteM : s.ChronicM));
+        }
+
         // A sheet that gives one M-factor without saying for which class means both; the other is better than none.
         double? other =
             acute ? chronicM
@@ -192,16 +280,40 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
         return new SubstanceHazard(category, worst.Claim.Statement, organs, m ?? other ?? 1, m is not null || !(acute || chronic), source);
     }
 
+    // A sheet's M-factor beside an entry's, where both give the class that counts.
+    private static IEnumerable<string> FactorDifferences(
+        string name,
+        HazardCategory category,
+        List<Word> words,
+        Func<Source, double?> factor
+    )
+    {
+        List<Source> giving = [.. words.Where(w => w.Claim.Category == category).Select(w => w.Source).Where(s => factor(s) is not null)];
+        Source? law = giving.Where(s => s.Standing != Standing.Supplier).MaxBy(factor);
+        Source? sheet = giving.Where(s => s.Standing == Standing.Supplier).MaxBy(factor);
+        if (law is null || sheet is null || factor(law) is not { } ofTheLaw || factor(sheet) is not { } said || said.Equals(ofTheLaw))
+        {
+            yield break;
+        }
+
+        yield return said > ofTheLaw
+            ? $"{name}: the supplier's M-factor for {category.Code}, {Figures.Plain(said)} ({sheet.Name}), is higher than the harmonised {Figures.Plain(ofTheLaw)} ({law.Name}), and is kept."
+            : $"{name}: the harmonised M-factor for {category.Code}, {Figures.Plain(ofTheLaw)} ({law.Name}), is used; the supplier's sheet says {Figures.Plain(said)}.";
+    }
+
     private static Word Worst(IEnumerable<Word> words) =>
         words.OrderBy(w => w.Claim.Category.Severity).ThenByDescending(w => w.Source.Standing).First();
 
-    // The law's own estimate goes before what sheets say of the same route.
-    private static List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, Listing listing)
+    // An estimate that binds goes before what sheets say of the same route; elsewhere the lowest that anybody gives counts: the stricter
+    // reading.
+    private List<ToxicityEstimate> Toxicity(ComposedIngredient ingredient, Listing listing)
     {
-        List<ToxicityEstimate> law = [.. listing.Entries.SelectMany(e => e.Toxicity)];
+        ILookup<bool, ToxicityEstimate> listed = listing.Entries.SelectMany(e => e.Toxicity).ToLookup(_ => harmonised.Bind);
+        List<ToxicityEstimate> law = [.. listed[true]];
         List<ToxicityEstimate> told =
         [
             .. ingredient.Parts.SelectMany(p => p.Ingredient.Toxicity),
+            .. listed[false],
             .. listing.Elsewhere.SelectMany(e => e.Toxicity),
         ];
         return [.. Enum.GetValues<ExposureRoute>().Select(route => Lowest(law, route) ?? Lowest(told, route)).OfType<ToxicityEstimate>()];

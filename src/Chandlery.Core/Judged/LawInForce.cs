@@ -58,7 +58,8 @@ public sealed class LawInForce
         onMarketSince == OnMarketSince ? this : new LawInForce(Edition, Day, onMarketSince, resolver, State);
 
     /// <summary>The same law on the same day for products of a state.</summary>
-    public LawInForce ForState(PhysicalState state) => state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver, state);
+    public LawInForce ForState(PhysicalState state) =>
+        state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver.ForState(state), state);
 
     /// <summary>Where a sheet's line and the harmonised classes differ, and which counts.</summary>
     internal IReadOnlyList<string> DifferencesOf(Ingredient line, string product)

@@ -14,6 +14,11 @@ public static class LawOnADay
     public static LawInForce On(this Edition edition, DateOnly day, DateOnly? onMarketSince = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(day, edition.KnownFrom);
-        return new LawInForce(edition, day, onMarketSince, new SubstanceResolver(edition.Substances, day, edition.Harmonised));
+        return new LawInForce(
+            edition,
+            day,
+            onMarketSince,
+            new SubstanceResolver(edition.Substances, day, edition.Harmonised, PhysicalState.Solid)
+        );
     }
 }

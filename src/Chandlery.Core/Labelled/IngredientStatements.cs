@@ -12,7 +12,7 @@ internal static class IngredientStatements
     {
         foreach (IngredientStatement rule in edition.IngredientStatements.Where(r => r.InForce.On(day)))
         {
-            List<Substance> behind = [.. substances.Where(s => s.Ingredient.Identity.Cas is { } cas && rule.Cas.Contains(cas.Text))];
+            List<Substance> behind = [.. substances.Where(s => s.CasNumbers.Any(rule.Cas.Contains))];
             var share = new MassPercent(behind.Sum(s => s.Ingredient.High.Value));
             if (share.Reaches(rule.From))
             {

@@ -5,4 +5,8 @@ namespace Chandlery.Core.Law;
 /// <param name="Means">Its meaning in a half sentence of ours.</param>
 /// <param name="Lets">Hazard groups whose classes may be left off where the note's condition is shown to hold; empty for most notes.</param>
 /// <param name="IsTold">True for what is not computed and must be told of every candle with such a substance.</param>
-public sealed record AnnexNote(string Note, string Means, IReadOnlyList<string> Lets, bool IsTold);
+public sealed record AnnexNote(string Note, string Means, IReadOnlyList<string> Lets, bool IsTold)
+{
+    /// <summary>States of a mixture in which those classes do not count at all; none for most notes.</summary>
+    public IReadOnlyList<PhysicalState> NotIn { get; init; } = [];
+}

@@ -18,6 +18,14 @@ public sealed record HarmonisedClasses(
     string LaterCitedAs = ""
 )
 {
+    /// <summary>Substances that the place's own list is known to name.</summary>
+    public IReadOnlyList<NamedInOwnList> Named { get; init; } = [];
+
+    /// <summary>What is said of a substance's entries that later acts brought elsewhere.</summary>
+    /// <param name="casNumbers">The substance's CAS numbers.</param>
+    public string LaterOf(IReadOnlyList<string> casNumbers) =>
+        Named.FirstOrDefault(n => n.CasNumbers.Intersect(casNumbers).Any())?.Says ?? Later;
+
     /// <summary>How an entry is cited here.</summary>
     public string Cite(HarmonisedEntry entry) => Cite(CitedAs, entry);
 

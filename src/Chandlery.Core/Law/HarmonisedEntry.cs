@@ -36,6 +36,9 @@ public sealed record HarmonisedEntry
     /// <summary>The notes that the table refers to, such as <c>C</c> or <c>N</c>.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 
+    /// <summary>What the table prints in brackets after a name: the form of the substance that the entry speaks of.</summary>
+    public IReadOnlyList<string> Conditions { get; init; } = [];
+
     /// <summary>The act that says so.</summary>
     public required LegalAct Act { get; init; }
 

@@ -1,3 +1,5 @@
+using Chandlery.Core.Declared;
+
 namespace Chandlery.Core.Law;
 
 /// <summary>What is known of a substance on a day under an edition of the law.</summary>
@@ -14,4 +16,20 @@ public sealed record Listing(
 {
     /// <summary>Entries for whole groups that it may be one of by its name; none where an entry covers it by number.</summary>
     public IReadOnlyList<HarmonisedEntry> Groups { get; init; } = [];
+
+    /// <summary>
+    /// The substances that it is taken for: itself where it has a number, else those that go by exactly its name; none where no list
+    /// has the name.
+    /// </summary>
+    public IReadOnlyList<SubstanceIdentity> Meant { get; init; } = [];
+
+    /// <summary>The CAS numbers that it has, or that go with its EC number or its name.</summary>
+    public IReadOnlyList<string> CasNumbers { get; init; } = [];
+
+    /// <summary>The cosmetics law's name of the plant's oil or extract that it is; null for others.</summary>
+    public string? ExtractName { get; init; }
+
+    /// <summary>The names that an entry gives the substance.</summary>
+    public IEnumerable<string> NamesIn(HarmonisedEntry entry) =>
+        Meant.Select(entry.Member).OfType<EntryMember>().SelectMany(m => m.Names).Distinct();
 }

@@ -59,29 +59,36 @@ public static class DraftChecks
 
     private static DraftIngredient Marked(DraftIngredient row, SubstanceList substances)
     {
-        if (row.Cas is not { } cas)
-        {
-            return row;
-        }
-
-        List<KnownSubstance> named = [.. substances.Named(row.Name.Value)];
-        if (named.Count > 0 && named.All(k => k.Cas != cas.Value))
-        {
-            string other = string.Join(" or ", named.Select(k => k.Cas).Distinct());
-            cas = cas.Doubted(
-                $"'{row.Name.Value}' goes by CAS number {other}: name or number is wrong on the sheet, or was read from another row"
-            );
-        }
-
-        bool isKnown =
-            CasNumber.Parse(cas.Value).OrNull() is { } number
-            && substances.KnownAs(new SubstanceIdentity(row.Name.Value, number, null)) is { Ec: { } ec }
-            && row.Ec is { Doubts.Count: 0 } printed
-            && printed.Value != ec;
+        CasNumber? cas = row.Cas is { } printedCas ? CasNumber.Parse(printedCas.Value).OrNull() : null;
+        EcNumber? ec = row.Ec is { } printedEc ? EcNumber.Parse(printedEc.Value).OrNull() : null;
+        var identity = new SubstanceIdentity(row.Name.Value, cas, ec);
+        var check = new NumberCheck(substances);
+        IReadOnlyList<string> otherCas =
+            row.Cas is not null && cas is null
+                ? [.. substances.Named(row.Name.Value).Select(k => k.Cas).Distinct()]
+                : check.CasOfName(identity);
+        // With a CAS number that cannot be read, its EC number stands alone.
+        IReadOnlyList<string> otherEc = check.EcOfName(identity);
+        bool isOfAnother = row.Ec is { Doubts.Count: 0 } && cas is not null && IsOfAnother(identity, row.Ec.Value, check, substances);
         return row with
         {
-            Cas = cas,
-            Ec = isKnown ? row.Ec!.Doubted($"it is not the EC number that goes with CAS number {cas.Value}") : row.Ec,
+            Cas =
+                otherCas.Count == 0
+                    ? row.Cas
+                    : row.Cas!.Doubted(
+                        $"'{row.Name.Value}' goes by CAS number {string.Join(" or ", otherCas)}: name or number is wrong on the sheet, or was read from another row"
+                    ),
+            Ec =
+                otherEc.Count > 0
+                    ? row.Ec!.Doubted(
+                        $"'{row.Name.Value}' goes by EC number {string.Join(" or ", otherEc)}: name or number is wrong on the sheet, or was read from another row"
+                    )
+                : isOfAnother ? row.Ec!.Doubted($"it is not the EC number that goes with CAS number {cas}")
+                : row.Ec,
         };
     }
+
+    // A draft doubts more than an assessment tells: also an EC number that nobody here has for anything.
+    private static bool IsOfAnother(SubstanceIdentity identity, string printed, NumberCheck check, SubstanceList substances) =>
+        check.CasOfEc(identity).Count > 0 || (substances.KnownAs(identity) is { Ec: { } known } && known != printed);
 }

@@ -313,6 +313,31 @@ public sealed class StrangersSheetTests
     }
 
     [Fact]
+    [Outside(
+        "EC Inventory numbers of CLP Annex VI, Part 3, Table 3: citral 226-394-6, geraniol 203-377-1; numbers of one row are no contradiction"
+    )]
+    public void A_name_with_the_EC_number_of_another_substance_is_doubted()
+    {
+        OilDraft draft = DraftChecks.Marked(
+            Draft(
+                Table(
+                    ["Chemical name", "EC No.", "Conc. (%)", "Classification"],
+                    ["Citral", "203-377-1", "1 - 5", "Skin Sens. 1B, H317"],
+                    ["Geraniol", "203-377-1", "1 - 5", "Skin Sens. 1B, H317"]
+                )
+            ),
+            TestLaw.Lawbook.Substances
+        );
+        Assert.Contains(draft.Ingredients[0].Ec!.Doubts, d => d.Contains("226-394-6", StringComparison.Ordinal));
+        Assert.Empty(draft.Ingredients[1].Ec!.Doubts);
+        OilDraft oils = DraftChecks.Marked(
+            Draft(Table(Heads, ["Lavender oil", "90063-37-9", "1 - 5", "Skin Sens. 1B, H317"])),
+            TestLaw.Lawbook.Substances
+        );
+        Assert.Empty(oils.Ingredients[0].Cas!.Doubts);
+    }
+
+    [Fact]
     public void Shares_of_more_than_the_whole_are_told()
     {
         OilDraft draft = Draft(

@@ -188,6 +188,65 @@ public sealed class ResolverTests
         Assert.Equal("Skin Irrit. 2", other.FromLimits.Single().Category.Code);
     }
 
+    [Theory]
+    [Outside(
+        "CLP Art. 4(3) and Art. 10(1): a class of the table binds with its limits; what a supplier knows to be worse is the supplier's"
+    )]
+    [InlineData("Repr. 1B, H360D", "", true)]
+    [InlineData("Repr. 1B, H360D", "Repr. 1B:3", true)]
+    [InlineData("", "", true)]
+    [InlineData("Repr. 1A, H360D", "", false)]
+    [InlineData("Repr. 1B, H360FD", "", false)]
+    [InlineData("Repr. 1B, H360", "", false)]
+    public void A_sheet_that_repeats_the_class_of_an_entry_need_not_repeat_its_limit(string said, string limit, bool counts)
+    {
+        Substance s = Resolve(
+            Harmonised(["Repr. 1B, H360D"], ["Repr. 1B, H360D:3"]),
+            Line(said.Length == 0 ? [] : [said], limit.Length == 0 ? null : [limit])
+        );
+        Assert.Equal(counts, s.OwnLimits.Single().MilderCount);
+        Assert.Equal(!counts, s.Differences.Any(d => d.Contains("count only where they are stricter", StringComparison.Ordinal)));
+        Assert.False(
+            Resolve(Harmonised(["Repr. 1B, H360D"], ["Repr. 1B, H360D:3"]), false, Line(["Repr. 1B, H360D"])).OwnLimits.Single().MilderCount
+        );
+    }
+
+    [Fact]
+    public void A_limit_of_the_supplier_beside_the_law_s_is_said()
+    {
+        SubstanceList law = Harmonised(["Repr. 1B, H360D"], ["Repr. 1B, H360D:3"]);
+        Substance lower = Resolve(law, Line(["Repr. 1B, H360D"], ["Repr. 1B, H360D:1"]));
+        Assert.Equal(1, lower.OwnLimits.Single().Limits.Single().From.Value);
+        Assert.StartsWith(
+            "d-Limonene: the supplier's limit for Repr. 1B, 1 % (Oil 0",
+            Assert.Single(lower.Differences),
+            StringComparison.Ordinal
+        );
+        Substance higher = Resolve(law, Line(["Repr. 1B, H360D"], ["Repr. 1B, H360D:5"]));
+        Assert.Equal(3, higher.OwnLimits.Single().Limits.Single().From.Value);
+        Assert.EndsWith("is used; the supplier's sheet says 5 %.", Assert.Single(higher.Differences), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_M_factor_of_the_supplier_beside_the_law_s_is_said()
+    {
+        SubstanceList law = Harmonised(["Aquatic Acute 1, H400"], acuteM: 2);
+        Substance higher = Resolve(law, Line(["Aquatic Acute 1, H400"], acuteM: 10));
+        Assert.Equal(10, higher.Hazards.Single().M);
+        Assert.EndsWith(
+            "is higher than the harmonised 2 (CLP Annex VI, 601-096-00-2 (an act)), and is kept.",
+            Assert.Single(higher.Differences),
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "is used; the supplier's sheet says 1.",
+            Assert.Single(Resolve(law, Line(["Aquatic Acute 1, H400"], acuteM: 1)).Differences),
+            StringComparison.Ordinal
+        );
+        Assert.Empty(Resolve(law, Line(["Aquatic Acute 1, H400"], acuteM: 2)).Differences);
+        Assert.Empty(Resolve(law, Line(["Aquatic Acute 1, H400"])).Differences);
+    }
+
     [Fact]
     public void The_highest_M_counts_each_for_its_own_class()
     {
@@ -225,6 +284,17 @@ public sealed class ResolverTests
             Resolve(Harmonised(["Acute Tox. 4, H302"], ate: [Oral(1000)]), Line(["Acute Tox. 4, H302"], ate: [Oral(600)]))
                 .Toxicity.Select(t => t.Value)
         );
+        // Where the entry is only evidence, nothing raises what a sheet says.
+        Assert.Equal(
+            [600d],
+            Resolve(Harmonised(["Acute Tox. 4, H302"], ate: [Oral(1000)]), false, Line(["Acute Tox. 4, H302"], ate: [Oral(600)]))
+                .Toxicity.Select(t => t.Value)
+        );
+        Assert.Equal(
+            [500d],
+            Resolve(Harmonised(["Acute Tox. 4, H302"], ate: [Oral(500)]), false, Line(["Acute Tox. 4, H302"], ate: [Oral(600)]))
+                .Toxicity.Select(t => t.Value)
+        );
     }
 
     [Fact]
@@ -257,5 +327,5 @@ public sealed class ResolverTests
         Assert.Equal("one of them", Resolve(Knowing(pinene), Line([])).Name);
     }
 
-    private static SubstanceList Knowing(KnownSubstance known) => new(null, [], new Lazy<IReadOnlyList<KnownSubstance>>([known]), []);
+    private static SubstanceList Knowing(KnownSubstance known) => new(null, [], new Lazy<IReadOnlyList<KnownSubstance>>([known]), [], []);
 }

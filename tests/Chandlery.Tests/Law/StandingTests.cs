@@ -36,10 +36,18 @@ public sealed class StandingTests
                 "rules:\n  - { group: g, clause: c, confidence: compared }\n  - { group: h, clause: d (from memory) }\n  - { group: i, clause: e }",
             ["law/x/cases.yaml"] = "cases: [{ case: c, clause: from memory }]",
             ["languages/en/b.yaml"] = "checked: from memory\nrows: [{ clause: c }]",
+            ["places.yaml"] = "# Places, the second\n# of them from memory.\nplaces: []\n# Compared with the act.\nmore: []",
         };
         IReadOnlyList<DataRow> rows = DataRowFinder.Find(texts);
         Assert.Equal(
-            ["languages/en/b.yaml FromMemory", "rows FromMemory", "rules: g Checked", "rules: h FromMemory", "rules: i NotSaid"],
+            [
+                "languages/en/b.yaml FromMemory",
+                "rows FromMemory",
+                "rules: g Checked",
+                "rules: h FromMemory",
+                "rules: i NotSaid",
+                "remark before places: [] FromMemory",
+            ],
             rows.Select(r => $"{r.Name} {r.Standing}")
         );
         Assert.Equal("data/law/x/a.yaml:3:5", rows[3].Place.ToString());

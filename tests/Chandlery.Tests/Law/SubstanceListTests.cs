@@ -254,7 +254,85 @@ public class SubstanceListTests
         Assert.Contains(limonene.Hazards, h => h.Category.Code == "Aquatic Chronic 1");
         Substance cinnamal = Resolved(TestLaw.Line("Cinnamal", 0.05, ["Skin Sens. 1B, H317"], cas: "104-55-2"), gb);
         Assert.Equal("Skin Sens. 1A", cinnamal.Hazards.Single().Category.Code);
-        Assert.Contains(cinnamal.Remarks, r => r.Contains("is not known here", StringComparison.Ordinal));
+        Assert.Contains(cinnamal.Remarks, r => r.Contains("due on 2 September 2025", StringComparison.Ordinal));
+        Substance benzophenone = Resolved(TestLaw.Line("Benzophenone", 0.05, [], cas: "119-61-9"), gb);
+        Assert.Contains(benzophenone.Remarks, r => r.Contains("is not known here", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [Outside(
+        "CLP Annex VI, Part 3, Table 3: 607-230-00-6 names 2-ethylhexanoic acid, Repr. 2 until the 18th adaptation, Repr. 1B since (its numbers stood there until then); 612-151-00-5 diaminotoluene, as it stood before the 1st"
+    )]
+    [InlineData("149-57-5", "2023-11-22", "Repr. 2 H361d")]
+    [InlineData("149-57-5", "2023-11-23", "Repr. 1B H360D")]
+    [InlineData("149-57-5", "2026-11-25", "Repr. 1B H360D")]
+    public void A_substance_that_an_entry_names_without_its_number_is_found(string cas, string day, string classes) =>
+        Assert.Equal(classes, Classes(On(cas, DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture))));
+
+    [Fact]
+    public void An_entry_that_lost_its_numbers_while_it_stands_is_found_by_them()
+    {
+        string[] lost =
+        [
+            .. TestLaw
+                .Lawbook.Substances.Table!.All()
+                .Where(h => h.Versions[^1].Stands && h.Versions[^1].Members.All(m => m.Cas is null && m.Ec is null))
+                .Where(h => h.Versions.Any(v => v.Members.Any(m => m.Cas is not null)))
+                .Select(h => h.IndexNumber),
+        ];
+        Assert.Empty(lost);
+    }
+
+    [Fact]
+    [Outside("CLP Art. 10(1) and 603-107-00-6, 2-(2-methoxyethoxy)ethanol: Repr. 1B H360D from 3 %; Table 3.7.2: 0.3 % otherwise")]
+    public void A_limit_of_an_entry_binds_whether_the_sheet_repeats_the_class_or_not()
+    {
+        foreach (string[] said in new string[][] { [], ["Repr. 1B, H360D"] })
+        {
+            Assert.DoesNotContain(Classified(said, 2.9), c => c == "Repr. 1B");
+            Assert.Contains(Classified(said, 3), c => c == "Repr. 1B");
+        }
+
+        Assert.Contains(Classified(["Repr. 1A, H360D"], 0.9), c => c == "Repr. 1A");
+
+        static IEnumerable<string> Classified(string[] said, double percent) =>
+            TestLaw
+                .Eu.On(TestLaw.Today)
+                .Judge(TestLaw.Mixture(TestLaw.Line("2-(2-Methoxyethoxy)ethanol", percent, said, cas: "111-77-3")))
+                .Classification.Classes.Select(c => c.Category.Code);
+    }
+
+    [Fact]
+    [Outside("CLP Annex VI, 022-006-00-2 (14th ATP, until 31 July 2025) and 1.1.3.2, note 10: only mixtures in powder form")]
+    public void A_class_of_powders_does_not_count_in_set_wax_or_liquids()
+    {
+        Ingredient line = TestLaw.Line("Titanium dioxide", 2, [], cas: "13463-67-7");
+        foreach (
+            (Edition edition, DateOnly day) in new[]
+            {
+                (TestLaw.Eu, new DateOnly(2023, 1, 1)),
+                (TestLaw.Lawbook.Edition("gb-clp"), TestLaw.Today),
+            }
+        )
+        {
+            foreach (PhysicalState state in Enum.GetValues<PhysicalState>())
+            {
+                Verdict verdict = edition.On(day).ForState(state).Judge(TestLaw.Mixture(line));
+                Assert.DoesNotContain(verdict.Classification.Classes, c => c.Category.Code == "Carc. 2");
+                Assert.Contains(
+                    verdict.Substances.SelectMany(s => s.Remarks),
+                    r => r.Contains("does not count in this product, by note 10", StringComparison.Ordinal)
+                );
+            }
+
+            // Of a mixture whose state is not known, the class counts.
+            Assert.Contains(
+                new SubstanceResolver(edition.Substances, day, edition.Harmonised)
+                    .Resolve(TestLaw.Mixture(line))
+                    .SelectMany(s => s.Hazards),
+                h => h.Category.Code == "Carc. 2"
+            );
+        }
     }
 
     [Fact]

@@ -151,7 +151,7 @@ internal static class TestLaw
 
     /// <summary>A list with one entry of one substance, which always held.</summary>
     public static SubstanceList Listing(HarmonisedEntry entry, params KnownSubstance[] known) =>
-        new(null, [new EntryHistory(entry.IndexNumber, [entry])], new Lazy<IReadOnlyList<KnownSubstance>>(known), []);
+        new(null, [new EntryHistory(entry.IndexNumber, [entry])], new Lazy<IReadOnlyList<KnownSubstance>>(known), [], []);
 
     /// <summary>An entry of the table for one substance that has no classes yet.</summary>
     public static HarmonisedEntry Listed(string cas, params string[] names) =>

@@ -15,6 +15,9 @@ public sealed record SubstanceAnswer
     /// <summary>Names: the law's, and those of the trade.</summary>
     public required IReadOnlyList<string> Names { get; init; }
 
+    /// <summary>What the table prints in brackets after its name: the form that the entry speaks of; none for most.</summary>
+    public required IReadOnlyList<string> Conditions { get; init; }
+
     /// <summary>Its harmonised classes; none where there is no entry.</summary>
     public required IReadOnlyList<ClassAnswer> Classes { get; init; }
 

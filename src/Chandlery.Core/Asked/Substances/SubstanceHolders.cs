@@ -11,11 +11,13 @@ namespace Chandlery.Core.Asked.Substances;
 /// <summary>Tells what of a maker's own holds a substance. The candles are assessed once for all substances that are asked for.</summary>
 public sealed class SubstanceHolders
 {
+    private readonly SubstanceList list;
     private readonly IReadOnlyList<Table> tables;
     private readonly IReadOnlyList<Assessment> candles;
 
-    private SubstanceHolders(IReadOnlyList<Table> tables, IReadOnlyList<Assessment> candles)
+    private SubstanceHolders(SubstanceList list, IReadOnlyList<Table> tables, IReadOnlyList<Assessment> candles)
     {
+        this.list = list;
         this.tables = tables;
         this.candles = candles;
     }
@@ -29,6 +31,7 @@ public sealed class SubstanceHolders
     {
         var assessor = new Assessor(lawbook, catalogue, day);
         return new SubstanceHolders(
+            lawbook.Substances,
             [
                 .. catalogue.OfKind<Oil>().Select(o => new Table("oil", o.Id, o.Name, o.Ingredients)),
                 .. catalogue.OfKind<Wax>().Select(w => new Table("wax", w.Id, w.Name, w.Ingredients)),
@@ -69,8 +72,9 @@ public sealed class SubstanceHolders
         }
     }
 
-    private static bool IsSame(SubstanceIdentity a, SubstanceIdentity b) =>
-        (a.Cas is not null && a.Cas == b.Cas) || (a.Ec is not null && a.Ec == b.Ec);
+    // A line without a number holds what it is taken for by its name.
+    private bool IsSame(SubstanceIdentity line, SubstanceIdentity asked) =>
+        list.Meant(line).Any(m => (m.Cas is not null && m.Cas == asked.Cas) || (m.Ec is not null && m.Ec == asked.Ec));
 
     private sealed record Table(string Kind, string Id, string Name, IReadOnlyList<Ingredient> Lines);
 }

@@ -40,11 +40,13 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
             Ec = [.. entry.Members.Select(m => m.Ec).OfType<string>()],
             Names =
             [
-                .. (entry.Member(identity)?.Names ?? [])
+                .. listing
+                    .NamesIn(entry)
                     .Concat(Trade(listing))
                     .Prepend(PrintedName.Of(identity, listing))
                     .Distinct(StringComparer.OrdinalIgnoreCase),
             ],
+            Conditions = entry.Conditions,
             Classes = [.. entry.Classes.Select(Class)],
 
             // A limit sets a share C a bound, or two: "5 % <= C < 25 %".
@@ -78,6 +80,7 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
             Cas = [.. new[] { identity.Cas?.Text ?? listing.Known?.Cas }.OfType<string>()],
             Ec = [.. new[] { identity.Ec?.Text ?? listing.Known?.Ec }.OfType<string>()],
             Names = [.. Trade(listing).DefaultIfEmpty(identity.Name).Distinct(StringComparer.OrdinalIgnoreCase)],
+            Conditions = [],
             Classes = [],
             Limits = [],
             MFactors = new FactorAnswer(null, null),
@@ -93,10 +96,10 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
             Pending =
             [
                 .. versions[true].Where(v => v.From > day).Select(v => Version(v, identity)),
-                .. versions[false].Where(v => v.From > day).Select(v => Later(v, identity)),
+                .. versions[false].Where(v => v.From > day).Select(v => Later(v, identity, listing)),
                 .. listing.Expected.Select(Draft),
             ],
-            Elsewhere = [.. versions[false].Where(v => v.From <= day).Reverse().Select(v => Later(v, identity))],
+            Elsewhere = [.. versions[false].Where(v => v.From <= day).Reverse().Select(v => Later(v, identity, listing))],
             Binds = here.Bind,
             HeldBy = heldBy,
             Remarks = [.. ListingRemarks.Of(identity, [], listing, list, here), .. OnLabels(identity)],
@@ -111,8 +114,7 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
                 $"a mixture with {s.From} of it or more bears {s.Statement} ({s.Clause}){(s.Stricter.Length == 0 ? "" : $"; {s.Stricter}")}."
             );
 
-    private static IEnumerable<string> Trade(Listing listing) =>
-        (listing.Known?.Names ?? []).Append(listing.Known?.AllergenName).OfType<string>();
+    private static IEnumerable<string> Trade(Listing listing) => (listing.Known?.Names ?? []).Concat(listing.Known?.AllergenRows ?? []);
 
     private static ClassAnswer Class(HarmonisedClass c)
     {
@@ -128,10 +130,11 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
         );
     }
 
-    private VersionAnswer Later(HarmonisedEntry entry, SubstanceIdentity identity)
+    private VersionAnswer Later(HarmonisedEntry entry, SubstanceIdentity identity, Listing listing)
     {
         VersionAnswer version = Version(entry, identity);
-        return version with { Says = version.Says.Length == 0 ? here.Later : $"{version.Says}; {here.Later}" };
+        string later = here.LaterOf(listing.CasNumbers);
+        return version with { Says = version.Says.Length == 0 ? later : $"{version.Says}; {later}" };
     }
 
     private static VersionAnswer Version(HarmonisedEntry entry, SubstanceIdentity identity) =>
@@ -146,13 +149,14 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
                 entry.Stands ? "" : "the entry was taken out"
             );
 
-    private static VersionAnswer Draft(ExpectedClasses expected) =>
+    // Where not every act is taken over, a draft of the Union is not what is to come there.
+    private VersionAnswer Draft(ExpectedClasses expected) =>
         new(
             expected.Act,
             null,
             "",
             [.. expected.Claims.Select(c => $"{c.Category.Code}, {c.Statement}")],
             [],
-            $"{expected.Says}; {expected.Source}; not law and not applied"
+            $"{(here.UpTo.Length == 0 ? "" : "in the European Union: ")}{expected.Says}; {expected.Source}; not law and not applied"
         );
 }

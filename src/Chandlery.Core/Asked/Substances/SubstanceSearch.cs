@@ -43,8 +43,12 @@ public static partial class SubstanceSearch
         EntryHistory? entry = list.Table?.Entries(index).FirstOrDefault();
         return entry is null
             ? Parsed.Not<IReadOnlyList<SubstanceIdentity>>($"The table of harmonised classes has no index number {index}.")
-            : Parsed.As<IReadOnlyList<SubstanceIdentity>>([Identity(entry.Versions[^1].Members[0])]);
+            : Parsed.As<IReadOnlyList<SubstanceIdentity>>([Identity(Numbered(entry.Versions[^1].Members))]);
     }
+
+    // An entry for a group may name the group first, which has no number.
+    private static EntryMember Numbered(IReadOnlyList<EntryMember> members) =>
+        members.FirstOrDefault(m => m.Cas is not null || m.Ec is not null) ?? members[0];
 
     private static Parsed<IReadOnlyList<SubstanceIdentity>> ByName(SubstanceList list, string name)
     {

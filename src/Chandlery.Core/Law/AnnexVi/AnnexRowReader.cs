@@ -57,12 +57,17 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
                 ],
                 Figures = figures,
                 Unread = [.. limits.Where(l => !l.Limit.Success && IsOfARule(l.Figure)).Select(l => l.Figure)],
+                Conditions = [.. Conditions(cells[3])],
                 Notes = cells[7].Split(' ', StringSplitOptions.RemoveEmptyEntries),
                 Act = act,
                 From = from,
             }
         );
     }
+
+    /// <summary>The names of a line's substances.</summary>
+    public static IEnumerable<string> NamesOf(string line) =>
+        line.Split('\t') is { } cells && cells.Length == AnnexLine.Cells ? Marked(cells[3]).Values.SelectMany(Alternatives) : [];
 
     private Parsed<HarmonisedClass> Class(string text)
     {
@@ -123,6 +128,12 @@ internal sealed partial class AnnexRowReader(HazardVocabulary vocabulary, AnnexR
         names.Contains(" of:", StringComparison.Ordinal)
             ? [names]
             : [.. names.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(n => n[0] != '[')];
+
+    private static IEnumerable<string> Conditions(string names) =>
+        Marked(names)
+            .Values.SelectMany(n => n.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            .Where(n => n[0] == '[')
+            .Select(n => n.Trim('[', ']'));
 
     private static ToxicityEstimate? Estimate(string figure)
     {

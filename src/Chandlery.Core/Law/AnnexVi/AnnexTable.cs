@@ -14,10 +14,19 @@ public sealed class AnnexTable
     private readonly AnnexRowReader rows;
     private readonly ConcurrentDictionary<string, IReadOnlyList<EntryHistory>> found = new(StringComparer.Ordinal);
 
+    // Read through once, when a line of a sheet has no number to be found by.
+    private readonly Lazy<ILookup<string, string>> indexesByName;
+
     internal AnnexTable(AnnexLines lines, AnnexRowReader rows)
     {
         this.lines = lines;
         this.rows = rows;
+        indexesByName = new(() =>
+            lines
+                .All()
+                .SelectMany(line => AnnexRowReader.NamesOf(line).Select(n => (Name: PlainText.Of(n), Index: AnnexLine.IndexOf(line))))
+                .ToLookup(pair => pair.Name, pair => pair.Index)
+        );
     }
 
     /// <summary>How the table is read: acts, notes.</summary>
@@ -31,6 +40,14 @@ public sealed class AnnexTable
         IReadOnlyList<EntryHistory> byCas = identity.Cas is { } cas ? Of(cas.Text) : [];
         return byCas.Count == 0 && identity.Ec is { } ec ? Of(ec.Text) : byCas;
     }
+
+    /// <summary>The substances that the table, in any of its versions, calls by exactly this name.</summary>
+    /// <param name="plainName">The name as <see cref="PlainText"/> makes it.</param>
+    public IEnumerable<EntryMember> Named(string plainName) =>
+        Entries([.. indexesByName.Value[plainName].Distinct()])
+            .SelectMany(h => h.Versions)
+            .SelectMany(v => v.Members)
+            .Where(m => m.Names.Any(n => PlainText.Of(n) == plainName));
 
     /// <summary>Entries for whole groups that a substance of this name may be one of.</summary>
     public IEnumerable<EntryHistory> GroupsOf(string name)

@@ -39,6 +39,9 @@ internal static class AnnexReader
                     row.Choices("lets", groups),
                     row.OptionalFlag("told") ?? false
                 )
+                {
+                    NotIn = row.Enumerations<PhysicalState>("notIn"),
+                }
             );
             row.Done();
         }

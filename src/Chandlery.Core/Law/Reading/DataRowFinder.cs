@@ -4,7 +4,7 @@ namespace Chandlery.Core.Law.Reading;
 
 /// <summary>
 /// Finds every row of the data that cites a clause, says how it was checked, or owns to be from memory, whatever kind of file it
-/// stands in: so no row can be forgotten by a reader that does not keep what it says.
+/// stands in: so no row can be forgotten by a reader that does not keep what it says. A remark that owns to it counts as a row, too.
 /// </summary>
 public static class DataRowFinder
 {
@@ -30,12 +30,11 @@ public static class DataRowFinder
                 parts is ["product-safety", _, _] ? $"{parts[0]}/{parts[1]}"
                 : parts.Length == 3 ? parts[1]
                 : parts[0];
-            Walk(
-                ParsedFile.Of(path, texts[path]).Map,
-                path,
-                "",
-                (place, name, standing, says) => rows.Add(new DataRow(folder, isLaw, place, name, standing, says))
-            );
+            Walk(ParsedFile.Of(path, texts[path]).Map, path, "", Add);
+            Remarks(path, texts[path], Add);
+
+            void Add(TextPlace place, string name, Standing standing, string says) =>
+                rows.Add(new DataRow(folder, isLaw, place, name, standing, says));
         }
 
         return rows;
@@ -87,6 +86,29 @@ public static class DataRowFinder
                 default:
                     break;
             }
+        }
+    }
+
+    // What only a remark of the file owns to: it speaks of what stands behind it.
+    private static void Remarks(string path, string text, Action<TextPlace, string, Standing, string> found)
+    {
+        string[] lines = [.. text.ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim())];
+        for (int from = 0; from < lines.Length; from++)
+        {
+            int until = from;
+            while (until < lines.Length && lines[until].StartsWith('#'))
+            {
+                until++;
+            }
+
+            string says = string.Join(' ', lines[from..until].Select(l => l.TrimStart('#').Trim()));
+            if (says.Contains(Memory, StringComparison.OrdinalIgnoreCase))
+            {
+                string behind = until < lines.Length ? lines[until].Trim('-', ' ', ':') : "";
+                found(new TextPlace("data/" + path, from + 1, 1), $"remark before {behind.Split(" #")[0]}", Standing.FromMemory, says);
+            }
+
+            from = Math.Max(from, until - 1);
         }
     }
 

@@ -1,3 +1,4 @@
+using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Yaml;
 
@@ -253,6 +254,19 @@ internal sealed class EditionReader(
         return notice;
     }
 
+    private static NamedInOwnList ReadNamed(Fields row)
+    {
+        IReadOnlyList<string> cas = row.Texts("cas");
+        foreach (string number in cas.Where(c => !CasNumber.Parse(c).Success))
+        {
+            row.Problems.Add(row.PlaceOf("cas"), $"{number} is not a valid CAS number.");
+        }
+
+        var named = new NamedInOwnList(cas, row.Text("says", "it is named in the batch of ..."), row.Text("confidence", "notice of ..."));
+        row.Done();
+        return named;
+    }
+
     private static HarmonisedClasses ReadHarmonised(Fields group, SubstanceList substances)
     {
         bool bind = group.Flag("bind");
@@ -263,7 +277,10 @@ internal sealed class EditionReader(
             group.Has("upTo") ? group.Choice("upTo", [.. substances.Table?.Rules.Acts.Select(a => a.Id) ?? []]) : "",
             group.OptionalText("later") ?? "",
             group.OptionalText("laterCitedAs") ?? ""
-        );
+        )
+        {
+            Named = [.. group.Groups("named").Select(ReadNamed)],
+        };
         group.Done();
         return harmonised;
     }

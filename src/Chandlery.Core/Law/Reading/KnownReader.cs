@@ -48,14 +48,16 @@ internal static class KnownReader
                 problems.Add(place, ec.Reason);
             }
 
-            known.Add(new KnownSubstance(cells[0], OrNull(cells[1]), cells[2].Split("; "), OrNull(cells[3]), OrNull(cells[4])));
+            string[] rows = cells[4].Split("; ", StringSplitOptions.RemoveEmptyEntries);
+            known.Add(
+                new KnownSubstance(cells[0], OrNull(cells[1]), cells[2].Split("; "), OrNull(cells[3]), rows.Length == 1 ? rows[0] : null)
+                {
+                    AllergenRows = rows,
+                }
+            );
         }
 
-        Dictionary<string, int> allergens = known
-            .Select(k => k.AllergenName)
-            .OfType<string>()
-            .GroupBy(n => n)
-            .ToDictionary(g => g.Key, g => g.Count());
+        Dictionary<string, int> allergens = known.SelectMany(k => k.AllergenRows).GroupBy(n => n).ToDictionary(g => g.Key, g => g.Count());
         return [.. known.Select(k => k with { SharesAllergenName = k.AllergenName is { } name && allergens[name] > 1 })];
     }
 

@@ -6,17 +6,20 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Core.Law.Reading;
 
-/// <summary>Reads entries that the table of harmonised classes does not have, and classes that are only expected.</summary>
+/// <summary>
+/// Reads entries that the table of harmonised classes does not have, classes that are only expected, and names of extracts.
+/// </summary>
 internal sealed class SubstanceReader(HazardVocabulary vocabulary)
 {
     private readonly IngredientReader ingredients = new(vocabulary);
 
-    public (IReadOnlyList<EntryHistory> More, IReadOnlyList<ExpectedClasses> Expected) Read(Fields fields)
+    public (IReadOnlyList<EntryHistory> More, IReadOnlyList<ExpectedClasses> Expected, IReadOnlyList<string> Extracts) Read(Fields fields)
     {
         List<EntryHistory> more = [.. fields.Groups("substances").Select(ReadEntry)];
         List<ExpectedClasses> expected = [.. fields.Groups("expected").Select(ReadExpected)];
+        IReadOnlyList<string> extracts = fields.Texts("extracts");
         fields.Done();
-        return (more, expected);
+        return (more, expected, extracts);
     }
 
     private EntryHistory ReadEntry(Fields row)

@@ -21,16 +21,17 @@ internal sealed class SubstanceShelf
         this.vocabulary = vocabulary;
         this.problems = problems;
         this.reading = reading;
-        (IReadOnlyList<EntryHistory> more, IReadOnlyList<ExpectedClasses> expected) = new SubstanceReader(vocabulary).Read(
-            files.Open("substances/list.yaml")
-        );
+        (IReadOnlyList<EntryHistory> more, IReadOnlyList<ExpectedClasses> expected, IReadOnlyList<string> extracts) = new SubstanceReader(
+            vocabulary
+        ).Read(files.Open("substances/list.yaml"));
 
         // Whoever reads an edition holds the lock already; so no lock of Lazy's own may wait for it.
         List = new SubstanceList(
             new Lazy<AnnexTable>(OpenTable, LazyThreadSafetyMode.PublicationOnly),
             more,
             new Lazy<IReadOnlyList<KnownSubstance>>(ReadNames, LazyThreadSafetyMode.PublicationOnly),
-            expected
+            expected,
+            extracts
         );
     }
 
