@@ -82,6 +82,53 @@ public class LineTests
         Assert.True(Raggedness(pieces, even, width) < Raggedness(pieces, greedy, width));
     }
 
+    [Fact]
+    public void Of_all_ways_that_fit_none_is_more_even()
+    {
+        List<Piece> pieces = Pieces("Wash hands well after you pour it, and keep it cool, dry and away from small children.");
+        for (double width = 7; width < 20; width += 0.37)
+        {
+            List<int> greedy = Greedy(pieces, width);
+            double[] widths = [.. Enumerable.Range(0, greedy.Count).Select(l => width + (l % 3 * 0.5))];
+            int[]? found = EvenLines.Break(pieces, widths, 1);
+            double best = Ways(pieces, 0, widths, 0, []).Select(way => Raggedness(pieces, way, widths)).DefaultIfEmpty(-1).Min();
+            Assert.Equal(best, found is null ? -1 : Raggedness(pieces, found, widths), 9);
+        }
+    }
+
+    // Every way to set the pieces from one on in the lines that are left, each with at least one piece.
+    private static IEnumerable<int[]> Ways(List<Piece> pieces, int at, double[] widths, int line, int[] before)
+    {
+        if (line == widths.Length)
+        {
+            return at == pieces.Count ? [before] : [];
+        }
+
+        return Enumerable
+            .Range(1, Math.Max(0, pieces.Count - at))
+            .TakeWhile(count => Used(pieces, at, count) <= widths[line])
+            .SelectMany(count => Ways(pieces, at + count, widths, line + 1, [.. before, count]));
+    }
+
+    private static double Used(List<Piece> pieces, int at, int count) =>
+        pieces.Skip(at).Take(count).Select((p, i) => p.WidthEm + (i > 0 && p.SpaceBefore ? Face.Of(Weight.Regular).BlankWidth : 0)).Sum();
+
+    // As the last line counts too: below a third of its width it looks left over.
+    private static double Raggedness(List<Piece> pieces, int[] counts, double[] widths)
+    {
+        double sum = 0;
+        for (int line = 0, at = 0; line < counts.Length; at += counts[line++])
+        {
+            double filled = Used(pieces, at, counts[line]) / widths[line];
+            sum +=
+                line < counts.Length - 1 ? (1 - filled) * (1 - filled)
+                : filled >= 0.33 ? 0
+                : (0.33 - filled) / 0.33 * ((0.33 - filled) / 0.33) * 0.25;
+        }
+
+        return sum;
+    }
+
     private static List<int> Greedy(List<Piece> pieces, double width)
     {
         List<int> counts = [];
