@@ -90,19 +90,21 @@ async function follow() {
   if (location.hash === here) return;
   if (!await leave()) { history.replaceState(null, "", here || "#/"); return; }
   here = location.hash;
-  showing = route();
+  const drawn = route();
   main.focus({ preventScroll: true });
   scrollTo(0, 0);
+  await drawn;
 }
 
 // One view after the other: what an earlier one still waits for must not be drawn over a later one.
 let showing = Promise.resolve();
-addEventListener("hashchange", () => { showing = showing.then(follow); });
+const next = (work) => showing = showing.then(work, work);
+addEventListener("hashchange", () => next(follow));
 addEventListener("beforeunload", (e) => { if (document.body.dataset.unkept) e.preventDefault(); });
-whenStepped(route);
+whenStepped(() => next(route));
 
 await learn();
 document.getElementById("skip").textContent = t("Skip to the work");
 document.getElementById("views").setAttribute("aria-label", t("Views"));
 fill(document.getElementById("foot"), el("p", {}, t("This helps and does not replace local law, its authorities, or a competent person. It knows only what your suppliers' sheets declare; read what could not be assessed.")));
-await route();
+await next(route);

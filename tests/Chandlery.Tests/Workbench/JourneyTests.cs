@@ -389,6 +389,39 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
     }
 
     [Fact]
+    public async Task What_was_asked_first_and_answered_last_is_not_drawn_over_what_came_after()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("");
+        int asked = 0;
+        var answered = new TaskCompletionSource();
+        await visit.Page.RouteAsync(
+            "**/api/candles",
+            async route =>
+            {
+                bool isFirst = Interlocked.Increment(ref asked) == 1;
+                IAPIResponse answer = await route.FetchAsync();
+                if (isFirst)
+                {
+                    await Task.Delay(2000);
+                }
+
+                await route.FulfillAsync(new() { Response = answer });
+                if (isFirst)
+                {
+                    answered.SetResult();
+                }
+            }
+        );
+        await visit.Button("Put Storm Jar (trial) away").ClickAsync();
+        await visit.Button("Undo: storm-jar put away").ClickAsync();
+        await answered.Task;
+        await visit.Page.WaitForTimeoutAsync(1000);
+        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Link, new() { Name = "Storm Jar (trial)" })).ToBeVisibleAsync();
+        Assert.Equal(0, await visit.Page.GetByText("1 file put away").CountAsync());
+    }
+
+    [Fact]
     public async Task A_candle_is_put_away_and_brought_back()
     {
         await using Visit visit = await browser.Open();
