@@ -14,7 +14,9 @@ internal sealed class ColumnHeights(double widthMm, IReadOnlyList<Block> blocks,
     private const double SameWidthMm = 1e-9;
 
     private readonly GrowingColumn alone = new(0, widthMm, sizes, symbols);
-    private readonly double?[] single = new double?[blocks.Count];
+
+    // Of each block by itself; no number where it was not asked for.
+    private readonly double[] single = Unknown(blocks.Count);
 
     // By the first block of each stretch: the column that it has grown to, and how high it was after each block.
     private readonly Dictionary<int, (GrowingColumn Column, List<double> HeightsMm)> grown = [];
@@ -60,10 +62,22 @@ internal sealed class ColumnHeights(double widthMm, IReadOnlyList<Block> blocks,
                 return Grown(first, end);
             }
 
-            height += single[i] ??= alone.HeightOfOnly(blocks[i]);
+            if (double.IsNaN(single[i]))
+            {
+                single[i] = alone.HeightOfOnly(blocks[i]);
+            }
+
+            height += single[i];
         }
 
         return height;
+    }
+
+    private static double[] Unknown(int count)
+    {
+        var heights = new double[count];
+        Array.Fill(heights, double.NaN);
+        return heights;
     }
 
     private double Grown(int first, int end)

@@ -15,15 +15,27 @@ public static class MarkupReader
     /// <param name="breaks">Where its long words may be broken; null for nowhere.</param>
     public static MarkupDocument? Read(string xml, string template, Problems problems, WordBreaks? breaks = null)
     {
+        // Where an element stands is asked only of what is wrong: most documents are read without it.
         var own = new Problems();
-        var reading = new MarkupReading(template + " (as written out)", own) { Breaks = breaks ?? WordBreaks.None };
+        MarkupDocument? document = Read(xml, template, own, breaks, LoadOptions.None);
+        if (own.None)
+        {
+            return document;
+        }
+
+        Read(xml, template, problems, breaks, LoadOptions.SetLineInfo);
+        return null;
+    }
+
+    private static MarkupDocument? Read(string xml, string template, Problems problems, WordBreaks? breaks, LoadOptions places)
+    {
+        var reading = new MarkupReading(template + " (as written out)", problems) { Breaks = breaks ?? WordBreaks.None, Places = places };
         if (reading.Root(xml, "paper") is not { } root)
         {
-            problems.AddRange(own.Found);
             return null;
         }
 
-        var document = new MarkupDocument(
+        return new MarkupDocument(
             (string?)root.Attribute("title") ?? "",
             (string?)root.Attribute("lang") ?? "en",
             reading.Number(root, "width", 0),
@@ -36,8 +48,6 @@ public static class MarkupReader
         {
             InsetMm = reading.Number(root, "inset", 0),
         };
-        problems.AddRange(own.Found);
-        return own.None ? document : null;
     }
 
     private static Block? ReadBlock(XElement element, MarkupReading reading)

@@ -18,6 +18,9 @@ internal sealed class MarkupReading(string file, Problems problems)
     /// <summary>Where long words may be broken.</summary>
     public WordBreaks Breaks { get; init; } = WordBreaks.None;
 
+    /// <summary>Whether elements know where they stand, which complaints say and nothing else asks.</summary>
+    public LoadOptions Places { get; init; } = LoadOptions.SetLineInfo;
+
     /// <summary>The outermost element of what a template wrote; null, noted, when it is not well-formed.</summary>
     /// <param name="xml">The text.</param>
     /// <param name="name">What the element must be called; another one is noted.</param>
@@ -28,7 +31,7 @@ internal sealed class MarkupReading(string file, Problems problems)
         {
             var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
             using var reader = XmlReader.Create(new StringReader(xml), settings);
-            root = XDocument.Load(reader, LoadOptions.SetLineInfo | LoadOptions.PreserveWhitespace).Root!;
+            root = XDocument.Load(reader, Places | LoadOptions.PreserveWhitespace).Root!;
         }
         catch (XmlException error)
         {

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
 
@@ -57,11 +58,16 @@ internal static class DocumentWriter
         return parts;
     }
 
-    // Drawing and packing a page concerns no other page.
+    // Drawing and packing a page concerns no other page. They are dealt out a few at a time, so that the first ones are there to be
+    // written while the others are drawn.
     private static IEnumerable<PageContent> Drawn(IReadOnlyList<Scene> pages, DocumentParts parts, PdfPurpose purpose) =>
         pages.Count == 1
             ? [PageContent.Draw(pages[0], parts, purpose)]
-            : pages.AsParallel().AsOrdered().Select(p => PageContent.Draw(p, parts, purpose));
+            : Partitioner
+                .Create(pages.ToArray(), loadBalance: true)
+                .AsParallel()
+                .AsOrdered()
+                .Select(p => PageContent.Draw(p, parts, purpose));
 
     private static int WritePage(PdfFile file, PageContent page, int pageTree, StructureTree? structure)
     {

@@ -8,19 +8,14 @@ internal static class PdfText
     /// <summary>A text that people read: as it is in ASCII, else in UTF-16 (ISO 32000-1, 7.9.2.2).</summary>
     public static string Of(string text)
     {
-        var written = new StringBuilder();
-        if (text.All(c => c is >= ' ' and <= '~'))
+        if (text.AsSpan().ContainsAnyExceptInRange(' ', '~'))
         {
-            written.Append('(');
-            foreach (char c in text)
-            {
-                written.Append(c is '(' or ')' or '\\' ? "\\" : "").Append(c);
-            }
-
-            return written.Append(')').ToString();
+            return $"<FEFF{Hex(text)}>";
         }
 
-        return written.Append("<FEFF").Append(Hex(text)).Append('>').ToString();
+        return text.AsSpan().ContainsAny('(', ')', '\\')
+            ? $"({text.Replace("\\", "\\\\").Replace("(", "\\(").Replace(")", "\\)")})"
+            : $"({text})";
     }
 
     /// <summary>The UTF-16 of a text in hexadecimal figures.</summary>

@@ -3,6 +3,9 @@ namespace Chandlery.Paper.Pdf;
 /// <summary>The structure of a document, written page by page (ISO 32000-1, 14.7).</summary>
 internal sealed class StructureTree
 {
+    // What an element comes to; there are dozens on a label.
+    private const int UsualBytes = 64;
+
     private readonly PdfFile file;
     private readonly int root;
     private readonly int document;
@@ -55,7 +58,7 @@ internal sealed class StructureTree
     {
         int number = file.Reserve();
         numbers[element] = number;
-        ByteText kids = new();
+        var kids = new ByteText(UsualBytes);
         foreach ((StructureElement? part, int mark) in element.Kids)
         {
             if (part is null)
@@ -68,7 +71,7 @@ internal sealed class StructureTree
             }
         }
 
-        ByteText body = new ByteText().Put("<</S/").Put(element.Type).Put("/P ").Put(parent).Put(" 0 R/Pg ").Put(page);
+        ByteText body = new ByteText(UsualBytes).Put("<</S/").Put(element.Type).Put("/P ").Put(parent).Put(" 0 R/Pg ").Put(page);
         body.Put(" 0 R/K[").Put(kids.Written).Put("]");
         if (element.Language is { } language)
         {

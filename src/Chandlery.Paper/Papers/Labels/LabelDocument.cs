@@ -194,18 +194,15 @@ public sealed class LabelDocument
     {
         // What the law puts on a label must be readable when the package stands as usual, which its base is not.
         bool mustBeSeen = assessment.Label.Hazard.Count + assessment.Label.Supplemental.Count + assessment.Label.Pictograms.Count > 0;
-        List<LabelShape> all =
+        LabelShape[] all =
         [
             .. Arrangements
                 .For(assessment.Vessel, assessment.Edition.Formats.OfferedSizes)
                 .Where(s => !mustBeSeen || s.Where != LabelShape.OnTheBase),
         ];
-        return
-        [
-            .. all.Where(s => s.Request.Form != LabelForm.Leaflet && s.Holds(band.Label)),
-            .. band.IfPossible ? all.Where(s => s.Request.Form != LabelForm.Leaflet && !s.Holds(band.Label)) : [],
-            .. all.Where(s => s.Request.Form == LabelForm.Leaflet && s.Holds(band.Label)),
-        ];
+        IEnumerable<LabelShape> large = all.Where(s => s.Request.Form != LabelForm.Leaflet && s.Holds(band.Label));
+        IEnumerable<LabelShape> small = band.IfPossible ? all.Where(s => s.Request.Form != LabelForm.Leaflet && !s.Holds(band.Label)) : [];
+        return large.Concat(small).Concat(all.Where(s => s.Request.Form == LabelForm.Leaflet && s.Holds(band.Label)));
     }
 
     private ArrangementResult Try(LabelShape shape)
