@@ -40,14 +40,7 @@ internal static class ListingRemarks
                 List<string> classes = [.. entry.Claims.Where(c => note.Lets.Contains(c.Category.Group)).Select(c => c.Category.Code)];
                 if (classes.Count > 0)
                 {
-                    string codes = string.Join(", ", classes);
-                    yield return note.NotIn.Count > 0
-                        ? IsNotIn(note, state)
-                            ? $"{name}: {codes} ({here.Cite(entry)}) does not count in this product, by note {note.Note}: {note.Means}."
-                            : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}."
-                        : met.Contains(note)
-                            ? $"{name}: {codes} ({here.Cite(entry)}) is left off, because its sheet is declared to meet note {note.Note}: {note.Means}."
-                            : $"{name}: {codes} ({here.Cite(entry)}) comes with note {note.Note}: {note.Means}. If the supplier's document shows that, write 'notesMet: [{note.Note}]' with the substance.";
+                    yield return WithNote(name, string.Join(", ", classes), here.Cite(entry), note, met.Contains(note), state);
                 }
                 else if (note.IsTold)
                 {
@@ -75,6 +68,24 @@ internal static class ListingRemarks
         SubstanceList list,
         PhysicalState? state
     ) => NotesMet(parts, entry, list).Concat(NotesOf(entry, list).Where(n => IsNotIn(n, state)));
+
+    // The classes of an entry that one of its notes speaks of.
+    private static string WithNote(string name, string codes, string entry, AnnexNote note, bool isMet, PhysicalState? state)
+    {
+        if (IsNotIn(note, state))
+        {
+            return $"{name}: {codes} ({entry}) does not count in this product, by note {note.Note}: {note.Means}.";
+        }
+
+        if (isMet)
+        {
+            return $"{name}: {codes} ({entry}) is left off, because its sheet is declared to meet note {note.Note}: {note.Means}.";
+        }
+
+        return note.NotIn.Count > 0
+            ? $"{name}: {codes} ({entry}) comes with note {note.Note}: {note.Means}."
+            : $"{name}: {codes} ({entry}) comes with note {note.Note}: {note.Means}. If the supplier's document shows that, write 'notesMet: [{note.Note}]' with the substance.";
+    }
 
     private static bool IsNotIn(AnnexNote note, PhysicalState? state) => state is { } known && note.NotIn.Contains(known);
 

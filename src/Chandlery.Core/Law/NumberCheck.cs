@@ -81,7 +81,7 @@ public sealed class NumberCheck(SubstanceList list)
 
     private static bool HasOnly(KnownSubstance known, string allergen) => known.Names.Any(n => PlainText.Of(n) == PlainText.Of(allergen));
 
-    private KnownSubstance? Known(string cas) => list.Known.FirstOrDefault(k => k.Cas == cas);
+    private KnownSubstance? Known(string cas) => list.KnownAs(new SubstanceIdentity("", CasNumber.Parse(cas).OrNull(), null));
 
     private IEnumerable<string> Owners(EcNumber ec)
     {

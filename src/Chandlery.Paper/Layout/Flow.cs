@@ -39,9 +39,15 @@ internal sealed class Flow(Region region, LayoutSizes sizes, SymbolSheet symbols
     /// <summary>By how much the widest unbreakable thing was too wide, millimetres; 0 when none was.</summary>
     public double OverflowMm => overflow;
 
-    /// <summary>Begins anew at the top of a room in which nothing floats yet, where only heights are measured.</summary>
+    /// <summary>Begins anew at the top of the room, where only heights are measured.</summary>
+    /// <exception cref="InvalidOperationException">Something floats in the room, or things have been placed: they would stay.</exception>
     public void Restart()
     {
+        if (placing || region.HasFloats)
+        {
+            throw new InvalidOperationException("Only a measured flow in which nothing floats can begin anew.");
+        }
+
         Y = region.TopMm;
         overflow = 0;
     }

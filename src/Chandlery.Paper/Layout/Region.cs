@@ -53,6 +53,9 @@ internal sealed class Region(double topMm, double bottomMm, Func<double, double,
         return free.Count == 0 ? null : free.MaxBy(f => f.Right - f.Left);
     }
 
+    /// <summary>True where a corner has been taken out.</summary>
+    public bool HasFloats => floats.Count > 0;
+
     /// <summary>Lower end of the floats.</summary>
     public double FloatsEndMm => floats.Count == 0 ? topMm : floats.Max(f => f.Bottom);
 }
