@@ -41,10 +41,9 @@ public sealed record DeclarationFolder(
 
         string root = RootOf(path);
         var reader = new DeclarationReader(vocabulary);
-        List<ReadDeclaration> read =
-        [
-            .. DeclarationFiles.Of(root, problems).AsParallel().AsOrdered().Select(f => DeclarationFiles.Read(f, ShownAs(f), reader)),
-        ];
+        IReadOnlyList<string> files = DeclarationFiles.Of(root, problems);
+        var read = new ReadDeclaration[files.Count];
+        Parallel.For(0, files.Count, i => read[i] = DeclarationFiles.Read(files[i], ShownAs(files[i]), reader));
         problems.AddRange(read.SelectMany(r => r.Problems));
         var catalogue = new Catalogue(
             read.Select(r => r.Declaration).OfType<IDeclaration>(),

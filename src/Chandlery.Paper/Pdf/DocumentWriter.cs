@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Scenes;
 
@@ -22,10 +21,13 @@ internal static class DocumentWriter
         int resources = file.Reserve();
         StructureTree? structure = isPress ? null : new StructureTree(file);
         var pages = new ByteText();
-        foreach (PageContent page in Drawn(document.Pages, parts, purpose))
-        {
-            pages.Put(WritePage(file, page, pageTree, structure)).Put(" 0 R ");
-        }
+
+        // Drawing and packing a page concerns no other page.
+        InTurn.Each(
+            document.Pages,
+            scene => PageContent.Draw(scene, parts, purpose),
+            page => pages.Put(WritePage(file, page, pageTree, structure)).Put(" 0 R ")
+        );
 
         file.Add(
             pageTree,
@@ -57,17 +59,6 @@ internal static class DocumentWriter
 
         return parts;
     }
-
-    // Drawing and packing a page concerns no other page. They are dealt out a few at a time, so that the first ones are there to be
-    // written while the others are drawn.
-    private static IEnumerable<PageContent> Drawn(IReadOnlyList<Scene> pages, DocumentParts parts, PdfPurpose purpose) =>
-        pages.Count == 1
-            ? [PageContent.Draw(pages[0], parts, purpose)]
-            : Partitioner
-                .Create(pages.ToArray(), loadBalance: true)
-                .AsParallel()
-                .AsOrdered()
-                .Select(p => PageContent.Draw(p, parts, purpose));
 
     private static int WritePage(PdfFile file, PageContent page, int pageTree, StructureTree? structure)
     {
