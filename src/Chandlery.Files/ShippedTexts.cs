@@ -4,6 +4,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.IO.Compression;
 using System.Reflection;
 using System.Text;
+using Chandlery.Yaml;
 
 namespace Chandlery.Files;
 
@@ -11,13 +12,16 @@ namespace Chandlery.Files;
 /// Texts that travel inside the program, by relative path. Each is read when it is first asked for: two dozen languages lie there,
 /// and a run needs one or two.
 /// </summary>
-internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
+internal sealed class ShippedTexts : IParsedDictionary
 {
     private const string Compressed = ".deflate";
+    private const string Parsed = ".tree";
 
     private static readonly Assembly Home = typeof(ShippedTexts).Assembly;
 
+    private readonly string prefix;
     private readonly Dictionary<string, string> resources;
+    private readonly IReadOnlyDictionary<string, string> instead;
     private readonly ConcurrentDictionary<string, string> read;
 
     /// <summary>Finds the texts below a folder.</summary>
@@ -26,7 +30,10 @@ internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
     /// <param name="instead">Texts that are used instead of the program's own, and others beside them.</param>
     public ShippedTexts(string prefix, Func<string, bool> wanted, IReadOnlyDictionary<string, string> instead)
     {
+        this.prefix = prefix;
+        this.instead = instead;
         resources = Home.GetManifestResourceNames()
+            .Where(resource => !resource.EndsWith(Parsed, StringComparison.Ordinal))
             .Select(resource => (Resource: resource, Name: NameOf(resource)))
             .Where(r => r.Name.StartsWith(prefix, StringComparison.Ordinal) && wanted(r.Name[prefix.Length..]))
             .ToDictionary(r => r.Name[prefix.Length..], r => r.Resource, StringComparer.Ordinal);
@@ -63,6 +70,13 @@ internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
     }
 
     /// <inheritdoc/>
+    public YamlMap? Tree(string path, string file)
+    {
+        using Stream? stream = instead.ContainsKey(path) ? null : Home.GetManifestResourceStream(prefix + path + Parsed);
+        return stream is null ? null : PackedTree.Read(Unpacked(stream), file);
+    }
+
+    /// <inheritdoc/>
     public IEnumerator<KeyValuePair<string, string>> GetEnumerator() => Keys.Select(k => KeyValuePair.Create(k, this[k])).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
@@ -81,5 +95,13 @@ internal sealed class ShippedTexts : IReadOnlyDictionary<string, string>
         using Stream text = IsCompressed(resource) ? new DeflateStream(stream, CompressionMode.Decompress) : stream;
         using var reader = new StreamReader(text, Encoding.UTF8);
         return reader.ReadToEnd();
+    }
+
+    private static byte[] Unpacked(Stream stream)
+    {
+        using var packed = new DeflateStream(stream, CompressionMode.Decompress);
+        using var whole = new MemoryStream();
+        packed.CopyTo(whole);
+        return whole.ToArray();
     }
 }

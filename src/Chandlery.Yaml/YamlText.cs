@@ -12,6 +12,15 @@ public static class YamlText
     private const int LongestText = 2_000_000;
     private const int DeepestNesting = 24;
 
+    /// <summary>The map at the top of one of several files, or null when there are problems; one that is there as a tree is not parsed again.</summary>
+    /// <param name="texts">The texts.</param>
+    /// <param name="path">The path of one of them.</param>
+    /// <param name="file">The file's name, for places.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    /// <exception cref="KeyNotFoundException">There is no such text.</exception>
+    public static YamlMap? Read(IReadOnlyDictionary<string, string> texts, string path, string file, Problems problems) =>
+        (texts as IParsedDictionary)?.Tree(path, file) ?? Read(texts[path], file, problems);
+
     /// <summary>The map at the top of the file, or null when there are problems.</summary>
     public static YamlMap? Read(string text, string file, Problems problems)
     {

@@ -68,7 +68,7 @@ internal sealed record SheetWording(
                 .Order(StringComparer.Ordinal)
         )
         {
-            if (YamlText.Read(files[path], "data/" + path, problems) is not { } map)
+            if (YamlText.Read(files, path, "data/" + path, problems) is not { } map)
             {
                 continue;
             }
@@ -112,7 +112,7 @@ internal sealed record SheetWording(
                 .Order(StringComparer.Ordinal)
         )
         {
-            if (YamlText.Read(files[path], "data/" + path, problems) is not { } map)
+            if (YamlText.Read(files, path, "data/" + path, problems) is not { } map)
             {
                 continue;
             }

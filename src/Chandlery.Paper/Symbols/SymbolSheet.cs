@@ -16,7 +16,7 @@ public sealed record SymbolSheet(IReadOnlyDictionary<SymbolName, IReadOnlyList<S
     {
         const string file = "symbols.yaml";
         var symbols = new Dictionary<SymbolName, IReadOnlyList<SymbolLayer>>();
-        if (YamlText.Read(dataFiles.GetValueOrDefault(file, ""), "data/" + file, problems) is not { } map)
+        if (YamlText.Read(dataFiles, file, "data/" + file, problems) is not { } map)
         {
             return new SymbolSheet(symbols);
         }

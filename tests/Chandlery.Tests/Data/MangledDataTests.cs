@@ -23,10 +23,10 @@ public sealed class MangledDataTests
     // All files but one are the same each time: parsing them once makes thousands of readings possible.
     private static readonly Dictionary<string, ParsedFile> Parsed = Shipped
         .Where(f => f.Key.EndsWith(".yaml", StringComparison.Ordinal))
-        .ToDictionary(f => f.Key, f => ParsedFile.Of(f.Key, f.Value));
+        .ToDictionary(f => f.Key, f => ParsedFile.Of(Shipped, f.Key));
 
-    private static ParsedFile Parse(string path, string text) =>
-        ReferenceEquals(Shipped[path], text) ? Parsed[path] : ParsedFile.Of(path, text);
+    private static ParsedFile Parse(IReadOnlyDictionary<string, string> texts, string path) =>
+        ReferenceEquals(Shipped[path], texts[path]) ? Parsed[path] : ParsedFile.Of(texts, path);
 
     public static TheoryData<string> Files() =>
         [

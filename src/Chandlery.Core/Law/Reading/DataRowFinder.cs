@@ -30,7 +30,7 @@ public static class DataRowFinder
                 parts is ["product-safety", _, _] ? $"{parts[0]}/{parts[1]}"
                 : parts.Length == 3 ? parts[1]
                 : parts[0];
-            Walk(ParsedFile.Of(path, texts[path]).Map, path, "", Add);
+            Walk(ParsedFile.Of(texts, path).Map, path, "", Add);
             Remarks(path, texts[path], Add);
 
             void Add(TextPlace place, string name, Standing standing, string says) =>

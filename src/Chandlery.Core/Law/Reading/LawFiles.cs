@@ -7,14 +7,18 @@ internal sealed class LawFiles
 {
     private readonly IReadOnlyDictionary<string, string> texts;
     private readonly Problems problems;
-    private readonly Func<string, string, ParsedFile> parse;
+    private readonly Func<IReadOnlyDictionary<string, string>, string, ParsedFile> parse;
     private readonly Dictionary<string, ParsedFile> parsed = [];
 
     /// <summary>Takes the files.</summary>
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
     /// <param name="problems">Collects everything that is wrong.</param>
     /// <param name="parse">How a file is parsed; whoever reads the same texts again and again may keep what was parsed.</param>
-    public LawFiles(IReadOnlyDictionary<string, string> texts, Problems problems, Func<string, string, ParsedFile> parse)
+    public LawFiles(
+        IReadOnlyDictionary<string, string> texts,
+        Problems problems,
+        Func<IReadOnlyDictionary<string, string>, string, ParsedFile> parse
+    )
     {
         this.texts = texts;
         this.problems = problems;
@@ -55,14 +59,14 @@ internal sealed class LawFiles
     public Fields Open(string path)
     {
         string name = "data/" + path;
-        if (!texts.TryGetValue(path, out string? text))
+        if (!texts.ContainsKey(path))
         {
             problems.Add(new TextPlace(name, 0, 0), "The file is missing.", "Restore it from the program's own data.");
             return new Fields(new YamlMap([], new TextPlace(name, 0, 0)), new Problems());
         }
 
         // A file that is no YAML has been noted; whatever it should have held is not noted as missing on top.
-        ParsedFile file = Parse(path, text);
+        ParsedFile file = Parse(path);
         return new Fields(file.Map, file.Problems.None ? problems : new Problems());
     }
 
@@ -81,12 +85,12 @@ internal sealed class LawFiles
         }
 
         string path = $"law/{folder}/{file}";
-        if (heirs.Count == 0 || !texts.TryGetValue(path, out string? text))
+        if (heirs.Count == 0 || !texts.ContainsKey(path))
         {
             return IsUnreadable(folder) ? new Fields(new YamlMap([], new TextPlace("data/" + path, 0, 0)), new Problems()) : Open(path);
         }
 
-        YamlMap map = Parse(path, text).Map;
+        YamlMap map = Parse(path).Map;
         foreach (string heir in Enumerable.Reverse(heirs))
         {
             List<(string From, string To)> cited =
@@ -102,16 +106,16 @@ internal sealed class LawFiles
     // What an edition is based on is unknown when its own file cannot be read, or names another that there is not: that is noted
     // there, and not with every file that is missing for it.
     private bool IsUnreadable(string edition) =>
-        !texts.TryGetValue($"law/{edition}/edition.yaml", out string? head) || !Parse($"law/{edition}/edition.yaml", head).Problems.None;
+        !texts.ContainsKey($"law/{edition}/edition.yaml") || !Parse($"law/{edition}/edition.yaml").Problems.None;
 
     private string? BasedOn(string edition) =>
         texts.ContainsKey($"law/{edition}/edition.yaml") ? Open($"law/{edition}/edition.yaml").OptionalText("basedOn") : null;
 
-    private ParsedFile Parse(string path, string text)
+    private ParsedFile Parse(string path)
     {
         if (!parsed.TryGetValue(path, out ParsedFile? file))
         {
-            file = parse(path, text);
+            file = parse(texts, path);
             parsed[path] = file;
             problems.AddRange(file.Problems.Found);
         }

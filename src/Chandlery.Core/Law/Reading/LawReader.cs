@@ -18,7 +18,7 @@ public sealed class LawReader
     private readonly Lock reading = new();
     private bool refusesAtOnce;
 
-    private LawReader(IReadOnlyDictionary<string, string> texts, Func<string, string, ParsedFile> parse)
+    private LawReader(IReadOnlyDictionary<string, string> texts, Func<IReadOnlyDictionary<string, string>, string, ParsedFile> parse)
     {
         files = new LawFiles(texts, problems, parse);
         files.FindEditions();
@@ -52,12 +52,12 @@ public sealed class LawReader
     /// <summary>Reads what every run needs and what is asked for then.</summary>
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
     /// <param name="problems">Collects everything that is wrong.</param>
-    /// <param name="parse">Parses a file, by its path and text.</param>
+    /// <param name="parse">Parses one of the texts, by its path.</param>
     /// <param name="ask">Asks for parts of the lawbook; null to ask for all.</param>
     internal static Lawbook? Read(
         IReadOnlyDictionary<string, string> texts,
         Problems problems,
-        Func<string, string, ParsedFile> parse,
+        Func<IReadOnlyDictionary<string, string>, string, ParsedFile> parse,
         Action<Lawbook>? ask = null
     )
     {

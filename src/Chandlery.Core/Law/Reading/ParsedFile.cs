@@ -8,12 +8,13 @@ namespace Chandlery.Core.Law.Reading;
 internal sealed record ParsedFile(YamlMap Map, Problems Problems)
 {
     /// <summary>Parses a file.</summary>
-    /// <param name="path">Path under <c>data/</c>.</param>
-    /// <param name="text">Its text.</param>
-    public static ParsedFile Of(string path, string text)
+    /// <param name="texts">Texts by path under <c>data/</c>.</param>
+    /// <param name="path">The file's path.</param>
+    /// <exception cref="KeyNotFoundException">There is no such file.</exception>
+    public static ParsedFile Of(IReadOnlyDictionary<string, string> texts, string path)
     {
         string name = "data/" + path;
         var problems = new Problems();
-        return new ParsedFile(YamlText.Read(text, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0)), problems);
+        return new ParsedFile(YamlText.Read(texts, path, name, problems) ?? new YamlMap([], new TextPlace(name, 0, 0)), problems);
     }
 }
