@@ -15,6 +15,8 @@ command -v gs >/dev/null || packages+=(ghostscript)
 [ -e /usr/share/fonts/opentype/ebgaramond ] || packages+=(fonts-ebgaramond)
 command -v chromium >/dev/null || packages+=(chromium)
 command -v npm >/dev/null || packages+=(npm)
+# The same engine without a browser's windows, in which the page's tests take half the time; where it cannot be had, Chromium does.
+command -v chromium-headless-shell >/dev/null || bash src/install-packages.sh chromium-headless-shell || echo "No chromium-headless-shell: the page is tried in the whole Chromium."
 # Shells besides bash, for their completion scripts.
 command -v zsh >/dev/null || packages+=(zsh)
 command -v fish >/dev/null || packages+=(fish)

@@ -11,6 +11,10 @@ public sealed class BrowserFixture : IAsyncLifetime
 {
     // The law is read once for all pages, as it is for the folders of one workbench.
     private static readonly Workroom Demo = Workroom.Open(TestLaw.DemoFolder, new Problems())!;
+
+    // The shell is the same engine without a browser's windows round it, which are half the work where nobody looks at them.
+    private static readonly string[] Browsers = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium", "/usr/bin/chromium-browser"];
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -22,7 +26,7 @@ public sealed class BrowserFixture : IAsyncLifetime
         browser = await playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
             {
-                ExecutablePath = new[] { "/usr/bin/chromium", "/usr/bin/chromium-browser" }.First(File.Exists),
+                ExecutablePath = Browsers.First(File.Exists),
                 Args = ["--no-sandbox"],
             }
         );
