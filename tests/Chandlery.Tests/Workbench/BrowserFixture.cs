@@ -24,11 +24,7 @@ public sealed class BrowserFixture : IAsyncLifetime
         Assertions.SetDefaultExpectTimeout(20_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(
-            new BrowserTypeLaunchOptions
-            {
-                ExecutablePath = Browsers.First(File.Exists),
-                Args = ["--no-sandbox"],
-            }
+            new BrowserTypeLaunchOptions { ExecutablePath = Browsers.First(File.Exists), Args = ["--no-sandbox"] }
         );
     }
 

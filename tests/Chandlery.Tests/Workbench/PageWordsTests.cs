@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Chandlery.Tests.Support;
 using Chandlery.Workbench.Forms;
@@ -33,6 +34,29 @@ public sealed partial class PageWordsTests(BrowserFixture browser) : IClassFixtu
         Assert.Empty(sentences.Where(s => !words.ContainsKey(s)).Order(StringComparer.Ordinal));
         Assert.Empty(words.Where(w => !Parts(w.Key).SequenceEqual(Parts(w.Value))).Select(w => w.Key));
     }
+
+    [Theory]
+    [MemberData(nameof(Languages))]
+    public void No_word_has_a_typewriters_apostrophe(string language)
+    {
+        string[] texts =
+        [
+            .. new[] { WordsFolder, Path.Combine(TestLaw.Repository, "data", "told") }.SelectMany(folder =>
+                Texts(FormValues.Of(File.ReadAllText(Path.Combine(folder, language + ".yaml"))))
+            ),
+        ];
+        Assert.InRange(texts.Length, 1000, 10_000);
+        Assert.DoesNotContain(texts, t => TypewritersApostrophe().IsMatch(t));
+    }
+
+    private static IEnumerable<string> Texts(JsonNode? node) =>
+        node switch
+        {
+            JsonObject map => map.SelectMany(field => Texts(field.Value)),
+            JsonArray list => list.SelectMany(Texts),
+            JsonValue value => [value.ToString()],
+            _ => [],
+        };
 
     private static IEnumerable<string> Parts(string sentence) =>
         Part().Matches(sentence).Select(m => m.Value).Order(StringComparer.Ordinal);
@@ -92,6 +116,9 @@ public sealed partial class PageWordsTests(BrowserFixture browser) : IClassFixtu
         );
         Assert.Single(places);
     }
+
+    [GeneratedRegex("""\p{L}'\p{L}""")]
+    private static partial Regex TypewritersApostrophe();
 
     [GeneratedRegex(@"\{\w+\}")]
     private static partial Regex Part();

@@ -12,7 +12,7 @@ public sealed class RecallLanguageTests
     [Theory]
     [InlineData("en", "Whom to ask must be reached free of charge", "dune-reeds: no picture of the product is declared")]
     [InlineData("de", "Wen man fragt, der muss kostenlos erreichbar sein", "dune-reeds: Es ist kein Bild des Produkts angegeben")]
-    [InlineData("fr", "joignable gratuitement", "aucune image du produit n'est déclarée")]
+    [InlineData("fr", "joignable gratuitement", "aucune image du produit n’est déclarée")]
     [InlineData("es", "debe poder llegarse gratis", "no se declara ninguna imagen del producto")]
     [InlineData("xx", "Whom to ask must be reached free of charge", "dune-reeds: no picture")]
     public async Task It_is_said_in_the_language_of_the_page(string language, params string[] said)
