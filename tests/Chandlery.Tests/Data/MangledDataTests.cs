@@ -125,9 +125,14 @@ public sealed class MangledDataTests
             case ["law", var edition, _]:
                 _ = lawbook.Editions.Find(edition);
                 break;
+            case ["languages", var language, "safety-data-sheet.yaml"]:
+                _ = lawbook.SheetWords.Find(language);
+                break;
+            case ["languages", var language, "product-safety.yaml"]:
+                _ = lawbook.Safety.Words.Find(language);
+                break;
             case ["languages", var language, _]:
                 _ = lawbook.Languages.Find(language);
-                _ = lawbook.SheetWords.Find(language);
                 break;
         }
     }
