@@ -3,8 +3,8 @@ using Chandlery.Paper.Fonts;
 namespace Chandlery.Paper.Designs;
 
 /// <summary>
-/// A line that gets smaller where it is too long, and loses its last words where even the smallest type is: a front tells what it can,
-/// the legal panel tells all.
+/// A line that gets smaller where it is too long, and loses its last words where even the smallest type is, of a list the last of its
+/// things: a front tells what it can, the legal panel tells all.
 /// </summary>
 /// <param name="Text">What is left of it.</param>
 /// <param name="SizeMm">Type size.</param>
@@ -24,10 +24,12 @@ internal readonly record struct FittingText(string Text, double SizeMm)
         string left = text;
         while (left.Contains(' ', StringComparison.Ordinal) && Fitting(left) < SmallestTypeMm * Tolerance)
         {
-            left = left[..left.LastIndexOf(' ')];
+            // Half of a thing's name is the name of another.
+            int comma = left.LastIndexOf(", ", StringComparison.Ordinal);
+            left = left[..(comma > 0 ? comma : left.LastIndexOf(' '))];
         }
 
-        return new FittingText(left.Length < text.Length ? left.TrimEnd(',') : text, Math.Max(SmallestTypeMm, Fitting(left)));
+        return new FittingText(left, Math.Max(SmallestTypeMm, Fitting(left)));
 
         double Fitting(string line) => Math.Min(wantedMm, roomMm / WidthEm(line, face));
     }

@@ -3,8 +3,10 @@ using Chandlery.Core.Declared;
 using Chandlery.Files;
 using Chandlery.Paper.Designs;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
+using Chandlery.Paper.Pdf;
 using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
 using Chandlery.Paper.Shapes;
@@ -278,6 +280,67 @@ public class DesignTests
                 .Select(t => t.Shaped.Text);
             Assert.DoesNotContain("Tarnvey Candle", texts);
         }
+    }
+
+    [Theory]
+    [InlineData("harbour fog, cedar smoke, fig leaf", "harbour fog, cedar smoke")]
+    [InlineData("sweet orange essential oil", "sweet orange essential")]
+    public void AListLosesAWholeThingWhereItIsTooLong(string text, string left)
+    {
+        Face face = Face.Of(Weight.Regular);
+        double whole = FittingText.Whole(text, face, 1.9, double.PositiveInfinity).SizeMm * face.Shape(text).Advance / face.UnitsPerEm;
+        Assert.Equal(text, FittingText.Of(text, face, 2.25, whole + 0.1).Text);
+        Assert.Equal(left, FittingText.Of(text, face, 2.25, whole - 0.5).Text);
+    }
+
+    [Theory]
+    [MemberData(nameof(Designs))]
+    public void NoTextOfAFrontWithoutWicksEndsInASeparator(string design)
+    {
+        Assessment a = TestLaw.Demo("candles/fig-melts.yaml", "IE");
+        foreach (string piece in DesignPieces.Words.Except(["one", "pair", "wrap"]))
+        {
+            IEnumerable<string> texts = DesignPieces
+                .Draw(Request(a, Brand(shows: true)), design, piece, new Problems())!
+                .Pages.SelectMany(p => p.All)
+                .OfType<TextItem>()
+                .Select(t => t.Shaped.Text.TrimEnd());
+            Assert.DoesNotContain(texts, t => t.EndsWith(',') || t.EndsWith('·'));
+        }
+    }
+
+    [Theory]
+    [InlineData("candles/breakwater-pillar.yaml")]
+    [InlineData("candles/dune-refill.yaml")]
+    [InlineData("candles/harbour-bowl.yaml")]
+    public void TheNameStandsClearOfTheSeal(string candle)
+    {
+        const double gapMm = 0.5;
+        Assessment a = TestLaw.Demo(candle, "IE");
+        Scene front = DesignPieces.Draw(Request(a, Brand(shows: true)), "seal", "front", new Problems())!.Pages[0];
+        double seal = front
+            .All.OfType<PathItem>()
+            .Select(p => ItemBounds.Of([p])!)
+            .Where(b => b.RightMm - b.LeftMm < front.WidthMm)
+            .Max(b => b.BottomMm);
+        string[] words = a.Candle.Name.Split(' ');
+        TextItem[] name = [.. front.All.OfType<TextItem>().Where(t => t.AngleDegrees == 0 && t.Shaped.Text.Split(' ').All(words.Contains))];
+        Assert.NotEmpty(name);
+        Assert.All(name, t => Assert.InRange(t.BaselineMm - (t.SizeMm * 0.73), seal + gapMm, front.HeightMm));
+    }
+
+    [Theory]
+    [InlineData("candles/fig-melts.yaml")]
+    [InlineData("candles/quay-tea-lights.yaml")]
+    [InlineData("candles/harbour-bowl.yaml")]
+    public void AVesselOfAnyOutlineStaysInItsRoomOnAStrip(string candle)
+    {
+        Assessment a = TestLaw.Demo(candle, "IE");
+        Scene strip = DesignPieces.Draw(Request(a, Brand(shows: true)), "wick-plan", "strip", new Problems())!.Pages[0];
+        ItemBounds wall = ItemBounds.Of([.. strip.All.OfType<PathItem>().Where(p => p.Stroke is not null)])!;
+        Assert.InRange(wall.LeftMm, 0, strip.WidthMm);
+        Assert.InRange(wall.BottomMm, 0, strip.HeightMm);
+        Assert.All(strip.All.OfType<TextItem>(), t => Assert.InRange(t.XMm, wall.RightMm, strip.WidthMm));
     }
 
     [Theory]

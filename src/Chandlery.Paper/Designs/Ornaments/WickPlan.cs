@@ -30,10 +30,11 @@ internal sealed class WickPlan : IOrnament
     {
         Box room = request.Room;
         IReadOnlyList<(double X, double Y)> wicks = WickPlaces.Of(Math.Max(1, request.Facts.Wicks));
-        double across = Math.Min(room.Width, room.Height);
-        double radius = across / 2;
-        (double cx, double cy) = (room.CentreX, room.CentreY);
         double ratio = request.Facts.VesselIsRound ? 1 : Math.Clamp(request.Facts.VesselRatio, 1, 1.6);
+
+        // An oblong vessel lies on its long side, and its short side is what is left of the room then.
+        double radius = Math.Min(room.Width / ratio, room.Height) / 2;
+        (double cx, double cy) = (room.CentreX, room.CentreY);
         double Warmth(double x, double y) =>
             wicks.Sum(w => 1 / (((x - w.X) * (x - w.X)) + ((y - w.Y) * (y - w.Y)) + (Softness * Softness)));
 
