@@ -20,10 +20,14 @@ export async function showRegister() {
   const title = el("h1", {}, t("Register"));
   const find = el("input", { id: "find", type: "search", autocomplete: "off" });
   const said = (data, shown) => data.wrong.length ? t("The register was changed afterwards.") : !data.entries.length && !find.value ? t("Nothing was labelled yet.") : find.value ? (data.hasMore ? t("More than {n} entries are about that.", { n: shown }) : count(shown, "1 entry is about that.", "{n} entries are about that.")) : data.isChecked ? count(data.count, "1 entry, and it holds together.", "{n} entries, and they hold together.") : count(data.count, "1 entry.", "{n} entries.");
+  let asked = 0;
   const draw = async (check = "") => {
+    const mine = ++asked;
     const about = find.value;
     const page = (more) => askJson(`/api/register?find=${encodeURIComponent(about)}${more}`);
     const data = await page(check && "&check=all");
+    // What was asked first and is answered last is not drawn over what came after.
+    if (mine !== asked) return;
     title.textContent = said(data, data.entries.length);
     const rows = el("ul", { class: "rows entries" }, data.entries.map(entry));
     const older = button(t("Show older entries"), async () => {
