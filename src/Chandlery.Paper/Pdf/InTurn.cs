@@ -10,10 +10,17 @@ internal static class InTurn
     /// <param name="things">The things.</param>
     /// <param name="work">What is done with each; several at once.</param>
     /// <param name="take">Takes what came of each; never two at once.</param>
-    /// <exception cref="AggregateException">A work or its taking threw.</exception>
+    /// <exception cref="AggregateException">A work or its taking threw, where there are several things; of a single one it comes as it is.</exception>
     public static void Each<TThing, TResult>(IReadOnlyList<TThing> things, Func<TThing, TResult> work, Action<TResult> take)
         where TResult : class
     {
+        // One label is one page: nobody is asked to help with it.
+        if (things.Count == 1)
+        {
+            take(work(things[0]));
+            return;
+        }
+
         var done = new TResult?[things.Count];
         var taking = new Lock();
         int begun = 0;
