@@ -9,6 +9,7 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Core.Quantities;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Benchmarks;
@@ -40,7 +41,7 @@ public class ClassificationBenchmark
     public void Setup()
     {
         var problems = new Problems();
-        Lawbook lawbook = LawReader.Read(ShippedFiles.Data(null, problems), problems)!;
+        Lawbook lawbook = LawReader.Read(ShippedFiles.Data(null, problems), PaperList.Own.Ids, problems)!;
         edition = lawbook.Edition("eu-clp");
         var place = new TextPlace("bench", 1, 1);
         List<Ingredient> lines = [];
@@ -108,7 +109,8 @@ public class ClassificationBenchmark
     public Composition Compose3OilsOf60Ingredients() => Composer.Compose(recipe);
 
     [Benchmark]
-    public LabelElements SelectLabel() => LabelSelector.Select(edition, Classify80Ingredients());
+    public LabelElements SelectLabel() =>
+        LabelSelector.Select(edition, Classify80Ingredients(), new PrecautionChoices(edition.Precautions));
 
     [Benchmark]
     public Verdict Judge80Ingredients() => law.Judge(composition);

@@ -17,6 +17,7 @@ namespace Chandlery.Core.Assessed;
 public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
 {
     private readonly ConcurrentDictionary<string, LawInForce> laws = new();
+    private readonly ConcurrentDictionary<(string Edition, PhysicalState State), LawInForce> lawsForStates = new();
     private readonly UfiTwins twins = new(catalogue);
     private readonly NotificationKin kin = new(catalogue);
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
@@ -152,7 +153,8 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         Subject subject = declared with { Maker = roles.OnLabel(declared.Maker) };
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
-        Verdict verdict = law.ForState(subject.Kind.State).ForStock(candle.OnMarketSince).Judge(subject.Composition);
+        LawInForce lawForState = lawsForStates.GetOrAdd((edition.Id, subject.Kind.State), key => law.ForState(key.State));
+        Verdict verdict = lawForState.ForStock(candle.OnMarketSince).Judge(subject.Composition);
         EMarkState? mark = EMarks.On(candle, subject.Batch, places, catalogue, lawbook.Safety);
         Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, subject.Kind, verdict);
         return new Assessment

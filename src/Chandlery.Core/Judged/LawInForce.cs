@@ -14,22 +14,26 @@ namespace Chandlery.Core.Judged;
 public sealed class LawInForce
 {
     private readonly SubstanceResolver resolver;
+    private readonly PrecautionChoices precautions;
 
     internal LawInForce(
         Edition edition,
         DateOnly day,
         DateOnly? onMarketSince,
         SubstanceResolver resolver,
+        PrecautionChoices precautions,
         PhysicalState state = PhysicalState.Solid
     )
     {
         this.resolver = resolver;
+        this.precautions = precautions;
         State = state;
         Edition = edition;
         Day = day;
         OnMarketSince = onMarketSince;
         Rules = [.. edition.RulesFor(state).Where(r => r.InForce.On(day, onMarketSince))];
         Format = edition.Formats.On(day);
+        NotComputed = edition.NotComputedFor(state);
     }
 
     /// <summary>The edition.</summary>
@@ -45,7 +49,7 @@ public sealed class LawInForce
     public PhysicalState State { get; }
 
     /// <summary>Hazards that are not computed of them.</summary>
-    public IReadOnlyList<NotComputed> NotComputed => Edition.NotComputedFor(State);
+    public IReadOnlyList<NotComputed> NotComputed { get; }
 
     /// <summary>The classification rules that hold, in the edition's order.</summary>
     public IReadOnlyList<ClassRule> Rules { get; }
@@ -55,11 +59,11 @@ public sealed class LawInForce
 
     /// <summary>The same law on the same day for a candle that has been on the market since another day; null for a new one.</summary>
     public LawInForce ForStock(DateOnly? onMarketSince) =>
-        onMarketSince == OnMarketSince ? this : new LawInForce(Edition, Day, onMarketSince, resolver, State);
+        onMarketSince == OnMarketSince ? this : new LawInForce(Edition, Day, onMarketSince, resolver, precautions, State);
 
     /// <summary>The same law on the same day for products of a state.</summary>
     public LawInForce ForState(PhysicalState state) =>
-        state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver.ForState(state), state);
+        state == State ? this : new LawInForce(Edition, Day, OnMarketSince, resolver.ForState(state), precautions, state);
 
     /// <summary>Where a sheet's line and the harmonised classes differ, and which counts.</summary>
     internal IReadOnlyList<string> DifferencesOf(Ingredient line, string product)
@@ -81,7 +85,7 @@ public sealed class LawInForce
 
     private LabelElements Label(Classification classification, IReadOnlyList<Substance> substances, Composition composition)
     {
-        LabelElements ofClasses = LabelSelector.Select(Edition, classification);
+        LabelElements ofClasses = LabelSelector.Select(Edition, classification, precautions);
         return ofClasses with
         {
             Supplemental =

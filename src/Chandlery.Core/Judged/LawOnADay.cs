@@ -1,4 +1,5 @@
 using Chandlery.Core.Classified;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 
 namespace Chandlery.Core.Judged;
@@ -18,7 +19,8 @@ public static class LawOnADay
             edition,
             day,
             onMarketSince,
-            new SubstanceResolver(edition.Substances, day, edition.Harmonised, PhysicalState.Solid)
+            new SubstanceResolver(edition.Substances, day, edition.Harmonised, PhysicalState.Solid),
+            new PrecautionChoices(edition.Precautions)
         );
     }
 }

@@ -8,7 +8,7 @@ namespace Chandlery.Core.Labelled;
 internal static class LabelSelector
 {
     /// <summary>The label elements.</summary>
-    public static LabelElements Select(Edition edition, Classification classification)
+    public static LabelElements Select(Edition edition, Classification classification, PrecautionChoices precautions)
     {
         var leftOff = new List<LeftOffChoice>();
         List<StatementChoice> statements = Statements(edition, classification, leftOff);
@@ -29,13 +29,14 @@ internal static class LabelSelector
         }
 
         // Precautionary statements follow from the classes, not from which statement stands for two of them.
-        IEnumerable<StatementCode> called = classification.Classes.Select(c => c.Category.Statement);
+        PrecautionChoice precautionary = precautions.For([.. classification.Classes.Select(c => c.Category.Statement)]);
+        leftOff.AddRange(precautionary.LeftOff);
         return new LabelElements(
             pictograms,
             ChooseSignalWord(edition, classification),
             [.. statements.Where(s => !s.Code.IsSupplemental)],
             supplemental,
-            PrecautionSelector.Select(edition.Precautions, [.. called], leftOff),
+            precautionary.Chosen,
             NamedSubstances.Of(edition.Naming, classification),
             leftOff
         );

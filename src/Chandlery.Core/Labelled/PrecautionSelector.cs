@@ -6,16 +6,13 @@ namespace Chandlery.Core.Labelled;
 /// <summary>Chooses precautionary statements for a candle sold to the public (CLP Art. 28).</summary>
 internal static class PrecautionSelector
 {
-    /// <summary>The chosen statements, in the order of their codes.</summary>
+    /// <summary>What is chosen of all that is offered.</summary>
     /// <param name="rules">Offers and their ranks.</param>
     /// <param name="called">Hazard statements that call for precautions.</param>
-    /// <param name="leftOff">Receives what was offered and not chosen, with the reason.</param>
-    public static IReadOnlyList<StatementChoice> Select(
-        PrecautionRules rules,
-        IReadOnlyList<StatementCode> called,
-        List<LeftOffChoice> leftOff
-    )
+    public static PrecautionChoice Select(PrecautionRules rules, IReadOnlyList<StatementCode> called)
     {
+        var leftOff = new List<LeftOffChoice>();
+
         // A statement may be offered twice with different weight; the more urgent offer counts.
         List<PrecautionOffer> offers =
         [
@@ -50,15 +47,21 @@ internal static class PrecautionSelector
             leftOff.Add(new LeftOffChoice(offer.Code, offer.Because + listed, offer.Clause));
         }
 
-        return
-        [
-            .. chosen
-                .OrderBy(o => o.Code.Text, StringComparer.Ordinal)
-                .Select(o => new StatementChoice(o.Code, $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})", o.Clause)
-                {
-                    Protects = Protects(rules, o.Code, called),
-                }),
-        ];
+        return new PrecautionChoice(
+            [
+                .. chosen
+                    .OrderBy(o => o.Code.Text, StringComparer.Ordinal)
+                    .Select(o => new StatementChoice(
+                        o.Code,
+                        $"{o.Because} (for {string.Join(", ", o.For.Where(called.Contains))})",
+                        o.Clause
+                    )
+                    {
+                        Protects = Protects(rules, o.Code, called),
+                    }),
+            ],
+            leftOff
+        );
 
         // Each hazard that calls for the statement adds what it harms.
         static Protection Protects(PrecautionRules rules, StatementCode code, IReadOnlyList<StatementCode> called) =>

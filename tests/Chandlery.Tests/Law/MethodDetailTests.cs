@@ -191,7 +191,7 @@ public sealed class MethodDetailTests
             TestLaw.Line("b", 2, ["Skin Sens. 1B, H317"]),
             TestLaw.Line("d", 30, ["Aquatic Chronic 3, H412"])
         );
-        LabelElements label = LabelSelector.Select(TestLaw.Eu, c);
+        LabelElements label = LabelSelector.Select(TestLaw.Eu, c, new PrecautionChoices(TestLaw.Eu.Precautions));
         List<string> gone = [.. SmallPackages.MayLeaveOff(TestLaw.Eu, c, label, new Millilitres(125)).Select(g => g.Code.Text)];
         Assert.Contains("H315", gone);
         Assert.DoesNotContain("H317", gone);

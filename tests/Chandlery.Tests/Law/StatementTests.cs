@@ -385,7 +385,7 @@ public class StatementTests
         PrecautionRules many = TestLaw.Eu.Precautions with { Most = 100 };
         LabelElements label = LabelElements.None with
         {
-            Precautionary = PrecautionSelector.Select(many, [.. hazards.Split(' ').Select(StatementCode.Of)], []),
+            Precautionary = PrecautionSelector.Select(many, [.. hazards.Split(' ').Select(StatementCode.Of)]).Chosen,
         };
         Assert.Contains(label.Precautionary, p => p.Code.Text == "P280");
         Assert.Equal(expected, StatementText.Printed(TestLaw.Lawbook.FindLanguage("en")!, StatementCode.Of("P280"), label));
