@@ -62,7 +62,7 @@ public static class EMarks
             return No($"The e-mark is not printed: the law has no tolerance for {candle.NetMass}.", rules.Clause);
         }
 
-        List<Batch> batches = batch is null ? [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == candle.Id)] : [batch];
+        List<Batch> batches = batch is null ? [.. catalogue.BatchesOf(candle)] : [batch];
         if (batches.Count == 0)
         {
             return No("The e-mark is not printed: no batch is declared that was weighed.", rules.Clause);

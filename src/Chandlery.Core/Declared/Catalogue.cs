@@ -47,6 +47,9 @@ public sealed class Catalogue
     public IEnumerable<T> OfKind<T>()
         where T : IDeclaration => byKind[typeof(T)].Cast<T>();
 
+    /// <summary>The batches that were poured of a candle.</summary>
+    public IEnumerable<Batch> BatchesOf(Candle candle) => OfKind<Batch>().Where(b => b.Candle.Id == candle.Id);
+
     /// <summary>Files that cannot be used because of problems of their own.</summary>
     public IReadOnlyList<WrongFile> Wrong => wrong;
 

@@ -91,7 +91,7 @@ public sealed class DutyFinder(Catalogue catalogue, Lawbook lawbook)
     private Incident? InQuestion(Assessment a) =>
         catalogue.OfKind<Incident>().FirstOrDefault(i => i.Candle.Id == a.Candle.Id && i.Closed is null && i.Risks.Count > 0);
 
-    private List<Batch> BatchesOf(Assessment a) => [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id)];
+    private List<Batch> BatchesOf(Assessment a) => [.. catalogue.BatchesOf(a.Candle)];
 
     private (DutyState, string) Each(Assessment a, Func<Batch, bool> holds, string lacking, string done)
     {

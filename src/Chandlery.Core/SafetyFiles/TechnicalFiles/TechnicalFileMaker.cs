@@ -20,7 +20,7 @@ namespace Chandlery.Core.SafetyFiles.TechnicalFiles;
 public sealed class TechnicalFileMaker(Assessment a, Catalogue catalogue, Lawbook lawbook, int version)
 {
     private readonly CandleTests tests = CandleTests.Of(a.Candle, catalogue, lawbook.Safety.File.Value);
-    private readonly List<Batch> batches = [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id).OrderBy(b => b.Poured)];
+    private readonly List<Batch> batches = [.. catalogue.BatchesOf(a.Candle).OrderBy(b => b.Poured)];
 
     private readonly List<Incident> incidents =
     [

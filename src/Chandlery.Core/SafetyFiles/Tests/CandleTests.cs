@@ -53,7 +53,7 @@ public sealed record CandleTests(
         }
 
         double tested = valid.Max(v => v.Test.OilShare.Value);
-        foreach (Batch batch in catalogue.OfKind<Batch>().Where(b => b.Candle.Id == candle.Id))
+        foreach (Batch batch in catalogue.BatchesOf(candle))
         {
             if (
                 RecipeMaker.FromBatch(batch, candle, catalogue, new Problems())?.Oils.Sum(o => o.Share.Value) is { } share

@@ -20,7 +20,7 @@ public sealed class TechnicalFilePaper() : PaperKind("technical-file", "Technica
     /// <summary>Burn tests, batches and their lots. Dispatches and incidents stay outside: they name persons.</summary>
     public override IEnumerable<IDeclaration> AlsoShown(Assessment a, Catalogue catalogue)
     {
-        List<Batch> batches = [.. catalogue.OfKind<Batch>().Where(b => b.Candle.Id == a.Candle.Id)];
+        List<Batch> batches = [.. catalogue.BatchesOf(a.Candle)];
         HashSet<string> lots = [.. batches.SelectMany(b => b.Lots).Select(l => l.Id)];
         return
         [
