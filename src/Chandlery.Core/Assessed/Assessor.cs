@@ -16,6 +16,9 @@ namespace Chandlery.Core.Assessed;
 /// <param name="asOf">The day that decides which rules hold.</param>
 public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf)
 {
+    // Of candles that share a UFI with another composition; the rest is found in the same way once these are mended.
+    private const int MostNamed = 6;
+
     private readonly ConcurrentDictionary<string, LawInForce> laws = new();
     private readonly ConcurrentDictionary<(string Edition, PhysicalState State), LawInForce> lawsForStates = new();
     private readonly UfiTwins twins = new(catalogue);
@@ -110,7 +113,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             List<Language> languages = LanguagesOf(candle, [.. group], edition, problems);
             if (asOf < edition.KnownFrom)
             {
-                problems.Add(NoLawYet(candle.Place, edition, asOf));
+                problems.Add(NoLawYet(edition, asOf));
                 continue;
             }
 
@@ -122,9 +125,10 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         return assessments;
     }
 
-    internal static Problem NoLawYet(TextPlace place, Edition edition, DateOnly day) =>
+    // The day is nobody's declaration: what is wrong stands at the law, and so is said once for all candles.
+    internal static Problem NoLawYet(Edition edition, DateOnly day) =>
         new(
-            place,
+            new TextPlace(edition.Id, 0, 0),
             $"No law is known for {IsoDay.Plain(day)}: what is known of {edition.Name} begins on {IsoDay.Plain(edition.KnownFrom)}.",
             "Ask for a later day."
         );
@@ -203,14 +207,19 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
                 ))
             : [];
 
-    private IEnumerable<Finding> Twins(Candle candle, Edition edition) =>
-        twins
-            .Of(candle)
-            .Select(other => new Finding(
+    private IEnumerable<Finding> Twins(Candle candle, Edition edition)
+    {
+        List<string> names = [.. twins.Of(candle).Take(MostNamed + 1)];
+        if (names.Count > 0)
+        {
+            string others = string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? ", ..." : "");
+            yield return new Finding(
                 Gravity.Stop,
-                $"{other} has the same formulation number {candle.FormulationNumber}, and so the same UFI, but another composition: give one of them a number that no composition has had.",
+                $"The same formulation number {candle.FormulationNumber}, and so the same UFI, but another composition: {others}. Give one of them a number that no composition has had.",
                 edition.Ufi.Clause
-            ));
+            );
+        }
+    }
 
     // An oil says the same in every candle of a catalogue.
     private IReadOnlyList<string> Contradictions(Oil oil, LawInForce law) =>

@@ -14,26 +14,51 @@ internal sealed class UfiTwins(Catalogue catalogue)
         catalogue.OfKind<Candle>().Where(c => c.FormulationNumber is not null).ToLookup(c => c.FormulationNumber!.Value)
     );
 
-    // Each of many candles with one number is compared with all the others.
-    private readonly ConcurrentDictionary<Candle, Composition?> planned = new(ReferenceEqualityComparer.Instance);
+    // Many candles may share a number, and each is compared with what the others are.
+    private readonly ConcurrentDictionary<long, IReadOnlyList<Composed>> compositions = new();
 
     /// <summary>Names of the other candles with its number and another composition.</summary>
     /// <param name="candle">The candle.</param>
     public IEnumerable<string> Of(Candle candle) =>
-        candle.FormulationNumber is { } number && byNumber.Value[number].Skip(1).Any() && Planned(candle) is { } own
-            ? byNumber
-                .Value[number]
-                .Where(c => c.Id != candle.Id && Planned(c) is { } other && !AreEqual(own.Ingredients, other.Ingredients))
+        candle.FormulationNumber is { } number && byNumber.Value[number].Skip(1).Any()
+            ? compositions
+                .GetOrAdd(number, Compositions)
+                .Where(c => !c.Candles.Exists(one => one.Id == candle.Id))
+                .SelectMany(c => c.Candles)
                 .Select(c => c.Name)
             : [];
 
     // A twin that cannot be composed says so in its own assessment.
-    private Composition? Planned(Candle candle) =>
-        planned.GetOrAdd(candle, c => RecipeMaker.FromPlan(c, catalogue, new Problems()) is { } recipe ? Composer.Compose(recipe) : null);
+    private List<Composed> Compositions(long number)
+    {
+        var different = new List<Composed>();
+        foreach (Candle candle in byNumber.Value[number])
+        {
+            if (RecipeMaker.FromPlan(candle, catalogue, new Problems()) is not { } recipe)
+            {
+                continue;
+            }
+
+            Composition composition = Composer.Compose(recipe);
+            Composed? known = different.Find(d => AreEqual(d.Composition.Ingredients, composition.Ingredients));
+            if (known is null)
+            {
+                different.Add(new Composed(composition, [candle]));
+            }
+            else
+            {
+                known.Candles.Add(candle);
+            }
+        }
+
+        return different;
+    }
 
     private static bool AreEqual(IReadOnlyList<ComposedIngredient> ours, IReadOnlyList<ComposedIngredient> theirs) =>
         ours.Count == theirs.Count
         && ours.All(o => theirs.Any(t => t.Identity == o.Identity && IsSame(t.Low, o.Low) && IsSame(t.High, o.High)));
 
     private static bool IsSame(MassPercent a, MassPercent b) => Math.Abs(a.Value - b.Value) <= MassPercent.RelativeTolerance;
+
+    private sealed record Composed(Composition Composition, List<Candle> Candles);
 }

@@ -97,7 +97,7 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
             Edition edition = lawbook.Edition(group.Key);
             if (asOf < edition.KnownFrom)
             {
-                problems.Add(Assessor.NoLawYet(trial.Place, edition, asOf));
+                problems.Add(Assessor.NoLawYet(edition, asOf));
                 return [];
             }
 
