@@ -30,6 +30,12 @@ public sealed record LabelFormat
     /// <summary>Where that stands.</summary>
     public required Citation LineSpacingClause { get; init; }
 
+    /// <summary>How many times the area of a pictogram goes into the panel's, where there is room for one as large as that.</summary>
+    public required double PanelToPictogram { get; init; }
+
+    /// <summary>Where that stands.</summary>
+    public required Citation PanelToPictogramClause { get; init; }
+
     /// <summary>The sizes for a package of this capacity.</summary>
     public SizeBand BandFor(Millilitres capacity) => Bands.First(b => b.UpTo is not { } upTo || capacity.Value <= upTo.Value);
 }

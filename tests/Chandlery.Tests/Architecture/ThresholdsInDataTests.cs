@@ -19,10 +19,16 @@ public sealed partial class ThresholdsInDataTests
         "Asked/",
         "SafetyDataSheets/",
         "SafetyFiles/",
+        "Composed/",
+        "Declared/",
+        "Hazards/",
+        "Limits/",
+        "Making/",
+        "Quantities/",
     ];
 
-    // Bounds of what a field may hold at all, wide of any law; the arithmetic of a published algorithm.
-    private static readonly string[] Elsewhere = ["Law/Reading/", "Notified/Ufi"];
+    // Bounds of what a field may hold at all, wide of any law; the arithmetic of a published algorithm and of a search for places.
+    private static readonly string[] Elsewhere = ["Law/Reading/", "Declared/Reading/", "Notified/Ufi", "Making/Layouts/"];
 
     // Nothing, one, two of something, the whole.
     private static readonly string[] Neutral = ["0", "1", "2", "100"];
@@ -36,12 +42,39 @@ public sealed partial class ThresholdsInDataTests
         "Asked/Trials/TrialAims.cs 1000", // grams to the kilogram
         "Asked/Trials/TrialSolver.cs 5", // how many oils are left out in every combination
         "Asked/Trials/TrialSolver.cs 6", // how many answers are looked at more closely
+        "Assessed/Assessor.cs 6", // how many candles of one number are named
         "Assessed/Tracer.cs 3", // the shortest question that is looked for in names
         "Classified/MixtureIndex.cs 512", // what fits on the stack
         "Classified/OpenQuestions.cs 0.1", // below it another method is not worth a reader's time
+        "Composed/Composition.cs 0.005", // what a sheet's own rounding leaves
+        "Composed/RecipeMaker.cs 8", // how deep waxes are blended of waxes
+        "Declared/EcNumber.cs 6", // digits before the check digit
+        "Declared/FormulationNumber.cs 28", // bits of a number in a UFI
+        "Declared/Gtin13.cs 13", // digits
         "Law/QuantityFigures.cs 10", // millimetres to the centimetre
         "Law/QuantityFigures.cs 25.4", // millimetres to the inch
         "Law/WordBreaks.cs 3", // letters that a broken word keeps on either side
+        "Limits/Doubts.cs 0.4", // a vessel that is hardly filled
+        "Limits/Doubts.cs 1.1", // more than a vessel holds
+        "Limits/Doubts.cs 0.9", // what a millilitre of wax weighs
+        "Limits/Doubts.cs 105", // hotter than waxes are worked
+        "Limits/Doubts.cs 90", // waxes melt below
+        "Limits/Doubts.cs 130", // oils flash below, as a rule
+        "Limits/Doubts.cs 0.5", // half of what its sides give
+        "Limits/Doubts.cs 1.5", // more than its sides give
+        "Limits/Doubts.cs 7", // digits of a telephone number, at least
+        "Limits/Doubts.cs 15", // and at most
+        "Making/MeltParts.cs 1e-5", // the computer's own rounding
+        "Making/PouringPlan.cs 50", // percent of waste that nobody means
+        "Making/PouringPlan.cs 1000", // grams from which no decimal is read
+        "Making/Stores/CandleCost.cs 60", // minutes in an hour
+        "Making/Stores/Storeroom.cs 60", // days that are soon
+        "Making/WickPlan.cs 30", // millimetres between wicks, common practice
+        "Making/WickPlan.cs 40",
+        "Making/WickPlan.cs 1e-4", // the computer's own rounding
+        "Quantities/FigureFormat.cs 3", // figures of a share that are printed
+        "Quantities/FigureFormat.cs 12",
+        "Quantities/MassPercent.cs 1e-9", // the computer's own rounding
         "SafetyDataSheets/SheetContext.cs 4", // the length of a code without letters
         "Assessed/WeighingVerdict.cs 1e-6", // the computer's own rounding of grams
     ];
@@ -67,6 +100,25 @@ public sealed partial class ThresholdsInDataTests
         Assert.Equal([], Ours.Where(o => found.TrueForAll(f => f.Figure != o)));
     }
 
+    // Papers and drawings are full of figures of design; one that a law gives says so above it.
+    [Fact]
+    public void No_figure_anywhere_stands_under_a_clause()
+    {
+        Assert.True(IsUnderAClause("// A fifteenth (CLP Annex I, 1.2.1.2).", "private const double Share = 1.0 / 15;"));
+        Assert.False(IsUnderAClause("// Wide enough to be read.", "private const double Share = 1.0 / 15;"));
+        Assert.Equal(
+            [],
+            from file in SourceFiles.All
+            let lines = file.Text.Split('\n')
+            from at in Enumerable.Range(1, lines.Length - 1)
+            where IsUnderAClause(lines[at - 1].Trim(), lines[at].Trim())
+            select $"{file.Path}:{at + 1}: {lines[at].Trim()}"
+        );
+    }
+
+    private static bool IsUnderAClause(string above, string line) =>
+        above.StartsWith("//", StringComparison.Ordinal) && Clause().IsMatch(above) && Figure().IsMatch(line);
+
     [Theory]
     [InlineData("if (share > 0.1)", "0.1")]
     [InlineData("new MassPercent(0.3)", "0.3")]
@@ -75,6 +127,12 @@ public sealed partial class ThresholdsInDataTests
     [InlineData("new SheetTable([30, 70], rows)", "")]
     public void The_search_tells_thresholds_from_other_figures(string code, string figure) =>
         Assert.Equal(figure, Threshold().Match(code).Groups["figure"].Value);
+
+    [GeneratedRegex(@"\b(?:CLP|REACH|Annex [IVX]+|Art\. ?[0-9]|[0-9]+ CFR|Regulation \(E[CU]\))")]
+    private static partial Regex Clause();
+
+    [GeneratedRegex(@"^(?:\w+ )*(?:const|static readonly) \w[\w<>\[\]]* \w+ = [^""]*[0-9]")]
+    private static partial Regex Figure();
 
     [GeneratedRegex("\"(?:[^\"\\\\]|\\\\.)*\"")]
     private static partial Regex Literal();

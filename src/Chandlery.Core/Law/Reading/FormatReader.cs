@@ -62,6 +62,8 @@ internal static class FormatReader
             XHeightClause = LawCodes.Citation(fields, "xHeightClause"),
             LineSpacing = fields.Number("lineSpacingOfFontSize", 0, 10, "1.2"),
             LineSpacingClause = LawCodes.Citation(fields, "lineSpacingClause"),
+            PanelToPictogram = fields.Number("panelToPictogram", 1, 1000, "15"),
+            PanelToPictogramClause = LawCodes.Citation(fields, "panelToPictogramClause"),
         };
         fields.Done();
         return format;

@@ -25,9 +25,6 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     private const int MostColumns = 5;
     private const double TornWorth = 0.06;
 
-    // Each pictogram covers a fifteenth of what it warns on (CLP Annex I, 1.2.1.2, read of the whole panel where there is room).
-    private const double PictogramShare = 1.0 / 15;
-
     /// <summary>Whether a document fits a shape at the least sizes.</summary>
     /// <param name="document">The text.</param>
     /// <param name="shape">The shape.</param>
@@ -77,7 +74,7 @@ internal sealed class LabelFitter(SymbolSheet symbols, LabelFormat format, SizeB
     {
         double least = band.Pictogram.Value;
         double ifPossible = band.PictogramIfPossible.Value;
-        double share = Math.Floor(Math.Sqrt(shape.AreaMm2 * PictogramShare) * 10) / 10;
+        double share = Math.Floor(Math.Sqrt(shape.AreaMm2 / format.PanelToPictogram) * 10) / 10;
         return new[] { share, ifPossible, least }.Where(s => s >= least).OrderDescending().Distinct();
     }
 
