@@ -1,5 +1,6 @@
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Files;
@@ -12,7 +13,7 @@ public static class ShippedLaw
     /// <param name="overrides">The user's folder that they came from; null for none. What users wrote is checked whole at once.</param>
     /// <param name="problems">Receives what is wrong.</param>
     public static Lawbook? Open(IReadOnlyDictionary<string, string> data, string? overrides, Problems problems) =>
-        overrides is null ? LawReader.ReadWhenAsked(data, problems) : LawReader.Read(data, problems);
+        overrides is null ? LawReader.ReadWhenAsked(data, PaperList.Own.Ids, problems) : LawReader.Read(data, PaperList.Own.Ids, problems);
 
     /// <summary>The lawbook for whoever needs no other data; null with problems.</summary>
     /// <param name="overrides">The user's folder whose files win; null for none.</param>

@@ -5,6 +5,7 @@ using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Benchmarks;
@@ -50,7 +51,7 @@ internal static partial class CatalogueBenchmark
     {
         var watch = Stopwatch.StartNew();
         var problems = new Problems();
-        Lawbook lawbook = LawReader.Read(ShippedFiles.Data(null, problems), problems)!;
+        Lawbook lawbook = LawReader.Read(ShippedFiles.Data(null, problems), PaperList.Own.Ids, problems)!;
         double law = watch.Elapsed.TotalSeconds;
         DeclarationFolder read = DeclarationFolder.Open(folder, lawbook.Vocabulary);
         double reading = watch.Elapsed.TotalSeconds - law;

@@ -6,6 +6,7 @@ using Chandlery.Core.Law.Reading;
 using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Files;
 using Chandlery.Paper.Drawing;
+using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Papers.LabelSheets;
 using Chandlery.Paper.Papers.SafetyDataSheets;
@@ -39,7 +40,7 @@ public class PaperBenchmark
     }
 
     [Benchmark]
-    public Lawbook? ReadTheLaw() => LawReader.Read(desk.Data, new Problems());
+    public Lawbook? ReadTheLaw() => LawReader.Read(desk.Data, PaperList.Own.Ids, new Problems());
 
     [Benchmark]
     public LabelResult? FitLabel() => LabelDocument.Make(desk.Assessment, desk.Shop, desk.Lawbook.Burning, problems);

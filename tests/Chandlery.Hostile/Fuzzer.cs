@@ -48,7 +48,7 @@ public sealed class Fuzzer
         var problems = new Problems();
         data = ShippedFiles.Data(null, problems);
         templates = ShippedFiles.Templates(null, problems);
-        lawbook = LawReader.Read(data, problems)!;
+        lawbook = LawReader.Read(data, PaperList.Own.Ids, problems)!;
         symbols = SymbolSheet.Read(data, problems);
         wording = SheetWording.Read(lawbook.Vocabulary, data, problems);
         hazards = new HazardText(lawbook.Vocabulary, wording);

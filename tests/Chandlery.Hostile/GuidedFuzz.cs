@@ -3,6 +3,7 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Intake.Drafts;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Hostile;
@@ -20,7 +21,7 @@ internal static class GuidedFuzz
     {
         var problems = new Problems();
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-        return (data, LawReader.Read(data, problems)!);
+        return (data, LawReader.Read(data, PaperList.Own.Ids, problems)!);
     });
 
     /// <summary>Serves the fuzzer until it ends.</summary>

@@ -34,7 +34,7 @@ internal static class ReferenceCommand
                 session =>
                 {
                     var problems = new Problems();
-                    if (LawReader.Read(ShippedFiles.Data(null, problems), problems) is not { } lawbook)
+                    if (LawReader.Read(ShippedFiles.Data(null, problems), PaperList.Own.Ids, problems) is not { } lawbook)
                     {
                         return session.Report(problems.Found);
                     }

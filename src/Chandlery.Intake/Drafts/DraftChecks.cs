@@ -10,7 +10,6 @@ namespace Chandlery.Intake.Drafts;
 /// <summary>Finds where a sheet contradicts itself, or what is known of substances.</summary>
 public static class DraftChecks
 {
-    private const string Law = "eu-clp";
     private static readonly (string Key, string AnyValue)[] Head =
     [
         ("name", "unknown"),
@@ -46,10 +45,18 @@ public static class DraftChecks
         IEnumerable<string> toMend = problems.Found.Select(p => $"still to be mended before the file can be read: {p}");
         // What its head lacks stands in nobody's way here.
         string whole = yaml + string.Concat(Head.Where(h => !HasKey(yaml, h.Key)).Select(h => $"{h.Key}: {h.AnyValue}\n"));
-        LawInForce law = lawbook.Edition(Law).On(day);
-        return (declaration ?? Read(whole, file, lawbook, new Problems())) is Oil oil
-            ? [.. declaration is null ? toMend : [], .. OilComparison.Contradictions(oil, law), .. OilComparison.AgainstTheTable(oil, law)]
-            : [.. toMend];
+        if ((declaration ?? Read(whole, file, lawbook, new Problems())) is not Oil oil || lawbook.Substances.Table is not { } table)
+        {
+            return [.. toMend];
+        }
+
+        LawInForce law = lawbook.Edition(table.Rules.Edition).On(day);
+        return
+        [
+            .. declaration is null ? toMend : [],
+            .. OilComparison.Contradictions(oil, law),
+            .. OilComparison.AgainstTheTable(oil, law),
+        ];
     }
 
     private static IDeclaration? Read(string yaml, string file, Lawbook lawbook, Problems problems) =>

@@ -44,6 +44,9 @@ public sealed record PaperList(IReadOnlyList<PaperKind> All)
     /// <summary>The papers that the page enters in the register.</summary>
     public IEnumerable<PaperKind> Registered => All.Where(p => p.IsRegistered);
 
+    /// <summary>Their short names.</summary>
+    public IReadOnlyList<string> Ids { get; } = [.. All.Select(p => p.Id)];
+
     /// <summary>The paper of a short name; null when there is none.</summary>
     public PaperKind? Find(string id) => All.FirstOrDefault(p => p.Id == id);
 

@@ -2,6 +2,7 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
 using Chandlery.Intake.Drafts;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Sheets.Wild;
@@ -19,7 +20,7 @@ public static class WildRun
     {
         var problems = new Problems();
         IReadOnlyDictionary<string, string> data = ShippedFiles.Data(null, problems);
-        Lawbook lawbook = LawReader.Read(data, problems)!;
+        Lawbook lawbook = LawReader.Read(data, PaperList.Own.Ids, problems)!;
         var maker = new WildMaker(SheetSubstance.All(), data);
         var reader = new WildReader(lawbook, data);
         switch (args[0])

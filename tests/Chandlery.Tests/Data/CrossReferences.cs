@@ -1,6 +1,7 @@
 using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
+using Chandlery.Paper.Papers;
 using Chandlery.Paper.Symbols;
 using Chandlery.Yaml;
 
@@ -43,9 +44,10 @@ internal sealed class CrossReferences(Lawbook lawbook)
     private static readonly string[] FreeKeys = ["headings", "citedHere", "classNames", "rangeWords", "told", "cited"];
 
     // The vocabulary's own file defines classes and groups; what refers to them is mangled elsewhere.
-    // Risks are named by whoever lists them.
+    // Risks and duties are named by whoever lists them.
     private static bool IsDefinition(string file, string field) =>
-        (file == "law/hazards.yaml" && field is ("class" or "group")) || (file == "technical-file/risks.yaml" && field == "id");
+        (file == "law/hazards.yaml" && field is ("class" or "group"))
+        || (field == "id" && (file == "technical-file/risks.yaml" || file.EndsWith("/duties.yaml", StringComparison.Ordinal)));
 
     private readonly HashSet<string> known =
     [
@@ -54,7 +56,9 @@ internal sealed class CrossReferences(Lawbook lawbook)
         .. SignalWord.All.Select(w => w.Text),
         .. lawbook.Vocabulary.Categories.SelectMany(c => new[] { c.Code, c.ClassCode, c.Group }),
         .. lawbook.Editions.Select(e => e.Id),
+        .. lawbook.Places.Select(p => p.Code.Text),
         .. lawbook.Places.SelectMany(p => p.Languages).Select(l => l.Text),
+        .. PaperList.Own.Ids,
         .. SymbolName.Needed.Select(n => n.Text),
         .. LabelShape.Form.Choices,
         .. StockShape.Declares.Choices,

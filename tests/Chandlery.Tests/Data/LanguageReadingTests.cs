@@ -1,5 +1,6 @@
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Data;
@@ -40,7 +41,7 @@ public sealed class LanguageReadingTests
         Assert.Contains(from, texts[path], StringComparison.Ordinal);
         texts[path] = texts[path].Replace(from, to, StringComparison.Ordinal);
         var problems = new Problems();
-        Assert.Null(LawReader.Read(texts, problems));
+        Assert.Null(LawReader.Read(texts, PaperList.Own.Ids, problems));
         Problem problem = Assert.Single(problems.Found);
         Assert.Equal("data/" + path, problem.Place.File);
         Assert.Equal(expected, $"{problem.What} {problem.Remedy}");

@@ -1,5 +1,6 @@
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 using Chandlery.Yaml.Shapes;
 
@@ -82,7 +83,7 @@ public sealed class FieldTests
 
         Assert.NotEqual(files[file].Split('\n').Length, kept.Count);
         files[file] = string.Join('\n', kept);
-        Assert.Null(LawReader.Read(files, problems));
+        Assert.Null(LawReader.Read(files, PaperList.Own.Ids, problems));
         Assert.All(problems.Found, p => Assert.Equal($"'{group}' is missing.", p.What));
         Assert.NotEmpty(problems.Found);
     }

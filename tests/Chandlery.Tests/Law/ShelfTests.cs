@@ -1,6 +1,7 @@
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Law;
@@ -22,7 +23,7 @@ public sealed class ShelfTests
     {
         for (int i = 0; i < 40; i++)
         {
-            Lawbook lawbook = LawReader.ReadWhenAsked(Texts, new Problems())!;
+            Lawbook lawbook = LawReader.ReadWhenAsked(Texts, PaperList.Own.Ids, new Problems())!;
             using var start = new Barrier(2);
             Task words = Asking(start, () => Assert.Equal("Zob. {clause}.", lawbook.SheetWords.Find("pl")!.Sentences["candleTestsUs"]));
             Task editions = Asking(start, () => Assert.NotEmpty(lawbook.Editions.ToArray()));

@@ -9,6 +9,7 @@ using Chandlery.Paper.Blocks;
 using Chandlery.Paper.Drawing;
 using Chandlery.Paper.Fonts;
 using Chandlery.Paper.Layout;
+using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Paper.Proofs;
 using Chandlery.Paper.Scenes;
@@ -91,7 +92,7 @@ public sealed partial class WordBreakTests
         var texts = new Dictionary<string, string>(ShippedFiles.Data(null, new Problems()));
         texts[path] = texts[path].Replace("haut-reak-tionen", word, StringComparison.Ordinal);
         var problems = new Problems();
-        Assert.Null(LawReader.Read(texts, problems));
+        Assert.Null(LawReader.Read(texts, PaperList.Own.Ids, problems));
         Problem problem = Assert.Single(problems.Found);
         Assert.Equal("data/" + path, problem.Place.File);
         Assert.Contains(word, problem.What, StringComparison.Ordinal);

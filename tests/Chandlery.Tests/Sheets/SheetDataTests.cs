@@ -2,6 +2,7 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Law.Reading;
 using Chandlery.Core.SafetyDataSheets;
 using Chandlery.Files;
+using Chandlery.Paper.Papers;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -58,7 +59,7 @@ public sealed class SheetDataTests
         Assert.Contains(right, texts[file], StringComparison.Ordinal);
         texts[file] = texts[file].Replace(right, wrong, StringComparison.Ordinal);
         var problems = new Problems();
-        Assert.Null(LawReader.Read(texts, problems));
+        Assert.Null(LawReader.Read(texts, PaperList.Own.Ids, problems));
         Problem found = Assert.Single(
             problems.Found.Where(p => p.What.Contains(what, StringComparison.Ordinal)).DistinctBy(p => p.What).Take(1)
         );
@@ -75,7 +76,7 @@ public sealed class SheetDataTests
         Dictionary<string, string> texts = Texts();
         texts[Polish] += $"sentences:\n  {line}\n";
         var problems = new Problems();
-        Assert.Null(LawReader.Read(texts, problems));
+        Assert.Null(LawReader.Read(texts, PaperList.Own.Ids, problems));
         Problem found = Assert.Single(problems.Found);
         Assert.Contains(what, found.What, StringComparison.Ordinal);
         Assert.Contains(remedy, found.Remedy, StringComparison.Ordinal);
@@ -88,7 +89,7 @@ public sealed class SheetDataTests
         texts[Polish] = texts[Polish].Replace("words:\n", "words:\n  code: Kod\n", StringComparison.Ordinal);
         texts[Polish] += "sentences:\n  oxidisers: \"Silne utleniacze.\"\n  undeclared: \"Nie podano: do {undeclared}.\"\n";
         var problems = new Problems();
-        Lawbook lawbook = LawReader.Read(texts, problems)!;
+        Lawbook lawbook = LawReader.Read(texts, PaperList.Own.Ids, problems)!;
         Assert.Empty(problems.Found);
         SafetySheet sheet = SafetySheetMaker.Make(
             TestLaw.Demo("candles/harbour-bowl.yaml"),

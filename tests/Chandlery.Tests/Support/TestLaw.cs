@@ -26,7 +26,7 @@ internal static class TestLaw
     private static readonly Lazy<Lawbook> SharedLawbook = new(() =>
     {
         var problems = new Problems();
-        Lawbook? lawbook = LawReader.Read(ShippedFiles.Data(null, problems), problems);
+        Lawbook? lawbook = LawReader.Read(ShippedFiles.Data(null, problems), PaperList.Own.Ids, problems);
         Assert.Empty(problems.Found);
         return lawbook!;
     });

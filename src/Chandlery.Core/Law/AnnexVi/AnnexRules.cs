@@ -3,6 +3,7 @@ using Chandlery.Core.Hazards;
 namespace Chandlery.Core.Law.AnnexVi;
 
 /// <summary>How the table of harmonised classes is read.</summary>
+/// <param name="Edition">The edition whose law the table is.</param>
 /// <param name="Acts">The acts, in the order of adoption.</param>
 /// <param name="NotComputed">Beginnings of classes that no rule computes.</param>
 /// <param name="Notes">What its notes mean.</param>
@@ -10,6 +11,7 @@ namespace Chandlery.Core.Law.AnnexVi;
 /// <param name="NamesIn">The language of its names.</param>
 /// <param name="Groups">Entries for whole groups of substances.</param>
 public sealed record AnnexRules(
+    string Edition,
     IReadOnlyList<LegalAct> Acts,
     IReadOnlyList<string> NotComputed,
     IReadOnlyList<AnnexNote> Notes,

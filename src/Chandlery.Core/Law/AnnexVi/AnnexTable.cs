@@ -78,6 +78,21 @@ public sealed class AnnexTable
         }
     }
 
+    /// <summary>Reads every line of the program's own table, and notes once how many cannot be read and why the first cannot.</summary>
+    internal void CheckFit(string file, Problems problems)
+    {
+        var found = new Problems();
+        Check(file, found);
+        if (!found.None)
+        {
+            problems.Add(
+                found.Found[0].Place,
+                found.Found[0].What,
+                $"{found.Found.Count} lines of the program's own table do not fit hazards, statements, acts or notes as they are now: look at those files."
+            );
+        }
+    }
+
     private IReadOnlyList<EntryHistory> Of(string number) =>
         found.GetOrAdd(
             number,

@@ -7,7 +7,17 @@ namespace Chandlery.Core.Law.Reading;
 /// <summary>Reads how the table of harmonised classes is read: its acts, and what its notes mean.</summary>
 internal static class AnnexReader
 {
-    public static AnnexRules Read(Fields fields, HazardVocabulary vocabulary, IReadOnlyList<string> languages)
+    /// <summary>The rules of the table.</summary>
+    /// <param name="fields">The file.</param>
+    /// <param name="vocabulary">All hazard categories.</param>
+    /// <param name="editions">The editions that there are.</param>
+    /// <param name="languages">The languages that there are texts in.</param>
+    public static AnnexRules Read(
+        Fields fields,
+        HazardVocabulary vocabulary,
+        IReadOnlyList<string> editions,
+        IReadOnlyList<string> languages
+    )
     {
         var acts = new List<LegalAct>();
         foreach (Fields row in fields.Groups("acts"))
@@ -54,6 +64,7 @@ internal static class AnnexReader
         }
 
         var rules = new AnnexRules(
+            fields.Choice("edition", [.. editions]),
             acts,
             fields.Texts("notComputed"),
             notes,

@@ -197,7 +197,7 @@ internal sealed class EditionReader(
     private Refusal ReadRefusal(Fields row)
     {
         var refusal = new Refusal(
-            row.Texts("papers"),
+            codes.Papers(row, "papers"),
             codes.CategoriesOrClasses(row, "hazards"),
             row.Text("because", "a reason"),
             LawCodes.Citation(row)

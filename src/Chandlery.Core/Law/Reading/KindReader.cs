@@ -5,7 +5,8 @@ namespace Chandlery.Core.Law.Reading;
 
 /// <summary>Reads <c>kinds/&lt;kind&gt;.yaml</c>: what must be declared of a kind of product and what is said of its use.</summary>
 /// <param name="words">Keys of the words and messages that every language has.</param>
-internal sealed class KindReader(IReadOnlyCollection<string> words)
+/// <param name="codes">Codes that refer to something else.</param>
+internal sealed class KindReader(IReadOnlyCollection<string> words, LawCodes codes)
 {
     /// <summary>The folder of the kinds.</summary>
     public const string Folder = "kinds";
@@ -38,7 +39,7 @@ internal sealed class KindReader(IReadOnlyCollection<string> words)
             OnlyWhen = ReadConditions(fields),
             Messages = messages,
             Listing = listing.Count > 0 ? listing : [.. Cards.SelectMany(l => messages[l]).Distinct()],
-            WithoutPapers = fields.Texts("withoutPapers"),
+            WithoutPapers = codes.Papers(fields, "withoutPapers"),
             Source = fields.Text("source", "common practice, no source"),
         };
         fields.Done();

@@ -4,12 +4,13 @@ using Chandlery.Yaml;
 namespace Chandlery.Core.Law.Reading;
 
 /// <summary>
-/// Reads codes that refer to something else in the data: hazards, statements, pictograms. A code that refers to nothing is
+/// Reads codes that refer to something else: hazards, statements, pictograms, papers. A code that refers to nothing is
 /// noted with its place and the nearest known one, so that no mistyped letter silently drops a rule.
 /// </summary>
 /// <param name="vocabulary">All hazard categories.</param>
 /// <param name="statements">All statements that the program has a text for.</param>
-internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<string> statements)
+/// <param name="papers">Short names of all papers that are made.</param>
+internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<string> statements, IReadOnlyCollection<string> papers)
 {
     private static readonly StatementCode StandIn = StatementCode.Of("H317");
 
@@ -75,6 +76,10 @@ internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<
         return StandIn;
     }
 
+    /// <summary>A list of short names of papers; empty when missing. A paper that nobody makes is noted.</summary>
+    public IReadOnlyList<string> Papers(Fields fields, string key) =>
+        [.. fields.List(key).Select(item => FindPaper(fields, (item as YamlScalar)?.Text ?? "?", item.Place))];
+
     private static Pictogram Find(Fields fields, string text, string key)
     {
         if (Hazards.Pictogram.Find(text) is { } pictogram)
@@ -99,6 +104,16 @@ internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<
 
         fields.Problems.Add(place, $"'{code}' is no hazard of hazards.yaml.", Near(code, [.. vocabulary.Categories.Select(c => c.Code)]));
         return vocabulary.Categories[0];
+    }
+
+    private string FindPaper(Fields fields, string text, TextPlace place)
+    {
+        if (!papers.Contains(text))
+        {
+            fields.Problems.Add(place, $"There is no paper '{text}'.", Near(text, papers));
+        }
+
+        return text;
     }
 
     private static string Near(string text, IReadOnlyCollection<string> known) =>

@@ -1,3 +1,4 @@
+using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.Law.Reading.ProductSafety;
@@ -14,35 +15,45 @@ public sealed class LawReader
     private const string SheetFile = "safety-data-sheet.yaml";
 
     private readonly LawFiles files;
+    private readonly IReadOnlyCollection<string> papers;
     private readonly Problems problems = new();
     private readonly Lock reading = new();
     private bool refusesAtOnce;
+    private SubstanceShelf? substances; // once hazards and statements are known
 
-    private LawReader(IReadOnlyDictionary<string, string> texts, Func<IReadOnlyDictionary<string, string>, string, ParsedFile> parse)
+    private LawReader(
+        IReadOnlyDictionary<string, string> texts,
+        IReadOnlyCollection<string> papers,
+        Func<IReadOnlyDictionary<string, string>, string, ParsedFile> parse
+    )
     {
+        this.papers = papers;
         files = new LawFiles(texts, problems, parse);
         files.FindEditions();
     }
 
     /// <summary>Reads everything.</summary>
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
+    /// <param name="papers">Short names of the papers that are made; rows that name another are refused.</param>
     /// <param name="problems">Collects everything that is wrong.</param>
     /// <returns>The lawbook, or null when there are problems.</returns>
-    public static Lawbook? Read(IReadOnlyDictionary<string, string> texts, Problems problems) => Read(texts, problems, ParsedFile.Of);
+    public static Lawbook? Read(IReadOnlyDictionary<string, string> texts, IReadOnlyCollection<string> papers, Problems problems) =>
+        Read(texts, papers, problems, ParsedFile.Of);
 
     /// <summary>
     /// Reads what every run needs, and each edition and language when it is first asked for: for the program's own files, which
     /// its tests have read whole.
     /// </summary>
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
+    /// <param name="papers">Short names of the papers that are made; rows that name another are refused.</param>
     /// <param name="problems">Collects what is wrong with the part that is read at once.</param>
     /// <returns>
     /// The lawbook, or null when there are problems. An edition or a language that is wrong throws
     /// <see cref="InvalidDataException"/> when it is asked for.
     /// </returns>
-    public static Lawbook? ReadWhenAsked(IReadOnlyDictionary<string, string> texts, Problems problems)
+    public static Lawbook? ReadWhenAsked(IReadOnlyDictionary<string, string> texts, IReadOnlyCollection<string> papers, Problems problems)
     {
-        var reader = new LawReader(texts, ParsedFile.Of);
+        var reader = new LawReader(texts, papers, ParsedFile.Of);
         Lawbook? lawbook = reader.Open();
         problems.AddRange(reader.problems.Found);
         reader.refusesAtOnce = true;
@@ -51,36 +62,37 @@ public sealed class LawReader
 
     /// <summary>Reads what every run needs and what is asked for then.</summary>
     /// <param name="texts">Texts by path relative to <c>data/</c>, with forward slashes.</param>
+    /// <param name="papers">Short names of the papers that are made; rows that name another are refused.</param>
     /// <param name="problems">Collects everything that is wrong.</param>
     /// <param name="parse">Parses one of the texts, by its path.</param>
     /// <param name="ask">Asks for parts of the lawbook; null to ask for all.</param>
     internal static Lawbook? Read(
         IReadOnlyDictionary<string, string> texts,
+        IReadOnlyCollection<string> papers,
         Problems problems,
         Func<IReadOnlyDictionary<string, string>, string, ParsedFile> parse,
         Action<Lawbook>? ask = null
     )
     {
-        var reader = new LawReader(texts, parse);
+        var reader = new LawReader(texts, papers, parse);
         Lawbook? lawbook = reader.Open();
         if (lawbook is not null)
         {
-            (ask ?? AskForAll)(lawbook);
+            (ask ?? reader.AskForAll)(lawbook);
         }
 
         problems.AddRange(reader.problems.Found);
         return problems.None ? lawbook : null;
     }
 
-    private static void AskForAll(Lawbook lawbook)
+    private void AskForAll(Lawbook lawbook)
     {
         lawbook.Editions.ReadAll();
         lawbook.Languages.ReadAll();
         lawbook.SheetWords.ReadAll();
         lawbook.Safety.ReadAll();
         lawbook.Kinds.ReadAll();
-        _ = lawbook.Substances.Known;
-        _ = lawbook.Substances.Table;
+        substances!.ReadAll();
     }
 
     // Null when statements or hazards are wrong: every other file refers to these two.
@@ -93,8 +105,8 @@ public sealed class LawReader
             return null;
         }
 
-        var codes = new LawCodes(vocabulary, statements);
-        var substances = new SubstanceShelf(files, vocabulary, problems, reading);
+        var codes = new LawCodes(vocabulary, statements, papers);
+        substances = new SubstanceShelf(files, vocabulary, problems, reading);
         var sentences = new SheetSentenceReader(vocabulary, SheetWordsReader.Subsections(files));
         SheetSentences shared = sentences.ReadShared(files.Open("safety-data-sheet/sentences.yaml"));
         Shelf<Edition> editions = Shelf(
@@ -102,11 +114,8 @@ public sealed class LawReader
             id => new EditionReader(files, codes, substances.List, sentences, LanguageReader.WordKeys(files)).Read(id)
         );
         IReadOnlyList<string> languages = files.Folders(LanguageFolder, StatementsFile);
-        (IReadOnlyList<Place> places, IReadOnlyDictionary<string, string> withoutTexts) = PlacesReader.Read(
-            files.Open("places.yaml"),
-            files.Editions,
-            languages
-        );
+        (IReadOnlyList<Place> places, IReadOnlyDictionary<string, string> withoutTexts, IReadOnlyList<Written<PlaceCode>> placeCodes) =
+            PlacesReader.Read(files.Open("places.yaml"), files.Editions, languages);
         var sheetWords = new SheetWordsReader(files, sentences.Texts, sentences.Labels, editions.ReadAll);
         return new Lawbook
         {
@@ -124,21 +133,21 @@ public sealed class LawReader
                         .Where(p => p is [KindReader.Folder, _])
                         .Select(p => Path.GetFileNameWithoutExtension(p[1])),
                 ],
-                id => new KindReader(LanguageReader.WordKeys(files)).Read(id, files.Open($"{KindReader.Folder}/{id}.yaml"))
+                id => new KindReader(LanguageReader.WordKeys(files), codes).Read(id, files.Open($"{KindReader.Folder}/{id}.yaml"))
             ),
             SheetWords = Shelf(files.Folders(LanguageFolder, SheetFile), sheetWords.Read),
             SheetSentences = shared,
-            Safety = OpenSafety(),
+            Safety = OpenSafety(placeCodes),
         };
     }
 
-    private ProductSafetyLaw OpenSafety()
+    private ProductSafetyLaw OpenSafety(IReadOnlyList<Written<PlaceCode>> placesOfSale)
     {
         IReadOnlyList<string> laws =
         [
             .. files.Paths.Select(p => p.Split('/')).Where(p => p is [SafetyFolder, _, _]).Select(p => p[1]).Distinct(),
         ];
-        IReadOnlyDictionary<string, string> places = SafetyPlacesReader.Read(files.Open($"{SafetyFolder}/places.yaml"), laws);
+        IReadOnlyDictionary<string, string> places = SafetyPlacesReader.Read(files.Open($"{SafetyFolder}/places.yaml"), laws, placesOfSale);
         return new ProductSafetyLaw(places)
         {
             Markets = Safety("market.yaml", new MarketReader(places).Read),

@@ -9,19 +9,20 @@ internal static class PlacesReader
 {
     private static readonly PlaceCode StandIn = PlaceCode.TryParse("IE")!;
 
-    /// <summary>The places, and why there are no texts in a language that some of them need.</summary>
+    /// <summary>The places, why there are no texts in a language that some of them need, and where each place's code stands.</summary>
     /// <param name="fields">The file.</param>
     /// <param name="editions">The editions that there are.</param>
     /// <param name="languages">The languages that there are texts in.</param>
-    public static (IReadOnlyList<Place> Places, IReadOnlyDictionary<string, string> WithoutTexts) Read(
-        Fields fields,
-        IReadOnlyCollection<string> editions,
-        IReadOnlyCollection<string> languages
-    )
+    public static (
+        IReadOnlyList<Place> Places,
+        IReadOnlyDictionary<string, string> WithoutTexts,
+        IReadOnlyList<Written<PlaceCode>> Codes
+    ) Read(Fields fields, IReadOnlyCollection<string> editions, IReadOnlyCollection<string> languages)
     {
         (Dictionary<string, string> without, List<Written<LanguageCode>> lacking) = ReadWithoutTexts(fields);
         string[] known = [.. languages, .. without.Keys];
         var places = new List<Place>();
+        var codes = new List<Written<PlaceCode>>();
         foreach (Fields row in fields.Groups("places"))
         {
             bool either = row.Has("eitherOf");
@@ -34,6 +35,7 @@ internal static class PlacesReader
             }
 
             PlaceCode code = ReadCode(row, places);
+            codes.Add(new Written<PlaceCode>(code, row.PlaceOf("code")));
             places.Add(
                 new Place(code, row.Text("name", "Ireland"), edition, ReadLanguages(row, either ? "eitherOf" : "languages", known), either)
                 {
@@ -50,7 +52,7 @@ internal static class PlacesReader
         }
 
         fields.Done();
-        return (places, without);
+        return (places, without, codes);
     }
 
     private static PlaceCode ReadCode(Fields row, List<Place> before)

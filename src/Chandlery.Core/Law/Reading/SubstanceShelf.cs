@@ -37,6 +37,20 @@ internal sealed class SubstanceShelf
 
     public SubstanceList List { get; }
 
+    /// <summary>Reads the whole table and the names, and notes what no longer fits hazards, statements, acts or notes.</summary>
+    public void ReadAll()
+    {
+        _ = List.Known;
+        if (files.TextOrNull(Table) is null)
+        {
+            List.Table?.CheckFit("data/" + Table, problems);
+        }
+        else
+        {
+            _ = List.Table;
+        }
+    }
+
     private AnnexTable OpenTable()
     {
         lock (reading)
@@ -44,6 +58,7 @@ internal sealed class SubstanceShelf
             AnnexRules rules = AnnexReader.Read(
                 files.Open("substances/annex-vi.yaml"),
                 vocabulary,
+                files.Editions,
                 files.Folders("languages", "statements.yaml")
             );
             var rows = new AnnexRowReader(vocabulary, rules);

@@ -1,4 +1,5 @@
 using Chandlery.Core.Law.Reading;
+using Chandlery.Paper.Papers;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
@@ -17,7 +18,13 @@ internal static class CaseFiles
 
     /// <summary>A reader that knows the shipped codes.</summary>
     public static CaseReader Reader { get; } =
-        new(new LawCodes(TestLaw.Lawbook.Vocabulary, [.. TestLaw.Lawbook.FindLanguage("en")!.Official.Keys.Select(k => k.Text)]));
+        new(
+            new LawCodes(
+                TestLaw.Lawbook.Vocabulary,
+                [.. TestLaw.Lawbook.FindLanguage("en")!.Official.Keys.Select(k => k.Text)],
+                PaperList.Own.Ids
+            )
+        );
 
     private static (IReadOnlyList<LawCase>, Problems) ReadAll()
     {
