@@ -92,7 +92,7 @@ public static class Tracer
             if (Names(c.Category, asked) || Same(c.Statement, asked))
             {
                 text.AppendLine($"{c.Category.Code} ({c.Statement}), {c.Category.Group}").AppendLine();
-                text.AppendLine($"{c.Category.Plain} {c.Working.Sentence} {OnTheLabel(a, c)} {HowFar(c.Working)}");
+                text.AppendLine($"{c.Category.Plain} {c.Working.Sentence} {OnTheLabel(a, c)} {HowFar(a, c)}".TrimEnd());
                 Write(text, c.Working, c.Rule.Stricter);
                 WriteDay(text, a, c.Rule);
                 found = true;
@@ -115,11 +115,12 @@ public static class Tracer
         return $"That puts the statement {c.Statement}{picture}{word} on the label.";
     }
 
-    // Estimates of toxicity fall as the candle gets worse; shares rise.
-    private static string HowFar(Working w) =>
-        w.Unit == "%"
-            ? $"Less than {Figures.Plain(100 * w.Threshold / w.Value)} % of the present amount would not reach it."
-            : $"Less than {Figures.Plain(100 * w.Value / w.Threshold)} % of the present amounts would not reach it.";
+    // Estimates of toxicity fall as the candle gets worse; shares rise. Less of something does not move a flash point by rule.
+    private static string HowFar(Assessment a, ClassResult c) =>
+        a.Verdict.WhyNoShareDecides(c.Rule) is not null || c.Working is not { Value: { } value, Threshold: var threshold, Unit: var unit }
+            ? ""
+        : unit == "%" ? $"Less than {Figures.Plain(100 * threshold / value)} % of the present amount would not reach it."
+        : $"Less than {Figures.Plain(100 * value / threshold)} % of the present amounts would not reach it.";
 
     private static bool Sensitisers(Assessment a, string asked, StringBuilder text)
     {
@@ -148,7 +149,7 @@ public static class Tracer
     private static bool NotReached(Assessment a, string asked, StringBuilder text)
     {
         bool found = false;
-        foreach (ClassRule rule in a.Edition.Rules.Where(r => r.Results.Any(c => Names(c, asked))))
+        foreach (ClassRule rule in a.Edition.RulesFor(a.Kind.State).Where(r => r.Results.Any(c => Names(c, asked))))
         {
             ClassResult? result = a.Verdict.ResultOf(rule);
             if (result is not null && Names(result.Category, asked))
@@ -163,18 +164,22 @@ public static class Tracer
             }
             else
             {
-                text.AppendLine(
-                        result is null
-                            ? $"{rule.Group}: no class is reached."
-                            : $"{rule.Group}: the candle is {result.Category.Code} instead."
-                    )
-                    .AppendLine();
-                foreach (StepFilling step in a.Verdict.FillingOf(rule))
+                string outcome =
+                    result is not null ? $"the candle is {result.Category.Code} instead."
+                    : rule is FlashRule && a.Verdict.FlammabilityUnknown is not null ? ""
+                    : "no class is reached.";
+                string[] said = [outcome, a.Verdict.WhyNoShareDecides(rule) ?? ""];
+                text.AppendLine($"{rule.Group}: {string.Join(' ', said.Where(s => s.Length > 0))}").AppendLine();
+                IReadOnlyList<StepFilling> fillings = a.Verdict.FillingOf(rule);
+                foreach (StepFilling step in fillings)
                 {
                     text.AppendLine($"  {step.Result.Code}: {Figures.Plain(step.Filling * 100)} % of the way to its limit of {step.Limit}");
                 }
 
-                text.AppendLine();
+                if (fillings.Count > 0)
+                {
+                    text.AppendLine();
+                }
             }
 
             text.AppendLine($"  clause:    {rule.Clause}");
@@ -308,7 +313,11 @@ public static class Tracer
             text.AppendLine($"             {line.Source}");
         }
 
-        text.AppendLine($"  value:     {Figures.Plain(working.Value)} {working.Unit}");
+        if (working.Value is { } value)
+        {
+            text.AppendLine($"  value:     {Figures.Plain(value)} {working.Unit}");
+        }
+
         text.AppendLine($"  threshold: {Figures.Plain(working.Threshold)} {working.Unit}");
         text.AppendLine($"  clause:    {working.Clause}");
         text.AppendLine($"  row:       {working.Confidence}");

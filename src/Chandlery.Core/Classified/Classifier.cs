@@ -62,8 +62,10 @@ internal static class Classifier
         );
     }
 
-    // A viscosity that nobody has measured may be as low as the rule asks: the stricter reading.
-    private static bool IsTooThick(LimitRule rule, Composition composition) =>
+    /// <summary>
+    /// Whether a liquid is thicker than a rule asks. A viscosity that nobody has measured may be as low as that: the stricter reading.
+    /// </summary>
+    public static bool IsTooThick(LimitRule rule, Composition composition) =>
         rule.HighestViscosity is { } highest && composition.Liquid?.Viscosity is { } viscosity && viscosity.Value > highest.Value;
 
     // One ingredient must reach the share; many traces together do not.

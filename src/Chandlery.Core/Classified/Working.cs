@@ -11,8 +11,8 @@ public sealed record Working
     /// <summary>The inputs.</summary>
     public required IReadOnlyList<WorkingLine> Lines { get; init; }
 
-    /// <summary>What came out.</summary>
-    public required double Value { get; init; }
+    /// <summary>What came out; null where a document gave the class and no figure decided.</summary>
+    public required double? Value { get; init; }
 
     /// <summary>What it was compared with.</summary>
     public required double Threshold { get; init; }

@@ -48,9 +48,17 @@ public sealed class Verdict
     /// <summary>The result of a rule, or null when it gave none.</summary>
     public ClassResult? ResultOf(ClassRule rule) => Classification.Classes.FirstOrDefault(c => c.Rule == rule);
 
-    /// <summary>How far each step of a rule is filled: 1 where it is just reached. The steps are those that decided.</summary>
+    /// <summary>
+    /// How far each step of a rule is filled: 1 where it is just reached. The steps are those that decided; none where shares did not,
+    /// as for <see cref="WhyNoShareDecides"/>.
+    /// </summary>
     public IReadOnlyList<StepFilling> FillingOf(ClassRule rule)
     {
+        if (WhyNoShareDecides(rule) is not null)
+        {
+            return [];
+        }
+
         // The index keeps count of what it has shown, and questions may come from several threads.
         lock (index)
         {
@@ -69,6 +77,16 @@ public sealed class Verdict
             };
         }
     }
+
+    /// <summary>What decided a rule for a liquid instead of the shares of its substances, in a sentence; null where shares did.</summary>
+    public string? WhyNoShareDecides(ClassRule rule) =>
+        rule switch
+        {
+            FlashRule flash => FlashMethod.Answer(flash, Composition.Liquid).Because,
+            LimitRule { HighestViscosity: { } highest } limit when Classifier.IsTooThick(limit, Composition) =>
+                $"The rule holds up to a viscosity of {highest}; the liquid's is {Composition.Liquid!.Viscosity}.",
+            _ => null,
+        };
 
     /// <summary>What could not be assessed.</summary>
     public IEnumerable<string> Unassessed() => OpenQuestions.Unassessed(Law.NotComputed, Substances, Composition.UnknownHigh);

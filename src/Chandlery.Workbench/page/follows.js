@@ -52,7 +52,7 @@ function classOf(c, statements) {
   const code = [`${c.class} ${c.category}`.trim(), c.statement].filter(Boolean).join(", ");
   const words = statementOf(c.statement) ?? statements.find((s) => s.code === c.statement)?.text;
   return el("details", { class: "class" }, el("summary", {}, el("strong", {}, words ? `${words.replace(/\.$/, "")}.` : code), words ? el("span", { class: "soft code" }, code) : null),
-    el("p", {}, said(w.sentence)), el("p", { class: "soft" }, `${said(w.formula)}: ${figure(w.value)} ${said(w.unit)}, ${t("limit")} ${figure(w.threshold)} ${said(w.unit)} · ${w.clause} · ${said(w.confidence)}`),
+    el("p", {}, said(w.sentence)), el("p", { class: "soft" }, `${said(w.formula)}: ${w.value === null ? "" : `${figure(w.value)} ${said(w.unit)}, `}${t("limit")} ${figure(w.threshold)} ${said(w.unit)} · ${w.clause} · ${said(w.confidence)}`),
     table(t("Working of {name}", { name: c.class }), [t("Substance"), t("Class"), t("Share, %"), t("Adds"), t("Whose word")], w.lines.map((l) => el("tr", {},
       el("td", {}, l.substance), el("td", {}, l.hazard), el("td", { class: "num" }, figure(l.percent)), el("td", { class: "num" }, figure(l.adds)), el("td", {}, said(l.source))))));
 }

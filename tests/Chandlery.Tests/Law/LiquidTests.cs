@@ -1,5 +1,6 @@
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
@@ -108,6 +109,16 @@ public sealed class LiquidTests
     [InlineData(20, "Flam. Liq. 3, H226", "Flam. Liq. 2")]
     public void Of_a_measured_and_a_declared_class_the_worse_counts(double flash, string claim, string code) =>
         Assert.Equal(code, Codes(Judge(Facts(flash, 80) with { Classes = [TestLaw.Claim(claim)] })));
+
+    [Fact]
+    public void A_class_from_a_document_comes_with_no_figure_that_nobody_measured()
+    {
+        double? ValueOf(LiquidFacts facts) => Assert.Single(Judge(facts).Classification.Classes).Working.Value;
+        IReadOnlyList<HazardClaim> flammable = [TestLaw.Claim("Flam. Liq. 3, H226")];
+        Assert.Null(ValueOf(Facts() with { Classes = flammable }));
+        Assert.Null(ValueOf(Facts(70, 150) with { Classes = flammable }));
+        Assert.Equal(40, ValueOf(Facts(40, 150) with { Classes = flammable }));
+    }
 
     [Theory]
     [InlineData(9.9, 0, 5, "")]

@@ -7,7 +7,7 @@ internal sealed record WorkingReport
 {
     public required string Formula { get; init; }
     public required IReadOnlyList<WorkingLine> Lines { get; init; }
-    public required double Value { get; init; }
+    public required double? Value { get; init; }
     public required double Threshold { get; init; }
     public required string Unit { get; init; }
     public required string Clause { get; init; }

@@ -1,4 +1,5 @@
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Classified.Methods;
 
@@ -7,4 +8,8 @@ namespace Chandlery.Core.Classified.Methods;
 /// <param name="Because">What decided, as a sentence.</param>
 /// <param name="Clause">Where that stands.</param>
 /// <param name="IsKnown">False where nobody can say whether it is flammable.</param>
-internal sealed record FlashAnswer(HazardCategory? Category, string Because, Citation Clause, bool IsKnown);
+internal sealed record FlashAnswer(HazardCategory? Category, string Because, Citation Clause, bool IsKnown)
+{
+    /// <summary>The measured flash point that gave the category; null where a document did, and without one.</summary>
+    public Celsius? Measured { get; init; }
+}

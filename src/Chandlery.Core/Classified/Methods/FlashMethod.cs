@@ -34,7 +34,7 @@ internal static class FlashMethod
     {
         FlashAnswer answer = Answer(rule, liquid);
         return answer.Category is { } category
-            ? new ClassResult(category, rule, () => new Explanation(category.Statement, Working(rule, answer, category, liquid), []))
+            ? new ClassResult(category, rule, () => new Explanation(category.Statement, Working(rule, answer, category), []))
             : null;
     }
 
@@ -89,7 +89,10 @@ internal static class FlashMethod
                     $"The flash point is {figure}{Boils(liquid)}; that is {rung.Result.Code}.",
                     rule.Clause,
                     IsKnown: true
-                );
+                )
+                {
+                    Measured = flash.Temperature,
+                };
         }
 
         return new FlashAnswer(null, $"The flash point is {figure}, beyond every category.", rule.Clause, IsKnown: true);
@@ -119,12 +122,12 @@ internal static class FlashMethod
 
     private static FlashAnswer Unknown(FlashRule rule, string why) => new(null, why, rule.Clause, IsKnown: false);
 
-    private static Working Working(FlashRule rule, FlashAnswer answer, HazardCategory category, LiquidFacts? liquid) =>
+    private static Working Working(FlashRule rule, FlashAnswer answer, HazardCategory category) =>
         new()
         {
             Formula = "flash point and initial boiling point of the finished liquid",
             Lines = [],
-            Value = liquid?.FlashPoint?.Temperature.Value ?? 0,
+            Value = answer.Measured?.Value,
             Threshold = rule.Rungs.First(r => r.Result == category).Bound.Value,
             Unit = "°C",
             Clause = answer.Clause,

@@ -102,7 +102,7 @@ internal static class ApprovedText
         string Number(double value) => Figures.Plain(value);
         text.Append(
             CultureInfo.InvariantCulture,
-            $"  {w.Formula}: {Number(w.Value)} against {Number(w.Threshold)} {w.Unit}; {w.Clause}; {w.Confidence}\n  {w.Sentence}\n"
+            $"  {w.Formula}: {(w.Value is { } value ? Number(value) : "a document")} against {Number(w.Threshold)} {w.Unit}; {w.Clause}; {w.Confidence}\n  {w.Sentence}\n"
         );
         foreach (WorkingLine l in w.Lines)
         {
