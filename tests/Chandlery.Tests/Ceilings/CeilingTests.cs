@@ -3,7 +3,9 @@ using Chandlery.Core.Asked.Comparisons;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Files;
+using Chandlery.Tests.Law;
 using Chandlery.Tests.Support;
+using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Ceilings;
 
@@ -34,6 +36,35 @@ public class CeilingTests
         Assert.All(classed.Consequences, c => Assert.Equal("Isoeugenol", c.SetBy));
         Ceiling wax = ceilings.Single(c => c.Consequences.Any(x => x.What.Contains("load against Soy Flake 52", StringComparison.Ordinal)));
         Assert.Equal(10, wax.OfWax.Value, 9);
+    }
+
+    // Skin Irrit. 2 (Warning) is far over its 10 % where Eye Dam. 1 (Danger) just reaches its 3 %.
+    [Fact]
+    public void A_signal_word_is_set_by_what_calls_for_it()
+    {
+        Catalogue catalogue = RandomProduct.Read(
+            new RandomBlend(
+                10,
+                [
+                    "  - { name: irritant, share: 80, classes: [\"Skin Irrit. 2, H315\"] }",
+                    "  - { name: corrosive, share: 15, classes: [\"Eye Dam. 1, H318\"] }",
+                ],
+                ["  - { name: other, share: 100, classes: not classified }"],
+                "  - { name: third, share: 1, classes: not classified }",
+                "",
+                IsOld: false
+            ),
+            "jar"
+        );
+        var problems = new Problems();
+        Assessment a = new Assessor(TestLaw.Lawbook, catalogue, TestLaw.Today)
+            .Assess(catalogue.OfKind<Candle>().Single(), "IE", problems)
+            .Single();
+        IEnumerable<Consequence> begins = new CeilingFinder(a, catalogue.OfKind<Wax>().Single(), Varied.Load)
+            .Find()
+            .SelectMany(c => c.Consequences)
+            .Where(c => c.Begins && c.Kind == ConsequenceKind.SignalWord);
+        Assert.Equal([("signal word Warning", "irritant"), ("signal word Danger", "corrosive")], begins.Select(c => (c.What, c.SetBy)));
     }
 
     [Theory]

@@ -146,6 +146,10 @@ public sealed class CeilingFinder
     private static string SetBy(ClassResult result) =>
         result.Working.Lines.Count > 0 ? result.Working.Lines[0].Substance : "the liquid as measured";
 
+    // A class with the lesser word may be filled further.
+    private bool CallsFor(SignalWordChoice word, ClassResult result) =>
+        verdict.Law.Edition.Elements.Any(e => e.Hazard.Index == result.Category.Index && e.SignalWord == word.Code);
+
     private Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> StateAt(double x)
     {
         var state = new Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)>();
@@ -165,7 +169,7 @@ public sealed class CeilingFinder
         {
             state[$"signal word {word.Code}"] = (
                 ConsequenceKind.SignalWord,
-                SetBy(at.Classification.Classes.MaxBy(c => c.Working.Value / c.Working.Threshold)!),
+                SetBy(at.Classification.Classes.Where(c => CallsFor(word, c)).MaxBy(c => c.Working.Value / c.Working.Threshold)!),
                 word.Clause
             );
         }
