@@ -40,7 +40,7 @@ public static class RecipeMaker
             PlainTopUp { Amount: WeighedAmount { Weight: var weight } } => TopUpForPlan(candle, weight, melt),
             _ => 0,
         };
-        return Make(wax, waxMass, oils, oilMass, extras, topUp, catalogue, problems);
+        return Make(new RecipeMasses(wax, waxMass, oils, oilMass, extras, topUp), catalogue, problems);
     }
 
     /// <summary>The shares of oils tried together, in a wax and at a load, without extras or a second pour.</summary>
@@ -54,7 +54,7 @@ public static class RecipeMaker
     {
         const double waxMass = 100;
         return Masses(parts, catalogue, problems) is { } oils
-            ? Make(wax, waxMass, oils, OilFor(load, waxMass, 0), [], 0, catalogue, problems)
+            ? Make(new RecipeMasses(wax, waxMass, oils, OilFor(load, waxMass, 0), [], 0), catalogue, problems)
             : null;
     }
 
@@ -70,7 +70,7 @@ public static class RecipeMaker
         }
 
         double topUp = batch.TopUp is PlainTopUp { Amount: WeighedAmount { Weight: var weight } } ? weight.Value : 0;
-        return Make(wax, batch.WaxWeight.Value, oils, oils.Sum(o => o.Mass), extras, topUp, catalogue, problems);
+        return Make(new RecipeMasses(wax, batch.WaxWeight.Value, oils, oils.Sum(o => o.Mass), extras, topUp), catalogue, problems);
     }
 
     private static double OilFor(FragranceLoad load, double waxMass, double extraMass) =>
@@ -90,46 +90,37 @@ public static class RecipeMaker
         return melt * topUp.Value / meltOfOneCandle;
     }
 
-    private static Recipe? Make(
-        Wax wax,
-        double waxMass,
-        List<(Oil Oil, double Mass)> oils,
-        double oilMass,
-        List<(Extra Extra, double Mass)> extras,
-        double topUp,
-        Catalogue catalogue,
-        Problems problems
-    )
+    private static Recipe? Make(RecipeMasses masses, Catalogue catalogue, Problems problems)
     {
-        double melt = waxMass + oilMass + extras.Sum(e => e.Mass);
-        double total = melt + topUp;
-        double blend = oils.Sum(o => o.Mass);
+        double melt = masses.WaxMass + masses.OilMass + masses.Extras.Sum(e => e.Mass);
+        double total = melt + masses.TopUp;
+        double blend = masses.Oils.Sum(o => o.Mass);
         var waxes = new List<WaxShare>();
-        if (!AddWax(wax, 100 * (waxMass + topUp) / total, catalogue, problems, waxes, 0))
+        if (!AddWax(masses.Wax, 100 * (masses.WaxMass + masses.TopUp) / total, catalogue, problems, waxes, 0))
         {
             return null;
         }
 
         return new Recipe(
             [
-                .. oils.Select(o => new OilShare(
+                .. masses.Oils.Select(o => new OilShare(
                     o.Oil,
-                    new MassPercent(100 * oilMass * (o.Mass / blend) / total),
+                    new MassPercent(100 * masses.OilMass * (o.Mass / blend) / total),
                     new MassPercent(100 * o.Mass / blend)
                 )),
             ],
             waxes,
             [
-                .. extras.Select(e => new ExtraShare(
+                .. masses.Extras.Select(e => new ExtraShare(
                     e.Extra,
                     new MassPercent(100 * e.Mass / total),
-                    new MassPercent(100 * e.Mass / waxMass)
+                    new MassPercent(100 * e.Mass / masses.WaxMass)
                 )),
             ],
-            new MassPercent(100 * oilMass / waxMass),
-            new MassPercent(100 * oilMass / melt),
-            new MassPercent(100 * oilMass / total),
-            new MassPercent(100 * topUp / total)
+            new MassPercent(100 * masses.OilMass / masses.WaxMass),
+            new MassPercent(100 * masses.OilMass / melt),
+            new MassPercent(100 * masses.OilMass / total),
+            new MassPercent(100 * masses.TopUp / total)
         );
     }
 
