@@ -11,22 +11,10 @@ internal static class ArcText
     /// <summary>The letters; smaller where the text is longer than the arc.</summary>
     /// <param name="text">The text.</param>
     /// <param name="face">The face.</param>
-    /// <param name="centre">The circle's middle, millimetres.</param>
-    /// <param name="radius">Radius of the baseline.</param>
+    /// <param name="arc">Where they stand.</param>
     /// <param name="sizeMm">Type size.</param>
-    /// <param name="spanDegrees">Longest arc.</param>
-    /// <param name="atBottom">True to read along the lower half.</param>
     /// <param name="ink">The ink.</param>
-    public static IEnumerable<SceneItem> Set(
-        string text,
-        Face face,
-        (double X, double Y) centre,
-        double radius,
-        double sizeMm,
-        double spanDegrees,
-        bool atBottom,
-        Ink ink
-    )
+    public static IEnumerable<SceneItem> Set(string text, Face face, TextArc arc, double sizeMm, Ink ink)
     {
         ShapedText whole = face.Shape(text);
         double em = ((double)whole.Advance / face.UnitsPerEm) + (TrackingEm * Math.Max(0, text.Length - 1));
@@ -35,10 +23,10 @@ internal static class ArcText
             yield break;
         }
 
-        double size = Math.Min(sizeMm, radius * spanDegrees * Math.PI / 180 / em);
+        double size = Math.Min(sizeMm, arc.Radius * arc.SpanDegrees * Math.PI / 180 / em);
 
         // Below, letters stand on the outside of their circle, so that they read upright.
-        double baseline = atBottom ? radius + (size * 0.7) : radius;
+        double baseline = arc.AtBottom ? arc.Radius + (size * 0.7) : arc.Radius;
         double scale = size / face.UnitsPerEm;
         double half = em * size / 2;
         for (int i = 0; i < whole.Glyphs.Length; i++)
@@ -53,10 +41,10 @@ internal static class ArcText
             double advance = face.Shape(letter).Advance * scale;
             double along = (whole.Positions[i] * scale) + (TrackingEm * size * i) + (advance / 2) - half;
             double angle = along / baseline;
-            double turn = atBottom ? -angle : angle;
-            double direction = atBottom ? (Math.PI / 2) - angle : (-Math.PI / 2) + angle;
-            double x = centre.X + (baseline * Math.Cos(direction));
-            double y = centre.Y + (baseline * Math.Sin(direction));
+            double turn = arc.AtBottom ? -angle : angle;
+            double direction = arc.AtBottom ? (Math.PI / 2) - angle : (-Math.PI / 2) + angle;
+            double x = arc.Centre.X + (baseline * Math.Cos(direction));
+            double y = arc.Centre.Y + (baseline * Math.Sin(direction));
             yield return new TextItem(
                 face.Shape(letter),
                 face,

@@ -164,16 +164,13 @@ internal sealed class DesignDrawing
     {
         string text = MarkupReading.OneLine(element.Value);
         Face face = (string?)element.Attribute("face") == "name" && kit.NameFace is { } own ? own : Face.Of(WeightOf(element));
-        return ArcText.Set(
-            text,
-            face,
+        var arc = new TextArc(
             (reading.Number(element, "cx", size.Width / 2), reading.Number(element, "cy", size.Height / 2)),
             reading.Number(element, "r", 20),
-            reading.Number(element, "size", 2.5),
             reading.Number(element, "span", 150),
-            (string?)element.Attribute("at") == "bottom",
-            InkOf(element, "ink", Ink.Black)
+            (string?)element.Attribute("at") == "bottom"
         );
+        return ArcText.Set(text, face, arc, reading.Number(element, "size", 2.5), InkOf(element, "ink", Ink.Black));
     }
 
     private PathItem Circle(XElement element)
