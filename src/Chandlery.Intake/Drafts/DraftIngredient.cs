@@ -4,23 +4,32 @@ using Chandlery.Intake.Wording;
 namespace Chandlery.Intake.Drafts;
 
 /// <summary>An ingredient as read. Texts stay as printed where they could not be understood, so that the declaration's own reader refuses them.</summary>
-/// <param name="Name">Name.</param>
-/// <param name="Cas">CAS number, also when its check digit fails.</param>
-/// <param name="Ec">EC number, also when its check digit fails.</param>
-/// <param name="Share">Share in the declaration's form; null when the sheet's text is no share.</param>
-/// <param name="Classes">Class texts; empty for "not classified"; null when the sheet says nothing.</param>
-/// <param name="Limits">Specific concentration limits.</param>
-/// <param name="M">M-factors.</param>
-/// <param name="Toxicity">Acute toxicity estimates.</param>
-/// <param name="Doubts">What speaks against the row as a whole.</param>
-public sealed record DraftIngredient(
-    Found<string> Name,
-    Found<string>? Cas,
-    Found<string>? Ec,
-    Found<string>? Share,
-    Found<IReadOnlyList<string>>? Classes,
-    Found<IReadOnlyList<string>>? Limits,
-    Found<MFactors>? M,
-    Found<IReadOnlyList<ToxicityEstimate>>? Toxicity,
-    IReadOnlyList<string> Doubts
-);
+public sealed record DraftIngredient
+{
+    /// <summary>Name.</summary>
+    public required Found<string> Name { get; init; }
+
+    /// <summary>CAS number, also when its check digit fails.</summary>
+    public required Found<string>? Cas { get; init; }
+
+    /// <summary>EC number, also when its check digit fails.</summary>
+    public required Found<string>? Ec { get; init; }
+
+    /// <summary>Share in the declaration's form; null when the sheet's text is no share.</summary>
+    public required Found<string>? Share { get; init; }
+
+    /// <summary>Class texts; empty for "not classified"; null when the sheet says nothing.</summary>
+    public required Found<IReadOnlyList<string>>? Classes { get; init; }
+
+    /// <summary>Specific concentration limits.</summary>
+    public required Found<IReadOnlyList<string>>? Limits { get; init; }
+
+    /// <summary>M-factors.</summary>
+    public required Found<MFactors>? M { get; init; }
+
+    /// <summary>Acute toxicity estimates.</summary>
+    public required Found<IReadOnlyList<ToxicityEstimate>>? Toxicity { get; init; }
+
+    /// <summary>What speaks against the row as a whole.</summary>
+    public required IReadOnlyList<string> Doubts { get; init; }
+}

@@ -185,21 +185,24 @@ internal sealed partial class IngredientRows(SheetWording wording, HazardText ha
         HazardReading read = Hazards(table, row, notes, doubts, out Cell? where);
         doubts.AddRange(new RowLedger(wording, hazards).Unread(table, row, read));
         Found<T> At<T>(T value, Cell? cell, IReadOnlyList<string> own) => new(value, document, row.Page, BoxOf(cell, row), own);
-        return new DraftIngredient(
-            name,
-            cas,
-            ec,
-            Share(table, row, doubts),
-            read.Classes is null ? null : At(read.Classes, where, read.Doubts),
-            read.Limits.Count == 0 ? null : At(read.Limits, table.CellOf(row, ColumnKind.Limits) ?? where, []),
-            read.M is null ? null : At(read.M, table.CellOf(row, ColumnKind.M) ?? table.CellOf(row, ColumnKind.Limits) ?? where, []),
-            read.Toxicity.Count == 0
-                ? null
-                : At(read.Toxicity, table.CellOf(row, ColumnKind.Ate) ?? table.CellOf(row, ColumnKind.Limits) ?? where, []),
-            read.Classes is not null ? doubts
+        return new DraftIngredient
+        {
+            Name = name,
+            Cas = cas,
+            Ec = ec,
+            Share = Share(table, row, doubts),
+            Classes = read.Classes is null ? null : At(read.Classes, where, read.Doubts),
+            Limits = read.Limits.Count == 0 ? null : At(read.Limits, table.CellOf(row, ColumnKind.Limits) ?? where, []),
+            M = read.M is null ? null : At(read.M, table.CellOf(row, ColumnKind.M) ?? table.CellOf(row, ColumnKind.Limits) ?? where, []),
+            Toxicity =
+                read.Toxicity.Count == 0
+                    ? null
+                    : At(read.Toxicity, table.CellOf(row, ColumnKind.Ate) ?? table.CellOf(row, ColumnKind.Limits) ?? where, []),
+            Doubts =
+                read.Classes is not null ? doubts
                 : givesClasses ? [.. doubts, "the sheet says nothing about its classes", .. read.Doubts]
-                : [.. doubts, .. read.Doubts]
-        );
+                : [.. doubts, .. read.Doubts],
+        };
     }
 
     // Where name and numbers share a cell, the name comes first.

@@ -5,26 +5,7 @@ using Chandlery.Yaml;
 namespace Chandlery.Intake.Wording;
 
 /// <summary>How sheets say things, in all languages that are read. One language's words never clash with another's in a way that matters.</summary>
-/// <param name="SectionWords">Words before a section's number.</param>
-/// <param name="SectionTitles">Titles by section number.</param>
-/// <param name="Columns">Headings by kind of column.</param>
-/// <param name="Labels">Labels before values, by what they label.</param>
-/// <param name="ClassNames">Hazard classes written out, with their abbreviation.</param>
-/// <param name="Lists">Other lists of phrases by name.</param>
-/// <param name="Routes">Routes of exposure: oral, dermal, vapour, dust, gas.</param>
-/// <param name="Months">Names of months, January first, a list for each language.</param>
-/// <param name="RangeWords">Words inside ranges, with the sign they stand for.</param>
-internal sealed record SheetWording(
-    IReadOnlyList<string> SectionWords,
-    IReadOnlyDictionary<int, IReadOnlyList<string>> SectionTitles,
-    IReadOnlyDictionary<string, IReadOnlyList<string>> Columns,
-    IReadOnlyDictionary<string, IReadOnlyList<string>> Labels,
-    IReadOnlyDictionary<string, string> ClassNames,
-    IReadOnlyDictionary<string, IReadOnlyList<string>> Lists,
-    IReadOnlyDictionary<string, IReadOnlyList<string>> Routes,
-    IReadOnlyList<IReadOnlyList<string>> Months,
-    IReadOnlyDictionary<string, string> RangeWords
-)
+internal sealed record SheetWording
 {
     private static readonly string[] ListNames =
     [
@@ -44,6 +25,33 @@ internal sealed record SheetWording(
         "ifraCertificate",
         "allergenStatement",
     ];
+
+    /// <summary>Words before a section's number.</summary>
+    public required IReadOnlyList<string> SectionWords { get; init; }
+
+    /// <summary>Titles by section number.</summary>
+    public required IReadOnlyDictionary<int, IReadOnlyList<string>> SectionTitles { get; init; }
+
+    /// <summary>Headings by kind of column.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> Columns { get; init; }
+
+    /// <summary>Labels before values, by what they label.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> Labels { get; init; }
+
+    /// <summary>Hazard classes written out, with their abbreviation.</summary>
+    public required IReadOnlyDictionary<string, string> ClassNames { get; init; }
+
+    /// <summary>Other lists of phrases by name.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> Lists { get; init; }
+
+    /// <summary>Routes of exposure: oral, dermal, vapour, dust, gas.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> Routes { get; init; }
+
+    /// <summary>Names of months, January first, a list for each language.</summary>
+    public required IReadOnlyList<IReadOnlyList<string>> Months { get; init; }
+
+    /// <summary>Words inside ranges, with the sign they stand for.</summary>
+    public required IReadOnlyDictionary<string, string> RangeWords { get; init; }
 
     /// <summary>Reads the files under <c>data/languages/&lt;code&gt;/supplier.yaml</c>.</summary>
     /// <param name="vocabulary">Hazard classes, which written-out names stand for.</param>
@@ -94,7 +102,18 @@ internal sealed record SheetWording(
         }
 
         AddTitlesOfLaw(files, titles, problems);
-        return new SheetWording(sections, titles, columns, labels, classes, lists, routes, months, rangeWords);
+        return new SheetWording
+        {
+            SectionWords = sections,
+            SectionTitles = titles,
+            Columns = columns,
+            Labels = labels,
+            ClassNames = classes,
+            Lists = lists,
+            Routes = routes,
+            Months = months,
+            RangeWords = rangeWords,
+        };
     }
 
     // The law's own titles, which our safety data sheets print, in every language there is.

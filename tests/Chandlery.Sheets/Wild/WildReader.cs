@@ -40,7 +40,21 @@ public sealed class WildReader(Lawbook lawbook, IReadOnlyDictionary<string, stri
         if (draft is null)
         {
             score.Differences.Add($"refused {where}: {pages.Reason} {string.Join(' ', problems.Found)}");
-            draft = new OilDraft([], null, null, null, null, null, null, [], null, null, null, ["nothing could be read"]);
+            draft = new OilDraft
+            {
+                Sources = [],
+                Name = null,
+                Supplier = null,
+                Document = null,
+                Version = null,
+                Revised = null,
+                Classes = null,
+                Ingredients = [],
+                FlashPoint = null,
+                DensityGramsPerMl = null,
+                Ifra = null,
+                Doubts = ["nothing could be read"],
+            };
         }
 
         score.Add(where, sheet, draft);
