@@ -1,27 +1,38 @@
 namespace Chandlery.Register;
 
 /// <summary>What is written into the register when labels are issued.</summary>
-/// <param name="Batch">Batch code; the candle's name when it has none.</param>
-/// <param name="Subject">Name of the batch's or candle's declaration.</param>
-/// <param name="Candle">The candle's trade name.</param>
-/// <param name="Edition">Edition of the law.</param>
-/// <param name="AsOf">Day whose law was applied, year-month-day.</param>
-/// <param name="LawLookedUp">When the edition's sources were last looked up.</param>
-/// <param name="Result">The assessment as JSON.</param>
-/// <param name="Declarations">The exact declarations.</param>
-/// <param name="Oils">Oils with their documents.</param>
-/// <param name="Substances">Substances of the finished candle.</param>
-/// <param name="Documents">Documents issued.</param>
-public sealed record RegisterContent(
-    string Batch,
-    string Subject,
-    string Candle,
-    string Edition,
-    string AsOf,
-    string LawLookedUp,
-    string Result,
-    IReadOnlyList<UsedDeclaration> Declarations,
-    IReadOnlyList<UsedOil> Oils,
-    IReadOnlyList<HeldSubstance> Substances,
-    IReadOnlyList<IssuedDocument> Documents
-);
+public sealed record RegisterContent
+{
+    /// <summary>Batch code; the candle's name when it has none.</summary>
+    public required string Batch { get; init; }
+
+    /// <summary>Name of the batch's or candle's declaration.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>The candle's trade name.</summary>
+    public required string Candle { get; init; }
+
+    /// <summary>Edition of the law.</summary>
+    public required string Edition { get; init; }
+
+    /// <summary>Day whose law was applied, year-month-day.</summary>
+    public required string AsOf { get; init; }
+
+    /// <summary>When the edition's sources were last looked up.</summary>
+    public required string LawLookedUp { get; init; }
+
+    /// <summary>The assessment as JSON.</summary>
+    public required string Result { get; init; }
+
+    /// <summary>The exact declarations.</summary>
+    public required IReadOnlyList<UsedDeclaration> Declarations { get; init; }
+
+    /// <summary>Oils with their documents.</summary>
+    public required IReadOnlyList<UsedOil> Oils { get; init; }
+
+    /// <summary>Substances of the finished candle.</summary>
+    public required IReadOnlyList<HeldSubstance> Substances { get; init; }
+
+    /// <summary>Documents issued.</summary>
+    public required IReadOnlyList<IssuedDocument> Documents { get; init; }
+}

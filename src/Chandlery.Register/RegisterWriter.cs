@@ -37,19 +37,26 @@ public static class RegisterWriter
             used.Add(new UsedDeclaration(name, hash));
         }
 
-        var content = new RegisterContent(
-            a.BatchCode ?? a.Id,
-            a.Id,
-            a.Candle.Name,
-            a.Edition.Id,
-            IsoDay.Plain(a.AsOf),
-            IsoDay.Plain(a.Edition.LookedUp),
-            AssessmentJson.Write(a),
-            used,
-            [.. a.Composition.Recipe.Oils.Select(o => new UsedOil(o.Oil.Id, o.Oil.Name, o.Oil.Document, IsoDay.Plain(o.Oil.Revised)))],
-            [.. a.Substances.Select(s => new HeldSubstance(s.Name, s.Ingredient.Identity.Cas?.Text ?? "", s.Ingredient.WholeHigh.Value))],
-            [.. documents.Select(d => new IssuedDocument(d.Name, HeldDocuments.HashOf(d.Bytes), keeps))]
-        );
+        var content = new RegisterContent
+        {
+            Batch = a.BatchCode ?? a.Id,
+            Subject = a.Id,
+            Candle = a.Candle.Name,
+            Edition = a.Edition.Id,
+            AsOf = IsoDay.Plain(a.AsOf),
+            LawLookedUp = IsoDay.Plain(a.Edition.LookedUp),
+            Result = AssessmentJson.Write(a),
+            Declarations = used,
+            Oils =
+            [
+                .. a.Composition.Recipe.Oils.Select(o => new UsedOil(o.Oil.Id, o.Oil.Name, o.Oil.Document, IsoDay.Plain(o.Oil.Revised))),
+            ],
+            Substances =
+            [
+                .. a.Substances.Select(s => new HeldSubstance(s.Name, s.Ingredient.Identity.Cas?.Text ?? "", s.Ingredient.WholeHigh.Value)),
+            ],
+            Documents = [.. documents.Select(d => new IssuedDocument(d.Name, HeldDocuments.HashOf(d.Bytes), keeps))],
+        };
         return (content, texts);
     }
 

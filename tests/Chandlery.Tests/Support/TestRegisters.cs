@@ -47,21 +47,27 @@ public static class TestRegisters
     private static RegisterContent Content(int i)
     {
         string Day(int number) => string.Create(CultureInfo.InvariantCulture, $"2026-02-{(number % 28) + 1:00}");
-        return new RegisterContent(
-            $"B-{i}",
-            $"candle-{i % 5}",
-            $"Candle {i % 5}",
-            "eu-clp",
-            "2026-11-25",
-            "2026-11-01",
-            "{}",
-            [new UsedDeclaration("candles/candle.yaml", RegisterFile.Sha256("declares: candle\n"))],
+        return new RegisterContent
+        {
+            Batch = $"B-{i}",
+            Subject = $"candle-{i % 5}",
+            Candle = $"Candle {i % 5}",
+            Edition = "eu-clp",
+            AsOf = "2026-11-25",
+            LawLookedUp = "2026-11-01",
+            Result = "{}",
+            Declarations = [new UsedDeclaration("candles/candle.yaml", RegisterFile.Sha256("declares: candle\n"))],
+            Oils =
             [
                 new UsedOil($"oil-{i % 7}", $"Night {i % 7}", $"DOC-{i % 11}", Day(i % 7)),
                 new UsedOil($"oil-{(i + 3) % 7}", $"Night {(i + 3) % 7}", $"DOC-{(i + 3) % 11}", Day((i + 3) % 7)),
             ],
-            [new HeldSubstance($"Substance {i % 13}", i % 3 == 0 ? "97-54-1" : "", 1), new HeldSubstance($"Substance {i % 97}", "", 2)],
-            [new IssuedDocument("label.pdf", RegisterFile.Sha256("label"))]
-        );
+            Substances =
+            [
+                new HeldSubstance($"Substance {i % 13}", i % 3 == 0 ? "97-54-1" : "", 1),
+                new HeldSubstance($"Substance {i % 97}", "", 2),
+            ],
+            Documents = [new IssuedDocument("label.pdf", RegisterFile.Sha256("label"))],
+        };
     }
 }
