@@ -5,50 +5,7 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Designs;
 
 /// <summary>What the templates of designs may use. Lengths are millimetres; texts that do not apply are empty.</summary>
-/// <param name="Width">Width of the piece.</param>
-/// <param name="Height">Its height.</param>
-/// <param name="Radius">Half of the smaller of the two.</param>
-/// <param name="Margin">Room that type keeps from edges.</param>
-/// <param name="Small">Type size of small lines.</param>
-/// <param name="Top">Room at the head that a tag's hole takes.</param>
-/// <param name="Roomy">Whether three things find room beside each other; on a narrower piece the maker goes first.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Maker">Who it is by.</param>
-/// <param name="Monogram">One to three letters.</param>
-/// <param name="Strap">A line under the name.</param>
-/// <param name="Kind">What it is.</param>
-/// <param name="Scents">How it smells.</param>
-/// <param name="Quantity">Net quantity with its unit.</param>
-/// <param name="Wicks">Number of wicks with the word.</param>
-/// <param name="Burn">Hours that it burns with the word.</param>
-/// <param name="Batch">Batch code.</param>
-/// <param name="Ring">What a ring of height stands for, where the maker shows shares.</param>
-/// <param name="MainPair">The two main oils, with their shares where the maker shows them.</param>
-/// <param name="OneInk">Whether it is printed in one ink.</param>
-/// <param name="HasLogo">Whether the brand has a logo.</param>
-internal sealed record DesignView(
-    double Width,
-    double Height,
-    double Radius,
-    double Margin,
-    double Small,
-    double Top,
-    bool Roomy,
-    string Name,
-    string Maker,
-    string Monogram,
-    string Strap,
-    string Kind,
-    string Scents,
-    string Quantity,
-    string Wicks,
-    string Burn,
-    string Batch,
-    string Ring,
-    string MainPair,
-    bool OneInk,
-    bool HasLogo
-) : ITemplateView
+internal sealed record DesignView : ITemplateView
 {
     // Margins grow with the label: 4 mm on a tin, 7 on a bowl.
     private const double MarginShare = 0.075;
@@ -64,6 +21,69 @@ internal sealed record DesignView(
 
     // Room at the head of a tag for its hole.
     private const double HoleMm = 8;
+
+    /// <summary>Width of the piece.</summary>
+    public required double Width { get; init; }
+
+    /// <summary>Its height.</summary>
+    public required double Height { get; init; }
+
+    /// <summary>Half of the smaller of the two.</summary>
+    public required double Radius { get; init; }
+
+    /// <summary>Room that type keeps from edges.</summary>
+    public required double Margin { get; init; }
+
+    /// <summary>Type size of small lines.</summary>
+    public required double Small { get; init; }
+
+    /// <summary>Room at the head that a tag's hole takes.</summary>
+    public required double Top { get; init; }
+
+    /// <summary>Whether three things find room beside each other; on a narrower piece the maker goes first.</summary>
+    public required bool Roomy { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Who it is by.</summary>
+    public required string Maker { get; init; }
+
+    /// <summary>One to three letters.</summary>
+    public required string Monogram { get; init; }
+
+    /// <summary>A line under the name.</summary>
+    public required string Strap { get; init; }
+
+    /// <summary>What it is.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>How it smells.</summary>
+    public required string Scents { get; init; }
+
+    /// <summary>Net quantity with its unit.</summary>
+    public required string Quantity { get; init; }
+
+    /// <summary>Number of wicks with the word.</summary>
+    public required string Wicks { get; init; }
+
+    /// <summary>Hours that it burns with the word.</summary>
+    public required string Burn { get; init; }
+
+    /// <summary>Batch code.</summary>
+    public required string Batch { get; init; }
+
+    /// <summary>What a ring of height stands for, where the maker shows shares.</summary>
+    public required string Ring { get; init; }
+
+    /// <summary>The two main oils, with their shares where the maker shows them.</summary>
+    public required string MainPair { get; init; }
+
+    /// <summary>Whether it is printed in one ink.</summary>
+    public required bool OneInk { get; init; }
+
+    /// <summary>Whether the brand has a logo.</summary>
+    public required bool HasLogo { get; init; }
 
     /// <summary>The template of the piece.</summary>
     public required string Template { get; init; }
@@ -98,30 +118,29 @@ internal sealed record DesignView(
     public static DesignView Of(DesignFacts facts, string template, DesignPiece piece, (double Width, double Height) sizeMm, BrandKit kit)
     {
         double across = Math.Min(sizeMm.Width, sizeMm.Height);
-        return new DesignView(
-            sizeMm.Width,
-            sizeMm.Height,
-            across / 2,
-            Math.Clamp(across * MarginShare, NarrowestMarginMm, WidestMarginMm),
-            Math.Clamp(across * SmallShare, SmallestTypeMm, LargestSmallTypeMm),
-            piece == DesignPiece.Tag ? HoleMm : 0,
-            sizeMm.Width >= RoomyMm,
-            facts.Name,
-            facts.MakerName,
-            facts.Monogram,
-            facts.StrapLine,
-            facts.Kind,
-            facts.Scents,
-            facts.Quantity,
-            facts.Wicks > 0 ? $"{facts.Wicks.ToString(CultureInfo.InvariantCulture)} {facts.Words.Wicks}" : "",
-            facts.BurnHours > 0 ? $"{facts.Figures.Declared(facts.BurnHours)} {facts.Words.Hours}" : "",
-            facts.Batch,
-            facts.ShowsShares ? $"○ {facts.Figures.Declared(Tideline.RingPercent(facts.Parts.Count))} %" : "",
-            MainPairOf(facts),
-            kit.Brand?.OneInk ?? false,
-            kit.Logo is not null
-        )
+        return new DesignView
         {
+            Width = sizeMm.Width,
+            Height = sizeMm.Height,
+            Radius = across / 2,
+            Margin = Math.Clamp(across * MarginShare, NarrowestMarginMm, WidestMarginMm),
+            Small = Math.Clamp(across * SmallShare, SmallestTypeMm, LargestSmallTypeMm),
+            Top = piece == DesignPiece.Tag ? HoleMm : 0,
+            Roomy = sizeMm.Width >= RoomyMm,
+            Name = facts.Name,
+            Maker = facts.MakerName,
+            Monogram = facts.Monogram,
+            Strap = facts.StrapLine,
+            Kind = facts.Kind,
+            Scents = facts.Scents,
+            Quantity = facts.Quantity,
+            Wicks = facts.Wicks > 0 ? $"{facts.Wicks.ToString(CultureInfo.InvariantCulture)} {facts.Words.Wicks}" : "",
+            Burn = facts.BurnHours > 0 ? $"{facts.Figures.Declared(facts.BurnHours)} {facts.Words.Hours}" : "",
+            Batch = facts.Batch,
+            Ring = facts.ShowsShares ? $"○ {facts.Figures.Declared(Tideline.RingPercent(facts.Parts.Count))} %" : "",
+            MainPair = MainPairOf(facts),
+            OneInk = kit.Brand?.OneInk ?? false,
+            HasLogo = kit.Logo is not null,
             Template = template,
         };
     }

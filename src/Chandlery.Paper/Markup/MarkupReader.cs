@@ -35,17 +35,16 @@ public static class MarkupReader
             return null;
         }
 
-        return new MarkupDocument(
-            (string?)root.Attribute("title") ?? "",
-            (string?)root.Attribute("lang") ?? "en",
-            reading.Number(root, "width", 0),
-            reading.Number(root, "height", 0),
-            reading.Number(root, "margin", 2.5),
-            reading.Number(root, "x-height", 2),
-            reading.Number(root, "smallest-x-height", 0),
-            [.. root.Elements().Select(e => ReadBlock(e, reading)).OfType<Block>()]
-        )
+        return new MarkupDocument
         {
+            Title = (string?)root.Attribute("title") ?? "",
+            Language = (string?)root.Attribute("lang") ?? "en",
+            WidthMm = reading.Number(root, "width", 0),
+            HeightMm = reading.Number(root, "height", 0),
+            MarginMm = reading.Number(root, "margin", 2.5),
+            XHeightMm = reading.Number(root, "x-height", 2),
+            SmallestXHeightMm = reading.Number(root, "smallest-x-height", 0),
+            Blocks = [.. root.Elements().Select(e => ReadBlock(e, reading)).OfType<Block>()],
             InsetMm = reading.Number(root, "inset", 0),
         };
     }

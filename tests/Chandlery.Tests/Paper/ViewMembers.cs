@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.RegularExpressions;
 using Chandlery.Paper.Templates;
 
@@ -6,11 +7,16 @@ namespace Chandlery.Tests.Paper;
 /// <summary>Members of a view record by the names that templates use.</summary>
 internal static partial class ViewMembers
 {
+    /// <summary>The properties that carry a view's facts, in the order in which they are declared.</summary>
+    public static IReadOnlyList<PropertyInfo> PropertiesOf(Type view) =>
+        [
+            .. view.GetProperties(BindingFlags.Instance | BindingFlags.Public)
+                .Where(p => p.Name is not (nameof(ITemplateView.Template) or nameof(IView.Values)))
+                .OrderBy(p => p.MetadataToken),
+        ];
+
     public static IReadOnlyDictionary<string, Type> Of(Type view) =>
-        view.GetConstructors()
-            .MaxBy(c => c.GetParameters().Length)!
-            .GetParameters()
-            .ToDictionary(p => NameOf(p.Name!), p => p.ParameterType);
+        PropertiesOf(view).ToDictionary(p => NameOf(p.Name), p => p.PropertyType);
 
     /// <summary>What templates call a member: words in small letters with underscores between them.</summary>
     public static string NameOf(string member) => Capital().Replace(member, "_$0").ToLowerInvariant();

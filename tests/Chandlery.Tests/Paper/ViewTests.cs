@@ -73,12 +73,14 @@ public class ViewTests
     public void AViewNamesEachOfItsMembersOnceWithItsOwnValue(string name)
     {
         Type type = View(name);
-        ConstructorInfo constructor = type.GetConstructors().MaxBy(c => c.GetParameters().Length)!;
-        var view = (IView)constructor.Invoke([.. constructor.GetParameters().Select((p, i) => Sample(p.ParameterType, i))]);
-        List<(string Name, object? Value)> expected =
-        [
-            .. constructor.GetParameters().Select(p => (ViewMembers.NameOf(p.Name!), type.GetProperty(p.Name!)!.GetValue(view))),
-        ];
+        IReadOnlyList<PropertyInfo> properties = ViewMembers.PropertiesOf(type);
+        var view = (IView)RuntimeHelpers.GetUninitializedObject(type);
+        foreach ((int number, PropertyInfo property) in properties.Index())
+        {
+            property.SetValue(view, Sample(property.PropertyType, number));
+        }
+
+        List<(string Name, object? Value)> expected = [.. properties.Select(p => (ViewMembers.NameOf(p.Name), p.GetValue(view)))];
         Assert.Equal(expected, view.Values);
     }
 

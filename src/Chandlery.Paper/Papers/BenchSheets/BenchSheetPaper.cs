@@ -102,21 +102,24 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
     private static MeltBenchSheetView Melt(Assessment a, PouringPlan plan)
     {
         string what = a.Kind.Say(plan.Count == 1 ? "candle" : "candles");
-        return new MeltBenchSheetView(
-            a.Candle.Name,
-            $"Bench sheet for {plan.Count} {what} of {a.Candle.NetMass}, {Weighed(plan.Total)} in all with {Figures.Plain(plan.WastePercent)} % for what stays in the jug.",
-            [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
-            [.. plan.FirstPour.Select(Portion)],
-            [.. plan.TopUp.Select(Portion)],
-            [.. plan.Sizes.Select(Size).Select(s => s with { Gap = a.Kind.Say(s.Gap) })],
-            plan.Sizes.Any(s => s.TopUpEach.Value > 0) ? "yes" : "",
-            a.Composition.Recipe.Oils.Count > 0
-                ? $"Load: {FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax)} of the wax, which is {FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle)} of the melt and {FigureFormat.English.About(a.Composition.Recipe.Load)} of the finished {a.Kind.Say("candle")}."
-                : "",
-            Temperatures(plan),
-            Times(plan),
-            string.Join(' ', Shell(a, plan))
-        );
+        return new MeltBenchSheetView
+        {
+            Name = a.Candle.Name,
+            Making =
+                $"Bench sheet for {plan.Count} {what} of {a.Candle.NetMass}, {Weighed(plan.Total)} in all with {Figures.Plain(plan.WastePercent)} % for what stays in the jug.",
+            Stops = [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
+            First = [.. plan.FirstPour.Select(Portion)],
+            Second = [.. plan.TopUp.Select(Portion)],
+            Sizes = [.. plan.Sizes.Select(Size).Select(s => s with { Gap = a.Kind.Say(s.Gap) })],
+            HasSecond = plan.Sizes.Any(s => s.TopUpEach.Value > 0) ? "yes" : "",
+            Load =
+                a.Composition.Recipe.Oils.Count > 0
+                    ? $"Load: {FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax)} of the wax, which is {FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle)} of the melt and {FigureFormat.English.About(a.Composition.Recipe.Load)} of the finished {a.Kind.Say("candle")}."
+                    : "",
+            Temperatures = Temperatures(plan),
+            Times = Times(plan),
+            Shell = string.Join(' ', Shell(a, plan)),
+        };
     }
 
     private static IEnumerable<string> Shell(Assessment a, PouringPlan plan)
@@ -140,33 +143,34 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
     private static IReadOnlyList<TimeView> Times(PouringPlan plan) => [.. plan.Times.Select(t => new TimeView(t.Step, t.Time, t.Source))];
 
     private static BenchSheetView View(Assessment a, PouringPlan plan) =>
-        new(
-            a.Candle.Name,
-            $"{plan.Count}",
-            a.Candle.NetMass.ToString(),
-            Weighed(plan.Total),
-            Figures.Plain(plan.WastePercent),
-            [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
-            [.. plan.FirstPour.Select(Portion)],
-            [.. plan.TopUp.Select(Portion)],
-            [.. plan.Sizes.Select(Size)],
-            plan.Sizes.Any(s => s.TopUpEach.Value > 0) ? "yes" : "",
-            a.Composition.Recipe.Oils.Count > 0 ? FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax) : "",
-            FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle),
-            FigureFormat.English.About(a.Composition.Recipe.Load),
-            Temperatures(plan),
-            Times(plan),
-            a.Vessel.IsMould ? "mould" : "vessel",
-            a.Vessel.IsMould
+        new()
+        {
+            Name = a.Candle.Name,
+            Count = $"{plan.Count}",
+            Net = a.Candle.NetMass.ToString(),
+            Total = Weighed(plan.Total),
+            Waste = Figures.Plain(plan.WastePercent),
+            Stops = [.. a.Findings.Where(f => f.Gravity == Gravity.Stop).Select(f => f.What)],
+            First = [.. plan.FirstPour.Select(Portion)],
+            Second = [.. plan.TopUp.Select(Portion)],
+            Sizes = [.. plan.Sizes.Select(Size)],
+            HasSecond = plan.Sizes.Any(s => s.TopUpEach.Value > 0) ? "yes" : "",
+            LoadWax = a.Composition.Recipe.Oils.Count > 0 ? FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfWax) : "",
+            LoadMelt = FigureFormat.English.About(a.Composition.Recipe.MeltLoadOfCandle),
+            LoadCandle = FigureFormat.English.About(a.Composition.Recipe.Load),
+            Temperatures = Temperatures(plan),
+            Times = Times(plan),
+            Into = a.Vessel.IsMould ? "mould" : "vessel",
+            Vessel = a.Vessel.IsMould
                 ? $"A mould of the candle's size, {a.Vessel.Brimful}"
                 : $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim by water{(plan.Fill.ByGeometry is { } g ? $", {new Millilitres(Math.Round(g.Value))} by its size" : "")}",
-            plan.Fill.Note,
-            plan.Fill.ShrinkPercent is { } shrink ? $"{shrink:0.0}" : "",
-            plan.Fill.NetForRoom is { } net ? Weighed(net) : "",
-            $"{plan.Wicks.Whole}",
-            a.Candle.Wicks.Kind ?? "",
-            plan.Wicks.Note
-        );
+            Fill = plan.Fill.Note,
+            Shrink = plan.Fill.ShrinkPercent is { } shrink ? $"{shrink:0.0}" : "",
+            NetForRoom = plan.Fill.NetForRoom is { } net ? Weighed(net) : "",
+            WickCount = $"{plan.Wicks.Whole}",
+            WickKind = a.Candle.Wicks.Kind ?? "",
+            WickNote = plan.Wicks.Note,
+        };
 
     private static SizeView Size(SizePlan s) =>
         new(

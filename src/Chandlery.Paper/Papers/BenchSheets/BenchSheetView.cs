@@ -3,55 +3,77 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.BenchSheets;
 
 /// <summary>The bench sheet. Texts that do not apply are empty; masses and shares come with their units unless said otherwise.</summary>
-/// <param name="Name">Trade name.</param>
-/// <param name="Count">How many candles.</param>
-/// <param name="Net">Net mass of one.</param>
-/// <param name="Total">Mass of everything.</param>
-/// <param name="Waste">Allowance for what stays in the jug, percent without its sign.</param>
-/// <param name="Stops">What stops the sale.</param>
-/// <param name="First">What goes into the scented melt.</param>
-/// <param name="Second">What goes into the second pour.</param>
-/// <param name="Sizes">What goes into each vessel, the candle itself first.</param>
-/// <param name="HasSecond">Anything when there is a second pour; empty when there is none.</param>
-/// <param name="LoadWax">Load, of the wax; empty for a candle without oil.</param>
-/// <param name="LoadMelt">Load, of the melt.</param>
-/// <param name="LoadCandle">Load, of the finished candle.</param>
-/// <param name="Temperatures">Temperatures.</param>
-/// <param name="Times">Times.</param>
-/// <param name="Into">What the bench calls what it is poured into: a vessel or a mould.</param>
-/// <param name="Vessel">The vessel.</param>
-/// <param name="Fill">How full it gets.</param>
-/// <param name="Shrink">How much the wax shrinks, percent without its sign.</param>
-/// <param name="NetForRoom">What the room would hold.</param>
-/// <param name="WickCount">How many wicks.</param>
-/// <param name="WickKind">Their kind.</param>
-/// <param name="WickNote">How they stand.</param>
-internal sealed record BenchSheetView(
-    string Name,
-    string Count,
-    string Net,
-    string Total,
-    string Waste,
-    IReadOnlyList<string> Stops,
-    IReadOnlyList<PortionView> First,
-    IReadOnlyList<PortionView> Second,
-    IReadOnlyList<SizeView> Sizes,
-    string HasSecond,
-    string LoadWax,
-    string LoadMelt,
-    string LoadCandle,
-    IReadOnlyList<TemperatureView> Temperatures,
-    IReadOnlyList<TimeView> Times,
-    string Into,
-    string Vessel,
-    string Fill,
-    string Shrink,
-    string NetForRoom,
-    string WickCount,
-    string WickKind,
-    string WickNote
-) : ITemplateView
+internal sealed record BenchSheetView : ITemplateView
 {
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>How many candles.</summary>
+    public required string Count { get; init; }
+
+    /// <summary>Net mass of one.</summary>
+    public required string Net { get; init; }
+
+    /// <summary>Mass of everything.</summary>
+    public required string Total { get; init; }
+
+    /// <summary>Allowance for what stays in the jug, percent without its sign.</summary>
+    public required string Waste { get; init; }
+
+    /// <summary>What stops the sale.</summary>
+    public required IReadOnlyList<string> Stops { get; init; }
+
+    /// <summary>What goes into the scented melt.</summary>
+    public required IReadOnlyList<PortionView> First { get; init; }
+
+    /// <summary>What goes into the second pour.</summary>
+    public required IReadOnlyList<PortionView> Second { get; init; }
+
+    /// <summary>What goes into each vessel, the candle itself first.</summary>
+    public required IReadOnlyList<SizeView> Sizes { get; init; }
+
+    /// <summary>Anything when there is a second pour; empty when there is none.</summary>
+    public required string HasSecond { get; init; }
+
+    /// <summary>Load, of the wax; empty for a candle without oil.</summary>
+    public required string LoadWax { get; init; }
+
+    /// <summary>Load, of the melt.</summary>
+    public required string LoadMelt { get; init; }
+
+    /// <summary>Load, of the finished candle.</summary>
+    public required string LoadCandle { get; init; }
+
+    /// <summary>Temperatures.</summary>
+    public required IReadOnlyList<TemperatureView> Temperatures { get; init; }
+
+    /// <summary>Times.</summary>
+    public required IReadOnlyList<TimeView> Times { get; init; }
+
+    /// <summary>What the bench calls what it is poured into: a vessel or a mould.</summary>
+    public required string Into { get; init; }
+
+    /// <summary>The vessel.</summary>
+    public required string Vessel { get; init; }
+
+    /// <summary>How full it gets.</summary>
+    public required string Fill { get; init; }
+
+    /// <summary>How much the wax shrinks, percent without its sign.</summary>
+    public required string Shrink { get; init; }
+
+    /// <summary>What the room would hold.</summary>
+    public required string NetForRoom { get; init; }
+
+    /// <summary>How many wicks.</summary>
+    public required string WickCount { get; init; }
+
+    /// <summary>Their kind.</summary>
+    public required string WickKind { get; init; }
+
+    /// <summary>How they stand.</summary>
+    public required string WickNote { get; init; }
+
     /// <inheritdoc/>
     public string Template => "bench-sheet.sbn";
 

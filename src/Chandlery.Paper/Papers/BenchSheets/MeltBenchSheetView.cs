@@ -3,31 +3,41 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.BenchSheets;
 
 /// <summary>The bench sheet of wax melts: poured like a candle, with neither wick nor flame.</summary>
-/// <param name="Name">Trade name.</param>
-/// <param name="Making">How many of what are made, and how much that is.</param>
-/// <param name="Stops">What stops the sale.</param>
-/// <param name="First">What goes into the melt.</param>
-/// <param name="Second">What goes into the second pour; empty when there is none of its own.</param>
-/// <param name="Sizes">What goes into each shell, the product itself first.</param>
-/// <param name="HasSecond">Anything when there is a second pour; empty when there is none.</param>
-/// <param name="Load">How much oil it holds; empty where there is none.</param>
-/// <param name="Temperatures">Temperatures.</param>
-/// <param name="Times">Times.</param>
-/// <param name="Shell">What it is poured into, and how full that gets.</param>
-internal sealed record MeltBenchSheetView(
-    string Name,
-    string Making,
-    IReadOnlyList<string> Stops,
-    IReadOnlyList<PortionView> First,
-    IReadOnlyList<PortionView> Second,
-    IReadOnlyList<SizeView> Sizes,
-    string HasSecond,
-    string Load,
-    IReadOnlyList<TemperatureView> Temperatures,
-    IReadOnlyList<TimeView> Times,
-    string Shell
-) : ITemplateView
+internal sealed record MeltBenchSheetView : ITemplateView
 {
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>How many of what are made, and how much that is.</summary>
+    public required string Making { get; init; }
+
+    /// <summary>What stops the sale.</summary>
+    public required IReadOnlyList<string> Stops { get; init; }
+
+    /// <summary>What goes into the melt.</summary>
+    public required IReadOnlyList<PortionView> First { get; init; }
+
+    /// <summary>What goes into the second pour; empty when there is none of its own.</summary>
+    public required IReadOnlyList<PortionView> Second { get; init; }
+
+    /// <summary>What goes into each shell, the product itself first.</summary>
+    public required IReadOnlyList<SizeView> Sizes { get; init; }
+
+    /// <summary>Anything when there is a second pour; empty when there is none.</summary>
+    public required string HasSecond { get; init; }
+
+    /// <summary>How much oil it holds; empty where there is none.</summary>
+    public required string Load { get; init; }
+
+    /// <summary>Temperatures.</summary>
+    public required IReadOnlyList<TemperatureView> Temperatures { get; init; }
+
+    /// <summary>Times.</summary>
+    public required IReadOnlyList<TimeView> Times { get; init; }
+
+    /// <summary>What it is poured into, and how full that gets.</summary>
+    public required string Shell { get; init; }
+
     /// <inheritdoc/>
     public string Template => "bench-sheet-melt.sbn";
 

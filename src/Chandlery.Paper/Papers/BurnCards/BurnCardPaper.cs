@@ -15,18 +15,19 @@ public sealed class BurnCardPaper() : CardPaper("burn-card", "Burn-safety card",
     internal override ITemplateView View(CardFacts facts)
     {
         Language language = facts.Language;
-        return new BurnCardView(
-            facts.Title,
-            language.Code,
-            facts.Assessment.Candle.Name,
-            facts.Warning,
-            facts.First,
-            facts.Messages(MessageList.Before),
-            facts.Messages(MessageList.During),
-            facts.Messages(MessageList.After),
-            facts.Messages(MessageList.Trouble),
-            language.Caution,
-            facts.Maker
-        );
+        return new BurnCardView
+        {
+            Title = facts.Title,
+            Lang = language.Code,
+            Name = facts.Assessment.Candle.Name,
+            Warning = facts.Warning,
+            First = facts.First,
+            Before = facts.Messages(MessageList.Before),
+            During = facts.Messages(MessageList.During),
+            Stop = facts.Messages(MessageList.After),
+            Trouble = facts.Messages(MessageList.Trouble),
+            Caution = language.Caution,
+            Maker = facts.Maker,
+        };
     }
 }

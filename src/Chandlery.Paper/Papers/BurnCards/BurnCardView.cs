@@ -4,31 +4,41 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.BurnCards;
 
 /// <summary>The buyer's card in one language.</summary>
-/// <param name="Title">Its heading.</param>
-/// <param name="Lang">Code of the language.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Warning">Signal word above the first messages; empty for none.</param>
-/// <param name="First">The three messages that save lives.</param>
-/// <param name="Before">What to do before lighting.</param>
-/// <param name="During">What to mind while it burns.</param>
-/// <param name="Stop">How and when to put it out.</param>
-/// <param name="Trouble">What to do when something happens.</param>
-/// <param name="Caution">The reminder that closes every card.</param>
-/// <param name="Maker">Who answers for it.</param>
-internal sealed record BurnCardView(
-    string Title,
-    string Lang,
-    string Name,
-    string Warning,
-    IReadOnlyList<CardMessageView> First,
-    IReadOnlyList<CardMessageView> Before,
-    IReadOnlyList<CardMessageView> During,
-    IReadOnlyList<CardMessageView> Stop,
-    IReadOnlyList<CardMessageView> Trouble,
-    string Caution,
-    MakerView Maker
-) : ITemplateView
+internal sealed record BurnCardView : ITemplateView
 {
+    /// <summary>Its heading.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Code of the language.</summary>
+    public required string Lang { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Signal word above the first messages; empty for none.</summary>
+    public required string Warning { get; init; }
+
+    /// <summary>The three messages that save lives.</summary>
+    public required IReadOnlyList<CardMessageView> First { get; init; }
+
+    /// <summary>What to do before lighting.</summary>
+    public required IReadOnlyList<CardMessageView> Before { get; init; }
+
+    /// <summary>What to mind while it burns.</summary>
+    public required IReadOnlyList<CardMessageView> During { get; init; }
+
+    /// <summary>How and when to put it out.</summary>
+    public required IReadOnlyList<CardMessageView> Stop { get; init; }
+
+    /// <summary>What to do when something happens.</summary>
+    public required IReadOnlyList<CardMessageView> Trouble { get; init; }
+
+    /// <summary>The reminder that closes every card.</summary>
+    public required string Caution { get; init; }
+
+    /// <summary>Who answers for it.</summary>
+    public required MakerView Maker { get; init; }
+
     /// <inheritdoc/>
     public string Template => "burn-card.sbn";
 

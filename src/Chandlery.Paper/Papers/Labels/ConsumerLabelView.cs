@@ -3,29 +3,38 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.Labels;
 
 /// <summary>The label of a consumer candle in the United States. Texts that do not apply are empty.</summary>
-/// <param name="Name">Trade name.</param>
-/// <param name="Lang">Code of the first language.</param>
-/// <param name="Kind">What it is.</param>
-/// <param name="UsWarning">The warning.</param>
-/// <param name="Maker">Who answers for it.</param>
-/// <param name="Batch">Batch code with its word.</param>
-/// <param name="Figure">Least height of the quantity's figures, millimetres.</param>
-/// <param name="Quantity">Net quantity in both systems of units.</param>
-/// <param name="Qr">Address that the QR code leads to.</param>
-/// <param name="Gtin">Trade item number for the bar code.</param>
-internal sealed record ConsumerLabelView(
-    string Name,
-    string Lang,
-    string Kind,
-    UsWarningView UsWarning,
-    MakerView Maker,
-    string Batch,
-    double Figure,
-    string Quantity,
-    string Qr,
-    string Gtin
-) : ITemplateView
+internal sealed record ConsumerLabelView : ITemplateView
 {
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Code of the first language.</summary>
+    public required string Lang { get; init; }
+
+    /// <summary>What it is.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>The warning.</summary>
+    public required UsWarningView UsWarning { get; init; }
+
+    /// <summary>Who answers for it.</summary>
+    public required MakerView Maker { get; init; }
+
+    /// <summary>Batch code with its word.</summary>
+    public required string Batch { get; init; }
+
+    /// <summary>Least height of the quantity's figures, millimetres.</summary>
+    public required double Figure { get; init; }
+
+    /// <summary>Net quantity in both systems of units.</summary>
+    public required string Quantity { get; init; }
+
+    /// <summary>Address that the QR code leads to.</summary>
+    public required string Qr { get; init; }
+
+    /// <summary>Trade item number for the bar code.</summary>
+    public required string Gtin { get; init; }
+
     /// <inheritdoc/>
     public string Template => "label-consumer.sbn";
 

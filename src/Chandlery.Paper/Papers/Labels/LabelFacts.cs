@@ -20,56 +20,59 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
 
     /// <summary>The label, or the inside of a leaflet.</summary>
     public LabelView Label() =>
-        new(
-            a.Candle.Name,
-            First.Code,
-            Kind(),
-            Pictograms(),
-            [.. a.Languages.Select(TextIn)],
-            MakerView.Of(a.Maker),
-            Emergency(),
-            Ufi(),
-            Batch(),
-            Safety(),
-            Figure(),
-            Quantity(),
-            EMark(),
-            a.Candle.InformationUrl ?? "",
-            a.Candle.Gtin?.Text ?? ""
-        );
+        new()
+        {
+            Name = a.Candle.Name,
+            Lang = First.Code,
+            Kind = Kind(),
+            Pictograms = Pictograms(),
+            Texts = [.. a.Languages.Select(TextIn)],
+            Maker = MakerView.Of(a.Maker),
+            Emergency = Emergency(),
+            Ufi = Ufi(),
+            Batch = Batch(),
+            Safety = Safety(),
+            Figure = Figure(),
+            Quantity = Quantity(),
+            EMark = EMark(),
+            Qr = a.Candle.InformationUrl ?? "",
+            Gtin = a.Candle.Gtin?.Text ?? "",
+        };
 
     /// <summary>The label that shows fire-safety warnings and no hazards.</summary>
     public ConsumerLabelView ConsumerLabel() =>
-        new(
-            a.Candle.Name,
-            First.Code,
-            Kind(),
-            UsWarningView.Of(a, First),
-            MakerView.Of(a.Maker),
-            Batch(),
-            Figure(),
-            Quantity(),
-            a.Candle.InformationUrl ?? "",
-            a.Candle.Gtin?.Text ?? ""
-        );
+        new()
+        {
+            Name = a.Candle.Name,
+            Lang = First.Code,
+            Kind = Kind(),
+            UsWarning = UsWarningView.Of(a, First),
+            Maker = MakerView.Of(a.Maker),
+            Batch = Batch(),
+            Figure = Figure(),
+            Quantity = Quantity(),
+            Qr = a.Candle.InformationUrl ?? "",
+            Gtin = a.Candle.Gtin?.Text ?? "",
+        };
 
     /// <summary>The front of a leaflet.</summary>
     public LeafletFrontView LeafletFront() =>
-        new(
-            a.Candle.Name,
-            First.Code,
-            Kind(),
-            Pictograms(),
-            [.. a.Languages.Select(l => new LeafletSignalView(TagOf(l), SignalWord(l)))],
-            MakerView.Of(a.Maker),
-            Ufi(),
-            Batch(),
-            string.Join(" / ", a.Languages.Select(l => $"{TagOf(l)} {l.Words["moreInside"]}".TrimStart())) + " ▸",
-            Safety(),
-            Figure(),
-            Quantity(),
-            EMark()
-        );
+        new()
+        {
+            Name = a.Candle.Name,
+            Lang = First.Code,
+            Kind = Kind(),
+            Pictograms = Pictograms(),
+            Signals = [.. a.Languages.Select(l => new LeafletSignalView(TagOf(l), SignalWord(l)))],
+            Maker = MakerView.Of(a.Maker),
+            Ufi = Ufi(),
+            Batch = Batch(),
+            MoreInside = string.Join(" / ", a.Languages.Select(l => $"{TagOf(l)} {l.Words["moreInside"]}".TrimStart())) + " ▸",
+            Safety = Safety(),
+            Figure = Figure(),
+            Quantity = Quantity(),
+            EMark = EMark(),
+        };
 
     private string TagOf(Language language) => HasSeveralLanguages ? language.Code.ToUpperInvariant() : "";
 

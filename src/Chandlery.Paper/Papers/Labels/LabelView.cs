@@ -3,39 +3,53 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.Labels;
 
 /// <summary>A label under the CLP Regulation and its relatives. Texts that do not apply are empty.</summary>
-/// <param name="Name">Trade name.</param>
-/// <param name="Lang">Code of the first language.</param>
-/// <param name="Kind">What it is, in every language.</param>
-/// <param name="Pictograms">Codes of the pictograms, with spaces.</param>
-/// <param name="Texts">What the law asks for, a language each.</param>
-/// <param name="Maker">Who answers for it.</param>
-/// <param name="Emergency">Emergency telephone with its word, where the law wants it on the label.</param>
-/// <param name="Ufi">UFI with its word.</param>
-/// <param name="Batch">Batch code with its word.</param>
-/// <param name="Safety">Symbols of burn safety.</param>
-/// <param name="Figure">Least height of the quantity's figures, millimetres.</param>
-/// <param name="Quantity">Net quantity with its unit.</param>
-/// <param name="EMark">Height of the e-mark, millimetres; 0 where it is not printed.</param>
-/// <param name="Qr">Address that the QR code leads to.</param>
-/// <param name="Gtin">Trade item number for the bar code.</param>
-internal sealed record LabelView(
-    string Name,
-    string Lang,
-    string Kind,
-    string Pictograms,
-    IReadOnlyList<LabelTextView> Texts,
-    MakerView Maker,
-    string Emergency,
-    string Ufi,
-    string Batch,
-    IReadOnlyList<LabelSymbolView> Safety,
-    double Figure,
-    string Quantity,
-    double EMark,
-    string Qr,
-    string Gtin
-) : ITemplateView
+internal sealed record LabelView : ITemplateView
 {
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Code of the first language.</summary>
+    public required string Lang { get; init; }
+
+    /// <summary>What it is, in every language.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Codes of the pictograms, with spaces.</summary>
+    public required string Pictograms { get; init; }
+
+    /// <summary>What the law asks for, a language each.</summary>
+    public required IReadOnlyList<LabelTextView> Texts { get; init; }
+
+    /// <summary>Who answers for it.</summary>
+    public required MakerView Maker { get; init; }
+
+    /// <summary>Emergency telephone with its word, where the law wants it on the label.</summary>
+    public required string Emergency { get; init; }
+
+    /// <summary>UFI with its word.</summary>
+    public required string Ufi { get; init; }
+
+    /// <summary>Batch code with its word.</summary>
+    public required string Batch { get; init; }
+
+    /// <summary>Symbols of burn safety.</summary>
+    public required IReadOnlyList<LabelSymbolView> Safety { get; init; }
+
+    /// <summary>Least height of the quantity's figures, millimetres.</summary>
+    public required double Figure { get; init; }
+
+    /// <summary>Net quantity with its unit.</summary>
+    public required string Quantity { get; init; }
+
+    /// <summary>Height of the e-mark, millimetres; 0 where it is not printed.</summary>
+    public required double EMark { get; init; }
+
+    /// <summary>Address that the QR code leads to.</summary>
+    public required string Qr { get; init; }
+
+    /// <summary>Trade item number for the bar code.</summary>
+    public required string Gtin { get; init; }
+
     /// <inheritdoc/>
     public string Template => "label.sbn";
 

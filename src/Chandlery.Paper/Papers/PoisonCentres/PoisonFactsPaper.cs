@@ -40,43 +40,47 @@ public sealed class PoisonFactsPaper() : PaperKind("poison-facts", "Facts for th
         Assessment a = request.Assessment;
         IReadOnlyList<MixtureInMixture> mixtures = MixturesInMixture.Of(a.Composition.Recipe);
         string? category = a.Candle.ProductCategory ?? a.Maker.ProductCategory;
-        return new PoisonFactsView(
-            Name: a.Candle.Name,
-            Ufi: ufi,
-            Maker: MakerView.Of(a.Maker),
-            Places: string.Join("; ", a.Places.Select(Place)),
-            Use: $"{(a.Kind.Burns ? "scented candle" : a.Kind.Name)} for {(a.Candle.Use == CandleUse.Outdoor ? "outdoors" : "indoors")}, consumer use",
-            Category: category ?? "unknown: none is declared ('productCategory')",
-            Colour: Colour(a),
-            State: a.Kind.State == PhysicalState.Liquid ? "liquid" : "solid",
-            Acidity: a.Kind.State == PhysicalState.Liquid
-                ? "unknown: measure it, or say why it cannot be measured"
-                : "not applicable: solid, and wax does not dissolve in water",
-            Packages: string.Join("; ", a.Notification.Value.Packages.Select(Package)),
-            Classes: a.Classification.Classes.Count == 0
-                ? "not classified"
-                : string.Join(", ", a.Classification.Classes.Select(c => $"{c.Category.Code} ({c.Statement})")),
-            Label: string.Join(", ", a.Label.All.Select(c => c.Text)),
-            Lacking: [.. Lacking(a, category, mixtures)],
-            Ingredients:
+        return new PoisonFactsView
+        {
+            Name = a.Candle.Name,
+            Ufi = ufi,
+            Maker = MakerView.Of(a.Maker),
+            Places = string.Join("; ", a.Places.Select(Place)),
+            Use =
+                $"{(a.Kind.Burns ? "scented candle" : a.Kind.Name)} for {(a.Candle.Use == CandleUse.Outdoor ? "outdoors" : "indoors")}, consumer use",
+            Category = category ?? "unknown: none is declared ('productCategory')",
+            Colour = Colour(a),
+            State = a.Kind.State == PhysicalState.Liquid ? "liquid" : "solid",
+            Acidity =
+                a.Kind.State == PhysicalState.Liquid
+                    ? "unknown: measure it, or say why it cannot be measured"
+                    : "not applicable: solid, and wax does not dissolve in water",
+            Packages = string.Join("; ", a.Notification.Value.Packages.Select(Package)),
+            Classes =
+                a.Classification.Classes.Count == 0
+                    ? "not classified"
+                    : string.Join(", ", a.Classification.Classes.Select(c => $"{c.Category.Code} ({c.Statement})")),
+            Label = string.Join(", ", a.Label.All.Select(c => c.Text)),
+            Lacking = [.. Lacking(a, category, mixtures)],
+            Ingredients =
             [
                 .. PoisonFacts
                     .Ingredients(rules, a.Substances)
                     .Select(i => new IngredientView(i.Name, i.Cas ?? "-", i.Ec ?? "-", i.Band, i.Hazards)),
             ],
-            Unknown: a.Composition.HasUndeclared
+            Unknown = a.Composition.HasUndeclared
                 ? a.Kind.Say(
                     $"Up to {FigureFormat.English.AtMost(a.Composition.UnknownHigh)} of the candle is not declared by its suppliers."
                 )
                 : "",
-            Mixtures: [.. mixtures.Select(BoughtMixtureView.Of)],
-            Generics: [.. GenericUses.Of(rules, a.Composition.Recipe, a.Substances).Select(GenericView.Of)],
-            Group: a.Kind.Say(Group(a.Notification.Value.GroupWith, rules.Group)),
-            GroupClause: rules.Group.Clause,
-            Toxicology: ToxicologyLines.Of(request, English(request), rules.ToxicologySection),
-            Clause: rules.Clause,
-            Clauses: PointClausesView.Of(rules.Points)
-        );
+            Mixtures = [.. mixtures.Select(BoughtMixtureView.Of)],
+            Generics = [.. GenericUses.Of(rules, a.Composition.Recipe, a.Substances).Select(GenericView.Of)],
+            Group = a.Kind.Say(Group(a.Notification.Value.GroupWith, rules.Group)),
+            GroupClause = rules.Group.Clause,
+            Toxicology = ToxicologyLines.Of(request, English(request), rules.ToxicologySection),
+            Clause = rules.Clause,
+            Clauses = PointClausesView.Of(rules.Points),
+        };
     }
 
     // The paper is a worksheet for the maker; the state's own language is asked for beside it.

@@ -4,29 +4,38 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.Procedures;
 
 /// <summary>How a maker looks after the safety of products, in one language.</summary>
-/// <param name="Lang">Code of the language.</param>
-/// <param name="Title">What it is.</param>
-/// <param name="Maker">Who the maker is.</param>
-/// <param name="Lines">What stands under the title.</param>
-/// <param name="TaskHeads">Headings of the tasks: what, how, what is declared, clause.</param>
-/// <param name="Tasks">What is done.</param>
-/// <param name="RoleHeads">Headings of the roles: what for, name, who stands in.</param>
-/// <param name="Roles">What somebody answers for.</param>
-/// <param name="Force">Where it is signed.</param>
-/// <param name="Again">Where it is noted that it was looked at again.</param>
-internal sealed record ProcedureView(
-    string Lang,
-    string Title,
-    string Maker,
-    IReadOnlyList<string> Lines,
-    IReadOnlyList<string> TaskHeads,
-    IReadOnlyList<ProcedureTaskView> Tasks,
-    IReadOnlyList<string> RoleHeads,
-    IReadOnlyList<string> Roles,
-    string Force,
-    string Again
-) : ITemplateView
+internal sealed record ProcedureView : ITemplateView
 {
+    /// <summary>Code of the language.</summary>
+    public required string Lang { get; init; }
+
+    /// <summary>What it is.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Who the maker is.</summary>
+    public required string Maker { get; init; }
+
+    /// <summary>What stands under the title.</summary>
+    public required IReadOnlyList<string> Lines { get; init; }
+
+    /// <summary>Headings of the tasks: what, how, what is declared, clause.</summary>
+    public required IReadOnlyList<string> TaskHeads { get; init; }
+
+    /// <summary>What is done.</summary>
+    public required IReadOnlyList<ProcedureTaskView> Tasks { get; init; }
+
+    /// <summary>Headings of the roles: what for, name, who stands in.</summary>
+    public required IReadOnlyList<string> RoleHeads { get; init; }
+
+    /// <summary>What somebody answers for.</summary>
+    public required IReadOnlyList<string> Roles { get; init; }
+
+    /// <summary>Where it is signed.</summary>
+    public required string Force { get; init; }
+
+    /// <summary>Where it is noted that it was looked at again.</summary>
+    public required string Again { get; init; }
+
     /// <inheritdoc/>
     public string Template => "procedure.sbn";
 
@@ -47,16 +56,17 @@ internal sealed record ProcedureView(
 
     /// <summary>The view of a procedure.</summary>
     public static ProcedureView Of(SafetyProcedure p) =>
-        new(
-            p.Language,
-            p.Words["title"],
-            p.Maker,
-            p.Lines,
-            [p.Words["headTask"], p.Words["headHow"], p.Words["headState"], p.Words["headClause"]],
-            [.. p.Tasks.Select(t => new ProcedureTaskView(t.Name, t.How, t.State, t.Clause))],
-            [p.Words["headRole"], p.Words["headName"], p.Words["headStandIn"]],
-            p.Roles,
-            p.Words["inForce"],
-            p.Words["again"]
-        );
+        new()
+        {
+            Lang = p.Language,
+            Title = p.Words["title"],
+            Maker = p.Maker,
+            Lines = p.Lines,
+            TaskHeads = [p.Words["headTask"], p.Words["headHow"], p.Words["headState"], p.Words["headClause"]],
+            Tasks = [.. p.Tasks.Select(t => new ProcedureTaskView(t.Name, t.How, t.State, t.Clause))],
+            RoleHeads = [p.Words["headRole"], p.Words["headName"], p.Words["headStandIn"]],
+            Roles = p.Roles,
+            Force = p.Words["inForce"],
+            Again = p.Words["again"],
+        };
 }

@@ -23,7 +23,19 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
 
     /// <summary>The notice alone; null with problems.</summary>
     public PaperDocument? Notice(NoticeText notice) =>
-        Print(new RecallNoticeView(notice.Title, notice.Language, notice.Name, [], "", "", Parts(notice), ""));
+        Print(
+            new RecallNoticeView
+            {
+                Title = notice.Title,
+                Lang = notice.Language,
+                Name = notice.Name,
+                To = [],
+                Subject = "",
+                Intro = "",
+                Parts = Parts(notice),
+                Answer = "",
+            }
+        );
 
     /// <summary>The card for the shelf; null with problems.</summary>
     public PaperDocument? ShelfCard(NoticeText notice) =>
@@ -39,16 +51,17 @@ public sealed class RecallDocuments(PaperShop shop, Problems problems)
             ("date", IsoDay.Plain(dispatch.On))
         );
         return Print(
-            new RecallNoticeView(
-                notice.Title,
-                notice.Language,
-                notice.Name,
-                [receiver.Name, .. receiver.AddressLines],
-                isShop ? words["shopLetterTitle"] : words["recallTitle"],
-                intro,
-                Parts(notice),
-                isShop ? words["shopLetterAnswer"] : ""
-            )
+            new RecallNoticeView
+            {
+                Title = notice.Title,
+                Lang = notice.Language,
+                Name = notice.Name,
+                To = [receiver.Name, .. receiver.AddressLines],
+                Subject = isShop ? words["shopLetterTitle"] : words["recallTitle"],
+                Intro = intro,
+                Parts = Parts(notice),
+                Answer = isShop ? words["shopLetterAnswer"] : "",
+            }
         );
     }
 

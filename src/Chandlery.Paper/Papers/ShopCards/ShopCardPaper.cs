@@ -14,24 +14,25 @@ public sealed class ShopCardPaper()
     internal override ITemplateView View(CardFacts facts)
     {
         Language language = facts.Language;
-        return new ShopCardView(
-            language.Words["shopTitle"],
-            language.Code,
-            facts.Assessment.Candle.Name,
-            facts.Warning,
-            facts.First,
-            language.Words["tellCustomers"],
-            facts.Messages(MessageList.Shop),
-            language.Words["whatIsInIt"],
-            string.Join(' ', Content(facts.Assessment, language)),
-            language.Words["howToStore"],
-            language.Words["storeAdvice"],
-            facts.Messages(MessageList.Trouble),
-            language.Words["whomToAsk"],
-            facts.Maker,
-            facts.Assessment.Maker.EmergencyTelephone is { } number ? $"{language.Words["emergencyTelephone"]}: {number}" : "",
-            language.Caution
-        );
+        return new ShopCardView
+        {
+            ShopTitle = language.Words["shopTitle"],
+            Lang = language.Code,
+            Name = facts.Assessment.Candle.Name,
+            Warning = facts.Warning,
+            First = facts.First,
+            TellHeading = language.Words["tellCustomers"],
+            Tell = facts.Messages(MessageList.Shop),
+            ContentHeading = language.Words["whatIsInIt"],
+            Content = string.Join(' ', Content(facts.Assessment, language)),
+            StoreHeading = language.Words["howToStore"],
+            Store = language.Words["storeAdvice"],
+            Trouble = facts.Messages(MessageList.Trouble),
+            AskHeading = language.Words["whomToAsk"],
+            Maker = facts.Maker,
+            Emergency = facts.Assessment.Maker.EmergencyTelephone is { } number ? $"{language.Words["emergencyTelephone"]}: {number}" : "",
+            Caution = language.Caution,
+        };
     }
 
     // Sensitisers with their share, and what the label says about hazards.

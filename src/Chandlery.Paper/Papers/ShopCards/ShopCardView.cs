@@ -4,41 +4,56 @@ using Chandlery.Paper.Templates;
 namespace Chandlery.Paper.Papers.ShopCards;
 
 /// <summary>The shop's card in one language.</summary>
-/// <param name="ShopTitle">Its heading.</param>
-/// <param name="Lang">Code of the language.</param>
-/// <param name="Name">Trade name.</param>
-/// <param name="Warning">Signal word above the first messages; empty for none.</param>
-/// <param name="First">The three messages that save lives.</param>
-/// <param name="TellHeading">Heading of what to tell customers.</param>
-/// <param name="Tell">What to tell customers.</param>
-/// <param name="ContentHeading">Heading of what is in it.</param>
-/// <param name="Content">What is in it, and what the label says about hazards.</param>
-/// <param name="StoreHeading">Heading of how to store it.</param>
-/// <param name="Store">How to store it.</param>
-/// <param name="Trouble">What to do when something happens.</param>
-/// <param name="AskHeading">Heading of whom to ask.</param>
-/// <param name="Maker">Whom to ask.</param>
-/// <param name="Emergency">Emergency telephone with its word; empty where none is declared.</param>
-/// <param name="Caution">The reminder that closes every card.</param>
-internal sealed record ShopCardView(
-    string ShopTitle,
-    string Lang,
-    string Name,
-    string Warning,
-    IReadOnlyList<CardMessageView> First,
-    string TellHeading,
-    IReadOnlyList<CardMessageView> Tell,
-    string ContentHeading,
-    string Content,
-    string StoreHeading,
-    string Store,
-    IReadOnlyList<CardMessageView> Trouble,
-    string AskHeading,
-    MakerView Maker,
-    string Emergency,
-    string Caution
-) : ITemplateView
+internal sealed record ShopCardView : ITemplateView
 {
+    /// <summary>Its heading.</summary>
+    public required string ShopTitle { get; init; }
+
+    /// <summary>Code of the language.</summary>
+    public required string Lang { get; init; }
+
+    /// <summary>Trade name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Signal word above the first messages; empty for none.</summary>
+    public required string Warning { get; init; }
+
+    /// <summary>The three messages that save lives.</summary>
+    public required IReadOnlyList<CardMessageView> First { get; init; }
+
+    /// <summary>Heading of what to tell customers.</summary>
+    public required string TellHeading { get; init; }
+
+    /// <summary>What to tell customers.</summary>
+    public required IReadOnlyList<CardMessageView> Tell { get; init; }
+
+    /// <summary>Heading of what is in it.</summary>
+    public required string ContentHeading { get; init; }
+
+    /// <summary>What is in it, and what the label says about hazards.</summary>
+    public required string Content { get; init; }
+
+    /// <summary>Heading of how to store it.</summary>
+    public required string StoreHeading { get; init; }
+
+    /// <summary>How to store it.</summary>
+    public required string Store { get; init; }
+
+    /// <summary>What to do when something happens.</summary>
+    public required IReadOnlyList<CardMessageView> Trouble { get; init; }
+
+    /// <summary>Heading of whom to ask.</summary>
+    public required string AskHeading { get; init; }
+
+    /// <summary>Whom to ask.</summary>
+    public required MakerView Maker { get; init; }
+
+    /// <summary>Emergency telephone with its word; empty where none is declared.</summary>
+    public required string Emergency { get; init; }
+
+    /// <summary>The reminder that closes every card.</summary>
+    public required string Caution { get; init; }
+
     /// <inheritdoc/>
     public string Template => "shop-card.sbn";
 
