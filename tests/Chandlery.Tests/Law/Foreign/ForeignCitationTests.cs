@@ -63,13 +63,13 @@ public sealed class ForeignCitationTests
         }
 
         var texts = new PrintedTexts(a, place, DemoGoods.Catalogue);
-        HoldsNothingForeign(place, [.. texts.Answers(), .. texts.Papers(), .. texts.SafetyFiles(), .. texts.Recall()]);
+        HoldsNothingForeign(place, [.. texts.Answers(), .. texts.Papers(), .. texts.SafetyFiles()]);
 
-        // Arrangements and what is measured on a label cite the edition's rules on labels, whatever the kind: of the other kinds the
-        // label is read, and is not laid out a second and drawn for measuring.
+        // Arrangements and what is measured on a label cite the edition's rules on labels, and a recall those of the place, whatever the
+        // kind: of the other kinds the label is read, and is not laid out a second and drawn for measuring.
         if (a.Kind.Id == ProductKind.Usual)
         {
-            HoldsNothingForeign(place, texts.Measured());
+            HoldsNothingForeign(place, texts.Measured().Concat(texts.Recall()));
         }
     }
 
