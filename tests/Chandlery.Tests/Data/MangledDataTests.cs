@@ -182,6 +182,27 @@ public sealed partial class MangledDataTests
             case ["languages", var language, "product-safety.yaml"]:
                 _ = lawbook.Safety.Words.Find(language);
                 break;
+            case ["languages", var language, "authority.yaml"]:
+                _ = lawbook.Safety.AuthorityWords.Find(language);
+                break;
+            case ["languages", var language, "procedure.yaml"]:
+                _ = lawbook.Safety.ProcedureWords.Find(language);
+                break;
+            case ["product-safety", var law, _]:
+                _ = lawbook.Safety.Markets.Find(law);
+                _ = lawbook.Safety.Listings.Find(law);
+                _ = lawbook.Safety.Recalls.Find(law);
+                _ = lawbook.Safety.Incidents.Find(law);
+                _ = lawbook.Safety.Quantities.Find(law);
+                _ = lawbook.Safety.Packagings.Find(law);
+                _ = lawbook.Safety.Duties.Find(law);
+                break;
+            case ["substances", _]:
+                _ = lawbook.Substances.Table;
+                break;
+            case ["technical-file", _]:
+                _ = lawbook.Safety.File.Value;
+                break;
             case ["languages", var language, _]:
                 _ = lawbook.Languages.Find(language);
                 break;
