@@ -175,6 +175,16 @@ public sealed class FolderTests : IDisposable
         Assert.DoesNotContain("fault of the program", errors, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("catalogue")]
+    [InlineData("dossier")]
+    public void ADayBeforeTheFirstKnownLawIsToldOnceForAllCandlesOfAFolder(string command)
+    {
+        (int code, _, string errors) = Command.Run(command, TestLaw.DemoFolder, "--as-of", "2010-01-01", "--place", "IE");
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Single(errors.Split("No law is known for 2010-01-01")[1..]);
+    }
+
     [Fact]
     public async Task ThePageRefusesADayBeforeTheFirstKnownLawInWords()
     {
