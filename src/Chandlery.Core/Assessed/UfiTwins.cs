@@ -19,14 +19,17 @@ internal sealed class UfiTwins(Catalogue catalogue)
 
     /// <summary>Names of the other candles with its number and another composition.</summary>
     /// <param name="candle">The candle.</param>
-    public IEnumerable<string> Of(Candle candle) =>
-        candle.FormulationNumber is { } number && byNumber.Value[number].Skip(1).Any()
-            ? compositions
-                .GetOrAdd(number, Compositions)
-                .Where(c => !c.Candles.Exists(one => one.Id == candle.Id))
-                .SelectMany(c => c.Candles)
-                .Select(c => c.Name)
-            : [];
+    public IEnumerable<string> Of(Candle candle)
+    {
+        if (candle.FormulationNumber is not { } number || !byNumber.Value[number].Skip(1).Any())
+        {
+            return [];
+        }
+
+        IReadOnlyList<Composed> all = compositions.GetOrAdd(number, Compositions);
+        Composed? own = all.FirstOrDefault(c => c.Candles.Exists(one => one.Id == candle.Id));
+        return own is null ? [] : all.Where(c => c != own).SelectMany(c => c.Candles).Select(c => c.Name);
+    }
 
     // A twin that cannot be composed says so in its own assessment.
     private List<Composed> Compositions(long number)
