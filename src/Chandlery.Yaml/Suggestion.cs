@@ -21,6 +21,10 @@ public static class Suggestion
         return best;
     }
 
+    /// <summary>The nearest as a question, or nothing when none is near.</summary>
+    public static string DidYouMean(string written, IEnumerable<string> known) =>
+        Nearest(written, known) is { } near ? $"Did you mean '{near}'?" : "";
+
     // Levenshtein distance by rows; gives up beyond the limit so that giant input stays cheap.
     private static int Distance(string a, string b, int limit)
     {

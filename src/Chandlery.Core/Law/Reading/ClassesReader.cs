@@ -42,7 +42,7 @@ internal sealed class ClassesReader(LawCodes codes)
         List<string> known = [.. codes.Vocabulary.Categories.Select(c => c.Group).Distinct()];
         if (!known.Contains(group))
         {
-            string near = Suggestion.Nearest(group, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+            string near = Suggestion.DidYouMean(group, known);
             fields.Problems.Add(fields.PlaceOf("group"), $"'{group}' is no group of hazards.yaml.", near);
         }
 

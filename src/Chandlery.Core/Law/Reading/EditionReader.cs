@@ -99,7 +99,7 @@ internal sealed class EditionReader(
     {
         if (fields.OptionalText(key) is { } name && !known.Contains(name))
         {
-            string near = Suggestion.Nearest(name, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+            string near = Suggestion.DidYouMean(name, known);
             fields.Problems.Add(fields.PlaceOf(key), $"There is no edition of the law named '{name}'.", near);
         }
     }
@@ -109,7 +109,7 @@ internal sealed class EditionReader(
         List<string> known = [.. codes.Vocabulary.Categories.Select(c => c.Group).Distinct()];
         foreach (YamlScalar item in head.List("leavesOut").OfType<YamlScalar>().Where(i => !known.Contains(i.Text)))
         {
-            string near = Suggestion.Nearest(item.Text, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+            string near = Suggestion.DidYouMean(item.Text, known);
             head.Problems.Add(item.Place, $"'{item.Text}' is no group of hazards.yaml.", near);
         }
 

@@ -52,7 +52,7 @@ internal static class HazardsReader
             return code;
         }
 
-        string near = Suggestion.Nearest(text, statements) is { } guess ? $"Did you mean '{guess}'?" : "";
+        string near = Suggestion.DidYouMean(text, statements);
         row.Problems.Add(row.PlaceOf("statement"), $"There is no statement '{text}'.", near);
         return StatementCode.Of("H317");
     }

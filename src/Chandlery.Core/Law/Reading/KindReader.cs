@@ -103,7 +103,7 @@ internal sealed class KindReader(IReadOnlyCollection<string> words, LawCodes cod
     {
         if (key.Length > 0 && !words.Contains(key))
         {
-            string near = Suggestion.Nearest(key, words) is { } guess ? $"Did you mean '{guess}'?" : "";
+            string near = Suggestion.DidYouMean(key, words);
             fields.Problems.Add(place, $"There is no message '{key}'.", near);
         }
 

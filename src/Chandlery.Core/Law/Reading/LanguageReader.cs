@@ -179,7 +179,7 @@ internal static partial class LanguageReader
         {
             if (!known.TryGetValue(entry.Key, out string? inEnglish))
             {
-                string near = Suggestion.Nearest(entry.Key, known.Keys) is { } guess ? $"Did you mean '{guess}'?" : "";
+                string near = Suggestion.DidYouMean(entry.Key, known.Keys);
                 fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is no word that the papers use.", near);
             }
             else if (Text(fields, entry) is { } text)
@@ -228,7 +228,7 @@ internal static partial class LanguageReader
 
     private static void Unknown(Fields fields, string text, TextPlace place, IReadOnlyCollection<string> known)
     {
-        string near = Suggestion.Nearest(text, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+        string near = Suggestion.DidYouMean(text, known);
         fields.Problems.Add(place, $"There is no statement '{text}'.", near);
     }
 

@@ -116,6 +116,5 @@ internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<
         return text;
     }
 
-    private static string Near(string text, IReadOnlyCollection<string> known) =>
-        Suggestion.Nearest(text, known) is { } near ? $"Did you mean '{near}'?" : "";
+    private static string Near(string text, IReadOnlyCollection<string> known) => Suggestion.DidYouMean(text, known);
 }

@@ -106,6 +106,5 @@ internal static class PlacesReader
         return (without, written);
     }
 
-    private static string Near(string text, IReadOnlyCollection<string> known) =>
-        Suggestion.Nearest(text, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+    private static string Near(string text, IReadOnlyCollection<string> known) => Suggestion.DidYouMean(text, known);
 }

@@ -141,7 +141,7 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
         string edition = fields.Text("classifiedBy", "un-ghs");
         if (!editions.Contains(edition))
         {
-            string near = Suggestion.Nearest(edition, editions) is { } guess ? $"Did you mean '{guess}'?" : "";
+            string near = Suggestion.DidYouMean(edition, editions);
             fields.Problems.Add(fields.PlaceOf("classifiedBy"), $"There is no edition of the law named '{edition}'.", near);
         }
 

@@ -101,7 +101,7 @@ internal sealed class SheetWordsReader(
         Dictionary<string, string> texts = Texts(fields, key);
         foreach (YamlEntry entry in fields.Entries(key).Where(e => !known.Contains(e.Key)))
         {
-            string near = Suggestion.Nearest(entry.Key, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+            string near = Suggestion.DidYouMean(entry.Key, known);
             fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is nothing that the sheet says.", near);
             texts.Remove(entry.Key);
         }

@@ -67,6 +67,5 @@ internal static class SafetyPlacesReader
         return places;
     }
 
-    private static string Near(string text, IReadOnlyCollection<string> known) =>
-        Suggestion.Nearest(text, known) is { } guess ? $"Did you mean '{guess}'?" : "";
+    private static string Near(string text, IReadOnlyCollection<string> known) => Suggestion.DidYouMean(text, known);
 }

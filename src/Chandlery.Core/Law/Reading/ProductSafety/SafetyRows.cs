@@ -22,7 +22,7 @@ internal static class SafetyRows
             string text = (item as YamlScalar)?.Text ?? "?";
             if (!known.ContainsKey(text))
             {
-                string near = Suggestion.Nearest(text, known.Keys) is { } guess ? $"Did you mean '{guess}'?" : "";
+                string near = Suggestion.DidYouMean(text, known.Keys);
                 row.Problems.Add(item.Place, $"'{text}' is no place of product-safety/places.yaml.", near);
             }
         }

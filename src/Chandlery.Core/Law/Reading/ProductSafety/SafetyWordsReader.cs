@@ -30,7 +30,7 @@ internal static class SafetyWordsReader
         {
             if (!english.TryGetValue(entry.Key, out string? reference))
             {
-                string near = Suggestion.Nearest(entry.Key, english.Keys) is { } guess ? $"Did you mean '{guess}'?" : "";
+                string near = Suggestion.DidYouMean(entry.Key, english.Keys);
                 fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is no word of {file}.", near);
             }
             else
