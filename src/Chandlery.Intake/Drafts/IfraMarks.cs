@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Chandlery.Intake.Pages;
+using Chandlery.Intake.Tables;
 using Chandlery.Intake.Wording;
 
 namespace Chandlery.Intake.Drafts;
@@ -25,7 +26,7 @@ internal sealed class IfraMarks
     {
         this.wording = wording;
         var options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
-        string words = Alternatives(wording.Lists["category"].Concat(wording.Columns["category"]));
+        string words = Alternatives(wording.Lists["category"].Concat(wording.Columns[ColumnKind.Category]));
         string special = Alternatives(wording.Lists["notRestricted"].Concat(wording.Lists["notPermitted"]));
         categories = new Regex(
             $@"^(?:(?:ifra\s+)?(?:{words})\.?\s*:?\s*)?(?<list>{Category}(?:(?:\s*[,;/&+]\s*|{And}){Category})*)(?<open>\s*[,;/&+])?(?![0-9]*\s*%)",

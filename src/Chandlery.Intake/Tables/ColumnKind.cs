@@ -20,7 +20,6 @@ internal static partial class ColumnKind
     public const string M = "m";
     public const string Ate = "ate";
     public const string Category = "category";
-    public const string Maximum = "maximum";
     public const string Ignored = "ignored";
 
     /// <summary>The kinds of columns that hold a share, or one end of its range.</summary>
@@ -28,7 +27,6 @@ internal static partial class ColumnKind
 
     private const string LawInForce = "1272/2008";
     private static readonly string[] OfIngredients = [Name, Cas, Ec, Share, Classes, Statements, Limits, M, Ate, Ignored];
-    private static readonly string[] OfCertificates = [Category, Maximum];
 
     /// <summary>All kinds that a heading of an ingredient table names; several when one column holds several things.</summary>
     /// <param name="heading">The heading, with a line feed where one of its lines ends.</param>
@@ -75,9 +73,6 @@ internal static partial class ColumnKind
             : Is(To) ? To
             : null;
     }
-
-    /// <summary>The kinds that a heading of an IFRA table names.</summary>
-    public static IReadOnlyList<string> OfCertificate(string heading, SheetWording wording) => Of(heading, wording, OfCertificates);
 
     /// <summary>True when the line heads an ingredient table: it names at least two different things a table needs.</summary>
     public static bool IsTableHeading(TextLine line, SheetWording wording)

@@ -28,7 +28,6 @@ internal sealed class WordingKeys(Fields fields, HazardVocabulary vocabulary)
         "m",
         "ate",
         "category",
-        "maximum",
     ];
 
     /// <summary>What labels stand before.</summary>
