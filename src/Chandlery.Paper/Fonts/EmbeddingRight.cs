@@ -16,7 +16,7 @@ public static class EmbeddingRight
     /// <summary>Why it may not be embedded, as a sentence for its user; null when it may.</summary>
     public static string? Refusal(byte[] font)
     {
-        if (!FontTables.TryRead(font, out FontTables? tables))
+        if (FontTables.Read(font) is not { } tables)
         {
             return "This is no TrueType or OpenType file with one face: name a .ttf or .otf file (no web font, no collection).";
         }

@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Diagnostics.CodeAnalysis;
 using System.Text;
 
 namespace Chandlery.Paper.Fonts;
@@ -19,20 +18,18 @@ internal sealed class FontTables
         this.places = places;
     }
 
-    /// <summary>Opens a TrueType or OpenType file.</summary>
-    /// <returns>Whether it is one whose tables all lie within it.</returns>
-    public static bool TryRead(byte[] font, [NotNullWhen(true)] out FontTables? tables)
+    /// <summary>Opens a TrueType or OpenType file; null when it is none, or when one of its tables does not lie within it.</summary>
+    public static FontTables? Read(byte[] font)
     {
-        tables = null;
         if (font.Length < DirectoryStart || BinaryPrimitives.ReadUInt32BigEndian(font) is not (0x00010000 or 0x4F54544F or 0x74727565))
         {
-            return false;
+            return null;
         }
 
         int count = BinaryPrimitives.ReadUInt16BigEndian(font.AsSpan(4));
         if (font.Length < DirectoryStart + (DirectoryRow * count))
         {
-            return false;
+            return null;
         }
 
         var places = new Dictionary<string, (int, int)>();
@@ -43,14 +40,13 @@ internal sealed class FontTables
             uint length = BinaryPrimitives.ReadUInt32BigEndian(row[12..]);
             if (offset + (ulong)length > (ulong)font.Length)
             {
-                return false;
+                return null;
             }
 
             places[Encoding.ASCII.GetString(row[..4])] = ((int)offset, (int)length);
         }
 
-        tables = new FontTables(font, places);
-        return true;
+        return new FontTables(font, places);
     }
 
     /// <summary>Whether it has this table.</summary>

@@ -15,7 +15,7 @@ internal static class FontObjects
     public static void Write(PdfFile file, int number, FontUse use)
     {
         byte[] subset = use.Face.Subset(use.Glyphs);
-        if (!FontTables.TryRead(use.Face.Data, out FontTables? full) || !FontTables.TryRead(subset, out FontTables? small))
+        if (FontTables.Read(use.Face.Data) is not { } full || FontTables.Read(subset) is not { } small)
         {
             throw new InvalidOperationException("a face is no font file");
         }

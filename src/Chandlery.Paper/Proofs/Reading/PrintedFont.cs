@@ -28,9 +28,7 @@ internal sealed class PrintedFont
         }
 
         Dictionary<string, object> descriptor = objects.Of<Dictionary<string, object>>(descendant, "FontDescriptor");
-        tables = FontTables.TryRead(objects.Stream(descriptor, "FontFile2"), out FontTables? read)
-            ? read
-            : throw new FormatException("a font inside is no font");
+        tables = FontTables.Read(objects.Stream(descriptor, "FontFile2")) ?? throw new FormatException("a font inside is no font");
         glyphOfCode = objects.OrNull<PdfName>(descendant, "CIDToGIDMap") is { Text: "Identity" }
             ? []
             : objects.Stream(descendant, "CIDToGIDMap");
