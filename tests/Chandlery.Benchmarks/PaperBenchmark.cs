@@ -43,7 +43,7 @@ public class PaperBenchmark
     public Lawbook? ReadTheLaw() => LawReader.Read(desk.Data, PaperList.Own.Ids, new Problems());
 
     [Benchmark]
-    public LabelResult? FitLabel() => LabelDocument.Make(desk.Assessment, desk.Shop, desk.Lawbook.Burning, problems);
+    public LabelAttempt? FitLabel() => LabelDocument.Make(desk.Assessment, desk.Shop, desk.Lawbook.Burning, problems);
 
     [Benchmark]
     public byte[] DrawLabelPdf() => PdfDrawing.Draw(label);

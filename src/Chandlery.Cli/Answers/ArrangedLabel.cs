@@ -20,11 +20,11 @@ internal sealed record ArrangedLabel(
 {
     public static ArrangedLabel Of(ArrangementResult result) =>
         new(
-            result.Shape.Request.ToString(),
-            result.Shape.Where,
+            result.Attempt.Shape.Request.ToString(),
+            result.Attempt.Shape.Where,
             result.HoldsLegalSize,
-            result.Fitted?.XHeight.Value,
-            result.Missing?.MissingHeight.Value,
-            [.. result.Fitted?.Notes ?? []]
+            result.Attempt.Fitted?.XHeight.Value,
+            (result.Attempt as Misfit)?.MissingHeight.Value,
+            [.. result.Attempt.Fitted?.Notes ?? []]
         );
 }

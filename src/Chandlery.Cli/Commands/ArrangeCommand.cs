@@ -1,8 +1,8 @@
 using System.CommandLine;
+using System.Diagnostics;
 using System.Text.Json;
 using Chandlery.Cli.Answers;
 using Chandlery.Core.Assessed;
-using Chandlery.Core.Quantities;
 using Chandlery.Files;
 using Chandlery.Paper.Papers.Labels;
 using Chandlery.Yaml;
@@ -68,20 +68,22 @@ internal static class ArrangeCommand
     private static TextTable Table(IReadOnlyList<ArrangementResult> results)
     {
         var table = new TextTable("", "Label", "Where", "Holds the law's size", "Letters", "Result");
-        ArrangementResult? first = results.FirstOrDefault(r => r.Fitted is not null);
-        foreach (ArrangementResult r in results)
+        LabelAttempt? first = results.FirstOrDefault(r => r.Attempt is FittedLabel)?.Attempt;
+        foreach ((LabelAttempt attempt, bool holdsLegalSize) in results)
         {
             table.Add(
-                r == first ? "->" : "",
-                r.Shape.Request.ToString(),
-                r.Shape.Where,
-                r.HoldsLegalSize ? "yes" : "no",
-                r.Fitted is { } f ? $"{Figures.Plain(f.XHeight.Value)} mm" : "-",
-                r.Fitted is not null
-                    ? r.Fitted.Notes.Count == 0
-                        ? "fits"
-                        : $"fits; {string.Join("; ", r.Fitted.Notes)}"
-                    : $"does not fit: {Figures.Plain(r.Missing!.MissingHeight.Value)} mm of height are missing"
+                attempt == first ? "->" : "",
+                attempt.Shape.Request.ToString(),
+                attempt.Shape.Where,
+                holdsLegalSize ? "yes" : "no",
+                attempt.Fitted?.XHeight.ToString() ?? "-",
+                attempt switch
+                {
+                    FittedLabel { Notes.Count: 0 } => "fits",
+                    FittedLabel fitted => $"fits; {string.Join("; ", fitted.Notes)}",
+                    Misfit misfit => $"does not fit: {misfit.MissingHeight} of height are missing",
+                    _ => throw new UnreachableException(),
+                }
             );
         }
 

@@ -90,7 +90,7 @@ public class CardTests
     public void TheQuantityIsInThePlacesUnits(string place, string expected)
     {
         var problems = new Problems();
-        LabelResult label = LabelDocument.Make(
+        LabelAttempt label = LabelDocument.Make(
             TestLaw.Demo("candles/fig-tin.yaml", place),
             TestLaw.Shop,
             TestLaw.Lawbook.Burning,

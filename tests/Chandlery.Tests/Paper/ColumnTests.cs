@@ -12,7 +12,7 @@ namespace Chandlery.Tests.Paper;
 /// <summary>Labels in columns: as large as their room allows, languages side by side.</summary>
 public class ColumnTests
 {
-    private static LabelResult Make(Assessment a, double width, double height) =>
+    private static LabelAttempt Make(Assessment a, double width, double height) =>
         TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, width, height));
 
     [Fact]
@@ -31,9 +31,8 @@ public class ColumnTests
     public void WhateverTheArrangementTheLawHolds(double width, double height)
     {
         Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
-        LabelResult made = Make(a, width, height);
-        Assert.NotNull(made.Fitted);
-        IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", made.Fitted.Pages)));
+        FittedLabel made = Assert.IsType<FittedLabel>(Make(a, width, height));
+        IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", made.Pages)));
         Assert.All(
             LabelInspector.Inspect(pages, a, made.LeftOff.Select(l => l.Code.Text).ToHashSet()),
             c => Assert.True(c.Holds, $"{c.What}: {c.Measured}, {c.Required}")
@@ -56,13 +55,13 @@ public class ColumnTests
         Assessment tin = TestLaw.Demo("candles/fig-tin.yaml");
         Assert.True(tin.Label.Supplemental.Count > 0);
         IReadOnlyList<ArrangementResult> ways = LabelDocument.Arrange(tin, TestLaw.Shop, TestLaw.Lawbook.Burning, new Problems())!;
-        Assert.DoesNotContain(ways, w => w.Shape.Where.Contains("base", StringComparison.Ordinal));
+        Assert.DoesNotContain(ways, w => w.Attempt.Shape.Where.Contains("base", StringComparison.Ordinal));
 
         Assessment jar = TestLaw.Demo("candles/slate-jar.yaml");
         Assert.Equal(0, jar.Label.Hazard.Count + jar.Label.Supplemental.Count);
         Assert.Contains(
             LabelDocument.Arrange(jar, TestLaw.Shop, TestLaw.Lawbook.Burning, new Problems())!,
-            w => w.Shape.Where.Contains("base", StringComparison.Ordinal)
+            w => w.Attempt.Shape.Where.Contains("base", StringComparison.Ordinal)
         );
     }
 
@@ -75,9 +74,8 @@ public class ColumnTests
             text => text.Replace("soldIn: [IE, DE]", "soldIn: [US]", StringComparison.Ordinal)
         );
         var problems = new Problems();
-        LabelResult made = LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)!;
-        Assert.NotNull(made.Fitted);
-        IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", made.Fitted.Pages)));
+        FittedLabel made = Assert.IsType<FittedLabel>(LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems));
+        IReadOnlyList<MeasuredPage> pages = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", made.Pages)));
         Assert.All(
             LabelInspector.Inspect(pages, a, new HashSet<string>()),
             c => Assert.True(c.Holds, $"{c.What}: {c.Measured}, {c.Required}")

@@ -14,10 +14,10 @@ namespace Chandlery.Tests.Paper;
 
 public class LabelTests
 {
-    private static LabelResult Make(Assessment a)
+    private static LabelAttempt Make(Assessment a)
     {
         var problems = new Problems();
-        LabelResult? result = LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems);
+        LabelAttempt? result = LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems);
         Assert.Empty(problems.Found);
         return result!;
     }
@@ -181,14 +181,13 @@ public class LabelTests
     public void TextThatDoesNotFitSaysWhatIsMissing()
     {
         Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
-        LabelResult result = Make(a with { Candle = a.Candle with { Label = Rectangle(74, 105) } });
-        Assert.Null(result.Fitted);
-        Assert.True(result.Misfit!.MissingHeight.Value > 0);
-        Assert.StartsWith("a larger label: ", result.Misfit.Remedies[0], StringComparison.Ordinal);
-        Assert.Contains(result.Misfit.Remedies, r => r.StartsWith("fewer languages", StringComparison.Ordinal));
+        Misfit result = Assert.IsType<Misfit>(Make(a with { Candle = a.Candle with { Label = Rectangle(74, 105) } }));
+        Assert.True(result.MissingHeight.Value > 0);
+        Assert.StartsWith("a larger label: ", result.Remedies[0], StringComparison.Ordinal);
+        Assert.Contains(result.Remedies, r => r.StartsWith("fewer languages", StringComparison.Ordinal));
 
         // What is said to be missing is what is missing: with so much more height it fits.
-        var taller = Rectangle(74, 105 + result.Misfit.MissingHeight.Value + 0.001);
+        var taller = Rectangle(74, 105 + result.MissingHeight.Value + 0.001);
         Assert.NotNull(Make(a with { Candle = a.Candle with { Label = taller } }).Fitted);
     }
 
@@ -196,8 +195,8 @@ public class LabelTests
     public void ALabelBelowTheTablesSizeIsRefused()
     {
         Assessment a = TestLaw.Demo("candles/harbour-bowl.yaml");
-        LabelResult result = Make(a with { Candle = a.Candle with { Label = Rectangle(60, 300) } });
-        Assert.Contains("74 x 105 mm", result.Misfit!.Remedies[0], StringComparison.Ordinal);
+        Misfit result = Assert.IsType<Misfit>(Make(a with { Candle = a.Candle with { Label = Rectangle(60, 300) } }));
+        Assert.Contains("74 x 105 mm", result.Remedies[0], StringComparison.Ordinal);
     }
 
     [Fact]

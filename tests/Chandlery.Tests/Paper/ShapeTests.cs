@@ -103,11 +103,11 @@ public class ShapeTests
         var problems = new Problems();
         IReadOnlyList<ArrangementResult> all = LabelDocument.Arrange(tin, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)!;
         FittedLabel chosen = TestLabels.Make(tin, null).Fitted!;
-        Assert.Equal(all.First(r => r.Fitted is not null).Shape, chosen.Shape);
+        Assert.Equal(all.First(r => r.Attempt is FittedLabel).Attempt.Shape, chosen.Shape);
         Assert.Equal(LabelForm.Band, chosen.Shape.Request.Form);
         Assert.Contains(chosen.Notes, n => n.Contains("if possible", StringComparison.Ordinal));
-        Assert.Contains(all, r => r.Shape.Request.Form == LabelForm.Band);
-        Assert.Contains(all, r => r.Shape.Request.Form == LabelForm.Leaflet && r.HoldsLegalSize);
+        Assert.Contains(all, r => r.Attempt.Shape.Request.Form == LabelForm.Band);
+        Assert.Contains(all, r => r.Attempt.Shape.Request.Form == LabelForm.Leaflet && r.HoldsLegalSize);
     }
 
     [Theory]
@@ -139,12 +139,11 @@ public class ShapeTests
                 new Millilitres(115)
             ),
         };
-        Assert.Empty(TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 105, 148)).LeftOff);
+        Assert.Empty(TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 105, 148)).Fitted!.LeftOff);
         Assert.Null(TestLabels.Make(a with { SmallPackageRelief = [] }, TestLabels.Ask(LabelForm.Rectangle, 68, 60)).Fitted);
-        LabelResult relieved = TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 68, 60));
-        Assert.NotNull(relieved.Fitted);
+        FittedLabel relieved = Assert.IsType<FittedLabel>(TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 68, 60)));
         Assert.Contains(relieved.LeftOff, l => l.Code == "H315");
-        string text = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", relieved.Fitted.Pages)))[0].Text;
+        string text = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", relieved.Pages)))[0].Text;
         Assert.DoesNotContain("Causes skin irritation", text, StringComparison.Ordinal);
         Assert.Contains("May cause an allergic skin reaction", text, StringComparison.Ordinal);
     }
@@ -176,7 +175,7 @@ public class ShapeTests
                 place,
                 DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture)
             );
-            LabelResult result = TestLabels.Make(a with { Vessel = a.Vessel with { Outer = null } }, null);
+            LabelAttempt result = TestLabels.Make(a with { Vessel = a.Vessel with { Outer = null } }, null);
             byte[] pdf = PdfDrawing.Draw(new PaperDocument("t", a.Languages[0].Code, result.Fitted!.Pages));
             Assert.All(
                 LabelInspector.Inspect(MeasuredPage.ReadAll(pdf), a, new HashSet<string>()),

@@ -12,10 +12,10 @@ public static class TestLabels
     public static LabelRequest Ask(LabelForm form, double width, double height, double corner = 0, double hole = 0) =>
         new(form, new LabelSize(new Millimetres(width), new Millimetres(height)), new Millimetres(corner), new Millimetres(hole));
 
-    public static LabelResult Make(Assessment a, LabelRequest? request)
+    public static LabelAttempt Make(Assessment a, LabelRequest? request)
     {
         var problems = new Problems();
-        LabelResult? result = LabelDocument.Make(
+        LabelAttempt? result = LabelDocument.Make(
             a with
             {
                 Candle = a.Candle with { Label = request },

@@ -1,3 +1,4 @@
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Paper.Scenes;
@@ -12,14 +13,16 @@ namespace Chandlery.Paper.Papers.Labels;
 /// <param name="Pictogram">Side of its pictograms.</param>
 /// <param name="Band">The sizes that the law asks for.</param>
 /// <param name="Notes">What a reviewer should know about the choice.</param>
+/// <param name="LeftOff">Statements left off because the package is small and the text would not fit with them.</param>
 public sealed record FittedLabel(
     IReadOnlyList<Scene> Pages,
     LabelShape Shape,
     Millimetres XHeight,
     Millimetres Pictogram,
     SizeBand Band,
-    IReadOnlyList<string> Notes
-)
+    IReadOnlyList<string> Notes,
+    IReadOnlyList<StatementChoice> LeftOff
+) : LabelAttempt(Shape)
 {
     /// <summary>The first page.</summary>
     public Scene Scene => Pages[0];

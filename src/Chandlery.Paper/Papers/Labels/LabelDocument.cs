@@ -43,16 +43,12 @@ public sealed class LabelDocument
     /// The label, or null when template or data have problems. Small-package relief is used only where the text does not
     /// fit without it.
     /// </summary>
-    public static LabelResult? Make(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
+    public static LabelAttempt? Make(Assessment assessment, PaperShop shop, BurnAdvice advice, Problems problems)
     {
-        LabelResult? full = Open(assessment, shop, advice, [], problems)?.Choose();
-        if (full?.Misfit is null || assessment.SmallPackageRelief.Count == 0)
-        {
-            return full;
-        }
-
-        LabelResult? relieved = Open(assessment, shop, advice, assessment.SmallPackageRelief, problems)?.Choose();
-        return relieved?.Fitted is null ? full : relieved;
+        LabelAttempt? full = Open(assessment, shop, advice, [], problems)?.Choose();
+        return full is Misfit && assessment.SmallPackageRelief.Count > 0
+            ? Open(assessment, shop, advice, assessment.SmallPackageRelief, problems)?.Choose().Fitted ?? full
+            : full;
     }
 
     /// <summary>How every arrangement that the vessel can carry fares, in the order in which they are tried.</summary>
@@ -68,8 +64,8 @@ public sealed class LabelDocument
         var results = new List<ArrangementResult>();
         foreach (LabelShape shape in document.Candidates())
         {
-            results.Add(document.Try(shape));
-            if (results[^1].Fitted is not null && shape.Request.Form == LabelForm.Leaflet)
+            results.Add(new ArrangementResult(document.Try(shape), shape.Holds(document.band.Label)));
+            if (results[^1].Attempt is FittedLabel && shape.Request.Form == LabelForm.Leaflet)
             {
                 break;
             }
@@ -147,7 +143,7 @@ public sealed class LabelDocument
             : null;
     }
 
-    private LabelResult Choose()
+    private LabelAttempt Choose()
     {
         if (assessment.Candle.Label is { } request)
         {
@@ -159,33 +155,27 @@ public sealed class LabelDocument
         {
             if (Fit(shape) is { } fitted)
             {
-                return new LabelResult(fitted, null, format, leftOff);
+                return fitted;
             }
 
             tried.Add(shape);
         }
 
         LabelShape nearest = tried.MinBy(s => fitter.Missing(whole, s).Height.Value)!;
-        return new LabelResult(null, Explain(nearest), format, leftOff);
+        return Explain(nearest);
     }
 
-    private LabelResult ChooseAsked(LabelShape shape)
+    private LabelAttempt ChooseAsked(LabelShape shape)
     {
         if (!shape.Holds(band.Label) && !band.IfPossible)
         {
             string too =
                 $"A label of {shape.Request} is too small: a package of {assessment.Vessel.Brimful} needs at least {band.Label} ({format.Clause}).";
             double short1 = Math.Max(band.Label.Width.Value, band.Label.Height.Value) - Math.Max(shape.WidthMm, shape.HeightMm);
-            return new LabelResult(
-                null,
-                new Misfit(shape, new Millimetres(Math.Max(0, short1)), new Millimetres(0), [too]),
-                format,
-                leftOff
-            );
+            return new Misfit(shape, new Millimetres(Math.Max(0, short1)), new Millimetres(0), [too]);
         }
 
-        ArrangementResult result = Try(shape);
-        return new LabelResult(result.Fitted, result.Missing, format, leftOff);
+        return Try(shape);
     }
 
     // What holds the law's size comes first. Where the law asks for the size only "if possible", a smaller face of the
@@ -205,11 +195,7 @@ public sealed class LabelDocument
         return large.Concat(small).Concat(all.Where(s => s.Request.Form == LabelForm.Leaflet && s.Holds(band.Label)));
     }
 
-    private ArrangementResult Try(LabelShape shape)
-    {
-        FittedLabel? fitted = Fit(shape);
-        return new ArrangementResult(shape, shape.Holds(band.Label), fitted, fitted is null ? Explain(shape) : null);
-    }
+    private LabelAttempt Try(LabelShape shape) => Fit(shape) is { } fitted ? fitted : Explain(shape);
 
     private FittedLabel? Fit(LabelShape shape) => shape.Request.Form == LabelForm.Leaflet ? FitLeaflet(shape) : FitOne(shape);
 
@@ -228,7 +214,7 @@ public sealed class LabelDocument
             );
         }
 
-        return new FittedLabel([page.Scene], shape, page.XHeight, page.Pictogram, band, notes);
+        return new FittedLabel([page.Scene], shape, page.XHeight, page.Pictogram, band, notes, leftOff);
     }
 
     private FittedLabel? FitLeaflet(LabelShape shape)
@@ -246,7 +232,8 @@ public sealed class LabelDocument
                 [
                     .. LeftOffNotes(),
                     $"a leaflet or tag is lawful where the package is too small or too awkward for a label; the package itself still bears pictograms, product name, supplier and telephone ({assessment.Edition.Label.LeafletClause})",
-                ]
+                ],
+                leftOff
             );
     }
 

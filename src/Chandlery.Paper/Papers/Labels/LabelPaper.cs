@@ -120,20 +120,18 @@ public sealed class LabelPaper() : PaperKind("label", "Label")
             );
         }
 
-        if (LabelDocument.Make(request.Assessment, request.Shop, request.Lawbook.Burning, problems) is not { } label)
+        return LabelDocument.Make(request.Assessment, request.Shop, request.Lawbook.Burning, problems) switch
         {
-            return MissingPaper.Because(problems, isDue: true);
-        }
-
-        return label.Fitted is { } fitted
-            ? new MadeLabel(
+            FittedLabel fitted => new MadeLabel(
                 new PaperDocument(request.Assessment.Candle.Name, request.Assessment.Languages[0].Code, fitted.Pages),
-                label.LeftOff.Select(l => l.Code.Text).ToHashSet()
+                fitted.LeftOff.Select(l => l.Code.Text).ToHashSet()
             )
             {
                 Warnings = remark.Length == 0 ? [] : [$"{remark}; this is the legal panel alone."],
-            }
-            : new MissingPaper(WhyNot(label.Misfit!), IsDue: true, []);
+            },
+            Misfit misfit => new MissingPaper(WhyNot(misfit), IsDue: true, []),
+            _ => MissingPaper.Because(problems, isDue: true),
+        };
     }
 
     private static string WhyNot(Misfit misfit) =>

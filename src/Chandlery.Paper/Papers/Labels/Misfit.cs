@@ -8,4 +8,5 @@ namespace Chandlery.Paper.Papers.Labels;
 /// <param name="MissingHeight">How much taller it would have to be.</param>
 /// <param name="MissingWidth">How much wider it would have to be for its longest word; zero when that is not the trouble.</param>
 /// <param name="Remedies">What would help, best first.</param>
-public sealed record Misfit(LabelShape Shape, Millimetres MissingHeight, Millimetres MissingWidth, IReadOnlyList<string> Remedies);
+public sealed record Misfit(LabelShape Shape, Millimetres MissingHeight, Millimetres MissingWidth, IReadOnlyList<string> Remedies)
+    : LabelAttempt(Shape);

@@ -139,7 +139,10 @@ internal sealed class PrintedTexts(Assessment a, Place place, Catalogue catalogu
     {
         foreach (ArrangementResult arrangement in LabelDocument.Arrange(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems) ?? [])
         {
-            yield return ("arrange", string.Join('\n', (arrangement.Missing?.Remedies ?? []).Concat(arrangement.Fitted?.Notes ?? [])));
+            yield return (
+                "arrange",
+                string.Join('\n', (arrangement.Attempt as Misfit)?.Remedies ?? arrangement.Attempt.Fitted?.Notes ?? [])
+            );
         }
 
         if (LabelDocument.Make(a, TestLaw.Shop, TestLaw.Lawbook.Burning, problems)?.Fitted is { } label)
