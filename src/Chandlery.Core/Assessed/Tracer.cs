@@ -104,7 +104,7 @@ public static class Tracer
 
     private static string OnTheLabel(Assessment a, ClassResult c)
     {
-        LabelElement? element = a.Edition.Elements.FirstOrDefault(e => e.Hazard.Index == c.Category.Index);
+        LabelElement? element = a.Edition.ElementsOf(c.Category).FirstOrDefault();
         if (!a.Edition.Label.ShowsHazards)
         {
             return "A consumer candle's label does not show it; the shop and the safety data sheet do.";

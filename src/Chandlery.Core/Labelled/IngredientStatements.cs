@@ -10,7 +10,7 @@ internal static class IngredientStatements
     /// <summary>Those due on a day; the shares of an ingredient's numbers are added.</summary>
     public static IEnumerable<StatementChoice> Due(Edition edition, IReadOnlyList<Substance> substances, DateOnly day)
     {
-        foreach (IngredientStatement rule in edition.IngredientStatements.Where(r => r.InForce.On(day)))
+        foreach (IngredientStatement rule in On(edition, day))
         {
             List<Substance> behind = [.. substances.Where(s => s.CasNumbers.Any(rule.Cas.Contains))];
             var share = new MassPercent(behind.Sum(s => s.Ingredient.High.Value));
@@ -24,6 +24,10 @@ internal static class IngredientStatements
             }
         }
     }
+
+    /// <summary>The rules that bind on a day.</summary>
+    public static IEnumerable<IngredientStatement> On(Edition edition, DateOnly day) =>
+        edition.IngredientStatements.Where(r => r.InForce.On(day));
 
     private static string Doubted(IngredientStatement rule) => rule.Stricter.Length == 0 ? "" : $"; {rule.Stricter}";
 }

@@ -72,7 +72,7 @@ internal static class LabelSelector
         List<(LabelElement Element, ClassResult Class)> calls =
         [
             .. classification.Classes.SelectMany(c =>
-                edition.Elements.Where(e => e.Hazard.Index == c.Category.Index && e.Pictogram is not null).Select(e => (e, c))
+                edition.ElementsOf(c.Category).Where(e => e.Pictogram is not null).Select(e => (e, c))
             ),
         ];
         var present = calls.Select(c => c.Element.Pictogram!).ToHashSet();
@@ -116,9 +116,7 @@ internal static class LabelSelector
         List<(SignalWord Word, ClassResult Class, Citation Clause)> words =
         [
             .. classification.Classes.SelectMany(c =>
-                edition
-                    .Elements.Where(e => e.Hazard.Index == c.Category.Index && e.SignalWord is not null)
-                    .Select(e => (e.SignalWord!, c, e.Clause))
+                edition.ElementsOf(c.Category).Where(e => e.SignalWord is not null).Select(e => (e.SignalWord!, c, e.Clause))
             ),
         ];
         return SignalWord.All.FirstOrDefault(word => words.Any(w => w.Word == word)) is { } word

@@ -55,6 +55,9 @@ public sealed record Edition
     /// <summary>Label elements by category.</summary>
     public required IReadOnlyList<LabelElement> Elements { get; init; }
 
+    /// <summary>The label elements of one category; none where it calls for none.</summary>
+    public IEnumerable<LabelElement> ElementsOf(HazardCategory category) => Elements.Where(e => e.Hazard.Index == category.Index);
+
     /// <summary>Precedence of pictograms.</summary>
     public required IReadOnlyList<PictogramPrecedence> Pictograms { get; init; }
 

@@ -148,7 +148,7 @@ public sealed class CeilingFinder
 
     // A class with the lesser word may be filled further.
     private bool CallsFor(SignalWordChoice word, ClassResult result) =>
-        verdict.Law.Edition.Elements.Any(e => e.Hazard.Index == result.Category.Index && e.SignalWord == word.Code);
+        verdict.Law.Edition.ElementsOf(result.Category).Any(e => e.SignalWord == word.Code);
 
     private Dictionary<string, (ConsequenceKind Kind, string SetBy, Citation Clause)> StateAt(double x)
     {

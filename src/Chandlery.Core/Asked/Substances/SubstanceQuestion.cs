@@ -1,6 +1,7 @@
 using Chandlery.Core.Classified;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
+using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Law.AnnexVi;
 
@@ -108,8 +109,9 @@ public sealed class SubstanceQuestion(Edition edition, DateOnly day)
 
     // What it puts on a label, whatever its class.
     private IEnumerable<string> OnLabels(SubstanceIdentity identity) =>
-        edition
-            .IngredientStatements.Where(s => s.InForce.On(day) && identity.Cas is { } cas && s.Cas.Contains(cas.Text))
+        IngredientStatements
+            .On(edition, day)
+            .Where(s => identity.Cas is { } cas && s.Cas.Contains(cas.Text))
             .Select(s =>
                 $"a mixture with {s.From} of it or more bears {s.Statement} ({s.Clause}){(s.Stricter.Length == 0 ? "" : $"; {s.Stricter}")}."
             );

@@ -72,7 +72,7 @@ internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<
             return code;
         }
 
-        fields.Problems.Add(place, $"There is no statement '{text}'.", Near(text, statements));
+        fields.Problems.Add(place, $"There is no statement '{text}'.", Suggestion.DidYouMean(text, statements));
         return StandIn;
     }
 
@@ -90,7 +90,7 @@ internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<
         fields.Problems.Add(
             fields.PlaceOf(key),
             $"There is no pictogram '{text}'.",
-            Near(text, [.. Hazards.Pictogram.All.Select(p => p.Code)])
+            Suggestion.DidYouMean(text, [.. Hazards.Pictogram.All.Select(p => p.Code)])
         );
         return Hazards.Pictogram.All[0];
     }
@@ -102,7 +102,11 @@ internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<
             return hazard;
         }
 
-        fields.Problems.Add(place, $"'{code}' is no hazard of hazards.yaml.", Near(code, [.. vocabulary.Categories.Select(c => c.Code)]));
+        fields.Problems.Add(
+            place,
+            $"'{code}' is no hazard of hazards.yaml.",
+            Suggestion.DidYouMean(code, [.. vocabulary.Categories.Select(c => c.Code)])
+        );
         return vocabulary.Categories[0];
     }
 
@@ -110,11 +114,9 @@ internal sealed class LawCodes(HazardVocabulary vocabulary, IReadOnlyCollection<
     {
         if (!papers.Contains(text))
         {
-            fields.Problems.Add(place, $"There is no paper '{text}'.", Near(text, papers));
+            fields.Problems.Add(place, $"There is no paper '{text}'.", Suggestion.DidYouMean(text, papers));
         }
 
         return text;
     }
-
-    private static string Near(string text, IReadOnlyCollection<string> known) => Suggestion.DidYouMean(text, known);
 }

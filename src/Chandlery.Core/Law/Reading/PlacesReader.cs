@@ -31,7 +31,11 @@ internal static class PlacesReader
             string edition = row.Text("edition", "eu-clp");
             if (!editions.Contains(edition))
             {
-                row.Problems.Add(row.PlaceOf("edition"), $"There is no edition of the law named '{edition}'.", Near(edition, editions));
+                row.Problems.Add(
+                    row.PlaceOf("edition"),
+                    $"There is no edition of the law named '{edition}'.",
+                    Suggestion.DidYouMean(edition, editions)
+                );
             }
 
             PlaceCode code = ReadCode(row, places);
@@ -48,7 +52,11 @@ internal static class PlacesReader
         string[] needed = [.. places.SelectMany(p => p.Languages).Select(l => l.Text).Distinct()];
         foreach (Written<LanguageCode> language in lacking.Where(l => !needed.Contains(l.Code.Text)))
         {
-            fields.Problems.Add(language.Place, $"No place needs the language '{language.Code}'.", Near(language.Code, needed));
+            fields.Problems.Add(
+                language.Place,
+                $"No place needs the language '{language.Code}'.",
+                Suggestion.DidYouMean(language.Code, needed)
+            );
         }
 
         fields.Done();
@@ -80,7 +88,7 @@ internal static class PlacesReader
             row.Problems.Add(
                 language.Place,
                 $"There are no texts in the language '{language.Code}', and 'withoutTexts' does not say why.",
-                Near(language.Code, known)
+                Suggestion.DidYouMean(language.Code, known)
             );
         }
 
@@ -105,6 +113,4 @@ internal static class PlacesReader
 
         return (without, written);
     }
-
-    private static string Near(string text, IReadOnlyCollection<string> known) => Suggestion.DidYouMean(text, known);
 }

@@ -28,7 +28,7 @@ internal static class SafetyPlacesReader
             string id = row.Text("id", "union");
             if (!laws.Contains(id))
             {
-                row.Problems.Add(row.PlaceOf("id"), $"There is no law on product safety named '{id}'.", Near(id, laws));
+                row.Problems.Add(row.PlaceOf("id"), $"There is no law on product safety named '{id}'.", Suggestion.DidYouMean(id, laws));
             }
 
             foreach (YamlScalar place in ReadPlaces(row, "places", codes))
@@ -61,11 +61,9 @@ internal static class SafetyPlacesReader
         List<YamlScalar> places = [.. row.List(key).OfType<YamlScalar>()];
         foreach (YamlScalar place in places.Where(p => !codes.Contains(p.Text)))
         {
-            row.Problems.Add(place.Place, $"There is no place of sale '{place.Text}'.", Near(place.Text, codes));
+            row.Problems.Add(place.Place, $"There is no place of sale '{place.Text}'.", Suggestion.DidYouMean(place.Text, codes));
         }
 
         return places;
     }
-
-    private static string Near(string text, IReadOnlyCollection<string> known) => Suggestion.DidYouMean(text, known);
 }
