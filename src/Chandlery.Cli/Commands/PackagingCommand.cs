@@ -31,7 +31,7 @@ internal static class PackagingCommand
         var table = new TextTable("year", "country", "material", "grams");
         foreach (PackagingSum s in sums)
         {
-            table.Add($"{s.Year}", s.Country, s.Material.ToString().ToLowerInvariant(), Figures.Plain(Math.Round(s.Grams, 1)));
+            table.Add($"{s.Year}", s.Country, s.Material.ToString().ToLowerInvariant(), Figures.Rounded(s.Grams, 1));
         }
 
         IReadOnlyList<string> without = PackagingSum.NotDeclared(folder.Catalogue);

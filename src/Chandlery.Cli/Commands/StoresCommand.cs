@@ -52,5 +52,5 @@ internal static class StoresCommand
     }
 
     private static string Amount(double? amount, StoreLine line) =>
-        amount is { } a ? $"{Figures.Plain(Math.Round(a, line.Material.IsCounted ? 0 : 1))} {line.Material.Unit}" : "?";
+        amount is { } a ? $"{Figures.Rounded(a, line.Material.IsCounted ? 0 : 1)} {line.Material.Unit}" : "?";
 }

@@ -65,8 +65,8 @@ internal static class WeighingCommand
                 l.Batch,
                 $"{l.Packages}",
                 Figures.Plain(l.NominalGrams),
-                l.MeanGrams is { } mean ? Figures.Plain(Math.Round(mean, 2)) : "-",
-                l.ToleranceGrams is { } tolerance ? Figures.Plain(Math.Round(tolerance, 2)) : "-",
+                l.MeanGrams is { } mean ? Figures.Rounded(mean, 2) : "-",
+                l.ToleranceGrams is { } tolerance ? Figures.Rounded(tolerance, 2) : "-",
                 l.Verdict
             );
         }

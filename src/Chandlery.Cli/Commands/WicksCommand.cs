@@ -3,7 +3,6 @@ using System.Text.Json;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Making;
 using Chandlery.Core.Making.Layouts;
-using Chandlery.Core.Quantities;
 using Chandlery.Paper.Papers;
 using Chandlery.Paper.Papers.WickTemplates;
 
@@ -79,9 +78,7 @@ internal static class WicksCommand
                 a.Vessel.Inner?.Section is Core.Declared.RoundSection
                     ? $"rings of {string.Join(" and ", RingLayout.Rings(rings))}"
                     : "even rows";
-            session.WriteWrapped(
-                $"  symmetric, in {how}: {Figures.Plain(Math.Round(apart.Value / 10, 1))} cm apart and {Figures.Plain(Math.Round(rings.Wall.Value / 10, 1))} cm from the wall."
-            );
+            session.WriteWrapped($"  symmetric, in {how}: {apart.InCentimetres} apart and {rings.Wall.InCentimetres} from the wall.");
         }
     }
 }

@@ -93,12 +93,12 @@ public sealed record WickPlan
 
         if (best.Neighbours is not { } apart)
         {
-            return $"One wick in the middle of {Figures.Plain(Math.Round(vessel.Inner!.Section.Across.Value, 1))} mm: choose its size by the wick maker's table for this wax, and test.";
+            return $"One wick in the middle of {Figures.Rounded(vessel.Inner!.Section.Across.Value, 1)} mm: choose its size by the wick maker's table for this wax, and test.";
         }
 
         string source = IsMakers ? "The wick maker asks for" : "Common practice (no source), where the wick maker says nothing, is";
         string stand =
-            $"Laid out with the greatest free circle around each they stand {Centimetres(apart)} apart and {Centimetres(best.Wall)} from the wall. {source} {Centimetres(Asked.From)} to {Centimetres(Asked.To)} between wicks.";
+            $"Laid out with the greatest free circle around each they stand {apart.InCentimetres} apart and {best.Wall.InCentimetres} from the wall. {source} {Asked.From.InCentimetres} to {Asked.To.InCentimetres} between wicks.";
         return Verdict switch
         {
             WickVerdict.TooMany =>
@@ -108,6 +108,4 @@ public sealed record WickPlan
             _ => $"{stand} That fits; a burn test confirms it.",
         };
     }
-
-    private static string Centimetres(Millimetres length) => $"{Figures.Plain(Math.Round(length.Value / 10, 1))} cm";
 }

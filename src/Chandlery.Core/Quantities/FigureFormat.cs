@@ -12,6 +12,9 @@ public sealed record FigureFormat(char DecimalMark)
     private const int SignificantFigures = 3;
     private const int MostDecimals = 12;
 
+    // The avoirdupois ounce, exactly (NIST Special Publication 811, appendix B.8).
+    private const double GramsPerOunce = 28.349523125;
+
     /// <summary>With a decimal point, as the program's own sentences write figures.</summary>
     public static FigureFormat English { get; } = new('.');
 
@@ -20,6 +23,9 @@ public sealed record FigureFormat(char DecimalMark)
 
     /// <summary>A figure of a column whose tenths stand below each other: rounded to the nearest tenth, which is always written.</summary>
     public string Tenth(double value) => Marked(value.ToString("0.0", CultureInfo.InvariantCulture));
+
+    /// <summary>A mass in ounces, without their sign: to the tenth, rounded down so that a label promises no more than is there.</summary>
+    public string Ounces(Grams mass) => Tenth(Math.Floor(mass.Value / GramsPerOunce * 10) / 10);
 
     /// <summary>The high end of a computed share, with its sign: never below the share.</summary>
     public string AtMost(MassPercent share) => $"{AtMostFigure(share)} %";

@@ -17,4 +17,7 @@ public static class Figures
         int decimals = (int)Math.Clamp(3 - magnitude, 0, 12);
         return Math.Round(value, decimals).ToString("0.############", CultureInfo.InvariantCulture);
     }
+
+    /// <summary>At most so many decimals, and at most four significant figures.</summary>
+    public static string Rounded(double value, int decimals) => Plain(Math.Round(value, decimals));
 }

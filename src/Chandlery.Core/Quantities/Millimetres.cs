@@ -4,6 +4,9 @@ namespace Chandlery.Core.Quantities;
 /// <param name="Value">Millimetres.</param>
 public readonly record struct Millimetres(double Value)
 {
+    /// <summary>In centimetres, to the millimetre.</summary>
+    public string InCentimetres => $"{Figures.Rounded(Value / 10, 1)} cm";
+
     /// <inheritdoc/>
     public override string ToString() => Figures.Plain(Value) + " mm";
 }

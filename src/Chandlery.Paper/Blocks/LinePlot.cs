@@ -119,5 +119,5 @@ internal sealed record LinePlot(string Title, double? Limit, IReadOnlyList<PlotL
         return path.ToString().TrimEnd();
     }
 
-    private static string Figure(double value) => Figures.Plain(Math.Round(value, 1));
+    private static string Figure(double value) => Figures.Rounded(value, 1);
 }

@@ -79,5 +79,5 @@ public sealed record TrialLine
 
     /// <summary>Each oil's name and percent of the blend.</summary>
     public static IReadOnlyList<string> BlendOf(Recipe recipe) =>
-        [.. recipe.Oils.Select(o => $"{o.Oil.Name} {Figures.Plain(Math.Round(o.ShareOfBlend.Value, 2))} %")];
+        [.. recipe.Oils.Select(o => $"{o.Oil.Name} {Figures.Rounded(o.ShareOfBlend.Value, 2)} %")];
 }

@@ -32,7 +32,7 @@ internal static class LabelReader
         {
             problems.Add(
                 place,
-                $"The outline is {Figures.Plain(Math.Round(outline.WidthMm, 1))} mm wide and {Figures.Plain(Math.Round(outline.HeightMm, 1))} mm high.",
+                $"The outline is {Figures.Rounded(outline.WidthMm, 1)} mm wide and {Figures.Rounded(outline.HeightMm, 1)} mm high.",
                 "A label's sides are between 5 and 1000 mm: look at its units."
             );
         }

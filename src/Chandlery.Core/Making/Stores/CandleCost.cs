@@ -42,7 +42,7 @@ public sealed record CandleCost(Candle Candle, IReadOnlyList<CostPart> Parts, Ra
             parts.Add(
                 new CostPart(
                     need.Name,
-                    $"{Figures.Plain(Math.Round(amount, 2))} {unit}",
+                    $"{Figures.Rounded(amount, 2)} {unit}",
                     prices.Each(need.Material) * amount,
                     lot is null ? "no lot says what it cost" : $"lot {lot.Id}"
                 )

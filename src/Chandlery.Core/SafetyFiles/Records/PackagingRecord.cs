@@ -24,11 +24,7 @@ public static class PackagingRecord
                     RecordSection.Table(
                         [15, 20, 35, 30],
                         ["Year", "Country", "Material", "Grams"],
-                        [
-                            .. packaging.Sums.Select(s =>
-                                new[] { $"{s.Year}", s.Country, s.Material, Figures.Plain(Math.Round(s.Grams, 1)) }
-                            ),
-                        ],
+                        [.. packaging.Sums.Select(s => new[] { $"{s.Year}", s.Country, s.Material, Figures.Rounded(s.Grams, 1) })],
                         "No dispatch is declared."
                     )
                 ),

@@ -40,5 +40,5 @@ public static class WeighingRecord
             ]
         );
 
-    private static string Grams(double value) => $"{Figures.Plain(Math.Round(value, 2))} g";
+    private static string Grams(double value) => $"{Figures.Rounded(value, 2)} g";
 }

@@ -127,7 +127,7 @@ public sealed class BenchSheetPaper() : PaperKind("bench-sheet", "Bench sheet")
         yield return $"{a.Vessel.Name} ({a.Vessel.Material}), {a.Vessel.Brimful} to the brim by water. {plan.Fill.Note}";
         if (plan.Fill.ShrinkPercent is { } shrink)
         {
-            yield return $"The wax shrinks by about {Figures.Plain(Math.Round(shrink, 1))} % on setting.";
+            yield return $"The wax shrinks by about {Figures.Rounded(shrink, 1)} % on setting.";
         }
     }
 

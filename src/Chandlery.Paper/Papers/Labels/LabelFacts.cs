@@ -1,4 +1,3 @@
-using System.Globalization;
 using Chandlery.Core.Assessed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Labelled;
@@ -12,8 +11,6 @@ namespace Chandlery.Paper.Papers.Labels;
 /// <param name="leftOff">Codes of statements that are left off because the package is small.</param>
 internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<string> leftOff)
 {
-    private const double GramsPerOunce = 28.349523125;
-
     private bool HasSeveralLanguages => a.Languages.Count > 1;
 
     private Language First => a.Languages[0];
@@ -97,7 +94,7 @@ internal sealed class LabelFacts(Assessment a, BurnAdvice advice, IReadOnlySet<s
     {
         double grams = a.Candle.NetMass.Value;
         return a.Edition.Label.QuantityUnits.Contains(QuantityUnit.Ounces)
-                ? $"{First.Words["netWeight"]} {(Math.Floor(grams / GramsPerOunce * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture)} oz ({First.Figures.Declared(grams)} g)"
+                ? $"{First.Words["netWeight"]} {First.Figures.Ounces(a.Candle.NetMass)} oz ({First.Figures.Declared(grams)} g)"
             : a.Candle.NetVolume is { } volume ? $"{First.Figures.Declared(volume.Value)} ml"
             : $"{First.Figures.Declared(grams)} g";
     }

@@ -71,7 +71,7 @@ public static class CeilingPlot
         foreach (double figure in PlotScale.Ticks(end, MostFigures))
         {
             double x = X(Fraction(varied, a, figure));
-            string text = Figures.Plain(Math.Round(figure, 1));
+            string text = Figures.Rounded(figure, 1);
             Line(items, x, bottom, x, bottom + 1.5, Ink.Black, LineMm);
             Text(items, text, Weight.Regular, x - (Width(text) / 2), bottom + 5, TypeMm, Ink.Black);
         }
@@ -173,8 +173,7 @@ public static class CeilingPlot
         }
     }
 
-    private static string Label(Varied varied, Assessment a, double fraction) =>
-        Figures.Plain(Math.Round(Percent(varied, a, fraction), 2)) + " %";
+    private static string Label(Varied varied, Assessment a, double fraction) => Figures.Rounded(Percent(varied, a, fraction), 2) + " %";
 
     // The axis and all figures have one measure: for the load oil on wax, with the extras that are part of the melt.
     private static double Percent(Varied varied, Assessment a, double fraction) =>
