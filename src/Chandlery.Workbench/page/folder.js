@@ -60,18 +60,29 @@ addEventListener("keydown", (e) => {
   if (e.shiftKey ? folder?.redo : folder?.undo) step(e.shiftKey);
 });
 
-const stepButton = (name, what, redo, label) => el("button", { type: "button", class: "bare", id: name, "aria-label": what ? `${label}: ${what}` : label, title: what ? `${label}: ${what}` : label, disabled: !what, onclick: () => step(redo) }, icon(name));
+const stepButton = (name, redo) => el("button", { type: "button", class: "bare", id: name, onclick: () => step(redo) }, icon(name));
+
+// Drawn once and then only changed: a click on a button that is drawn anew between press and release is none.
+let tools = null;
 
 function drawTools() {
-  const tools = document.getElementById("tools");
-  const was = document.activeElement?.id;
-  fill(tools,
-    el("span", { id: "kept", class: isAmiss ? "amiss" : null }, keptText),
-    stepButton("undo", folder.undo, false, t("Undo")), stepButton("redo", folder.redo, true, t("Redo")),
-    folder.folder === null ? button(t("Leave the example"), async () => { await askJson("/api/begin", { example: false }).catch(() => {}); location.hash = "#/"; location.reload(); }, { id: "leave-example" }) : null,
-    el("label", { class: "unseen", for: "page-language" }, t("Language of the page")),
-    el("select", { id: "page-language", onchange: (e) => choose(e.target.value) }, [...languages].map(([code, name]) => el("option", { value: code, lang: code, selected: code === document.documentElement.lang }, name))));
-  if (was === "undo" || was === "redo") document.getElementById(was)?.focus();
+  if (tools?.folder !== folder.folder) {
+    tools = { folder: folder.folder, undo: stepButton("undo", false), redo: stepButton("redo", true) };
+    fill(document.getElementById("tools"),
+      el("span", { id: "kept", class: isAmiss ? "amiss" : null }, keptText),
+      tools.undo, tools.redo,
+      folder.folder === null ? button(t("Leave the example"), async () => { await askJson("/api/begin", { example: false }).catch(() => {}); location.hash = "#/"; location.reload(); }, { id: "leave-example" }) : null,
+      el("label", { class: "unseen", for: "page-language" }, t("Language of the page")),
+      el("select", { id: "page-language", onchange: (e) => choose(e.target.value) }, [...languages].map(([code, name]) => el("option", { value: code, lang: code, selected: code === document.documentElement.lang }, name))));
+  }
+  tell(tools.undo, t("Undo"), folder.undo);
+  tell(tools.redo, t("Redo"), folder.redo);
+}
+
+function tell(tool, label, what) {
+  tool.disabled = !what;
+  tool.title = what ? `${label}: ${what}` : label;
+  tool.setAttribute("aria-label", tool.title);
 }
 
 let keptText = "";

@@ -59,9 +59,18 @@ export function showNothing(what) {
   say(what);
 }
 
+let links = null;
+
+// Drawn once: where it is drawn anew while somebody clicks, the click goes nowhere.
 function drawViews(steps) {
   const own = steps?.[0] === "candle" || steps?.[0] === "new" ? "" : steps?.[0] === "sheet" || steps?.[0] === "declaration" ? "supplies" : steps?.[0] === "recall" ? "register" : steps?.[0] ?? "";
-  fill(document.getElementById("views"), isEmpty() && !own ? null : views.map(([href, name]) => el("a", { href, "aria-current": href === `#/${own}` ? "page" : null }, t(name))));
+  links ??= views.map(([href, name]) => el("a", { href }, t(name)));
+  const shown = isEmpty() && !own ? [] : links;
+  for (const link of links) {
+    if (link.getAttribute("href") === `#/${own}`) link.setAttribute("aria-current", "page"); else link.removeAttribute("aria-current");
+  }
+  const place = document.getElementById("views");
+  if (place.childElementCount !== shown.length) fill(place, shown);
 }
 
 async function route() {

@@ -422,6 +422,36 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
     }
 
     [Fact]
+    public async Task A_click_counts_though_the_view_is_drawn_anew_under_it()
+    {
+        await using Visit visit = await browser.Open();
+        await visit.Go("");
+        var pressed = new TaskCompletionSource();
+        await visit.Page.RouteAsync(
+            "**/api/folder",
+            async route =>
+            {
+                await pressed.Task;
+                await route.ContinueAsync();
+            }
+        );
+        await visit.Button("Put Storm Jar (trial) away").ClickAsync();
+        await visit.Button("Undo: storm-jar put away").HoverAsync();
+        await visit.Page.Mouse.DownAsync();
+        await visit.Page.RunAndWaitForResponseAsync(
+            () =>
+            {
+                pressed.SetResult();
+                return Task.CompletedTask;
+            },
+            "**/api/candles"
+        );
+        await Assertions.Expect(visit.Page.GetByText("1 file put away")).ToBeVisibleAsync();
+        await visit.Page.Mouse.UpAsync();
+        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Link, new() { Name = "Storm Jar (trial)" })).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task A_candle_is_put_away_and_brought_back()
     {
         await using Visit visit = await browser.Open();
