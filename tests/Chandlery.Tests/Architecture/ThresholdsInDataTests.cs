@@ -74,6 +74,7 @@ public sealed partial class ThresholdsInDataTests
         "Making/WickPlan.cs 1e-4", // the computer's own rounding
         "Quantities/FigureFormat.cs 3", // figures of a share that are printed
         "Quantities/FigureFormat.cs 12",
+        "Quantities/FigureFormat.cs 28.349523125", // grams to the ounce
         "Quantities/MassPercent.cs 1e-9", // the computer's own rounding
         "SafetyDataSheets/SheetContext.cs 4", // the length of a code without letters
         "Assessed/WeighingVerdict.cs 1e-6", // the computer's own rounding of grams
