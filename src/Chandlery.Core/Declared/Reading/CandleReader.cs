@@ -12,14 +12,12 @@ internal static class CandleReader
         string name = fields.Text(CandleShape.Name);
         CandleUse use = fields.Choice(CandleShape.Use) == "outdoor" ? CandleUse.Outdoor : CandleUse.Indoor;
         Reference? kind = Optional(fields, CandleShape.Kind);
-        Reference? vessel = kind is null
-            ? DeclarationReader.ReadReference(fields, CandleShape.Vessel)
-            : Optional(fields, CandleShape.Vessel);
+        Reference? vessel = kind is null ? ReferenceReader.Read(fields, CandleShape.Vessel) : Optional(fields, CandleShape.Vessel);
         LiquidFacts? liquid = LiquidReader.Read(fields, ingredients);
         (Grams netMass, Millilitres? netVolume) = LiquidReader.ReadNet(fields, liquid);
         Reference wax = ReadWaxOrBase(fields, kind);
         Grams? waxWeight = ReadGrams(fields, CandleShape.WaxWeight);
-        FragranceLoad? load = DeclarationReader.ReadLoad(fields, CandleShape.Load);
+        FragranceLoad? load = LoadReader.Read(fields, CandleShape.Load);
         List<OilPart> oils = ReadOils(fields, PourShape.Oils);
         CheckRecipe(fields, waxWeight, load, oils);
         return new Candle
@@ -30,7 +28,7 @@ internal static class CandleReader
             Kind = kind,
             Use = use,
             Vessel = vessel,
-            Size = DeclarationReader.ReadSize(fields, CandleShape.Size),
+            Size = VesselReader.ReadSize(fields, CandleShape.Size),
             NetMass = netMass,
             NetVolume = netVolume,
             Liquid = liquid,
@@ -66,8 +64,7 @@ internal static class CandleReader
         };
     }
 
-    private static Reference? Optional(Fields fields, TextField field) =>
-        fields.Has(field) ? DeclarationReader.ReadReference(fields, field) : null;
+    private static Reference? Optional(Fields fields, TextField field) => fields.Has(field) ? ReferenceReader.Read(fields, field) : null;
 
     // A liquid has a base in the place of a wax, and is of a kind that says so.
     private static Reference ReadWaxOrBase(Fields fields, Reference? kind)
@@ -83,7 +80,7 @@ internal static class CandleReader
                 );
             }
 
-            return DeclarationReader.ReadReference(fields, CandleShape.Wax);
+            return ReferenceReader.Read(fields, CandleShape.Wax);
         }
 
         if (fields.Has(CandleShape.Wax))
@@ -105,7 +102,7 @@ internal static class CandleReader
             );
         }
 
-        return DeclarationReader.ReadReference(fields, CandleShape.Base);
+        return ReferenceReader.Read(fields, CandleShape.Base);
     }
 
     private static LabelPlace ReadLabelPlace(Fields fields) =>
@@ -120,7 +117,7 @@ internal static class CandleReader
 
     public static Batch ReadBatch(Fields fields, string id)
     {
-        Reference candle = DeclarationReader.ReadReference(fields, BatchShape.Candle);
+        Reference candle = ReferenceReader.Read(fields, BatchShape.Candle);
         string code = fields.Text(BatchShape.Code);
         DateOnly poured = fields.Day(BatchShape.Poured);
         Fields weighed = fields.Group(BatchShape.Weighed, "A batch is what was really weighed: 'waxGrams' and 'oils' with grams.");
@@ -181,7 +178,7 @@ internal static class CandleReader
         var parts = new List<OilPart>();
         foreach (Fields part in fields.Groups(list))
         {
-            Reference oil = DeclarationReader.ReadReference(part, PourShape.Oil);
+            Reference oil = ReferenceReader.Read(part, PourShape.Oil);
             var given = measures.Where(m => part.Has(m.Field)).ToList();
             if (given.Count != 1)
             {
@@ -262,7 +259,7 @@ internal static class CandleReader
         var extras = new List<ExtraPart>();
         foreach (Fields part in fields.Groups(list))
         {
-            Reference extra = DeclarationReader.ReadReference(part, PourShape.Extra);
+            Reference extra = ReferenceReader.Read(part, PourShape.Extra);
             Amount? amount = ReadAmount(part, PourShape.PercentOfWax);
             if (amount is null || HasTwoAmounts(part, PourShape.PercentOfWax))
             {

@@ -49,7 +49,7 @@ internal static class KeepingReader
         {
             Id = id,
             Place = fields.Place,
-            Batch = DeclarationReader.ReadReference(fields, DispatchShape.Batch),
+            Batch = ReferenceReader.Read(fields, DispatchShape.Batch),
             On = fields.Day(DispatchShape.On),
             Pieces = (int)fields.Number(DispatchShape.Pieces),
             Country = PartyReader.ReadCountry(fields, fields.Text(DispatchShape.Country))!,
@@ -76,8 +76,8 @@ internal static class KeepingReader
             Id = id,
             Place = fields.Place,
             Kind = Enum.Parse<IncidentKind>(fields.Choice(IncidentShape.Kind), ignoreCase: true),
-            Candle = DeclarationReader.ReadReference(fields, IncidentShape.Candle),
-            Batch = fields.Has(IncidentShape.Batch) ? DeclarationReader.ReadReference(fields, IncidentShape.Batch) : null,
+            Candle = ReferenceReader.Read(fields, IncidentShape.Candle),
+            Batch = fields.Has(IncidentShape.Batch) ? ReferenceReader.Read(fields, IncidentShape.Batch) : null,
             Country = PartyReader.ReadCountry(fields, fields.Text(IncidentShape.Country))!,
             Known = fields.Day(IncidentShape.Known),
             Happened = fields.Text(IncidentShape.Happened),
@@ -123,7 +123,7 @@ internal static class KeepingReader
 
     public static Test ReadTest(Fields fields, string id)
     {
-        Reference candle = DeclarationReader.ReadReference(fields, BatchShape.Candle);
+        Reference candle = ReferenceReader.Read(fields, BatchShape.Candle);
         Fields wicks = fields.Group(TestShape.Wicks, "Write 'wicks: { count: 1, kind: cotton 6 }'.");
         int count = (int)wicks.Number(TestShape.WickCount);
         string? kind = wicks.OptionalText(TestShape.WickKind);
@@ -149,8 +149,8 @@ internal static class KeepingReader
             Candle = candle,
             On = fields.Day(TestShape.On),
             By = fields.Text(TestShape.By),
-            Vessel = fields.Has(TestShape.Vessel) ? DeclarationReader.ReadReference(fields, TestShape.Vessel) : null,
-            Wax = DeclarationReader.ReadReference(fields, TestShape.Wax),
+            Vessel = fields.Has(TestShape.Vessel) ? ReferenceReader.Read(fields, TestShape.Vessel) : null,
+            Wax = ReferenceReader.Read(fields, TestShape.Wax),
             WickKind = kind,
             WickCount = count,
             OilShare = new MassPercent(fields.Number(TestShape.OilPercent)),
@@ -167,7 +167,7 @@ internal static class KeepingReader
         {
             Id = id,
             Place = fields.Place,
-            Batch = DeclarationReader.ReadReference(fields, DispatchShape.Batch),
+            Batch = ReferenceReader.Read(fields, DispatchShape.Batch),
             On = fields.Day(DispatchShape.On),
             By = fields.Text(TestShape.By),
             Tare = new Grams(fields.Number(WeighingShape.Tare)),

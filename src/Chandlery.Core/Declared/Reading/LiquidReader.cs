@@ -16,7 +16,7 @@ internal static class LiquidReader
         var facts = new LiquidFacts
         {
             Density = new GramsPerMillilitre(group.Number(LiquidShape.Density)),
-            FlashPoint = DeclarationReader.ReadFlashPoint(group),
+            FlashPoint = MeasuredReader.ReadFlashPoint(group),
             Boiling = group.OptionalNumber(LiquidShape.Boiling) is { } boiling ? new Celsius(boiling) : null,
             SustainsCombustion = group.Has(LiquidShape.Combustion) ? group.Choice(LiquidShape.Combustion) == "positive" : null,
             Viscosity = group.OptionalNumber(LiquidShape.Viscosity) is { } viscosity ? new SquareMillimetresPerSecond(viscosity) : null,

@@ -11,9 +11,7 @@ internal static class SetReader
         var parts = new List<SetPart>();
         foreach (Fields part in fields.Groups(SetShape.Contains))
         {
-            parts.Add(
-                new SetPart(DeclarationReader.ReadReference(part, SetShape.Product), (int)(part.OptionalNumber(SetShape.Count) ?? 1))
-            );
+            parts.Add(new SetPart(ReferenceReader.Read(part, SetShape.Product), (int)(part.OptionalNumber(SetShape.Count) ?? 1)));
             part.Done();
         }
 

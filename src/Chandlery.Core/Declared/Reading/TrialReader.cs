@@ -31,8 +31,8 @@ internal static class TrialReader
             Oils = oils,
             Smells = fields.OptionalText(TrialShape.Smells),
             Stars = fields.OptionalNumber(TrialShape.Stars) is { } stars ? (int)stars : null,
-            Wax = fields.Has(TrialShape.Wax) ? DeclarationReader.ReadReference(fields, TrialShape.Wax) : null,
-            Load = DeclarationReader.ReadLoad(fields, TrialShape.Load),
+            Wax = fields.Has(TrialShape.Wax) ? ReferenceReader.Read(fields, TrialShape.Wax) : null,
+            Load = LoadReader.Read(fields, TrialShape.Load),
         };
     }
 }
