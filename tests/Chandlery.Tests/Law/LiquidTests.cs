@@ -110,6 +110,48 @@ public sealed class LiquidTests
     public void Of_a_measured_and_a_declared_class_the_worse_counts(double flash, string claim, string code) =>
         Assert.Equal(code, Codes(Judge(Facts(flash, 80) with { Classes = [TestLaw.Claim(claim)] })));
 
+    [Theory]
+    [InlineData(22.9, null, "not classified", null)] // Category 1 or 2
+    [InlineData(23, null, "not classified", "Flam. Liq. 3")]
+    [InlineData(22.9, null, "Flam. Liq. 3, H226", null)]
+    [InlineData(22.9, null, "Flam. Liq. 2, H225", "Flam. Liq. 2")]
+    [InlineData(22.9, null, "Flam. Liq. 1, H224", "Flam. Liq. 1")]
+    [InlineData(22.9, 80.0, "not classified", "Flam. Liq. 2")]
+    [Outside("CLP Annex I, Table 2.6.1, consolidated text of 1 May 2026: what a flash point without a boiling point leaves open")]
+    public void A_document_does_not_make_harmless_what_a_flash_point_leaves_open(double flash, double? boiling, string told, string? code)
+    {
+        IReadOnlyList<HazardClaim> classes = told == "not classified" ? [] : [TestLaw.Claim(told)];
+        Verdict verdict = Judge(Facts(flash, boiling) with { Classes = classes });
+        Assert.Equal(code is null, verdict.FlammabilityUnknown is not null);
+        Assert.Equal(code ?? "", Codes(verdict));
+    }
+
+    [Theory]
+    [InlineData(35, false, true)]
+    [InlineData(34.9, false, false)]
+    [InlineData(59.9, true, false)]
+    [InlineData(60, true, true)]
+    [Outside("CLP Annex I, Table 2.6.1 and 2.6.4.5, consolidated text of 1 May 2026")]
+    public void A_flash_point_above_35_degrees_is_enough_where_the_test_was_negative(double above, bool sustains, bool known)
+    {
+        LiquidFacts facts = Facts(sustains: sustains) with { FlashPoint = new FlashPoint(new Celsius(above), true, ClosedCup) };
+        Assert.Equal(known, Judge(facts).FlammabilityUnknown is null);
+        Assert.Equal("", Codes(Judge(facts)));
+    }
+
+    [Fact]
+    public void A_class_that_the_boiling_point_rules_out_does_not_settle_a_flash_point_known_to_lie_above_a_figure()
+    {
+        LiquidFacts Above(double boiling) =>
+            Facts(boiling: boiling) with
+            {
+                FlashPoint = new FlashPoint(new Celsius(10), true, ClosedCup),
+                Classes = [TestLaw.Claim("Flam. Liq. 2, H225")],
+            };
+        Assert.NotNull(Judge(Above(35)).FlammabilityUnknown);
+        Assert.Equal("Flam. Liq. 2", Codes(Judge(Above(35.1))));
+    }
+
     [Fact]
     public void A_class_from_a_document_comes_with_no_figure_that_nobody_measured()
     {

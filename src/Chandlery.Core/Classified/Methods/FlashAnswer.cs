@@ -12,4 +12,10 @@ internal sealed record FlashAnswer(HazardCategory? Category, string Because, Cit
 {
     /// <summary>The measured flash point that gave the category; null where a document did, and without one.</summary>
     public Celsius? Measured { get; init; }
+
+    /// <summary>
+    /// The categories that measured values leave open, null for none of them; empty where one is known, and where nothing was measured
+    /// that counts.
+    /// </summary>
+    public IReadOnlyList<HazardCategory?> LeavesOpen { get; init; } = [];
 }

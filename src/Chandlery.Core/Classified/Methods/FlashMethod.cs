@@ -1,4 +1,5 @@
 using Chandlery.Core.Declared;
+using Chandlery.Core.Declared.Reading;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
@@ -24,7 +25,7 @@ internal static class FlashMethod
             ),
             (null, { } only) => only,
             ({ } only, null) => only,
-            ({ IsKnown: false }, { } known) => known,
+            ({ IsKnown: false } open, { } told) => Settled(rule, open, told),
             ({ } one, { } other) => Worse(rule, one, other),
         };
     }
@@ -51,51 +52,89 @@ internal static class FlashMethod
             );
         }
 
+        List<(FlashRung? Rung, bool IsRelieved)> open =
+        [
+            .. (flash.IsLowerBound ? TurnsAbove(rule, flash.Temperature) : [flash.Temperature]).SelectMany(t => At(rule, t, liquid)),
+        ];
+        List<HazardCategory?> left = [.. open.Select(o => o.IsRelieved ? null : o.Rung?.Result).Distinct()];
+        if (left.Count > 1)
+        {
+            string why = flash.IsLowerBound
+                ? $"The flash point is known only to lie {figure}, which leaves more than one class open."
+                : $"With a flash point of {figure} the initial boiling point decides, and none is declared.";
+            return Unknown(rule, why) with { LeavesOpen = left };
+        }
+
         if (flash.IsLowerBound)
         {
-            return rule.Rungs.Any(r => r.Takes(new Celsius(Math.BitIncrement(flash.Temperature.Value))))
-                ? Unknown(rule, $"The flash point is known only to lie {figure}, which leaves more than one class open.")
+            return rule.Relief is { } test && open.Exists(o => o.IsRelieved)
+                ? new FlashAnswer(
+                    null,
+                    $"The flash point lies {figure}, and the test {test.Test} was negative.",
+                    test.Clause,
+                    IsKnown: true
+                )
                 : new FlashAnswer(null, $"The flash point lies {figure}, beyond every category.", rule.Clause, IsKnown: true);
         }
 
-        foreach (FlashRung rung in rule.Rungs.Where(r => r.Takes(flash.Temperature)))
+        return open[0] switch
         {
-            if (rung.BoilingUpTo is { } highest)
+            (null, _) => new FlashAnswer(null, $"The flash point is {figure}, beyond every category.", rule.Clause, IsKnown: true),
+            ({ } rung, true) => new FlashAnswer(
+                null,
+                $"The flash point of {figure} would make it {rung.Result.Code}, but the test {rule.Relief!.Test} was negative.",
+                rule.Relief.Clause,
+                IsKnown: true
+            ),
+            ({ } rung, false) => new FlashAnswer(
+                rung.Result,
+                $"The flash point is {figure}{Boils(liquid)}; that is {rung.Result.Code}.",
+                rule.Clause,
+                IsKnown: true
+            )
             {
-                if (liquid.Boiling is not { } boiling)
-                {
-                    return Unknown(rule, $"With a flash point of {figure} the initial boiling point decides, and none is declared.");
-                }
+                Measured = flash.Temperature,
+            },
+        };
+    }
 
-                if (boiling.Value > highest.Value)
-                {
-                    continue;
-                }
+    // The rungs that one flash point may come to: several where the boiling point that decides is not declared, null for none of them.
+    private static IEnumerable<(FlashRung? Rung, bool IsRelieved)> At(FlashRule rule, Celsius flash, LiquidFacts liquid)
+    {
+        foreach (FlashRung rung in rule.Rungs.Where(r => r.Takes(flash)))
+        {
+            if (rung.BoilingUpTo is { } highest && liquid.Boiling is { } boiling && boiling.Value > highest.Value)
+            {
+                continue;
             }
 
-            return
+            yield return (
+                rung,
                 rule.Relief is { } relief
-                && relief.Result == rung.Result
-                && flash.Temperature.Value > relief.FlashAbove.Value
-                && liquid.SustainsCombustion == false
-                ? new FlashAnswer(
-                    null,
-                    $"The flash point of {figure} would make it {rung.Result.Code}, but the test {relief.Test} was negative.",
-                    relief.Clause,
-                    IsKnown: true
-                )
-                : new FlashAnswer(
-                    rung.Result,
-                    $"The flash point is {figure}{Boils(liquid)}; that is {rung.Result.Code}.",
-                    rule.Clause,
-                    IsKnown: true
-                )
-                {
-                    Measured = flash.Temperature,
-                };
+                    && relief.Result == rung.Result
+                    && flash.Value > relief.FlashAbove.Value
+                    && liquid.SustainsCombustion == false
+            );
+            if (rung.BoilingUpTo is null || liquid.Boiling is not null)
+            {
+                yield break;
+            }
         }
 
-        return new FlashAnswer(null, $"The flash point is {figure}, beyond every category.", rule.Clause, IsKnown: true);
+        yield return (null, false);
+    }
+
+    // One flash point of each stretch above a lower bound on which the law says the same.
+    private static IEnumerable<Celsius> TurnsAbove(FlashRule rule, Celsius bound)
+    {
+        double lowest = Math.BitIncrement(bound.Value);
+        IEnumerable<Celsius> bounds = rule.Rungs.Select(r => r.Bound);
+        return bounds
+            .Concat(rule.Relief is { } relief ? [relief.FlashAbove] : [])
+            .SelectMany(b => new[] { b.Value, Math.BitIncrement(b.Value) })
+            .Where(t => t > lowest)
+            .Prepend(lowest)
+            .Select(t => new Celsius(t));
     }
 
     private static string Boils(LiquidFacts liquid) => liquid.Boiling is { } boiling ? $", and it boils from {boiling}" : "";
@@ -113,12 +152,21 @@ internal static class FlashMethod
         );
     }
 
-    private static FlashAnswer Worse(FlashRule rule, FlashAnswer one, FlashAnswer other)
-    {
-        List<HazardCategory> order = [.. rule.Results];
-        int Rank(FlashAnswer answer) => answer.Category is { } category ? order.IndexOf(category) : order.Count;
-        return Rank(one) <= Rank(other) ? one : other;
-    }
+    // A document settles what the figures leave open, but it does not take the place of what they say: a class milder than they allow
+    // is a contradiction that nobody here can solve.
+    private static FlashAnswer Settled(FlashRule rule, FlashAnswer open, FlashAnswer told) =>
+        open.LeavesOpen.Contains(told.Category) || open.LeavesOpen.All(o => Rank(rule, told.Category) <= Rank(rule, o))
+            ? told
+            : Unknown(
+                rule,
+                $"The document on the finished liquid says '{told.Category?.Code ?? IngredientShape.NotClassified}', which the figures measured of it rule out."
+            );
+
+    private static FlashAnswer Worse(FlashRule rule, FlashAnswer one, FlashAnswer other) =>
+        Rank(rule, one.Category) <= Rank(rule, other.Category) ? one : other;
+
+    // From the worst category on; none comes last.
+    private static int Rank(FlashRule rule, HazardCategory? category) => rule.Results.TakeWhile(r => r != category).Count();
 
     private static FlashAnswer Unknown(FlashRule rule, string why) => new(null, why, rule.Clause, IsKnown: false);
 
