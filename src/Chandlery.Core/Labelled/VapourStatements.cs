@@ -13,10 +13,7 @@ public static class VapourStatements
         FlashRule flash,
         Classification classification,
         IReadOnlyList<Substance> substances
-    ) =>
-        classification.Classes.Any(c => flash.Results.Contains(c.Category))
-            ? []
-            : [.. substances.Where(s => s.Hazards.Any(h => rule.Hazards.Contains(h.Category)))];
+    ) => IsFlammable(flash, classification) ? [] : [.. substances.Where(s => s.Hazards.Any(h => rule.Hazards.Contains(h.Category)))];
 
     /// <summary>
     /// The statement where it is due: on a liquid that is hazardous, though not flammable, and holds flammable ingredients, unless a
@@ -29,7 +26,12 @@ public static class VapourStatements
         LiquidFacts? liquid
     )
     {
-        if (edition.Liquids is not { Vapour: { } rule } rules || classification.Classes.Count == 0 || liquid?.FormsFlammableVapour == false)
+        if (
+            edition.Liquids is not { Vapour: { } rule } rules
+            || classification.Classes.Count == 0
+            || IsFlammable(rules.Flash, classification)
+            || liquid?.FormsFlammableVapour == false
+        )
         {
             yield break;
         }
@@ -46,4 +48,7 @@ public static class VapourStatements
             );
         }
     }
+
+    private static bool IsFlammable(FlashRule flash, Classification classification) =>
+        classification.Classes.Any(c => flash.Results.Contains(c.Category));
 }

@@ -194,6 +194,8 @@ public sealed class LiquidTests
     [InlineData(61, 1, false, false)]
     [InlineData(61, 0.5, null, false)] // not hazardous: no statement of Annex II, Part 1
     [InlineData(20, 1, null, false)] // flammable itself
+    [InlineData(60, 1, true, false)]
+    [InlineData(60.1, 1, true, true)]
     [Outside("CLP Art. 25(1) and Annex II, 1.1, consolidated text of 1 May 2026")]
     public void Euh018_is_for_hazardous_liquids_that_are_not_flammable_themselves(double flash, double sensitiser, bool? forms, bool due)
     {
