@@ -10,8 +10,8 @@ internal sealed record AcuteRoute(string Name, string[] Statements, GivenForm[] 
     /// <summary>The three routes.</summary>
     public static readonly AcuteRoute[] All =
     [
-        new("oral", ["H300", "H301", "H302"], [GivenForm.Oral], GivenForm.Oral),
-        new("dermal", ["H310", "H311", "H312"], [GivenForm.Dermal], GivenForm.Dermal),
+        new("oral", ["H300", "H301", "H302", "H303"], [GivenForm.Oral], GivenForm.Oral),
+        new("dermal", ["H310", "H311", "H312", "H313"], [GivenForm.Dermal], GivenForm.Dermal),
         new("inhalation", ["H330", "H331", "H332"], [GivenForm.Gas, GivenForm.Vapour, GivenForm.Dust], GivenForm.Vapour),
     ];
 }

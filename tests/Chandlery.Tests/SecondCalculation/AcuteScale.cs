@@ -1,14 +1,23 @@
 namespace Chandlery.Tests.SecondCalculation;
 
 /// <summary>The acute toxicity scale of one form.</summary>
-/// <param name="Upper">Highest estimate of categories 1 to 4, included (Table 3.1.1).</param>
-/// <param name="Points">Converted point estimates of categories 1 to 4 (Table 3.1.2).</param>
+/// <param name="Upper">Highest estimate of categories 1 to 4, or 5, included (Table 3.1.1).</param>
+/// <param name="Points">Converted point estimates of the same categories (Table 3.1.2).</param>
 internal sealed record AcuteScale(double[] Upper, double[] Points)
 {
-    /// <summary>The category that stands for "none": the EU has four.</summary>
-    public const int None = 5;
+    /// <summary>The category that stands for "none".</summary>
+    public const int None = 6;
 
-    /// <summary>The scale of a form.</summary>
+    /// <summary>The scale of a form. Category 5 of the UN GHS has figures for what is swallowed and for skin alone.</summary>
+    public static AcuteScale Of(GivenForm form, SecondEdition edition)
+    {
+        AcuteScale four = Of(form);
+        return edition.HasMildCategories && (form is GivenForm.Oral or GivenForm.Dermal)
+            ? new AcuteScale([.. four.Upper, 5000], [.. four.Points, 2500])
+            : four;
+    }
+
+    /// <summary>The scale of a form as in the Union, which has four categories.</summary>
     public static AcuteScale Of(GivenForm form) =>
         form switch
         {
@@ -20,7 +29,7 @@ internal sealed record AcuteScale(double[] Upper, double[] Points)
             _ => throw new ArgumentOutOfRangeException(nameof(form)),
         };
 
-    /// <summary>The category of an estimate, 1 to 4, or <see cref="None"/>.</summary>
+    /// <summary>The category of an estimate, or <see cref="None"/>.</summary>
     public int CategoryOf(double estimate)
     {
         int index = Array.FindIndex(Upper, upper => !Shares.Exceeds(estimate, upper));

@@ -7,15 +7,15 @@ internal static class AcuteToxicity
     private const double StatedFromPercent = 1;
 
     /// <summary>The classes of the mixture.</summary>
-    public static IEnumerable<FoundClass> Of(GivenMixture mixture)
+    public static IEnumerable<FoundClass> Of(GivenMixture mixture, SecondEdition edition)
     {
         foreach (AcuteRoute route in AcuteRoute.All)
         {
-            for (int category = 1; category < AcuteScale.None; category++)
+            for (int category = 1; category <= AcuteScale.Of(route.Unsaid, edition).Upper.Length; category++)
             {
                 // Each form has its own scale (Table 3.1.1). Of ingredients known in different forms the law says nothing: their
                 // parts of the bound are added, which is the stricter reading and comes to the law's sum where all have one form.
-                List<Cause> causes = Causes(mixture, route, category);
+                List<Cause> causes = Causes(mixture, route, category, edition);
                 if (causes.Count > 0 && Shares.Reaches(causes.Sum(c => c.Weight), Known(mixture, route)))
                 {
                     yield return new FoundClass($"Acute Tox. {category} ({route.Name})", causes);
@@ -40,7 +40,7 @@ internal static class AcuteToxicity
     }
 
     // What each substance fills of a category, in percent of the mixture; known in several forms, it counts by the worst.
-    private static List<Cause> Causes(GivenMixture mixture, AcuteRoute route, int category)
+    private static List<Cause> Causes(GivenMixture mixture, AcuteRoute route, int category, SecondEdition edition)
     {
         List<Cause> causes = [];
         foreach (GivenSubstance substance in mixture.Substances)
@@ -49,11 +49,11 @@ internal static class AcuteToxicity
             foreach (GivenForm form in route.Forms)
             {
                 if (
-                    Estimate(substance, route, form) is { } estimate
-                    && IsRelevant(substance.Percent, AcuteScale.Of(form).CategoryOf(estimate))
+                    Estimate(substance, route, form, edition) is { } estimate
+                    && IsRelevant(substance.Percent, AcuteScale.Of(form, edition).CategoryOf(estimate))
                 )
                 {
-                    most = Math.Max(most, substance.Percent * AcuteScale.Of(form).Upper[category - 1] / estimate);
+                    most = Math.Max(most, substance.Percent * AcuteScale.Of(form, edition).Upper[category - 1] / estimate);
                 }
             }
 
@@ -75,17 +75,18 @@ internal static class AcuteToxicity
     }
 
     /// <summary>
-    /// Cut-off (Table 1.1): 0.1 % for categories 1 to 3, 1 % for category 4; what is in no category is left out of the sum.
+    /// Cut-off (Table 1.1): 0.1 % for categories 1 to 3, 1 % for milder ones; what is in no category is left out of the sum.
     /// </summary>
     private static bool IsRelevant(double percent, int category) =>
         category < AcuteScale.None && Shares.Reaches(percent, category <= 3 ? 0.1 : 1);
 
     /// <summary>The estimate that counts for a substance in one form; null when it has none.</summary>
-    private static double? Estimate(GivenSubstance substance, AcuteRoute route, GivenForm form)
+    private static double? Estimate(GivenSubstance substance, AcuteRoute route, GivenForm form, SecondEdition edition)
     {
         int declared = substance
             .Hazards.Where(h => h.Class == "Acute Tox." && route.Statements.Contains(h.Statement))
             .Select(h => h.Category[0] - '0')
+            .Where(c => c <= AcuteScale.Of(form, edition).Upper.Length)
             .Append(AcuteScale.None)
             .Min();
         List<GivenEstimate> given = [.. substance.Estimates.Where(e => route.Forms.Contains(e.Form))];
@@ -95,14 +96,14 @@ internal static class AcuteToxicity
             return figure;
         }
 
-        double point = AcuteScale.Of(form).PointOf(declared);
+        double point = AcuteScale.Of(form, edition).PointOf(declared);
         if (given.Count == 0)
         {
             return form == route.Unsaid ? point : null;
         }
 
         // Figures that are all milder than the class contradict it: the class wins, in the forms that figures are given for.
-        bool contradicted = given.TrueForAll(e => AcuteScale.Of(e.Form).CategoryOf(e.Figure) > declared);
+        bool contradicted = given.TrueForAll(e => AcuteScale.Of(e.Form, edition).CategoryOf(e.Figure) > declared);
         return contradicted && figure is not null ? point : figure;
     }
 

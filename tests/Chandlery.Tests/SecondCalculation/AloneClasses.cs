@@ -3,7 +3,7 @@ namespace Chandlery.Tests.SecondCalculation;
 /// <summary>The classes for which one ingredient alone decides.</summary>
 internal static class AloneClasses
 {
-    /// <summary>The general limits, for what is not a gas.</summary>
+    /// <summary>The Union's general limits, for what is not a gas.</summary>
     private static readonly AloneRule[] Rules =
     [
         // Table 3.4.5.
@@ -52,14 +52,16 @@ internal static class AloneClasses
     private static readonly string[] Severity = ["1A", "1", "1B", "2", ""];
 
     /// <summary>The classes that the mixture gets, the worst category of each.</summary>
-    public static IEnumerable<FoundClass> Of(GivenMixture mixture)
+    public static IEnumerable<FoundClass> Of(GivenMixture mixture, SecondEdition edition)
     {
         foreach (string hazardClass in Rules.Select(r => r.Class).Distinct())
         {
+            List<AloneRule> own = [.. edition.OwnAloneRules.Where(r => r.Class == hazardClass)];
+            List<AloneRule> rules = own.Count > 0 ? own : [.. Rules.Where(r => r.Class == hazardClass)];
             List<(string Category, Cause Cause)> reached =
             [
                 .. mixture.Substances.SelectMany(s =>
-                    Limits(s, hazardClass)
+                    Limits(s, hazardClass, rules)
                         .Where(l => Shares.Reaches(s.Percent, l.FromPercent))
                         .Select(l => (l.Category, new Cause(s.Name, s.Percent / l.FromPercent)))
                 ),
@@ -80,7 +82,11 @@ internal static class AloneClasses
     /// (Art. 10, Annex I 1.1.2.1.1 and 1.1.3). A limit of its own counts even where the class itself is not declared, as with
     /// formaldehyde's limit for STOT SE 3 in Annex VI: the stricter reading of an incomplete declaration.
     /// </summary>
-    private static IEnumerable<(string Category, double FromPercent)> Limits(GivenSubstance substance, string hazardClass)
+    private static IEnumerable<(string Category, double FromPercent)> Limits(
+        GivenSubstance substance,
+        string hazardClass,
+        List<AloneRule> rules
+    )
     {
         List<string> declared = [.. substance.Hazards.Where(h => h.Class == hazardClass && h.Code != "STOT SE 3").Select(h => h.Category)];
         List<(string Category, double FromPercent)> own =
@@ -89,8 +95,8 @@ internal static class AloneClasses
                 .OwnLimits.Where(l => l.Result.Class == hazardClass && l.Result.Code != "STOT SE 3")
                 .Select(l => (SubCategories.Settle(l.Result.Category, declared), l.FromPercent)),
         ];
-        IEnumerable<(string, double)> general = Rules
-            .Where(r => r.Class == hazardClass && declared.Contains(r.Ingredient) && !own.Exists(o => o.Category == r.Mixture))
+        IEnumerable<(string, double)> general = rules
+            .Where(r => declared.Contains(r.Ingredient) && !own.Exists(o => o.Category == r.Mixture))
             .Select(r => (r.Mixture, r.FromPercent));
         return own.Concat(general);
     }

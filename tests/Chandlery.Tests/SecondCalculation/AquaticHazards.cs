@@ -23,12 +23,24 @@ internal static class AquaticHazards
     private const double CutOffPercent = 1;
 
     /// <summary>The classes of the mixture.</summary>
-    public static IEnumerable<FoundClass> Of(GivenMixture mixture)
+    public static IEnumerable<FoundClass> Of(GivenMixture mixture, SecondEdition edition)
     {
-        List<Cause> acute = Weights(mixture, "Aquatic Acute 1", AcuteM, multiplied: true);
-        if (Reached(acute))
+        List<Cause> first = Weights(mixture, "Aquatic Acute 1", AcuteM, multiplied: true);
+        List<Cause> second = Weights(mixture, "Aquatic Acute 2", _ => 1, multiplied: false);
+        List<Cause> third = Weights(mixture, "Aquatic Acute 3", _ => 1, multiplied: false);
+
+        // The Union knows the first alone.
+        (string Category, List<Cause> Causes)[] steps =
+        [
+            ("1", first),
+            ("2", [.. Times(10, first), .. second]),
+            ("3", [.. Times(100, first), .. Times(10, second), .. third]),
+        ];
+        foreach (
+            (string category, List<Cause> causes) in steps.Take(edition.HasMildCategories ? 3 : 1).Where(s => Reached(s.Causes)).Take(1)
+        )
         {
-            yield return new FoundClass("Aquatic Acute 1", acute);
+            yield return new FoundClass("Aquatic Acute " + category, causes);
         }
 
         if (Chronic(mixture) is { } chronic)

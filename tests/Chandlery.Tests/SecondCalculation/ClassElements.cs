@@ -13,6 +13,11 @@ internal sealed record ClassElements(string Class, string Pictogram, string Sign
     /// <summary>The label element tables of Annex I.</summary>
     private static readonly Dictionary<string, ClassElements> All = new ClassElements[]
     {
+        // Table 2.6.2; Flam. Liq. 4 as in the UN GHS, from memory.
+        new("Flam. Liq. 1", "GHS02", Danger, "H224"),
+        new("Flam. Liq. 2", "GHS02", Danger, "H225"),
+        new("Flam. Liq. 3", "GHS02", Warning, "H226"),
+        new("Flam. Liq. 4", "", Warning, "H227"),
         // Table 3.1.3.
         new("Acute Tox. 1 (oral)", "GHS06", Danger, "H300"),
         new("Acute Tox. 2 (oral)", "GHS06", Danger, "H300"),
@@ -26,6 +31,12 @@ internal sealed record ClassElements(string Class, string Pictogram, string Sign
         new("Acute Tox. 2 (inhalation)", "GHS06", Danger, "H330"),
         new("Acute Tox. 3 (inhalation)", "GHS06", Danger, "H331"),
         new("Acute Tox. 4 (inhalation)", "GHS07", Warning, "H332"),
+        // UN GHS, from memory.
+        new("Acute Tox. 5 (oral)", "", Warning, "H303"),
+        new("Acute Tox. 5 (dermal)", "", Warning, "H313"),
+        new("Skin Irrit. 3", "", Warning, "H316"),
+        new("Aquatic Acute 2", "", "", "H401"),
+        new("Aquatic Acute 3", "", "", "H402"),
         // Tables 3.2.5 and 3.3.5.
         new("Skin Corr. 1", "GHS05", Danger, "H314"),
         new("Skin Corr. 1A", "GHS05", Danger, "H314"),
@@ -34,6 +45,8 @@ internal sealed record ClassElements(string Class, string Pictogram, string Sign
         new("Skin Irrit. 2", "GHS07", Warning, "H315"),
         new("Eye Dam. 1", "GHS05", Danger, "H318"),
         new("Eye Irrit. 2", "GHS07", Warning, "H319"),
+        // UN GHS, from memory.
+        new("Eye Irrit. 2A", "GHS07", Warning, "H319"),
         // Table 3.4.7.
         new("Resp. Sens. 1", "GHS08", Danger, "H334"),
         new("Resp. Sens. 1A", "GHS08", Danger, "H334"),
@@ -59,6 +72,8 @@ internal sealed record ClassElements(string Class, string Pictogram, string Sign
         new("STOT SE 3 (narcotic effects)", "GHS07", Warning, "H336"),
         new("STOT RE 1", "GHS08", Danger, "H372"),
         new("STOT RE 2", "GHS08", Warning, "H373"),
+        // Table 3.10.2.
+        new("Asp. Tox. 1", "GHS08", Danger, "H304"),
         // Tables 3.11.3, 4.2.3, 4.3.1 and 4.4.1.
         new("ED HH 1", "", Danger, "EUH380"),
         new("ED HH 2", "", Warning, "EUH381"),

@@ -6,10 +6,12 @@ namespace Chandlery.Tests.SecondCalculation;
 /// <param name="Named">Names on the label.</param>
 /// <param name="UnknownPercent">Share of unknown acute toxicity that the label states, percent; null for none.</param>
 /// <param name="UnknownWatersPercent">Share of unknown hazard to waters that the label states, percent; null for none.</param>
+/// <param name="FlammabilityUnknown">True when nobody can say in which category of flammable liquids it is, if in any.</param>
 internal sealed record ComparedAnswer(
     IReadOnlyList<string> Classes,
     SecondLabel Label,
     IReadOnlyList<string> Named,
     double? UnknownPercent,
-    double? UnknownWatersPercent
+    double? UnknownWatersPercent,
+    bool FlammabilityUnknown
 );

@@ -22,7 +22,8 @@ internal static class EyeEffects
     /// <summary>The class of the mixture, or none.</summary>
     /// <param name="mixture">The mixture.</param>
     /// <param name="skin">Its class for skin: a corrosive mixture damages eyes too (3.3.2.2.2, Annex III Part 1).</param>
-    public static FoundClass? Of(GivenMixture mixture, FoundClass? skin)
+    /// <param name="edition">The law.</param>
+    public static FoundClass? Of(GivenMixture mixture, FoundClass? skin, SecondEdition edition)
     {
         List<GivenSubstance> counted = [.. mixture.Substances.Where(Counts)];
         List<Cause> damaging = Weights(counted, DamageLimit);
@@ -39,7 +40,7 @@ internal static class EyeEffects
         }
 
         List<Cause> irritant = Weights(counted, IrritationLimit);
-        return Shares.Reaches(irritant.Sum(c => c.Weight), 1) ? new FoundClass("Eye Irrit. 2", irritant) : null;
+        return Shares.Reaches(irritant.Sum(c => c.Weight), 1) ? new FoundClass("Eye Irrit. " + edition.EyeIrritant, irritant) : null;
     }
 
     /// <summary>

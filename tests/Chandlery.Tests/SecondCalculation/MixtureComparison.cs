@@ -3,19 +3,25 @@ namespace Chandlery.Tests.SecondCalculation;
 /// <summary>Sets the program's answer beside the second calculation's.</summary>
 internal static class MixtureComparison
 {
-    /// <summary>What differs for a mixture, or null.</summary>
-    public static Disagreement? Of(GivenMixture mixture)
+    /// <summary>What differs for a mixture under an edition of the law, or null.</summary>
+    public static Disagreement? Of(GivenMixture mixture, SecondEdition edition)
     {
-        ComparedAnswer program = ProgramAnswer.To(mixture);
-        SecondAnswer second = SecondClassifier.Answer(mixture);
+        ComparedAnswer program = ProgramAnswer.To(mixture, edition.Folder);
+        SecondAnswer second = SecondClassifier.Answer(mixture, edition);
         List<string> found = [.. Differences("class", program.Classes, second.Classes)];
-        if (found.Count == 0)
+        if (program.FlammabilityUnknown != second.FlammabilityUnknown)
         {
-            // The label follows from the classes: where those differ, nothing new is learnt from it.
+            found.Add($"program {(program.FlammabilityUnknown ? "does not know" : "knows")} whether it is a flammable liquid");
+        }
+
+        if (found.Count == 0 && edition.PrintsHazards && !second.FlammabilityUnknown)
+        {
+            // The label follows from the classes: where those differ, nothing new is learnt from it. A liquid that may or may not be
+            // flammable has none.
             found.AddRange(Differences("pictogram", program.Label.Pictograms, second.Label.Pictograms));
             found.AddRange(Differences("signal word", [program.Label.SignalWord], [second.Label.SignalWord]));
             found.AddRange(Differences("statement", program.Label.Statements, second.Label.Statements));
-            found.AddRange(second.Names.Faults(program.Named).Select(f => "names: " + f.Split(':')[0]));
+            found.AddRange((edition.NamesChiefs ? second.Names.Faults(program.Named) : []).Select(f => "names: " + f.Split(':')[0]));
         }
 
         // The second calculation counts an undeclared rest as an ingredient without data; the program states listed ingredients alone

@@ -5,7 +5,8 @@ namespace Chandlery.Tests.SecondCalculation;
 /// <summary>
 /// Mixtures in one line, to print and to read: substances between plus signs, their fields between bars, such as
 /// <c>1.5 | Skin Corr. 1B, H314 | Eye Dam. 1, H318: 1 + 20 | Acute Tox. 4, H332 | vapour 15 + 10 | unknown + 5 | undeclared</c>.
-/// A limit with an upper end is written <c>Skin Irrit. 2, H315: 0.5 to 2</c>. The substances are s1, s2...
+/// A limit with an upper end is written <c>Skin Irrit. 2, H315: 0.5 to 2</c>. The substances are s1, s2... A liquid has a part of its own
+/// (<see cref="LiquidText"/>).
 /// </summary>
 internal static class MixtureText
 {
@@ -18,6 +19,11 @@ internal static class MixtureText
             parts.Add(Plain(mixture.UndeclaredPercent) + " | undeclared");
         }
 
+        if (mixture.Liquid is { } liquid)
+        {
+            parts.Add(LiquidText.Write(liquid));
+        }
+
         return string.Join(" + ", parts);
     }
 
@@ -26,6 +32,7 @@ internal static class MixtureText
     {
         List<GivenSubstance> substances = [];
         double undeclared = 0;
+        GivenLiquid? liquid = null;
         foreach (string part in text.Split(" + "))
         {
             string[] fields = part.Split(" | ");
@@ -33,13 +40,17 @@ internal static class MixtureText
             {
                 undeclared += Number(fields[0]);
             }
+            else if (fields[0] == LiquidText.Start)
+            {
+                liquid = LiquidText.Read(fields);
+            }
             else
             {
                 substances.Add(Substance("s" + (substances.Count + 1), fields));
             }
         }
 
-        return new GivenMixture(substances, undeclared);
+        return new GivenMixture(substances, undeclared, liquid);
     }
 
     private static string Write(GivenSubstance substance)

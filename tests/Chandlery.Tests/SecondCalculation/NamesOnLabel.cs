@@ -13,7 +13,7 @@ internal sealed record NamesOnLabel(
     /// <summary>As many names normally suffice beside the sensitisers; every class has its chief named even if that takes more.</summary>
     private const int NormallyEnough = 4;
 
-    // Irritation of skin and eyes, hazards to water and the ozone layer ask for no names. ED, PBT, vPvB, PMT and vPvM do from
+    // Irritation of skin and eyes, physical hazards, hazards to water and the ozone layer ask for no names. ED, PBT, vPvB, PMT and vPvM do from
     // 1 January 2027; asking for them before is allowed and stricter.
     private static readonly string[] Asking =
     [
@@ -27,6 +27,7 @@ internal sealed record NamesOnLabel(
         "Resp. Sens.",
         "Skin Sens.",
         "STOT",
+        "Asp. Tox.",
         "ED ",
         "PBT",
         "vPvB",

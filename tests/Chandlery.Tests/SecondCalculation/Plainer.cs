@@ -6,11 +6,14 @@ internal static class Plainer
     /// <summary>The same difference on as little as possible.</summary>
     /// <param name="found">Where the difference was seen.</param>
     /// <param name="difference">One of its differences.</param>
-    public static Disagreement Make(Disagreement found, string difference)
+    /// <param name="edition">The law under which it was seen.</param>
+    public static Disagreement Make(Disagreement found, string difference, SecondEdition edition)
     {
         Disagreement plainest = found;
         while (
-            Less(plainest.Mixture).Select(MixtureComparison.Of).FirstOrDefault(d => d?.Differences.Contains(difference) == true)
+            Less(plainest.Mixture)
+                .Select(m => MixtureComparison.Of(m, edition))
+                .FirstOrDefault(d => d?.Differences.Contains(difference) == true)
                 is { } plainer
         )
         {
@@ -27,6 +30,14 @@ internal static class Plainer
             yield return mixture with
             {
                 UndeclaredPercent = 0,
+            };
+        }
+
+        foreach (GivenLiquid less in Less(mixture.Liquid))
+        {
+            yield return mixture with
+            {
+                Liquid = less,
             };
         }
 
@@ -50,6 +61,38 @@ internal static class Plainer
             }
         }
     }
+
+    // It stays a liquid: what is taken away is what is known of it.
+    private static IEnumerable<GivenLiquid> Less(GivenLiquid? liquid) =>
+        liquid is null
+            ? []
+            : new[]
+            {
+                liquid with
+                {
+                    Class = null,
+                },
+                liquid with
+                {
+                    Flash = null,
+                },
+                liquid with
+                {
+                    Boiling = null,
+                },
+                liquid with
+                {
+                    SustainsCombustion = null,
+                },
+                liquid with
+                {
+                    Viscosity = null,
+                },
+                liquid with
+                {
+                    FormsVapour = null,
+                },
+            }.Where(l => l != liquid);
 
     // Made anew each time: a copy would keep what was read from the old classes and limits.
     private static IEnumerable<GivenSubstance> Less(GivenSubstance s)

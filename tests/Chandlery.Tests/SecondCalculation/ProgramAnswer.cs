@@ -3,6 +3,7 @@ using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
 using Chandlery.Core.Judged;
 using Chandlery.Core.Labelled;
+using Chandlery.Core.Law;
 using Chandlery.Core.Quantities;
 using Chandlery.Tests.Support;
 using Chandlery.Yaml;
@@ -16,10 +17,11 @@ internal static class ProgramAnswer
 
     private static readonly TextPlace Place = new("second calculation", 1, 1);
 
-    /// <summary>The program's answer.</summary>
-    public static ComparedAnswer To(GivenMixture mixture)
+    /// <summary>The program's answer under one of its editions of the law.</summary>
+    public static ComparedAnswer To(GivenMixture mixture, string edition)
     {
-        Verdict verdict = TestLaw.Law().Judge(Composed(mixture));
+        PhysicalState state = mixture.Liquid is null ? PhysicalState.Solid : PhysicalState.Liquid;
+        Verdict verdict = TestLaw.Law(TestLaw.Lawbook.Edition(edition)).ForState(state).Judge(Composed(mixture));
         LabelElements label = verdict.Label;
         return new ComparedAnswer(
             Sorted(verdict.Classification.Classes.Select(c => c.Category.Code)),
@@ -30,7 +32,8 @@ internal static class ProgramAnswer
             ),
             [.. label.Named.Select(n => n.Name)],
             verdict.Classification.UnknownToxicity?.Share.Value,
-            verdict.Classification.UnknownAquatic?.Share.Value
+            verdict.Classification.UnknownAquatic?.Share.Value,
+            verdict.FlammabilityUnknown is not null
         );
     }
 
@@ -57,8 +60,27 @@ internal static class ProgramAnswer
             LiquidDensity = null,
         };
         MassPercent none = MassPercent.Zero;
-        return Composer.Compose(new Recipe([], [new WaxShare(wax, MassPercent.Whole)], [], none, none, none, none));
+        return Composer.Compose(new Recipe([], [new WaxShare(wax, MassPercent.Whole)], [], none, none, none, none)) with
+        {
+            Liquid = mixture.Liquid is { } liquid ? Facts(liquid) : null,
+        };
     }
+
+    private static LiquidFacts Facts(GivenLiquid liquid) =>
+        new()
+        {
+            Density = null,
+            FlashPoint = liquid.Flash is { } flash ? new FlashPoint(new Celsius(flash.Celsius), flash.Above, flash.Method) : null,
+            Boiling = liquid.Boiling is { } boiling ? new Celsius(boiling) : null,
+            SustainsCombustion = liquid.SustainsCombustion,
+            Viscosity = liquid.Viscosity is { } viscosity ? new SquareMillimetresPerSecond(viscosity) : null,
+            FormsFlammableVapour = liquid.FormsVapour,
+            Classes =
+                liquid.Class is null ? null
+                : liquid.Class == GivenLiquid.NotClassified ? []
+                : [TestLaw.Claim(liquid.Class)],
+            Document = "report",
+        };
 
     private static Ingredient Line(GivenSubstance substance) =>
         TestLaw.Line(substance.Name, substance.Percent, []) with

@@ -13,18 +13,18 @@ internal sealed class RandomHazards(Dice dice)
         ("Muta. 2, H341", [1]),
         ("Carc. 1A, H350", [0.1]),
         ("Carc. 1B, H350", [0.1]),
-        ("Carc. 2, H351", [1]),
+        ("Carc. 2, H351", [0.1, 1]),
         ("Repr. 1A, H360", [0.3]),
-        ("Repr. 1B, H360", [0.3]),
+        ("Repr. 1B, H360", [0.1, 0.3]),
         ("Repr. 1B, H360D", [0.3]),
         ("Repr. 1B, H360FD", [0.3]),
         ("Repr. 1B, H360Fd", [0.3]),
-        ("Repr. 2, H361", [3]),
+        ("Repr. 2, H361", [0.1, 3]),
         ("Repr. 2, H361d", [3]),
         ("Repr. 2, H361f", [3]),
-        ("Lact., H362", [0.3]),
-        ("STOT SE 2, H371", [10]),
-        ("STOT RE 2, H373", [10]),
+        ("Lact., H362", [0.1, 0.3]),
+        ("STOT SE 2, H371", [1, 10]),
+        ("STOT RE 2, H373", [1, 10]),
         ("ED HH 1, EUH380", [0.1]),
         ("ED HH 2, EUH381", [1]),
         ("ED ENV 1, EUH430", [0.1]),
@@ -35,7 +35,7 @@ internal sealed class RandomHazards(Dice dice)
     /// <summary>Adds one random hazard, unless one of its kind is already there.</summary>
     public void AddTo(SubstanceDraft draft)
     {
-        switch (dice.Below(11))
+        switch (dice.Below(12))
         {
             case 0 or 1:
                 AddSkin(draft);
@@ -55,6 +55,9 @@ internal sealed class RandomHazards(Dice dice)
             case 7 or 8:
                 AddAcute(draft);
                 break;
+            case 9:
+                AddWhatMattersInLiquids(draft);
+                break;
             default:
                 AddAquatic(draft);
                 break;
@@ -70,9 +73,11 @@ internal sealed class RandomHazards(Dice dice)
 
         if (dice.Falls(0.4))
         {
-            draft.Classes.Add("Skin Irrit. 2, H315");
+            // Category 3 as on sheets written for other places.
+            bool mild = dice.Falls(0.15);
+            draft.Classes.Add(mild ? "Skin Irrit. 3, H316" : "Skin Irrit. 2, H315");
             draft.Turns.AddRange([1, 10]);
-            if (dice.Falls(0.3))
+            if (!mild && dice.Falls(0.3))
             {
                 Limit(draft, "Skin Irrit. 2, H315", dice.Pick(Middles));
             }
@@ -133,10 +138,13 @@ internal sealed class RandomHazards(Dice dice)
         }
         else if (!Has(draft, "Skin Corr."))
         {
-            draft.Classes.Add("Eye Irrit. 2, H319");
+            // 2A and 2B as on sheets written for other places.
+            string code = dice.Pick(["Eye Irrit. 2, H319", "Eye Irrit. 2, H319", "Eye Irrit. 2A, H319", "Eye Irrit. 2B, H320"]);
+            draft.Classes.Add(code);
             draft.Turns.AddRange([1, 10]);
             if (dice.Falls(0.3))
             {
+                // Limits are the Union's, which has no letters here.
                 Limit(draft, "Eye Irrit. 2, H319", dice.Pick(Middles));
             }
         }
@@ -256,7 +264,7 @@ internal sealed class RandomHazards(Dice dice)
             return;
         }
 
-        int category = 1 + dice.Below(4);
+        int category = 1 + dice.Below(route.Forms.Length > 1 || dice.Falls(0.8) ? 4 : 5);
         if (dice.Falls(0.85))
         {
             draft.Classes.Add($"Acute Tox. {category}, {route.Statements[Math.Max(0, category - 2)]}");
@@ -264,7 +272,7 @@ internal sealed class RandomHazards(Dice dice)
 
         foreach (GivenForm form in route.Forms.Where(_ => dice.Falls(route.Forms.Length > 1 ? 0.3 : 0.5)))
         {
-            draft.Estimates.Add(new GivenEstimate(form, Estimate(AcuteScale.Of(form), category)));
+            draft.Estimates.Add(new GivenEstimate(form, Estimate(AcuteScale.Of(form, SecondEdition.Ghs), category)));
         }
 
         draft.Turns.AddRange([0.1, 1, 10]);
@@ -292,6 +300,13 @@ internal sealed class RandomHazards(Dice dice)
             return;
         }
 
+        if (dice.Falls(0.1))
+        {
+            draft.Classes.Add(dice.Pick(["Aquatic Acute 2, H401", "Aquatic Acute 3, H402"]));
+            draft.Turns.AddRange([1, 2.5, 25]);
+            return;
+        }
+
         int kind = dice.Below(4);
         double acute = M();
         double chronic = M();
@@ -299,7 +314,7 @@ internal sealed class RandomHazards(Dice dice)
         {
             draft.Classes.Add("Aquatic Acute 1, H400");
             draft.AcuteM = dice.Falls(0.75) ? acute : null;
-            draft.Turns.AddRange([0.1 / acute, 25 / acute]);
+            draft.Turns.AddRange([0.1 / acute, 25 / acute, 2.5 / acute, 0.25 / acute]);
         }
 
         if (kind is 1 or 2)
@@ -313,6 +328,21 @@ internal sealed class RandomHazards(Dice dice)
             int category = 2 + dice.Below(3);
             draft.Classes.Add($"Aquatic Chronic {category}, H41{category - 1}");
             draft.Turns.AddRange([1, 2.5, 25]);
+        }
+    }
+
+    /// <summary>In a solid they come to nothing.</summary>
+    private void AddWhatMattersInLiquids(SubstanceDraft draft)
+    {
+        if (dice.Falls(0.7) && !Has(draft, "Asp. Tox."))
+        {
+            draft.Classes.Add("Asp. Tox. 1, H304");
+            draft.Turns.AddRange([1, 5, 10]);
+        }
+
+        if (dice.Falls(0.5) && !Has(draft, "Flam. Liq."))
+        {
+            draft.Classes.Add(dice.Pick(["Flam. Liq. 2, H225", "Flam. Liq. 3, H226"]));
         }
     }
 

@@ -12,15 +12,19 @@ internal sealed class RandomMixtures
 
     private readonly Dice dice;
     private readonly RandomHazards hazards;
+    private readonly bool liquid;
 
-    private RandomMixtures(int seed)
+    private RandomMixtures(int seed, bool liquid)
     {
+        this.liquid = liquid;
         dice = new Dice(seed);
         hazards = new RandomHazards(dice);
     }
 
     /// <summary>The mixture of this seed.</summary>
-    public static GivenMixture Make(int seed) => new RandomMixtures(seed).Make();
+    /// <param name="seed">The seed.</param>
+    /// <param name="liquid">True for a liquid.</param>
+    public static GivenMixture Make(int seed, bool liquid) => new RandomMixtures(seed, liquid).Make();
 
     private GivenMixture Make()
     {
@@ -52,7 +56,11 @@ internal sealed class RandomMixtures
             undeclared = 0;
         }
 
-        return new GivenMixture([.. drafts.Select((d, i) => d.Finish("s" + (i + 1)))], undeclared);
+        return new GivenMixture(
+            [.. drafts.Select((d, i) => d.Finish("s" + (i + 1)))],
+            undeclared,
+            liquid ? new RandomLiquids(dice).Make() : null
+        );
     }
 
     private SubstanceDraft Substance()

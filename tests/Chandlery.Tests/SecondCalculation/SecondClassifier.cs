@@ -5,24 +5,30 @@ namespace Chandlery.Tests.SecondCalculation;
 /// labelling rules that follow from them. It shares no code and no figures with the program, so that the two can be compared.
 /// </summary>
 /// <remarks>
-/// Clauses and figures follow the text consolidated to 1 May 2026 where nothing else is said. Left out: physical hazards,
-/// aspiration (a candle is solid at 40 degrees), pH, bridging, and the experts' decision on effects that do not add up
+/// Clauses and figures follow the text consolidated to 1 May 2026 where nothing else is said; a <see cref="SecondEdition"/> says what
+/// another law makes otherwise. Left out: physical hazards but flammable liquids, layers of a liquid (3.10.3.3.1.3), pH, bridging, and the experts' decision on effects that do not add up
 /// (3.2.3.3.4, 3.3.3.3.4).
 /// </remarks>
 internal static class SecondClassifier
 {
     /// <summary>Classifies a mixture and says what its label shows.</summary>
-    public static SecondAnswer Answer(GivenMixture mixture)
+    public static SecondAnswer Answer(GivenMixture mixture, SecondEdition edition)
     {
-        List<FoundClass> classes = [.. Classes(mixture).OrderBy(c => c.Code, StringComparer.Ordinal)];
+        int? flammable = mixture.Liquid is { } liquid ? FlammableLiquids.Category(liquid, edition) : null;
+        List<FoundClass> classes =
+        [
+            .. Classes(mixture, flammable, edition).Where(edition.Adopts).OrderBy(c => c.Code, StringComparer.Ordinal),
+        ];
         IReadOnlyList<string> sensitisers = Elicitation.Named(mixture);
+        bool vapour = edition.SaysVapour && FlammableVapour.IsStated(mixture, flammable, classes.Count > 0);
         List<ClassElements> elements = [.. classes.Select(c => Elements(mixture, c))];
         return new SecondAnswer(
             [.. classes.Select(c => c.Code)],
-            SecondLabel.Of(elements, sensitisers.Count > 0),
+            SecondLabel.Of(elements, sensitisers.Count > 0, vapour, edition),
             NamesOnLabel.Of(classes, sensitisers),
             AcuteToxicity.StatedUnknownPercent(mixture),
-            AquaticHazards.StatedUnknownPercent(mixture)
+            edition.NotAdopted.Contains("Aquatic") ? null : AquaticHazards.StatedUnknownPercent(mixture),
+            mixture.Liquid is not null && flammable is null
         );
     }
 
@@ -37,15 +43,16 @@ internal static class SecondClassifier
             : elements;
     }
 
-    private static IEnumerable<FoundClass> Classes(GivenMixture mixture)
+    private static IEnumerable<FoundClass> Classes(GivenMixture mixture, int? flammable, SecondEdition edition)
     {
-        FoundClass? skin = SkinEffects.Of(mixture);
-        FoundClass? eye = EyeEffects.Of(mixture, skin);
-        return new[] { skin, eye }
+        FoundClass? skin = SkinEffects.Of(mixture, edition);
+        FoundClass? eye = EyeEffects.Of(mixture, skin, edition);
+        FoundClass? burning = flammable is < FlammableLiquids.None ? new FoundClass($"Flam. Liq. {flammable}", []) : null;
+        return new[] { skin, eye, burning, Aspiration.Of(mixture) }
             .OfType<FoundClass>()
-            .Concat(AcuteToxicity.Of(mixture))
-            .Concat(AloneClasses.Of(mixture))
+            .Concat(AcuteToxicity.Of(mixture, edition))
+            .Concat(AloneClasses.Of(mixture, edition))
             .Concat(AirwaysAndNarcosis.Of(mixture))
-            .Concat(AquaticHazards.Of(mixture));
+            .Concat(AquaticHazards.Of(mixture, edition));
     }
 }

@@ -9,13 +9,15 @@ internal sealed record SecondLabel(IReadOnlyList<string> Pictograms, string Sign
     /// <summary>The label of these elements.</summary>
     /// <param name="elements">The elements of each class.</param>
     /// <param name="namesSensitisers">True when a sensitiser reaches its limit for elicitation.</param>
-    public static SecondLabel Of(IReadOnlyList<ClassElements> elements, bool namesSensitisers)
+    /// <param name="formsVapour">True when EUH018 is due.</param>
+    /// <param name="edition">The law.</param>
+    public static SecondLabel Of(IReadOnlyList<ClassElements> elements, bool namesSensitisers, bool formsVapour, SecondEdition edition)
     {
         string word = new[] { "Danger", "Warning" }.FirstOrDefault(w => elements.Any(e => e.SignalWord == w)) ?? "";
         return new SecondLabel(
             [.. Precedence(elements).Distinct().Order(StringComparer.Ordinal)],
             word,
-            [.. StatementsOf(elements, namesSensitisers).Order(StringComparer.Ordinal)]
+            [.. StatementsOf(elements, namesSensitisers, formsVapour, edition).Order(StringComparer.Ordinal)]
         );
     }
 
@@ -40,7 +42,12 @@ internal sealed record SecondLabel(IReadOnlyList<string> Pictograms, string Sign
     /// Annex III Part 1 (a) to (d) leaves out what is repeated. Acute 1 with Chronic 2 or 3 is labelled H410 alone, as the
     /// label columns of Annex VI do. EUH208 (Annex II 2.8) only where the mixture itself is no sensitiser.
     /// </summary>
-    private static HashSet<string> StatementsOf(IReadOnlyList<ClassElements> elements, bool namesSensitisers)
+    private static HashSet<string> StatementsOf(
+        IReadOnlyList<ClassElements> elements,
+        bool namesSensitisers,
+        bool formsVapour,
+        SecondEdition edition
+    )
     {
         HashSet<string> all = [.. elements.Select(e => e.Statement)];
         if (all.Contains("H400") && all.Overlaps(["H410", "H411", "H412"]))
@@ -49,7 +56,7 @@ internal sealed record SecondLabel(IReadOnlyList<string> Pictograms, string Sign
             all.Add("H410");
         }
 
-        foreach ((string stays, string goes) in new[] { ("H314", "H318"), ("EUH441", "EUH440"), ("EUH451", "EUH450") })
+        foreach ((string stays, string goes) in edition.Omitted)
         {
             if (all.Contains(stays))
             {
@@ -59,7 +66,12 @@ internal sealed record SecondLabel(IReadOnlyList<string> Pictograms, string Sign
 
         if (namesSensitisers && !all.Overlaps(["H317", "H334"]))
         {
-            all.Add("EUH208");
+            all.Add(edition.ElicitationStatement);
+        }
+
+        if (formsVapour)
+        {
+            all.Add("EUH018");
         }
 
         return all;

@@ -23,7 +23,7 @@ internal static class SkinEffects
     private static readonly string[] Steps = ["1A", "1B", "1C"];
 
     /// <summary>The class of the mixture, or none.</summary>
-    public static FoundClass? Of(GivenMixture mixture)
+    public static FoundClass? Of(GivenMixture mixture, SecondEdition edition)
     {
         List<GivenSubstance> counted = [.. mixture.Substances.Where(Counts)];
         List<Cause> corrosive = Weights(counted, s => Lowest(Corrosion(s)));
@@ -38,8 +38,32 @@ internal static class SkinEffects
         }
 
         List<Cause> irritant = Weights(counted, s => Lowest(Irritation(s)));
-        return Shares.Reaches(irritant.Sum(c => c.Weight), 1) ? new FoundClass("Skin Irrit. 2", irritant) : null;
+        return Shares.Reaches(irritant.Sum(c => c.Weight), 1) ? new FoundClass("Skin Irrit. 2", irritant)
+            : edition.HasMildCategories ? Mild(counted)
+            : null;
     }
+
+    /// <summary>
+    /// Category 3 of the UN GHS, Table 3.2.3 (from memory): from a tenth of the limits of Category 2 on, or where what is itself of
+    /// Category 3 counts beside the others.
+    /// </summary>
+    private static FoundClass? Mild(IReadOnlyCollection<GivenSubstance> counted)
+    {
+        List<Cause> worse = Weights(counted, s => General(s) / 10);
+        List<Cause> all = Weights(counted, s => General(s) ?? (IsOf(s, "3") ? IrritationByIrritantPercent : null));
+        return new[] { worse, all }
+            .Where(causes => Shares.Reaches(causes.Sum(c => c.Weight), 1))
+            .Select(causes => new FoundClass("Skin Irrit. 3", causes))
+            .FirstOrDefault();
+    }
+
+    private static double? General(GivenSubstance substance) =>
+        substance.Is("Skin Corr.") ? IrritationByCorrosivePercent
+        : IsOf(substance, "2") ? IrritationByIrritantPercent
+        : null;
+
+    private static bool IsOf(GivenSubstance substance, string category) =>
+        substance.Hazards.Any(h => h.Class == "Skin Irrit." && h.Category == category);
 
     /// <summary>Sub-category 1B counts 1A and 1B together, 1C all three (note to Table 3.2.3).</summary>
     private static FoundClass? Corrosive(List<GivenSubstance> counted, string step)
@@ -89,9 +113,7 @@ internal static class SkinEffects
             return own.Select(o => ("2", o));
         }
 
-        return substance.Is("Skin Corr.") ? [("2", IrritationByCorrosivePercent)]
-            : substance.Is("Skin Irrit.") ? [("2", IrritationByIrritantPercent)]
-            : [];
+        return General(substance) is { } general ? [("2", general)] : [];
     }
 
     private static double? Lowest(IEnumerable<(string Category, double FromPercent)> limits) => limits.Min(l => (double?)l.FromPercent);

@@ -232,7 +232,7 @@ public sealed class WorkedExampleTests
         );
     }
 
-    private static SecondAnswer Answer(string mixture) => SecondClassifier.Answer(MixtureText.Read(mixture));
+    private static SecondAnswer Answer(string mixture) => SecondClassifier.Answer(MixtureText.Read(mixture), SecondEdition.Union);
 
     private static void Gives(string mixture, string classes) => Assert.Equal(classes, string.Join(", ", Answer(mixture).Classes));
 }
