@@ -52,7 +52,7 @@ public sealed class NameAndNumberTests
         Ingredient line = Line("Limonene", 1, []);
         Substance limonene = Judge(line).Substances.Single(s => s.Ingredient.Identity == line.Identity);
         Assert.Contains(limonene.Hazards, h => h.Category.Code == "Aquatic Chronic 1");
-        Assert.Equal("Limonene", limonene.Name);
+        Assert.Equal(("Limonene", NameOrigin.Table), (limonene.Name, limonene.NameOrigin));
         Assert.Contains(limonene.Remarks, r => r.Contains("several substances go by that name", StringComparison.Ordinal));
     }
 
