@@ -185,11 +185,7 @@ public sealed class ResolverTests
         );
         Substance other = Resolve(Nothing, Line(["Skin Sens. 1A, H317"], ["Skin Irrit. 2, H315:5"]));
         Assert.Null(other.LimitsIn("skin sensitisation"));
-        Substance silent = Resolve(
-            Nothing,
-            Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]),
-            Line(["Eye Irrit. 2, H319"])
-        );
+        Substance silent = Resolve(Nothing, Line(["Skin Sens. 1A, H317"], ["Skin Sens. 1A, H317:0.05"]), Line(["Eye Irrit. 2, H319"]));
         Assert.True(silent.OwnLimits.Single().MilderCount);
         Assert.Equal("Skin Irrit. 2", other.FromLimits.Single().Category.Code);
     }
