@@ -78,11 +78,12 @@ async function show(wanted) {
     drawBlend();
     drawLabel();
   } else if (tab === "details") drawDetails(place);
-  else if (tab === "papers") await drawPapers(place);
+  // The verdict stands above what is asked for next: drawn after it, it would push away what somebody is about to click.
+  drawAll();
+  if (tab === "papers") await drawPapers(place);
   else if (tab === "duties") await drawDuties(place);
   else if (tab === "pour") await drawBench(place);
-  else await drawPast(place, declared.declares, declared.id);
-  drawAll();
+  else if (tab === "past") await drawPast(place, declared.declares, declared.id);
 }
 
 async function leave() {

@@ -304,6 +304,28 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
     }
 
     [Fact]
+    public async Task Nothing_that_comes_later_pushes_the_papers_away_from_a_click()
+    {
+        await using Visit visit = await browser.Open();
+        var seen = new TaskCompletionSource();
+        await visit.Page.RouteAsync(
+            "**/api/preview",
+            async route =>
+            {
+                await seen.Task;
+                await route.ContinueAsync();
+            }
+        );
+        await visit.Go("#/candle/harbour-bowl/papers");
+        ILocator sheet = visit.Button("Safety data sheet");
+        float before = (await sheet.BoundingBoxAsync())!.Y;
+        await Assertions.Expect(visit.Page.Locator("#verdict")).ToContainTextAsync("Tightest: ");
+        seen.SetResult();
+        await visit.Page.GetByAltText("Label, page 1 of 1").WaitForAsync();
+        Assert.Equal(before, (await sheet.BoundingBoxAsync())!.Y);
+    }
+
+    [Fact]
     public async Task What_was_printed_does_not_stay_to_be_printed_from_another_view()
     {
         await using Visit visit = await browser.Open();
