@@ -130,6 +130,21 @@ internal sealed class Visit(string folder, WorkbenchServer server, IBrowserConte
         await page.Locator("h1").WaitForAsync();
     }
 
+    /// <summary>Keeps what is asked of an address waiting until the result is set.</summary>
+    public async Task<TaskCompletionSource> Hold(string address)
+    {
+        var held = new TaskCompletionSource();
+        await page.RouteAsync(
+            address,
+            async route =>
+            {
+                await held.Task;
+                await route.ContinueAsync();
+            }
+        );
+        return held;
+    }
+
     public ILocator Status => page.Locator("#status");
 
     public ILocator Sentence => page.Locator("#sentence");

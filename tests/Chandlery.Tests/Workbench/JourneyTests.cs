@@ -426,15 +426,7 @@ public sealed class JourneyTests(BrowserFixture browser) : IClassFixture<Browser
     {
         await using Visit visit = await browser.Open();
         await visit.Go("");
-        var pressed = new TaskCompletionSource();
-        await visit.Page.RouteAsync(
-            "**/api/folder",
-            async route =>
-            {
-                await pressed.Task;
-                await route.ContinueAsync();
-            }
-        );
+        TaskCompletionSource pressed = await visit.Hold("**/api/folder");
         await visit.Button("Put Storm Jar (trial) away").ClickAsync();
         await visit.Button("Undo: storm-jar put away").HoverAsync();
         await visit.Page.Mouse.DownAsync();

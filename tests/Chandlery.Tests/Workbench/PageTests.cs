@@ -307,15 +307,7 @@ public sealed class PageTests(BrowserFixture browser) : IClassFixture<BrowserFix
     public async Task Nothing_that_comes_later_pushes_the_papers_away_from_a_click()
     {
         await using Visit visit = await browser.Open();
-        var seen = new TaskCompletionSource();
-        await visit.Page.RouteAsync(
-            "**/api/preview",
-            async route =>
-            {
-                await seen.Task;
-                await route.ContinueAsync();
-            }
-        );
+        TaskCompletionSource seen = await visit.Hold("**/api/preview");
         await visit.Go("#/candle/harbour-bowl/papers");
         ILocator sheet = visit.Button("Safety data sheet");
         float before = (await sheet.BoundingBoxAsync())!.Y;
