@@ -18,7 +18,7 @@ public static class TextFile
     /// Whether opening the file may wait for ever. A pipe, a device and a socket say that they are empty, as an empty file does:
     /// none of them holds anything to read.
     /// </summary>
-    public static bool MayBlock(string path) => new FileInfo(path).Length == 0;
+    public static bool MayBlock(string path) => new FileInfo(path) is { Exists: true, Length: 0 };
 
     /// <summary>
     /// The text of a file that was found in a folder, not named by the user; null with a problem when it cannot be read, is empty
@@ -26,7 +26,7 @@ public static class TextFile
     /// </summary>
     public static string? ReadListed(string path, string shownAs, Problems problems)
     {
-        if (File.Exists(path) && MayBlock(path))
+        if (MayBlock(path))
         {
             problems.Add(
                 new TextPlace(shownAs, 0, 0),
@@ -36,22 +36,17 @@ public static class TextFile
             return null;
         }
 
-        return Read(path, shownAs, problems);
+        return Read(() => Open(path), shownAs, problems);
     }
 
     /// <summary>The text, or null with a problem when it cannot be read or is not UTF-8 (or UTF-16 with a mark).</summary>
     public static string? Read(string path, string shownAs, Problems problems) =>
-        Read(
-            () =>
-                File.Exists(path) && MayBlock(path)
-                    ? InTime(path)
-                    : new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0),
-            shownAs,
-            problems
-        );
+        Read(() => MayBlock(path) ? InTime(path) : Open(path), shownAs, problems);
 
     /// <summary>The text of a stream, which need not end: what is too long is refused as soon as it is.</summary>
     public static string? Read(Stream stream, string shownAs, Problems problems) => Read(() => stream, shownAs, problems);
+
+    private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
 
     private static string? Read(Func<Stream> open, string shownAs, Problems problems)
     {

@@ -23,17 +23,32 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     public Problems Problems => problems;
 
     /// <summary>True when the field is there.</summary>
-    public bool Has(string key) => map.Entries.Any(e => e.Key == key);
+    public bool Has(string key) => Find(key) is not null;
 
     /// <summary>The raw value, or null; the field then counts as known.</summary>
     public YamlValue? Take(string key)
     {
         taken.Add(key);
-        return map.Entries.FirstOrDefault(e => e.Key == key)?.Value;
+        return Find(key)?.Value;
     }
 
     /// <summary>Where the field stands; the map's start when it is missing.</summary>
-    public TextPlace PlaceOf(string key) => map.Entries.FirstOrDefault(e => e.Key == key)?.Value.Place ?? map.Place;
+    public TextPlace PlaceOf(string key) => Find(key)?.Value.Place ?? map.Place;
+
+    // Every file of a catalogue is asked for every field of its kind.
+    private YamlEntry? Find(string key)
+    {
+        IReadOnlyList<YamlEntry> entries = map.Entries;
+        for (int i = 0; i < entries.Count; i++)
+        {
+            if (entries[i].Key == key)
+            {
+                return entries[i];
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>A text that must be there.</summary>
     public string Text(string key, string example) => OptionalText(key) ?? Missing(key, example, "");
