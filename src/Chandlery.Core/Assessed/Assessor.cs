@@ -20,7 +20,9 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
     private const int MostNamed = 6;
 
     private readonly ConcurrentDictionary<string, LawInForce> laws = new();
-    private readonly ConcurrentDictionary<(string Edition, PhysicalState State), LawInForce> lawsForStates = new();
+    private readonly ConcurrentDictionary<(string Edition, PhysicalState State, DateOnly? OnMarketSince), LawInForce> lawsForProducts =
+        new();
+    private readonly JudgedRecipes recipes = new();
     private readonly UfiTwins twins = new(catalogue);
     private readonly NotificationKin kin = new(catalogue);
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
@@ -93,11 +95,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             batch,
             maker,
             vessel,
-            recipe,
-            Composer.Compose(recipe) with
-            {
-                Liquid = candle.Liquid,
-            },
+            recipes.Of(recipe, candle.Liquid),
             LimitChecker.Check(candle, KindCheck.LimitedAs(candle, kind), vessel, wax, recipe)
         )
         {
@@ -157,8 +155,11 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
         Subject subject = declared with { Maker = roles.OnLabel(declared.Maker) };
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
-        LawInForce lawForState = lawsForStates.GetOrAdd((edition.Id, subject.Kind.State), key => law.ForState(key.State));
-        Verdict verdict = lawForState.ForStock(candle.OnMarketSince).Judge(subject.Composition);
+        LawInForce lawForProduct = lawsForProducts.GetOrAdd(
+            (edition.Id, subject.Kind.State, candle.OnMarketSince),
+            key => law.ForState(key.State).ForStock(key.OnMarketSince)
+        );
+        Verdict verdict = subject.Judged.Under(lawForProduct);
         EMarkState? mark = EMarks.On(candle, subject.Batch, places, catalogue, lawbook.Safety);
         Parsed<string>? ufi = UfiMaker.Make(subject.Maker, candle, subject.Kind, verdict);
         return new Assessment

@@ -1,5 +1,6 @@
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
+using Chandlery.Core.Judged;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Quantities;
@@ -12,8 +13,7 @@ internal sealed record Subject(
     Batch? Batch,
     Maker Maker,
     Vessel Vessel,
-    Recipe Recipe,
-    Composition Composition,
+    JudgedRecipe Judged,
     IReadOnlyList<LimitCheck> Limits
 )
 {
@@ -25,6 +25,12 @@ internal sealed record Subject(
 
     /// <summary>What kind of product it is.</summary>
     public required ProductKind Kind { get; init; }
+
+    /// <summary>What is in it.</summary>
+    public Composition Composition => Judged.Composition;
+
+    /// <summary>Its shares.</summary>
+    public Recipe Recipe => Composition.Recipe;
 
     /// <summary>What is in the vessel.</summary>
     public required Millilitres Contents { get; init; }

@@ -51,6 +51,7 @@ public sealed partial class ThresholdsInDataTests
         "Declared/EcNumber.cs 6", // digits before the check digit
         "Declared/FormulationNumber.cs 28", // bits of a number in a UFI
         "Declared/Gtin13.cs 13", // digits
+        "Judged/JudgedRecipes.cs 256", // how many recipes are kept
         "Law/QuantityFigures.cs 10", // millimetres to the centimetre
         "Law/QuantityFigures.cs 25.4", // millimetres to the inch
         "Law/WordBreaks.cs 3", // letters that a broken word keeps on either side
