@@ -6,31 +6,33 @@ using Chandlery.Yaml;
 
 namespace Chandlery.Core.Assessed;
 
-/// <summary>What follows from the answers on form and claims.</summary>
+/// <summary>What follows from the answers on form and claims, and from questions that are not answered.</summary>
 internal static class AnswerFindings
 {
+    /// <summary>What follows from what is answered.</summary>
     public static IEnumerable<Finding> Of(Candle candle, IReadOnlyList<Place> places, ProductSafetyLaw law, DateOnly day)
     {
-        List<MarketRules> rules = [.. places.Select(p => law.For(law.Markets, p.Code)).OfType<MarketRules>().Distinct()];
-        List<QuestionRow> asked = [.. rules.SelectMany(r => r.Questions).Where(q => q.InForce.On(day))];
-        foreach (QuestionRow row in asked.Where(q => candle.Answers.To(q.Question) == true))
+        foreach (QuestionRow row in Asked(places, law, day).Where(q => candle.Answers.To(q.Question) == true))
         {
             yield return new Finding(row.Stops ? Gravity.Stop : Gravity.Look, row.Says, row.Clause);
         }
 
-        List<ClaimRow> claims = [.. rules.SelectMany(r => r.Claims).Where(c => c.InForce.On(day))];
         foreach (string claim in candle.Answers.Claims ?? [])
         {
-            foreach (ClaimRow row in claims.Where(c => c.Words.Any(w => Holds(claim, w))))
+            foreach (ClaimRow row in Claims(places, law, day).Where(c => c.Words.Any(w => Holds(claim, w))))
             {
                 yield return new Finding(row.Stops ? Gravity.Stop : Gravity.Look, $"The claim '{claim}': {row.Says}", row.Clause);
             }
         }
+    }
 
+    /// <summary>What nobody has answered.</summary>
+    public static IEnumerable<Finding> Unanswered(Candle candle, IReadOnlyList<Place> places, ProductSafetyLaw law, DateOnly day)
+    {
         string[] open =
         [
-            .. asked.Select(q => q.Question).Distinct().Where(q => candle.Answers.To(q) is null).Select(EnumName.Of),
-            .. claims.Count > 0 && candle.Answers.Claims is null ? new[] { "claims" } : [],
+            .. Asked(places, law, day).Select(q => q.Question).Distinct().Where(q => candle.Answers.To(q) is null).Select(EnumName.Of),
+            .. candle.Answers.Claims is null && Claims(places, law, day).Any() ? new[] { "claims" } : [],
         ];
         if (open.Length > 0)
         {
@@ -41,6 +43,15 @@ internal static class AnswerFindings
             );
         }
     }
+
+    private static IEnumerable<QuestionRow> Asked(IReadOnlyList<Place> places, ProductSafetyLaw law, DateOnly day) =>
+        Rules(places, law).SelectMany(r => r.Questions).Where(q => q.InForce.On(day));
+
+    private static IEnumerable<ClaimRow> Claims(IReadOnlyList<Place> places, ProductSafetyLaw law, DateOnly day) =>
+        Rules(places, law).SelectMany(r => r.Claims).Where(c => c.InForce.On(day));
+
+    private static IEnumerable<MarketRules> Rules(IReadOnlyList<Place> places, ProductSafetyLaw law) =>
+        places.Select(p => law.For(law.Markets, p.Code)).OfType<MarketRules>().Distinct();
 
     private static bool Holds(string claim, string word)
     {

@@ -6,6 +6,7 @@ using Chandlery.Core.Labelled;
 using Chandlery.Core.Law;
 using Chandlery.Core.Limits;
 using Chandlery.Core.Notified;
+using Chandlery.Core.Quantities;
 
 namespace Chandlery.Core.Assessed;
 
@@ -42,14 +43,11 @@ public sealed record Assessment
     /// <summary>Limits with their margins.</summary>
     public required IReadOnlyList<LimitCheck> Limits { get; init; }
 
-    /// <summary>What could not be assessed.</summary>
-    public required IReadOnlyList<string> Unassessed { get; init; }
+    /// <summary>How much is in the vessel.</summary>
+    public required Millilitres Contents { get; init; }
 
-    /// <summary>What the maker must know.</summary>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <summary>Statements that may be left off because the package is small.</summary>
-    public required IReadOnlyList<StatementChoice> SmallPackageRelief { get; init; }
+    /// <summary>Where it is looked for what the maker must know.</summary>
+    public required FindingSources Told { get; init; }
 
     /// <summary>The UFI; null when none is needed or none can be made yet.</summary>
     public required string? Ufi { get; init; }
@@ -104,6 +102,15 @@ public sealed record Assessment
     public Refusal? RefusalOf(string paper) =>
         Edition.Refuses.FirstOrDefault(r => r.Papers.Contains(paper) && r.Holds(Classification.Classes.Select(c => c.Category)));
 
+    /// <summary>What could not be assessed.</summary>
+    public IReadOnlyList<string> Unassessed => [.. Verdict.Unassessed, .. Assessor.NotDeclared(Composition.Recipe)];
+
+    /// <summary>What the maker must know.</summary>
+    public IReadOnlyList<Finding> Findings => Told.All;
+
+    /// <summary>Statements that may be left off because the package is small.</summary>
+    public IReadOnlyList<StatementChoice> SmallPackageRelief => SmallPackages.MayLeaveOff(Edition, Classification, Label, Contents);
+
     /// <summary>True when something stops the sale.</summary>
-    public bool StopsSale => Findings.Any(f => f.Gravity == Gravity.Stop);
+    public bool StopsSale => Told.StopSale;
 }

@@ -8,10 +8,10 @@ using Chandlery.Core.Limits;
 
 namespace Chandlery.Core.Assessed;
 
-/// <summary>Turns results into what the maker must know.</summary>
+/// <summary>Where results are looked at for what the maker must know.</summary>
 internal static class FindingList
 {
-    public static IEnumerable<Finding> Of(
+    public static IReadOnlyList<FindingSource> Of(
         Subject subject,
         Verdict verdict,
         Func<Oil, IReadOnlyList<string>> contradictions,
@@ -21,34 +21,43 @@ internal static class FindingList
         Edition edition = verdict.Law.Edition;
         return
         [
-            .. Stops(subject, verdict),
-            .. subject
-                .Limits.Where(l => l.Holds is null)
-                .Select(l => new Finding(Gravity.Look, $"Not checked: {l.Name}. {l.Explanation}", Citation.None)),
-            .. verdict.WhereAddingMayFail().Select(q => new Finding(Gravity.Look, q.What, q.Clause)),
-            .. subject.Recipe.Oils.SelectMany(o => contradictions(o.Oil)).Select(text => new Finding(Gravity.Look, text, Citation.None)),
-            .. edition
-                .Notices.Where(n => Holds(n.When, verdict.Classification))
-                .Select(n => new Finding(Gravity.Look, Words(subject.Kind.Say(n.Says), verdict.Classification), n.Clause)),
-            .. languages.SelectMany(l =>
-                StatementText
-                    .Unsure(l, verdict.Label)
-                    .Select(codes => new Finding(
-                        Gravity.Look,
-                        $"The {l.Name} text of {string.Join(", ", codes.Select(c => c.Text))} was {codes.Key.Checked}.",
-                        edition.Label.WordingClause
-                    ))
+            FindingSource.Stopping(() => Stops(subject, verdict)),
+            FindingSource.Looking(() =>
+                subject
+                    .Limits.Where(l => l.Holds is null)
+                    .Select(l => new Finding(Gravity.Look, $"Not checked: {l.Name}. {l.Explanation}", Citation.None))
             ),
-            .. NamesInAnotherLanguage(verdict, languages),
-            .. InnerPackageFinding.Of(subject, verdict),
-            .. Organs(verdict, edition),
-            .. subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, Citation.None)),
-            .. verdict
-                .Substances.SelectMany(s => s.Remarks)
-                .Distinct()
-                .Select(r => new Finding(Gravity.Look, r, edition.Harmonised.Clause)),
+            FindingSource.Looking(() => verdict.WhereAddingMayFail.Select(q => new Finding(Gravity.Look, q.What, q.Clause))),
+            FindingSource.Looking(() =>
+                subject.Recipe.Oils.SelectMany(o => contradictions(o.Oil)).Select(text => new Finding(Gravity.Look, text, Citation.None))
+            ),
+            FindingSource.Looking(() =>
+                edition
+                    .Notices.Where(n => Holds(n.When, verdict.Classification))
+                    .Select(n => new Finding(Gravity.Look, Words(subject.Kind.Say(n.Says), verdict.Classification), n.Clause))
+            ),
+            FindingSource.Looking(() => languages.SelectMany(l => UnsureTexts(l, verdict))),
+            FindingSource.Looking(() => NamesInAnotherLanguage(verdict, languages)),
+            FindingSource.Looking(() => InnerPackageFinding.Of(subject, verdict)),
+            FindingSource.Looking(() => Organs(verdict, edition)),
+            FindingSource.Looking(() => subject.Composition.Remarks.Select(r => new Finding(Gravity.Look, r, Citation.None))),
+            FindingSource.Looking(() =>
+                verdict
+                    .Substances.SelectMany(s => s.Remarks)
+                    .Distinct()
+                    .Select(r => new Finding(Gravity.Look, r, edition.Harmonised.Clause))
+            ),
         ];
     }
+
+    private static IEnumerable<Finding> UnsureTexts(Language language, Verdict verdict) =>
+        StatementText
+            .Unsure(language, verdict.Label)
+            .Select(codes => new Finding(
+                Gravity.Look,
+                $"The {language.Name} text of {string.Join(", ", codes.Select(c => c.Text))} was {codes.Key.Checked}.",
+                verdict.Law.Edition.Label.WordingClause
+            ));
 
     private static IEnumerable<Finding> NamesInAnotherLanguage(Verdict verdict, IReadOnlyList<Language> languages)
     {

@@ -32,7 +32,7 @@ internal static class PackagingFindings
 
     private static List<string> Causes(PackagingDuty duty, Verdict verdict)
     {
-        List<Substance> substances = [.. verdict.Substances.Where(s => s.CasNumbers.Any(duty.Cas.Contains))];
+        List<Substance> substances = duty.Cas.Count == 0 ? [] : [.. verdict.Substances.Where(s => s.CasNumbers.Any(duty.Cas.Contains))];
         bool reached = substances.Count > 0 && new MassPercent(substances.Sum(s => s.Ingredient.High.Value)).Reaches(duty.From);
         return
         [

@@ -12,6 +12,8 @@ namespace Chandlery.Core.Judged;
 public sealed class Verdict
 {
     private readonly MixtureIndex index;
+    private readonly Lazy<IReadOnlyList<string>> unassessed;
+    private readonly Lazy<IReadOnlyList<(string What, Citation Clause)>> whereAddingMayFail;
 
     internal Verdict(
         LawInForce law,
@@ -28,6 +30,10 @@ public sealed class Verdict
         Substances = substances;
         Classification = classification;
         Label = label;
+        unassessed = new(() => [.. OpenQuestions.Unassessed(law.NotComputed, substances, composition.UnknownHigh)]);
+        whereAddingMayFail = new(() =>
+            [.. OpenQuestions.NonAdditive(law.Rules, law.Edition.HighestCategory, substances, classification.Classes)]
+        );
     }
 
     /// <summary>The law that was applied.</summary>
@@ -89,7 +95,7 @@ public sealed class Verdict
         };
 
     /// <summary>What could not be assessed.</summary>
-    public IEnumerable<string> Unassessed() => OpenQuestions.Unassessed(Law.NotComputed, Substances, Composition.UnknownHigh);
+    public IReadOnlyList<string> Unassessed => unassessed.Value;
 
     /// <summary>Why nobody can say whether a liquid is flammable; null where it is known, and for solids.</summary>
     public (string What, Citation Clause)? FlammabilityUnknown =>
@@ -105,8 +111,7 @@ public sealed class Verdict
             : null;
 
     /// <summary>Where adding shares may fail, with the clause: for a competent person to decide.</summary>
-    public IEnumerable<(string What, Citation Clause)> WhereAddingMayFail() =>
-        OpenQuestions.NonAdditive(Law.Rules, Law.Edition.HighestCategory, Substances, Classification.Classes);
+    public IReadOnlyList<(string What, Citation Clause)> WhereAddingMayFail => whereAddingMayFail.Value;
 
     private List<StepFilling> Fillings(AcuteToxicityRule rule)
     {

@@ -129,18 +129,9 @@ public class ShapeTests
             TestLaw.Line("Acid ester", 30, ["Skin Irrit. 2, H315", "Eye Irrit. 2, H319", "Aquatic Chronic 2, H411"]),
             TestLaw.Line("Resin", 5, ["Skin Sens. 1B, H317"])
         );
-        Assessment a = tin with
-        {
-            Verdict = verdict,
-            SmallPackageRelief = Chandlery.Core.Labelled.SmallPackages.MayLeaveOff(
-                TestLaw.Eu,
-                verdict.Classification,
-                verdict.Label,
-                new Millilitres(115)
-            ),
-        };
+        Assessment a = tin with { Verdict = verdict, Contents = new Millilitres(115) };
         Assert.Empty(TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 105, 148)).Fitted!.LeftOff);
-        Assert.Null(TestLabels.Make(a with { SmallPackageRelief = [] }, TestLabels.Ask(LabelForm.Rectangle, 68, 60)).Fitted);
+        Assert.Null(TestLabels.Make(a with { Contents = new Millilitres(1000) }, TestLabels.Ask(LabelForm.Rectangle, 68, 60)).Fitted);
         FittedLabel relieved = Assert.IsType<FittedLabel>(TestLabels.Make(a, TestLabels.Ask(LabelForm.Rectangle, 68, 60)));
         Assert.Contains(relieved.LeftOff, l => l.Code == "H315");
         string text = MeasuredPage.ReadAll(PdfDrawing.Draw(new PaperDocument("t", "en", relieved.Pages)))[0].Text;

@@ -205,7 +205,6 @@ public sealed partial class WordBreakTests
         TestLaw.Demo("candles/harbour-bowl.yaml", place) with
         {
             Vessel = TestLaw.Demo("candles/fig-tin.yaml").Vessel,
-            SmallPackageRelief = [],
         };
 
     private static IEnumerable<(int Width, int Height)> NarrowSizes =>

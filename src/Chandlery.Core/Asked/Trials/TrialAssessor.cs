@@ -120,7 +120,7 @@ public sealed class TrialAssessor(Lawbook lawbook, Catalogue catalogue, DateOnly
             Verdict = verdict,
             Limits = limits,
             Stops = [.. BlendStops.Of(recipe, limits, question.Kind!, verdict)],
-            Unassessed = [.. verdict.Unassessed(), .. Assessor.NotDeclared(recipe)],
+            Unassessed = [.. verdict.Unassessed, .. Assessor.NotDeclared(recipe)],
         };
     }
 

@@ -66,12 +66,12 @@ internal static class ApprovedText
             text.Append(CultureInfo.InvariantCulture, $"small {gone.Text}: {gone.Because} ({gone.Clause})\n");
         }
 
-        foreach (string open in verdict.Unassessed())
+        foreach (string open in verdict.Unassessed)
         {
             text.Append(CultureInfo.InvariantCulture, $"open {open}\n");
         }
 
-        foreach ((string what, Citation clause) in verdict.WhereAddingMayFail())
+        foreach ((string what, Citation clause) in verdict.WhereAddingMayFail)
         {
             text.Append(CultureInfo.InvariantCulture, $"adding {what} ({clause})\n");
         }

@@ -24,7 +24,7 @@ internal sealed record CaseQuestion(string Field, CaseValueKind Values, Func<Cas
             CaseValueKind.Text,
             a => a.Verdict.Substances.SelectMany(s => s.Hazards).Select(h => h.StatementWithOrgans)
         ),
-        new("openPoints", CaseValueKind.Text, a => a.Verdict.Unassessed().Concat(a.Verdict.WhereAddingMayFail().Select(q => q.What))),
+        new("openPoints", CaseValueKind.Text, a => a.Verdict.Unassessed.Concat(a.Verdict.WhereAddingMayFail.Select(q => q.What))),
     ];
 
     /// <summary>The signal word, or nothing.</summary>
