@@ -11,7 +11,8 @@ namespace Chandlery.Yaml;
 /// </summary>
 public sealed partial class Fields(YamlMap map, Problems problems)
 {
-    private readonly HashSet<string> taken = [];
+    private readonly List<string> asked = [];
+    private readonly bool[] taken = new bool[map.Entries.Count];
 
     /// <summary>Start of the map.</summary>
     public TextPlace Place => map.Place;
@@ -23,31 +24,38 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     public Problems Problems => problems;
 
     /// <summary>True when the field is there.</summary>
-    public bool Has(string key) => Find(key) is not null;
+    public bool Has(string key) => IndexOf(key) >= 0;
 
     /// <summary>The raw value, or null; the field then counts as known.</summary>
     public YamlValue? Take(string key)
     {
-        taken.Add(key);
-        return Find(key)?.Value;
+        asked.Add(key);
+        int at = IndexOf(key);
+        if (at < 0)
+        {
+            return null;
+        }
+
+        taken[at] = true;
+        return map.Entries[at].Value;
     }
 
     /// <summary>Where the field stands; the map's start when it is missing.</summary>
-    public TextPlace PlaceOf(string key) => Find(key)?.Value.Place ?? map.Place;
+    public TextPlace PlaceOf(string key) => IndexOf(key) is var at and >= 0 ? map.Entries[at].Value.Place : map.Place;
 
     // Every file of a catalogue is asked for every field of its kind.
-    private YamlEntry? Find(string key)
+    private int IndexOf(string key)
     {
         IReadOnlyList<YamlEntry> entries = map.Entries;
         for (int i = 0; i < entries.Count; i++)
         {
             if (entries[i].Key == key)
             {
-                return entries[i];
+                return i;
             }
         }
 
-        return null;
+        return -1;
     }
 
     /// <summary>A text that must be there.</summary>
@@ -332,13 +340,20 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     /// <summary>Call last: notes every field that nobody asked for.</summary>
     public void Done()
     {
-        foreach (YamlEntry entry in map.Entries.Where(e => !taken.Contains(e.Key)))
+        for (int i = 0; i < taken.Length; i++)
         {
+            if (taken[i])
+            {
+                continue;
+            }
+
+            YamlEntry entry = map.Entries[i];
+            List<string> known = [.. asked.Distinct()];
             string remedy =
                 entry.Key.All(char.IsAsciiDigit) && entry.Value is YamlScalar { Text: "" }
                     ? "In braces a comma ends a value: write decimals with a point, such as 7.5."
-                : Suggestion.Nearest(entry.Key, taken) is { } near ? $"Did you mean '{near}'?"
-                : $"Known here: {string.Join(", ", taken)}.";
+                : Suggestion.Nearest(entry.Key, known) is { } near ? $"Did you mean '{near}'?"
+                : $"Known here: {string.Join(", ", known)}.";
             problems.Add(entry.KeyPlace, $"'{entry.Key}' is not a field that is known here.", remedy);
         }
     }

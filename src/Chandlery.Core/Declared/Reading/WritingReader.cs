@@ -9,26 +9,52 @@ internal static partial class WritingReader
     /// <summary>What is confirmed, and which figures can be read in two ways.</summary>
     /// <param name="fields">The declaration's fields.</param>
     /// <param name="map">The same as it stands in the file.</param>
-    public static Writing Read(Fields fields, YamlMap map) =>
-        new(fields.Choices(ConfirmedShape.Confirmed.Key, ConfirmedShape.Names), [.. Marks(map)]);
+    public static Writing Read(Fields fields, YamlMap map)
+    {
+        var marks = new List<Doubt>();
+        Look(map, marks);
+        return new Writing(fields.Choices(ConfirmedShape.Confirmed.Key, ConfirmedShape.Names), marks);
+    }
 
-    private static IEnumerable<Doubt> Marks(YamlValue value) =>
-        value switch
+    private static void Look(YamlValue value, List<Doubt> marks)
+    {
+        switch (value)
         {
-            YamlMap map => map.Entries.SelectMany(e => e.Value is YamlScalar scalar ? Mark(e.Key, scalar) : Marks(e.Value)),
-            YamlList list => list.Items.SelectMany(Marks),
-            _ => [],
-        };
+            case YamlMap map:
+                foreach (YamlEntry entry in map.Entries)
+                {
+                    if (entry.Value is YamlScalar scalar)
+                    {
+                        Look(entry.Key, scalar, marks);
+                    }
+                    else
+                    {
+                        Look(entry.Value, marks);
+                    }
+                }
 
-    private static IEnumerable<Doubt> Mark(string key, YamlScalar scalar)
+                break;
+            case YamlList list:
+                foreach (YamlValue item in list.Items)
+                {
+                    Look(item, marks);
+                }
+
+                break;
+        }
+    }
+
+    private static void Look(string key, YamlScalar scalar, List<Doubt> marks)
     {
         if (ConfirmedShape.Amounts.Contains(key) && ThousandsMark().IsMatch(scalar.Text.Trim()))
         {
             string text = scalar.Text.Trim();
-            yield return new Doubt(
-                key,
-                $"'{key}: {text}' is read as {text.TrimEnd('0').TrimEnd('.')}; with a thousands mark it would be {text.Replace(".", "", StringComparison.Ordinal)}.",
-                scalar.Place
+            marks.Add(
+                new Doubt(
+                    key,
+                    $"'{key}: {text}' is read as {text.TrimEnd('0').TrimEnd('.')}; with a thousands mark it would be {text.Replace(".", "", StringComparison.Ordinal)}.",
+                    scalar.Place
+                )
             );
         }
     }
