@@ -23,6 +23,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
     private readonly ConcurrentDictionary<(string Edition, PhysicalState State, DateOnly? OnMarketSince), LawInForce> lawsForProducts =
         new();
     private readonly JudgedRecipes recipes = new();
+    private readonly ConcurrentDictionary<string, (MarketRoles Roles, Maker OnLabel)> rolesAt = new();
     private readonly UfiTwins twins = new(catalogue);
     private readonly NotificationKin kin = new(catalogue);
     private readonly ConcurrentDictionary<(Oil, string), IReadOnlyList<string>> contradictions = new(OilAndEdition.Instance);
@@ -151,8 +152,11 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
 
     private Assessment Assess(Subject declared, Edition edition, IReadOnlyList<Place> places, IReadOnlyList<Language> languages)
     {
-        MarketRoles roles = MarketRoles.Of(declared.Maker, places, lawbook.Safety, asOf);
-        Subject subject = declared with { Maker = roles.OnLabel(declared.Maker) };
+        (MarketRoles roles, Maker onLabel) = rolesAt.GetOrAdd(
+            string.Join(' ', places.Select(p => p.Code.Text)),
+            _ => RolesOf(declared.Maker, places)
+        );
+        Subject subject = declared with { Maker = onLabel };
         Candle candle = subject.Candle;
         LawInForce law = laws.GetOrAdd(edition.Id, _ => edition.On(asOf));
         LawInForce lawForProduct = lawsForProducts.GetOrAdd(
@@ -193,6 +197,13 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             NextOfElements = new Lazy<LegalChange?>(() => new ChangeFinder(verdict, subject.Vessel.Brimful).NextOfElements()),
             Notification = new Lazy<SharedNotification>(() => kin.Of(subject, verdict, places)),
         };
+    }
+
+    // A folder has one maker, who has the same roles for every candle that is sold at the same places.
+    private (MarketRoles Roles, Maker OnLabel) RolesOf(Maker maker, IReadOnlyList<Place> places)
+    {
+        MarketRoles roles = MarketRoles.Of(maker, places, lawbook.Safety, asOf);
+        return (roles, roles.OnLabel(maker));
     }
 
     private static IEnumerable<Finding> WrongUfis(Recipe recipe, Edition edition) =>
