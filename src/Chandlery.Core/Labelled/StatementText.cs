@@ -25,7 +25,7 @@ public static class StatementText
 
     /// <summary>Those of a label's statements that the language has no text for.</summary>
     public static IEnumerable<StatementCode> Lacking(Language language, LabelElements label) =>
-        CodesOf(label).Where(code => language.Statement(code) is null);
+        CodesOf(label).Where(code => !language.Has(code));
 
     /// <summary>Those of a label's statements whose text is not sure, by where it comes from.</summary>
     public static IEnumerable<IGrouping<TextOrigin, StatementCode>> Unsure(Language language, LabelElements label) =>

@@ -66,6 +66,9 @@ public sealed record Language
             ? (protects == Protection.Eyes ? ForEyes.GetValueOrDefault(code) : null) ?? Whole(code)
             : Printed.GetValueOrDefault(code) ?? Whole(code);
 
+    /// <summary>Whether there is a text of a statement.</summary>
+    public bool Has(StatementCode code) => Printed.ContainsKey(code) || Official.ContainsKey(code);
+
     private string? Whole(StatementCode code) => Official.GetValueOrDefault(code) is { } text ? StatementBlanks.LeftOut(text) : null;
 
     /// <summary>Where a statement's text comes from.</summary>

@@ -50,10 +50,7 @@ public sealed record CatalogueRow
             Classes = [.. a.Classification.Classes.Select(c => c.Category.Code)],
             SignalWord = a.Label.SignalWord?.Text,
             Statements = [.. a.Label.Hazard.Concat(a.Label.Supplemental).Select(s => s.Text)],
-            LoadOfCandlePercent = double.Parse(
-                Figures.Plain(a.Composition.Recipe.Load.Value),
-                System.Globalization.CultureInfo.InvariantCulture
-            ),
+            LoadOfCandlePercent = Figures.Significant(a.Composition.Recipe.Load.Value),
             LimitsBroken = [.. a.Limits.Where(l => l.Holds == false).Select(l => l.Name)],
             StopsSale = a.StopsSale,
             Ufi = a.Ufi,

@@ -74,7 +74,7 @@ public static class LimitMethod
         [
             .. rule
                 .Rungs.Where(r => r == rung || (r.Result.Index == rung.Result.Index && IsReached(r, rule.AddsSubstances, index)))
-                .SelectMany(r => CountedIn(rule, r, index))
+                .SelectMany(r => r == rung ? counted : CountedIn(rule, r, index))
                 .OrderByDescending(c => c.Part)
                 .Select(c => c.Substance)
                 .Distinct(),
