@@ -20,6 +20,7 @@ public sealed class RefusedDataTests
     )]
     [InlineData("law/eu-clp/poison-centres.yaml", "(?m)^  - { what: ph,.*\n", "", "'points' has no row for Ph.")]
     [InlineData("law/eu-clp/poison-centres.yaml", "what: ph,", "what: category,", "This point of the notification stands here twice.")]
+    [InlineData("law/hazards.yaml", "(?s)groups:.*", "groups: []", "The file has no hazards.")]
     [InlineData("substances/known.tsv", "\taldehyde\t\n", "\taldehyde\n", "The line has 4 cells.")]
     [InlineData("substances/annex-vi.yaml", "edition: eu-clp", "edition: eu-clq", "edition")]
     [InlineData("places.yaml", "code: IE", "code: IRL", "'IRL' is no code of a place of sale.")]

@@ -40,6 +40,16 @@ internal static class HazardsReader
             group.Done();
         }
 
+        // A code that is wrong has the first hazard as its stand-in.
+        if (categories.Count == 0)
+        {
+            fields.Problems.Add(
+                fields.FirstPlace,
+                "The file has no hazards.",
+                "Write 'groups: [{ group: ..., area: ..., plain: ..., worstFirst: [...] }]'."
+            );
+        }
+
         fields.Done();
         return new HazardVocabulary(categories);
     }
