@@ -20,6 +20,8 @@ public sealed class RefusedDataTests
     )]
     [InlineData("law/eu-clp/poison-centres.yaml", "(?m)^  - { what: ph,.*\n", "", "'points' has no row for Ph.")]
     [InlineData("law/eu-clp/poison-centres.yaml", "what: ph,", "what: category,", "This point of the notification stands here twice.")]
+    [InlineData("law/eu-clp/label-format.yaml", "status: law", "status: expected", "'formats' has no row that is law.")]
+    [InlineData("law/eu-clp/label-format.yaml", "- \\{ figureMm", "- { upToGrams: 2000, figureMm", "The last row of 'bands' must be open.")]
     [InlineData("law/hazards.yaml", "(?s)groups:.*", "groups: []", "The file has no hazards.")]
     [InlineData("substances/known.tsv", "\taldehyde\t\n", "\taldehyde\n", "The line has 4 cells.")]
     [InlineData("substances/annex-vi.yaml", "edition: eu-clp", "edition: eu-clq", "edition")]

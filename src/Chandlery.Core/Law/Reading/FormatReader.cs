@@ -14,6 +14,11 @@ internal static class FormatReader
     public static LabelFormats Read(Fields fields)
     {
         List<LabelFormat> formats = [.. fields.Groups("formats").Select(ReadFormat)];
+        if (!formats.Exists(f => f.Status == LegalStatus.Law))
+        {
+            fields.Problems.Add(fields.PlaceOf("formats"), "'formats' has no row that is law.", "Write one with 'status: law'.");
+        }
+
         Fields quantity = fields.Group("quantityFigures", "{ clause: ..., bands: [...] }");
         var bands = new List<FigureBand>();
         foreach (Fields row in quantity.Groups("bands"))
@@ -22,6 +27,7 @@ internal static class FormatReader
             row.Done();
         }
 
+        CheckOpen(quantity, bands, b => b.UpTo is null);
         var figures = new QuantityFigures(LawCodes.Citation(quantity), bands, quantity.OptionalNumber("panelShareOfSide", 0, 1) ?? 1);
         LawRows.Close(quantity);
         List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
@@ -51,6 +57,7 @@ internal static class FormatReader
         Citation clause = LawCodes.Citation(fields);
         double xHeight = fields.Number("xHeightMm", 0, 10, "1.2");
         List<SizeBand> bands = [.. fields.Groups("bands").Select(row => ReadBand(row, xHeight))];
+        CheckOpen(fields, bands, b => b.UpTo is null);
         fields.OptionalText("stricter");
         var format = new LabelFormat
         {
@@ -67,6 +74,15 @@ internal static class FormatReader
         };
         fields.Done();
         return format;
+    }
+
+    // Every package has a band, the largest too.
+    private static void CheckOpen<T>(Fields owner, IReadOnlyList<T> bands, Predicate<T> isOpen)
+    {
+        if (bands.Count == 0 || !isOpen(bands[^1]))
+        {
+            owner.Problems.Add(owner.PlaceOf("bands"), "The last row of 'bands' must be open.", "Write it without 'upTo...'.");
+        }
     }
 
     private static SizeBand ReadBand(Fields row, double xHeight)
