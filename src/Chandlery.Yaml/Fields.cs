@@ -277,6 +277,25 @@ public sealed partial class Fields(YamlMap map, Problems problems)
         return texts;
     }
 
+    /// <summary>A map of free names to texts; empty when missing. What is no text is noted and left out; quotes say that none is meant.</summary>
+    public Dictionary<string, string> NamedTexts(string key)
+    {
+        var texts = new Dictionary<string, string>();
+        foreach (YamlEntry entry in Entries(key))
+        {
+            if (entry.Value is YamlScalar scalar && (scalar.Quoted || scalar.Text.Length > 0))
+            {
+                texts[entry.Key] = scalar.Text;
+            }
+            else
+            {
+                problems.Add(entry.Value.Place, $"'{entry.Key}' in '{key}' must be a text.");
+            }
+        }
+
+        return texts;
+    }
+
     /// <summary>The entries of a map of free names, such as limits per category.</summary>
     public IReadOnlyList<YamlEntry> Entries(string key)
     {

@@ -18,7 +18,7 @@ internal sealed class EditionReader(
         Fields head = files.Open($"law/{id}/edition.yaml");
         CheckName(head, "id", [id]);
         CheckName(head, "basedOn", files.Editions);
-        head.Entries("citedHere");
+        head.NamedTexts("citedHere");
         IReadOnlyList<string> leavesOut = ReadGroups(head);
         List<HazardCategory> leavesOutResults = codes.Categories(head, "leavesOutResults");
         (List<ClassRule> rules, List<NotComputed> notComputed) = new ClassesReader(codes).Read(files.OpenFor(id, "classes.yaml"));

@@ -58,12 +58,7 @@ internal sealed class PrecautionsReader(LawCodes codes)
 
     private static Dictionary<string, string> ReadConfidences(Fields fields)
     {
-        var texts = new Dictionary<string, string>();
-        foreach (YamlEntry entry in fields.Entries("confidences"))
-        {
-            texts[entry.Key] = (entry.Value as YamlScalar)?.Text ?? "";
-        }
-
+        Dictionary<string, string> texts = fields.NamedTexts("confidences");
         if (texts.Count == 0)
         {
             fields.Problems.Add(

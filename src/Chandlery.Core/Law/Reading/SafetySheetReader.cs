@@ -18,7 +18,7 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
             Format = fields.Text("format", "the name of the format"),
             FormatClause = LawCodes.Citation(fields, "formatClause"),
             Without = fields.Texts("without"),
-            Headings = Texts(fields, "headings"),
+            Headings = fields.NamedTexts("headings"),
             Classified = ReadDuty(duty, "classified"),
             ForPublic = ReadDuty(duty, "forPublic"),
             OnRequest = ReadDuty(duty, "onRequest"),
@@ -147,7 +147,4 @@ internal sealed class SafetySheetReader(LawCodes codes, SheetSentenceReader sent
 
         return edition;
     }
-
-    private static Dictionary<string, string> Texts(Fields fields, string key) =>
-        fields.Entries(key).ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? "");
 }

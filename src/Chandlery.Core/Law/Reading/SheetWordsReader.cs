@@ -55,12 +55,12 @@ internal sealed class SheetWordsReader(
         var words = new SheetWords(
             LanguageReader.CheckFolder(fields, folder),
             fields.Text("checked", "how"),
-            Texts(fields, "headings"),
+            fields.NamedTexts("headings"),
             Known(fields, "words", own),
             Sentences(fields)
         )
         {
-            Told = new ToldSentences(Told(fields), Texts(fields, "cited")),
+            Told = new ToldSentences(Told(fields), fields.NamedTexts("cited")),
         };
         fields.Done();
         return words;
@@ -88,17 +88,18 @@ internal sealed class SheetWordsReader(
 
     private static Dictionary<string, string> Told(Fields fields)
     {
-        foreach (YamlEntry entry in fields.Entries("told"))
+        Dictionary<string, string> texts = fields.NamedTexts("told");
+        foreach (YamlEntry entry in fields.Entries("told").Where(e => texts.ContainsKey(e.Key)))
         {
-            LanguageReader.CheckMarks(fields, entry, (entry.Value as YamlScalar)?.Text ?? "", entry.Key);
+            LanguageReader.CheckMarks(fields, entry, texts[entry.Key], entry.Key);
         }
 
-        return Texts(fields, "told");
+        return texts;
     }
 
     private static Dictionary<string, string> Known(Fields fields, string key, IReadOnlySet<string> known)
     {
-        Dictionary<string, string> texts = Texts(fields, key);
+        Dictionary<string, string> texts = fields.NamedTexts(key);
         foreach (YamlEntry entry in fields.Entries(key).Where(e => !known.Contains(e.Key)))
         {
             string near = Suggestion.DidYouMean(entry.Key, known);
@@ -108,7 +109,4 @@ internal sealed class SheetWordsReader(
 
         return texts;
     }
-
-    private static Dictionary<string, string> Texts(Fields fields, string key) =>
-        fields.Entries(key).ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? "");
 }

@@ -21,10 +21,11 @@ internal static class SafetyWordsReader
     /// <param name="files">All files.</param>
     public static SafetyWords Read(string folder, string file, LawFiles files)
     {
-        Dictionary<string, string> english = Texts(files.Open($"languages/en/{file}"));
+        Dictionary<string, string> english = InEnglish(files.Open($"languages/en/{file}"));
         Fields fields = files.Open($"languages/{folder}/{file}");
         string code = LanguageReader.CheckFolder(fields, folder);
         string how = fields.Text("checked", "how");
+        Dictionary<string, string> texts = fields.NamedTexts("words");
         IReadOnlyList<YamlEntry> entries = fields.Entries("words");
         foreach (YamlEntry entry in entries)
         {
@@ -33,9 +34,9 @@ internal static class SafetyWordsReader
                 string near = Suggestion.DidYouMean(entry.Key, english.Keys);
                 fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is no word of {file}.", near);
             }
-            else
+            else if (texts.TryGetValue(entry.Key, out string? text))
             {
-                LanguageReader.CheckMarks(fields, entry, (entry.Value as YamlScalar)?.Text ?? "", reference);
+                LanguageReader.CheckMarks(fields, entry, text, reference);
             }
         }
 
@@ -45,9 +46,10 @@ internal static class SafetyWordsReader
         }
 
         fields.Done();
-        return new SafetyWords(code, how, entries.ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? ""));
+        return new SafetyWords(code, how, texts);
     }
 
-    private static Dictionary<string, string> Texts(Fields fields) =>
+    // What is wrong with English is said once, when English itself is read.
+    private static Dictionary<string, string> InEnglish(Fields fields) =>
         fields.Entries("words").ToDictionary(e => e.Key, e => (e.Value as YamlScalar)?.Text ?? "");
 }
