@@ -33,11 +33,15 @@ internal static class DeclarationFiles
     public const string MakerFile = "maker.yaml";
 
     /// <summary>Reads the declaration in a file.</summary>
-    public static ReadDeclaration Read(string file, string shownAs, DeclarationReader reader)
+    /// <param name="file">The file.</param>
+    /// <param name="shownAs">Its name in messages.</param>
+    /// <param name="reader">Reads its text.</param>
+    /// <param name="holdsText">True when something was read from it before, so that opening it again cannot wait for ever.</param>
+    public static ReadDeclaration Read(string file, string shownAs, DeclarationReader reader, bool holdsText = false)
     {
         var problems = new Problems();
         string id = Path.GetFileNameWithoutExtension(file);
-        string? text = TextFile.ReadListed(file, shownAs, problems);
+        string? text = holdsText ? TextFile.ReadAgain(file, shownAs, problems) : TextFile.ReadListed(file, shownAs, problems);
         IDeclaration? declaration = text is null ? null : OutlineFiles.With(reader.Read(text, shownAs, id, problems), file, problems);
         return new ReadDeclaration(
             declaration,

@@ -80,7 +80,7 @@ public static class FolderRun
                 isCandle[i] = DeclarationFiles.StartsAsCandle(files[i]);
                 if (!isCandle[i])
                 {
-                    read[i] = Read(files[i], reader, ref wrong[i]);
+                    read[i] = Read(files[i], reader, holdsText: false, ref wrong[i]);
                     isCandle[i] = read[i] is Candle;
                 }
             }
@@ -112,7 +112,7 @@ public static class FolderRun
                     return;
                 }
 
-                if ((read[i] ?? Read(files[i], reader, ref wrong[i])) is Candle candle)
+                if ((read[i] ?? Read(files[i], reader, holdsText: true, ref wrong[i])) is Candle candle)
                 {
                     entries[i] = CatalogueRun.Entry(assessor, candle, onlyPlace, keep);
                     numbers[i] = candle.FormulationNumber;
@@ -154,9 +154,9 @@ public static class FolderRun
         );
     }
 
-    private static IDeclaration? Read(string file, DeclarationReader reader, ref ReadDeclaration? wrong)
+    private static IDeclaration? Read(string file, DeclarationReader reader, bool holdsText, ref ReadDeclaration? wrong)
     {
-        ReadDeclaration read = DeclarationFiles.Read(file, file, reader);
+        ReadDeclaration read = DeclarationFiles.Read(file, file, reader, holdsText);
         wrong = read.Wrong is null ? null : read;
         return read.Declaration;
     }

@@ -36,8 +36,11 @@ public static class TextFile
             return null;
         }
 
-        return Read(() => Open(path), shownAs, problems);
+        return ReadAgain(path, shownAs, problems);
     }
+
+    /// <summary>The text of a file from which something was read before; null with a problem when it cannot be read.</summary>
+    public static string? ReadAgain(string path, string shownAs, Problems problems) => Read(() => Open(path), shownAs, problems);
 
     /// <summary>The text, or null with a problem when it cannot be read or is not UTF-8 (or UTF-16 with a mark).</summary>
     public static string? Read(string path, string shownAs, Problems problems) =>
