@@ -52,6 +52,9 @@ for candles in 2000 10000 40000; do
   echo "its peak of memory: $(peak "$ahead" catalogue "$work/catalogue-$candles") MB compiled ahead of time," \
     "$(peak "$runtime" catalogue "$work/catalogue-$candles") MB with the runtime"
 done
+# Candles of one recipe share its verdict: the same where hardly two have one.
+"$work/bench/Chandlery.Benchmarks" make-catalogue data/demo 10000 "$work/none-alike" none-alike
+beside "catalogue of 10000 of which hardly two have one recipe" 5 catalogue "$work/none-alike"
 "$work/bench/Chandlery.Benchmarks" catalogue "$work/catalogue-10000"
 # What a keystroke on the page takes, with the demo and with 300 candles.
 "$work/bench/Chandlery.Benchmarks" make-catalogue data/demo 300 "$work/catalogue-300"

@@ -14,7 +14,11 @@ namespace Chandlery.Benchmarks;
 internal static partial class CatalogueBenchmark
 {
     /// <summary>Writes the folder.</summary>
-    public static void Make(string demo, int count, string folder)
+    /// <param name="demo">Where its candles are copied from.</param>
+    /// <param name="count">How many candles.</param>
+    /// <param name="folder">Where they go.</param>
+    /// <param name="noneAlike">Whether each candle whose load is a percentage gets one that no other has, and so a recipe of its own.</param>
+    public static void Make(string demo, int count, string folder, bool noneAlike)
     {
         foreach (
             string file in Directory
@@ -36,12 +40,22 @@ internal static partial class CatalogueBenchmark
         {
             string load = (4 + (i % 60 / 10.0)).ToString(CultureInfo.InvariantCulture);
             string text = texts[i % texts.Length].Replace("load: { percent: 8,", $"load: {{ percent: {load},", StringComparison.Ordinal);
+            if (noneAlike)
+            {
+                text = LoadPercent().Replace(text, m => Less(m.Value, i));
+            }
 
             // Another composition, so another number.
             text = FormulationNumber().Replace(text, $"formulationNumber: {i + 1}");
             File.WriteAllText(Path.Combine(folder, "candles", $"candle-{i}.yaml"), text);
         }
     }
+
+    private static string Less(string percent, int millionths) =>
+        (decimal.Parse(percent, CultureInfo.InvariantCulture) * (1 - (millionths / 1_000_000m))).ToString(CultureInfo.InvariantCulture);
+
+    [GeneratedRegex("(?<=^load: \\{ percent: )[0-9.]+", RegexOptions.Multiline)]
+    private static partial Regex LoadPercent();
 
     [GeneratedRegex("^formulationNumber: [0-9]+", RegexOptions.Multiline)]
     private static partial Regex FormulationNumber();

@@ -13,9 +13,9 @@ if (args is ["label-kit", var printed, var kit])
     return;
 }
 
-if (args is ["make-catalogue", var demo, var candles, var target])
+if (args is ["make-catalogue", var demo, var candles, var target, .. [] or ["none-alike"]])
 {
-    CatalogueBenchmark.Make(demo, int.Parse(candles, CultureInfo.InvariantCulture), target);
+    CatalogueBenchmark.Make(demo, int.Parse(candles, CultureInfo.InvariantCulture), target, noneAlike: args is [.., "none-alike"]);
     return;
 }
 
