@@ -47,7 +47,7 @@ public sealed record Assessment
     public required Millilitres Contents { get; init; }
 
     /// <summary>Where it is looked for what the maker must know.</summary>
-    public required FindingSources Told { get; init; }
+    public required FindingSources FindingSources { get; init; }
 
     /// <summary>The UFI; null when none is needed or none can be made yet.</summary>
     public required string? Ufi { get; init; }
@@ -106,11 +106,11 @@ public sealed record Assessment
     public IReadOnlyList<string> Unassessed => [.. Verdict.Unassessed, .. Assessor.NotDeclared(Composition.Recipe)];
 
     /// <summary>What the maker must know.</summary>
-    public IReadOnlyList<Finding> Findings => Told.All;
+    public IReadOnlyList<Finding> Findings => FindingSources.All;
 
     /// <summary>Statements that may be left off because the package is small.</summary>
     public IReadOnlyList<StatementChoice> SmallPackageRelief => SmallPackages.MayLeaveOff(Edition, Classification, Label, Contents);
 
     /// <summary>True when something stops the sale.</summary>
-    public bool StopsSale => Told.StopSale;
+    public bool StopsSale => FindingSources.StopSale;
 }

@@ -179,7 +179,7 @@ public sealed class Assessor(Lawbook lawbook, Catalogue catalogue, DateOnly asOf
             Verdict = verdict,
             Limits = subject.Limits,
             Contents = subject.Contents,
-            Told = new FindingSources([
+            FindingSources = new FindingSources([
                 FindingSource.Stopping(() => KindFindings.Of(subject, verdict)),
                 FindingSource.Stopping(() => RefusalFindings.Of(subject.Kind, verdict)),
                 .. FindingList.Of(subject, verdict, oil => Contradictions(oil, law), languages),

@@ -21,7 +21,10 @@ public sealed class FindingSourceTests
             foreach (Assessment a in catalogue.OfKind<Candle>().SelectMany(c => assessor.Assess(c, place, new Problems())))
             {
                 Assert.Equal(a.Findings.Any(f => f.Gravity == Gravity.Stop), a.StopsSale);
-                Assert.All(a.Told.Sources.Where(s => !s.MayStop).SelectMany(s => s.Find()), f => Assert.Equal(Gravity.Look, f.Gravity));
+                Assert.All(
+                    a.FindingSources.Sources.Where(s => !s.MayStop).SelectMany(s => s.Find()),
+                    f => Assert.Equal(Gravity.Look, f.Gravity)
+                );
             }
         }
     }
