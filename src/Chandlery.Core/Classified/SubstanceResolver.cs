@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Runtime.CompilerServices;
 using Chandlery.Core.Composed;
 using Chandlery.Core.Declared;
 using Chandlery.Core.Hazards;
@@ -182,8 +181,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
     {
         private readonly Ingredient[] lines = [.. parts.Select(p => p.Ingredient)];
 
-        public bool Equals(DeclaredLines other) =>
-            lines.Length == other.lines.Length && lines.Zip(other.lines).All(pair => ReferenceEquals(pair.First, pair.Second));
+        public bool Equals(DeclaredLines other) => lines.AsSpan().SequenceEqual(other.lines, ReferenceEqualityComparer.Instance);
 
         public override bool Equals(object? obj) => obj is DeclaredLines other && Equals(other);
 
@@ -192,7 +190,7 @@ internal sealed class SubstanceResolver(SubstanceList list, DateOnly day, Harmon
             var hash = new HashCode();
             foreach (Ingredient line in lines)
             {
-                hash.Add(RuntimeHelpers.GetHashCode(line));
+                hash.Add(line, ReferenceEqualityComparer.Instance);
             }
 
             return hash.ToHashCode();

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Chandlery.Core.Declared;
 
 namespace Chandlery.Core.Composed;
@@ -30,7 +29,9 @@ internal readonly struct RecipeKey : IEquatable<RecipeKey>
     }
 
     public bool Equals(RecipeKey other) =>
-        shares.AsSpan().SequenceEqual(other.shares) && AreSame(products, other.products) && liquid == other.liquid;
+        shares.AsSpan().SequenceEqual(other.shares)
+        && products.AsSpan().SequenceEqual(other.products, ReferenceEqualityComparer.Instance)
+        && liquid == other.liquid;
 
     public override bool Equals(object? obj) => obj is RecipeKey other && Equals(other);
 
@@ -44,27 +45,9 @@ internal readonly struct RecipeKey : IEquatable<RecipeKey>
 
         foreach (object product in products)
         {
-            hash.Add(RuntimeHelpers.GetHashCode(product));
+            hash.Add(product, ReferenceEqualityComparer.Instance);
         }
 
         return hash.ToHashCode();
-    }
-
-    private static bool AreSame(object[] ours, object[] theirs)
-    {
-        if (ours.Length != theirs.Length)
-        {
-            return false;
-        }
-
-        for (int i = 0; i < ours.Length; i++)
-        {
-            if (!ReferenceEquals(ours[i], theirs[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 }
