@@ -278,10 +278,13 @@ public sealed partial class Fields(YamlMap map, Problems problems)
     }
 
     /// <summary>A map of free names to texts; empty when missing. What is no text is noted and left out; quotes say that none is meant.</summary>
-    public Dictionary<string, string> NamedTexts(string key)
+    public Dictionary<string, string> NamedTexts(string key) => NamedTexts(key, Entries(key));
+
+    /// <summary>The same of entries that were asked for already, so that a map that is none is noted once.</summary>
+    public Dictionary<string, string> NamedTexts(string key, IReadOnlyList<YamlEntry> entries)
     {
         var texts = new Dictionary<string, string>();
-        foreach (YamlEntry entry in Entries(key))
+        foreach (YamlEntry entry in entries)
         {
             if (entry.Value is YamlScalar scalar && (scalar.Quoted || scalar.Text.Length > 0))
             {

@@ -27,7 +27,7 @@ internal static class FormatReader
             row.Done();
         }
 
-        CheckOpen(quantity, bands, b => b.UpTo is null);
+        CheckLast(quantity, isOpen: bands is [.., { UpTo: null }]);
         var figures = new QuantityFigures(LawCodes.Citation(quantity), bands, quantity.OptionalNumber("panelShareOfSide", 0, 1) ?? 1);
         LawRows.Close(quantity);
         List<LabelSize> sizes = [.. fields.List("offeredSizesMm").Select(v => ReadSize(fields, v))];
@@ -57,7 +57,7 @@ internal static class FormatReader
         Citation clause = LawCodes.Citation(fields);
         double xHeight = fields.Number("xHeightMm", 0, 10, "1.2");
         List<SizeBand> bands = [.. fields.Groups("bands").Select(row => ReadBand(row, xHeight))];
-        CheckOpen(fields, bands, b => b.UpTo is null);
+        CheckLast(fields, isOpen: bands is [.., { UpTo: null }]);
         fields.OptionalText("stricter");
         var format = new LabelFormat
         {
@@ -77,9 +77,9 @@ internal static class FormatReader
     }
 
     // Every package has a band, the largest too.
-    private static void CheckOpen<T>(Fields owner, IReadOnlyList<T> bands, Predicate<T> isOpen)
+    private static void CheckLast(Fields owner, bool isOpen)
     {
-        if (bands.Count == 0 || !isOpen(bands[^1]))
+        if (!isOpen)
         {
             owner.Problems.Add(owner.PlaceOf("bands"), "The last row of 'bands' must be open.", "Write it without 'upTo...'.");
         }

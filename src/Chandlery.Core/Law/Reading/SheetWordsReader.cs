@@ -88,8 +88,9 @@ internal sealed class SheetWordsReader(
 
     private static Dictionary<string, string> Told(Fields fields)
     {
-        Dictionary<string, string> texts = fields.NamedTexts("told");
-        foreach (YamlEntry entry in fields.Entries("told").Where(e => texts.ContainsKey(e.Key)))
+        IReadOnlyList<YamlEntry> entries = fields.Entries("told");
+        Dictionary<string, string> texts = fields.NamedTexts("told", entries);
+        foreach (YamlEntry entry in entries.Where(e => texts.ContainsKey(e.Key)))
         {
             LanguageReader.CheckMarks(fields, entry, texts[entry.Key], entry.Key);
         }
@@ -99,8 +100,9 @@ internal sealed class SheetWordsReader(
 
     private static Dictionary<string, string> Known(Fields fields, string key, IReadOnlySet<string> known)
     {
-        Dictionary<string, string> texts = fields.NamedTexts(key);
-        foreach (YamlEntry entry in fields.Entries(key).Where(e => !known.Contains(e.Key)))
+        IReadOnlyList<YamlEntry> entries = fields.Entries(key);
+        Dictionary<string, string> texts = fields.NamedTexts(key, entries);
+        foreach (YamlEntry entry in entries.Where(e => !known.Contains(e.Key)))
         {
             string near = Suggestion.DidYouMean(entry.Key, known);
             fields.Problems.Add(entry.KeyPlace, $"'{entry.Key}' is nothing that the sheet says.", near);

@@ -23,6 +23,12 @@ public sealed class LanguageTextTests
         "5:17: 'away' must have the same marks as its English text. It needs: none."
     )]
     [InlineData("words.yaml", "decimal: \",\"", "decimal: \";\"", "5:20: 'decimal: ;' is not known. Write one of: ., ,.")]
+    [InlineData(
+        "safety-data-sheet.yaml",
+        "told: { \"{0} is not known.\": \"{0} ne estas konata.\" }",
+        "told: nothing",
+        "6:7: 'told' must be a group of fields."
+    )]
     public void A_text_that_is_wrong_is_refused_with_its_place(string file, string from, string to, string says)
     {
         string path = "languages/eo/" + file;

@@ -25,8 +25,8 @@ internal static class SafetyWordsReader
         Fields fields = files.Open($"languages/{folder}/{file}");
         string code = LanguageReader.CheckFolder(fields, folder);
         string how = fields.Text("checked", "how");
-        Dictionary<string, string> texts = fields.NamedTexts("words");
         IReadOnlyList<YamlEntry> entries = fields.Entries("words");
+        Dictionary<string, string> texts = fields.NamedTexts("words", entries);
         foreach (YamlEntry entry in entries)
         {
             if (!english.TryGetValue(entry.Key, out string? reference))
