@@ -1,3 +1,5 @@
+using Chandlery.Tests.Support;
+
 namespace Chandlery.Tests.Law.Approved;
 
 /// <summary>
@@ -14,27 +16,10 @@ public sealed class ApprovedLawTests
     public void What_is_said_is_as_approved(string name)
     {
         ApprovedFile file = ApprovedFiles.All.Single(f => f.Name == name);
-        string now = file.Write();
-        if (File.Exists(file.ApprovedPath) && File.ReadAllText(file.ApprovedPath) == now)
-        {
-            File.Delete(file.ReceivedPath);
-            return;
-        }
-
-        Directory.CreateDirectory(Path.GetDirectoryName(file.ReceivedPath)!);
-        File.WriteAllText(file.ReceivedPath, now);
-        Assert.Fail(
-            $"What is said has changed. Read the difference between {file.ApprovedPath} and {Path.GetFileName(file.ReceivedPath)} "
-                + $"beside it; to approve it, move the received file over the approved one: mv {file.ReceivedPath} {file.ApprovedPath}"
-        );
+        ApprovedPlace.Of(ApprovedFile.Folder, name).Holds(file.Write());
     }
 
     [Fact]
-    public void No_file_is_left_that_nothing_writes()
-    {
-        IEnumerable<string> there = Directory
-            .EnumerateFiles(ApprovedFile.Folder, "*.txt", SearchOption.AllDirectories)
-            .Where(path => !ApprovedFile.IsReceived(path));
-        Assert.Empty(there.Except(ApprovedFiles.All.Select(f => f.ApprovedPath).Select(Path.GetFullPath)));
-    }
+    public void No_file_is_left_that_nothing_writes() =>
+        Assert.Empty(ApprovedPlace.Names(ApprovedFile.Folder).Except(ApprovedFiles.All.Select(f => f.Name)));
 }

@@ -2,6 +2,7 @@ using Chandlery.Core.Law;
 using Chandlery.Core.Law.AnnexVi;
 using Chandlery.Core.Law.ProductSafety;
 using Chandlery.Core.Law.Reading;
+using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Law.Readers;
@@ -9,7 +10,7 @@ namespace Chandlery.Tests.Law.Readers;
 /// <summary>Every field of every record that the invented law is read into: <c>Law/Readers/Records</c>, to be read beside its files.</summary>
 public sealed class ReadRecordTests
 {
-    private const string Folder = "Records";
+    private static readonly string Folder = Path.Combine(InventedLaw.Folder, "Records");
 
     private static readonly Lawbook Lawbook = InventedLaw.Read();
     private static readonly ProductSafetyLaw Safety = Lawbook.Safety;
@@ -67,11 +68,11 @@ public sealed class ReadRecordTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void A_record_holds_what_its_file_says(string name) => ApprovedList.Holds(Folder, name, RecordText.Of(Records[name]()));
+    public void A_record_holds_what_its_file_says(string name) => ApprovedPlace.Of(Folder, name).Holds(RecordText.Of(Records[name]()));
 
     [Fact]
     public void Every_approved_record_is_one_of_these() =>
-        Assert.Equal(Records.Keys.Order(StringComparer.Ordinal), ApprovedList.Names(Folder).Order(StringComparer.Ordinal));
+        Assert.Equal(Records.Keys.Order(StringComparer.Ordinal), ApprovedPlace.Names(Folder).Order(StringComparer.Ordinal));
 
     // Elsewhere a category is told by its code alone.
     private static object Plainly(Core.Hazards.HazardCategory c) =>

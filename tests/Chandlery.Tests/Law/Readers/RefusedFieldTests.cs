@@ -1,4 +1,5 @@
 using System.Text;
+using Chandlery.Tests.Support;
 using Chandlery.Yaml;
 
 namespace Chandlery.Tests.Law.Readers;
@@ -9,7 +10,7 @@ namespace Chandlery.Tests.Law.Readers;
 /// </summary>
 public sealed class RefusedFieldTests
 {
-    private const string Folder = "Refused";
+    private static readonly string Folder = Path.Combine(InventedLaw.Folder, "Refused");
     private const string Missing = "missing";
     private const string AList = "= a list";
 
@@ -51,7 +52,7 @@ public sealed class RefusedFieldTests
             text.AppendJoin("", said.Select(s => $"    {s}\n"));
         }
 
-        ApprovedList.Holds(Folder, file, text.ToString());
+        ApprovedPlace.Of(Folder, file).Holds(text.ToString());
     }
 
     // What is no text must not pass for an empty one.
@@ -75,12 +76,12 @@ public sealed class RefusedFieldTests
             text.AppendJoin("", InventedLaw.Read(texts).Problems.Found.Take(3).Select(p => $"    {p}\n"));
         }
 
-        ApprovedList.Holds(Folder, Missing, text.ToString());
+        ApprovedPlace.Of(Folder, Missing).Holds(text.ToString());
     }
 
     [Fact]
     public void Every_approved_list_is_of_a_file() =>
-        Assert.Equal(Yaml.Append(Missing).Order(StringComparer.Ordinal), ApprovedList.Names(Folder).Order(StringComparer.Ordinal));
+        Assert.Equal(Yaml.Append(Missing).Order(StringComparer.Ordinal), ApprovedPlace.Names(Folder).Order(StringComparer.Ordinal));
 
     private static bool MisspellsKeys(string file) =>
         file.StartsWith("languages/", StringComparison.Ordinal) || file.StartsWith("kinds/", StringComparison.Ordinal);
